@@ -1,0 +1,17 @@
+/**
+ * Navigation for sea kayakers: from a leg on the chart to a heading on the deck compass.
+ *
+ * <p>Start with {@link org.ferryglide.nav.bearing}, where each north has its own type, and {@link
+ * org.ferryglide.nav.position}. Official charts, tables, forecasts and the advice of the coastguard
+ * come before anything computed here.
+ */
+@SuppressWarnings("requires-automatic") // GeographicLib-Java and Commons Math have no descriptors
+module org.ferryglide.nav {
+  requires static org.jspecify;
+
+  exports org.ferryglide.nav.note;
+  exports org.ferryglide.nav.bearing;
+  exports org.ferryglide.nav.measure;
+  exports org.ferryglide.nav.position;
+  exports org.ferryglide.nav.water;
+}

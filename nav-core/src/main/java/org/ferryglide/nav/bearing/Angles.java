@@ -1,0 +1,53 @@
+package org.ferryglide.nav.bearing;
+
+/**
+ * Arithmetic of directions on plain doubles, in degrees.
+ *
+ * <pre>{@code
+ * double course = Angles.reduced(-10.0); // 350.0
+ * double turn = Angles.turn(350.0, 10.0); // 20.0, to starboard
+ * }</pre>
+ *
+ * <p>NaN in gives NaN out; nothing is allocated.
+ */
+public final class Angles {
+  private Angles() {}
+
+  /**
+   * The same direction in [0, 360).
+   *
+   * @param degrees any angle, degrees; NaN and infinities give NaN
+   * @return the angle reduced to [0, 360), degrees; a negative angle too small to matter gives 0.0,
+   *     never 360 and never -0.0. Exact for angles from 0 up; below 0 one rounding of the sum
+   */
+  public static double reduced(double degrees) {
+    double reduced = degrees % 360.0;
+    if (reduced < 0.0) {
+      reduced += 360.0;
+    }
+    return reduced >= 360.0 ? 0.0 : reduced + 0.0;
+  }
+
+  /**
+   * The turn that leads from one direction to another the short way round.
+   *
+   * @param fromDegrees direction before the turn, degrees, any finite angle; NaN gives NaN
+   * @param toDegrees direction after the turn, degrees, any finite angle; NaN gives NaN
+   * @return the turn in (-180, 180], degrees, clockwise (to starboard) positive; exactly opposite
+   *     directions give +180
+   */
+  public static double turn(double fromDegrees, double toDegrees) {
+    double turn = Math.IEEEremainder(toDegrees - fromDegrees, 360.0);
+    return turn == -180.0 ? 180.0 : turn + 0.0;
+  }
+
+  /**
+   * A difference of longitude the short way round.
+   *
+   * @param degrees any difference of longitudes, degrees; NaN gives NaN
+   * @return the same difference in [-180, 180], degrees; ±180 keeps the sign it comes with
+   */
+  public static double shortWay(double degrees) {
+    return Math.IEEEremainder(degrees, 360.0);
+  }
+}

@@ -1,0 +1,52 @@
+package org.ferryglide.nav.bearing;
+
+import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.note.TextFormatException;
+
+/** Checks and reading shared by the four bearings and the three doors between them. */
+final class BearingText {
+  private BearingText() {}
+
+  static double inCircle(double degrees) {
+    if (!(degrees >= 0.0 && degrees < 360.0)) { // written so that NaN fails
+      throw new IllegalArgumentException("bearing must be in [0, 360) degrees, but was " + degrees);
+    }
+    return degrees + 0.0;
+  }
+
+  static double reducedFinite(double degrees) {
+    return Angles.reduced(Arguments.finite(degrees, "bearing", "degrees"));
+  }
+
+  static String gridName(String grid) {
+    if (grid.isEmpty() || grid.indexOf('[') >= 0 || grid.indexOf(']') >= 0) {
+      throw new IllegalArgumentException(
+          "name of a grid must not be empty and must have no square brackets, but was \""
+              + grid
+              + "\"");
+    }
+    return grid;
+  }
+
+  static void sameGrid(String one, String other) {
+    if (!one.equals(other)) {
+      throw new IllegalArgumentException(
+          "both must be of the same grid, but were of \"" + one + "\" and \"" + other + "\"");
+    }
+  }
+
+  /** Degrees in [0, 360], then optionally a degree mark and the letter of the north. */
+  static double parse(String text, char letter) {
+    AngleReader reader = new AngleReader(text);
+    double degrees = reader.number("a bearing starts with its degrees, as in 045°" + letter);
+    if (!(degrees <= 360.0)) {
+      throw new TextFormatException("bearing must be in [0, 360] degrees", text, 0);
+    }
+    reader.skipDegreeMark();
+    if (!reader.atEnd()) {
+      reader.expect(letter, "only the degree mark and the letter " + letter + " may follow");
+    }
+    reader.expectEnd("nothing may follow the letter " + letter);
+    return degrees;
+  }
+}

@@ -1,0 +1,41 @@
+package org.ferryglide.nav.bearing;
+
+import org.ferryglide.nav.note.TextFormatException;
+
+/** How variation, deviation and convergence are written and read. */
+final class DoorText {
+  private DoorText() {}
+
+  static double parse(String text, String name) {
+    AngleReader reader = new AngleReader(text);
+    int start = reader.index();
+    double degrees = reader.angle(name);
+    if (!(degrees <= 180.0)) {
+      throw new TextFormatException(name + " must be in [0, 180] degrees", text, start);
+    }
+    int sign = reader.hemisphere('E', 'W');
+    if (sign == 0 && degrees != 0.0) {
+      throw reader.refuse(name + " ends with E or W");
+    }
+    reader.expectEnd("nothing may follow the letter E or W");
+    return sign < 0 ? -degrees : degrees;
+  }
+
+  static String degrees(double degreesEast) {
+    return Math.abs(degreesEast) + "°" + letter(degreesEast);
+  }
+
+  static String degreesAndMinutes(double degreesEast) {
+    long minutes = Math.round(Math.abs(degreesEast) * 60.0);
+    return minutes / 60
+        + "°"
+        + (minutes % 60 < 10 ? "0" : "")
+        + minutes % 60
+        + "'"
+        + letter(minutes == 0 ? 0.0 : degreesEast);
+  }
+
+  private static String letter(double degreesEast) {
+    return degreesEast > 0 ? "E" : degreesEast < 0 ? "W" : "";
+  }
+}

@@ -1,0 +1,22 @@
+/**
+ * Directions at sea: which north, and how to get from one to another.
+ *
+ * <p>A bearing is only useful with its north. {@link TrueBearing} is measured from the meridian,
+ * {@link MagneticBearing} from the local magnetic meridian, {@link GridBearing} from the upright
+ * lines of a named map grid, {@link CompassBearing} from where one particular compass points on one
+ * heading. They are different types, and the only doors between them are a {@link Variation}, a
+ * {@link Deviation} and a {@link GridConvergence} that the caller supplies:
+ *
+ * <pre>{@code
+ * Variation variation = Variation.ofDegreesEast(-3.85); // 3.85° W
+ * MagneticBearing steer = TrueBearing.ofDegrees(45).toMagnetic(variation); // 48.85°M
+ * }</pre>
+ *
+ * <p>All angles are degrees, clockwise positive, bearings in [0, 360). Variation, deviation and
+ * convergence are positive east, so that true = magnetic + variation, magnetic = compass +
+ * deviation, true = grid + convergence. All types are immutable.
+ */
+@NullMarked
+package org.ferryglide.nav.bearing;
+
+import org.jspecify.annotations.NullMarked;

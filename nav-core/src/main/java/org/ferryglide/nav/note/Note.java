@@ -1,0 +1,114 @@
+package org.ferryglide.nav.note;
+
+import java.io.Serializable;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * Something a reader of an answer should know, as plain English for people and as a code with named
+ * data for programs.
+ *
+ * <pre>{@code
+ * Note note =
+ *     Note.caution("tide.beyond-springs", "The range lies beyond the table's spring range.")
+ *         .with("rangeMetres", "6.4");
+ * }</pre>
+ *
+ * @param code stable name for programs, room and idea in lower case: {@code rose.old}
+ * @param severity how much it matters
+ * @param text one or more sentences of plain English
+ * @param data the figures behind the text by name, unit in the name, in the order they were given
+ */
+public record Note(String code, Severity severity, String text, Map<String, String> data)
+    implements Serializable {
+
+  private static final long serialVersionUID = 1L;
+
+  /**
+   * Takes all parts; {@link #information}, {@link #caution} and {@link #warning} read better.
+   *
+   * @param code stable name for programs
+   * @param severity how much it matters
+   * @param text plain English
+   * @param data figures by name; copied
+   * @throws IllegalArgumentException if {@code code} or {@code text} is empty
+   */
+  public Note {
+    Objects.requireNonNull(severity, "severity");
+    if (code.isEmpty()) {
+      throw new IllegalArgumentException("code of a note must not be empty");
+    }
+    if (text.isEmpty()) {
+      throw new IllegalArgumentException("text of a note must not be empty");
+    }
+    data = Collections.unmodifiableMap(new LinkedHashMap<>(data));
+  }
+
+  /**
+   * A note on how the answer was made.
+   *
+   * @param code stable name for programs
+   * @param text plain English
+   * @return a note of severity {@link Severity#INFORMATION} without data
+   * @throws IllegalArgumentException if a part is empty
+   */
+  public static Note information(String code, String text) {
+    return new Note(code, Severity.INFORMATION, text, Map.of());
+  }
+
+  /**
+   * A note that the answer is less certain than it looks.
+   *
+   * @param code stable name for programs
+   * @param text plain English
+   * @return a note of severity {@link Severity#CAUTION} without data
+   * @throws IllegalArgumentException if a part is empty
+   */
+  public static Note caution(String code, String text) {
+    return new Note(code, Severity.CAUTION, text, Map.of());
+  }
+
+  /**
+   * A note that the answer needs a check by other means.
+   *
+   * @param code stable name for programs
+   * @param text plain English
+   * @return a note of severity {@link Severity#WARNING} without data
+   * @throws IllegalArgumentException if a part is empty
+   */
+  public static Note warning(String code, String text) {
+    return new Note(code, Severity.WARNING, text, Map.of());
+  }
+
+  /**
+   * The same note with one more figure.
+   *
+   * @param name what the figure is, unit in the name
+   * @param value the figure as text
+   * @return a note with {@code name} added, or replaced if it was there
+   */
+  public Note with(String name, String value) {
+    Map<String, String> more = new LinkedHashMap<>(data);
+    more.put(name, value);
+    return new Note(code, severity, text, more);
+  }
+
+  /**
+   * The same note with one more figure.
+   *
+   * @param name what the figure is, unit in the name
+   * @param value the figure
+   * @return a note with {@code name} added, or replaced if it was there
+   */
+  public Note with(String name, double value) {
+    return with(name, Double.toString(value));
+  }
+
+  /** Severity and text, as a card would print them. */
+  @Override
+  public String toString() {
+    return severity + ": " + text;
+  }
+}

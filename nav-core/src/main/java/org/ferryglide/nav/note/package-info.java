@@ -1,0 +1,20 @@
+/**
+ * What every answer and every refusal is made of: notes that travel with a result, and errors that
+ * say what was given, what is allowed, and where.
+ *
+ * <p>An answer that rests on something the reader should know (a value continued beyond its table,
+ * a rule of thumb, a chart rose twenty years old) carries {@link org.ferryglide.nav.note.Note}s
+ * rather than a log line. Input that cannot be read is refused with the character it stumbled on
+ * ({@link org.ferryglide.nav.note.TextFormatException}) or, for a file, with every problem found
+ * and where ({@link org.ferryglide.nav.note.InputFormatException}).
+ *
+ * <pre>{@code
+ * for (Note note : answer.notes()) {
+ *   System.out.println(note.severity() + ": " + note.text());
+ * }
+ * }</pre>
+ */
+@NullMarked
+package org.ferryglide.nav.note;
+
+import org.jspecify.annotations.NullMarked;

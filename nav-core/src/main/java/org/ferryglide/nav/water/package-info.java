@@ -1,0 +1,19 @@
+/**
+ * What the water and the air do, as functions of place and time.
+ *
+ * <p>These are the interfaces that whoever steers, plans or fixes asks, and that tide tables,
+ * stream tables, harmonic constants and forecasts answer. The one idea to hold: no data is not the
+ * same as no stream. A field that does not reach a place or a time says so with an empty answer,
+ * and never with zero.
+ *
+ * <pre>{@code
+ * StreamField stream = StreamField.steady(Velocity.ofSetAndRate(set, rate));
+ * Optional<Velocity> here = stream.at(position, instant);
+ * }</pre>
+ *
+ * <p>Times are instants; in the kernel forms, seconds since 1970-01-01T00:00:00Z.
+ */
+@NullMarked
+package org.ferryglide.nav.water;
+
+import org.jspecify.annotations.NullMarked;
