@@ -102,7 +102,9 @@ public final class AngleReader {
     }
     skipExponent();
     double value = Double.parseDouble(text.substring(start, place));
-    if (next() == ',') {
+    boolean commaBeforeDigit =
+        next() == ',' && place + 1 < text.length() && isDigit(text.charAt(place + 1));
+    if (commaBeforeDigit && text.substring(start, place).indexOf('.') < 0) {
       throw refuse("the decimal mark must be a point");
     }
     skipSpaces();
@@ -246,10 +248,14 @@ public final class AngleReader {
     return value;
   }
 
-  /** A colon or hyphen between figures, as in 41-35.5 N. */
+  /** A colon or hyphen right between figures, as in 41-35.5 N; after a space it is a minus. */
   private void skipPartMark() {
     char c = next();
-    if ((c == ':' || c == '-') && place + 1 < text.length() && isDigit(text.charAt(place + 1))) {
+    if ((c == ':' || c == '-')
+        && place > 0
+        && text.charAt(place - 1) != ' '
+        && place + 1 < text.length()
+        && isDigit(text.charAt(place + 1))) {
       place++;
     }
   }

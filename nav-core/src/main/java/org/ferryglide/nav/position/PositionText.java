@@ -1,0 +1,98 @@
+package org.ferryglide.nav.position;
+
+import org.ferryglide.nav.bearing.AngleReader;
+import org.ferryglide.nav.note.TextFormatException;
+
+/** How positions are written for people and read from what people write. */
+final class PositionText {
+  private PositionText() {}
+
+  static String text(Position position, AngleForm form, int decimals) {
+    PrintedAngle latitude = new PrintedAngle(position.latitudeDegrees(), form, decimals);
+    PrintedAngle longitude = new PrintedAngle(position.longitudeDegrees(), form, decimals);
+    return latitude.join(form, 2, "°", "'", "\"")
+        + (latitude.negative() ? "S " : "N ")
+        + longitude.join(form, 3, "°", "'", "\"")
+        + (longitude.negative() ? "W" : "E");
+  }
+
+  static Position parse(String text) {
+    if (Iso6709.looksLike(text)) {
+      return Iso6709.parse(text);
+    }
+    AngleReader reader = new AngleReader(text);
+    Part first = Part.read(reader, "latitude");
+    boolean separated = reader.skip(",;");
+    if (reader.atEnd()) {
+      throw reader.refuse("a second part must follow, longitude after latitude");
+    }
+    Part second = Part.read(reader, "longitude");
+    reader.expectEnd("nothing may follow the second part");
+    if (first.axis == 0 && second.axis == 0 && !separated && !second.signed) {
+      throw new TextFormatException(
+          "parts without letters must be parted by a comma", text, second.start);
+    }
+    boolean swapped = first.axis == Part.LONGITUDE || second.axis == Part.LATITUDE;
+    Part latitude = swapped ? second : first;
+    Part longitude = swapped ? first : second;
+    if (latitude.axis == Part.LONGITUDE || longitude.axis == Part.LATITUDE) {
+      throw new TextFormatException(
+          "one part must be north or south and the other east or west", text, second.start);
+    }
+    checkRange(latitude, 90, "latitude", text);
+    checkRange(longitude, 180, "longitude", text);
+    return Position.ofDegrees(latitude.degrees, longitude.degrees);
+  }
+
+  private static void checkRange(Part part, int limit, String name, String text) {
+    if (!(Math.abs(part.degrees) <= limit)) {
+      throw new TextFormatException(
+          name + " must be in [-" + limit + ", " + limit + "] degrees, but was " + part.degrees,
+          text,
+          part.start);
+    }
+  }
+
+  /** One of the two parts, with what its letter or sign says. */
+  private static final class Part {
+    static final int LATITUDE = 1;
+    static final int LONGITUDE = 2;
+
+    final double degrees;
+    final int axis;
+    final boolean signed;
+    final int start;
+
+    private Part(double degrees, int axis, boolean signed, int start) {
+      this.degrees = degrees;
+      this.axis = axis;
+      this.signed = signed;
+      this.start = start;
+    }
+
+    static Part read(AngleReader reader, String name) {
+      final int start = reader.index();
+      int side = reader.sign();
+      final boolean signed = side != 0;
+      int axis = 0;
+      if (!signed) {
+        side = reader.hemisphere('N', 'S');
+        axis = side != 0 ? LATITUDE : 0;
+        if (side == 0) {
+          side = reader.hemisphere('E', 'W');
+          axis = side != 0 ? LONGITUDE : 0;
+        }
+      }
+      double degrees = reader.angle(axis == 0 ? name : axis == LATITUDE ? "latitude" : "longitude");
+      if (side == 0) {
+        side = reader.hemisphere('N', 'S');
+        axis = side != 0 ? LATITUDE : 0;
+        if (side == 0) {
+          side = reader.hemisphere('E', 'W');
+          axis = side != 0 ? LONGITUDE : 0;
+        }
+      }
+      return new Part(side < 0 ? -degrees : degrees, axis, signed, start);
+    }
+  }
+}

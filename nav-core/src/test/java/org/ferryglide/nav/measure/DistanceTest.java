@@ -1,0 +1,89 @@
+package org.ferryglide.nav.measure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.ferryglide.nav.note.TextFormatException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DistanceTest {
+  /** Source: SI Brochure, 8th edition, table 8: 1 nautical mile = 1852 m. */
+  @Test
+  void aNauticalMileIs1852Metres() {
+    assertEquals(1852.0, Distance.ofNauticalMiles(1).metres());
+    assertEquals(10.0, Distance.ofNauticalMiles(1).cables(), Math.ulp(10.0));
+    assertEquals(Distance.ofNauticalMiles(1), Distance.ofCables(10));
+  }
+
+  /** Source: international yard and pound agreement, 1959: 1 mile = 1760 yd of 0.9144 m. */
+  @Test
+  void aStatuteMileIs1609Point344Metres() {
+    assertEquals(1609.344, Distance.ofStatuteMiles(1).metres());
+    assertEquals(1.0, Distance.ofStatuteMiles(1).statuteMiles());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "5.2 NM, 9630.4",
+    "9.63 km, 9630",
+    "250 m, 250",
+    "3 cables, 555.6",
+    "1 cable, 185.2",
+    "2 nautical miles, 3704",
+    "6 statute miles, 9656.064",
+    "250m, 250",
+    "-3.5 m, -3.5",
+    "1 Statute Mile, 1609.344",
+    "1.0E7 m, 10000000"
+  })
+  void aNumberWithItsUnitIsRead(String text, double metres) {
+    assertEquals(metres, Distance.parse(text).metres(), Math.ulp(metres));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "5 miles, 2, 'say which miles: NM (nautical miles) or statute miles: at character 3 (''m'') of \"5 miles\"'",
+    "5 mile, 2, 'say which miles: NM (nautical miles) or statute miles: at character 3 (''m'') of \"5 mile\"'",
+    "5 nm, 2, 'nautical miles are written NM; nm means nanometres: at character 3 (''n'') of \"5 nm\"'",
+    "5, 1, 'the unit must be m, km, NM (nautical miles), cables or statute miles: at the end of \"5\"'",
+    "5 M, 2, 'the unit must be m, km, NM (nautical miles), cables or statute miles: at character 3 (''M'') of \"5 M\"'",
+    "km, 0, 'a decimal number must come first: at character 1 (''k'') of \"km\"'",
+    "'5,2 NM', 1, 'the unit must be m, km, NM (nautical miles), cables or statute miles: at character 2 ('','') of \"5,2 NM\"'"
+  })
+  void aBareMileAndOtherRiddlesAreRefused(String text, int index, String message) {
+    TextFormatException refusal =
+        assertThrows(TextFormatException.class, () -> Distance.parse(text));
+    assertEquals(message, refusal.getMessage());
+    assertEquals(index, refusal.index());
+  }
+
+  @Test
+  void whatIsNotFiniteIsRefused() {
+    assertEquals(
+        "distance must be a finite number of metres, but was NaN",
+        assertThrows(IllegalArgumentException.class, () -> Distance.ofMetres(Double.NaN))
+            .getMessage());
+    assertThrows(IllegalArgumentException.class, () -> Distance.ofNauticalMiles(1e308));
+    assertThrows(IllegalArgumentException.class, () -> Distance.ZERO.times(Double.NaN));
+  }
+
+  @Test
+  void peopleSeeRoundedNauticalMiles() {
+    assertEquals("5.2 NM", Distance.ofNauticalMiles(5.2).inNauticalMiles(1));
+    assertEquals("5 NM", Distance.ofNauticalMiles(5.2).inNauticalMiles(0));
+    assertThrows(IllegalArgumentException.class, () -> Distance.ZERO.inNauticalMiles(10));
+  }
+
+  @Test
+  void distancesAddCompareAndLoseTheirSign() {
+    Distance three = Distance.ofMetres(3);
+    Distance five = Distance.ofMetres(5);
+    assertEquals(Distance.ofMetres(8), three.plus(five));
+    assertEquals(Distance.ofMetres(-2), three.minus(five));
+    assertEquals(Distance.ofMetres(2), three.minus(five).magnitude());
+    assertEquals(-1, three.compareTo(five));
+    assertEquals(Distance.ZERO, Distance.ofMetres(-0.0));
+  }
+}
