@@ -8,10 +8,12 @@
 @SuppressWarnings("requires-automatic") // GeographicLib-Java and Commons Math have no descriptors
 module org.ferryglide.nav {
   requires static org.jspecify;
+  requires org.shredzone.commons.suncalc;
 
   exports org.ferryglide.nav.note;
   exports org.ferryglide.nav.bearing;
   exports org.ferryglide.nav.measure;
   exports org.ferryglide.nav.position;
+  exports org.ferryglide.nav.sky;
   exports org.ferryglide.nav.water;
 }

@@ -1,0 +1,27 @@
+/**
+ * Daylight and moon: how long a paddler can see, and when the springs come.
+ *
+ * <p>A calendar day at a place is a {@link SunDay}. It says when the sun crosses each {@link
+ * SunThreshold} (sunrise and sunset, civil and nautical twilight), and on a day without a crossing
+ * whether the sun stays up or stays down, which are opposite answers and never the same empty one:
+ *
+ * <pre>{@code
+ * SunDay day =
+ *     SunDay.of(LocalDate.of(2026, 6, 21), ZoneId.of("Europe/London"), Position.ofDegrees(56.2, -6.4));
+ * day.daylight().set(); // Optional[2026-06-21T21:18:00Z]
+ * day.civilTwilight().state(); // SunState.CROSSES
+ * }</pre>
+ *
+ * <p>{@link Moon} gives the instants of new moon, quarters and full moon, and the moon's age.
+ * Spring tides follow new and full moon by the age of the tide, which the tide rooms know for each
+ * port.
+ *
+ * <p>The date is a calendar date in a zone that the caller names; answers are instants on the whole
+ * minute, because refraction near the horizon is not known better. An open sea horizon and an eye
+ * at sea level are meant: behind hills it is dark earlier. The sun is computed with
+ * commons-suncalc.
+ */
+@NullMarked
+package org.ferryglide.nav.sky;
+
+import org.jspecify.annotations.NullMarked;

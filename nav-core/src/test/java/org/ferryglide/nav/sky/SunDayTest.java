@@ -1,0 +1,180 @@
+package org.ferryglide.nav.sky;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.ferryglide.nav.position.Position;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+class SunDayTest {
+  /** Half a minute of rounding, and the 25 s the class states. */
+  private static final long BELOW_62_DEGREES_SECONDS = 30 + 25;
+
+  /** Half a minute of rounding, and four minutes where the sun grazes. */
+  private static final long NEARER_THE_POLES_SECONDS = 30 + 240;
+
+  private static final Position ARCTIC = Position.ofDegrees(70.0, -5.5);
+
+  @ParameterizedTest
+  @CsvFileSource(resources = "sun_crossings.csv")
+  void crossingsAgreeWithAnIndependentEphemeris(
+      double latitude,
+      double longitude,
+      LocalDate date,
+      SunThreshold threshold,
+      String rise,
+      String set) {
+    Daylight found =
+        SunDay.of(date, ZoneOffset.UTC, Position.ofDegrees(latitude, longitude)).at(threshold);
+    assertEquals(
+        rise.equals("up")
+            ? SunState.ALWAYS_UP
+            : rise.equals("down") ? SunState.ALWAYS_DOWN : SunState.CROSSES,
+        found.state());
+    long seconds = Math.abs(latitude) < 62 ? BELOW_62_DEGREES_SECONDS : NEARER_THE_POLES_SECONDS;
+    assertSame(rise, found, true, seconds);
+    assertSame(set, found, false, seconds);
+  }
+
+  private static void assertSame(String expected, Daylight found, boolean rising, long seconds) {
+    Optional<Instant> first =
+        found.crossings().stream()
+            .filter(crossing -> crossing.rising() == rising)
+            .map(SunCrossing::time)
+            .findFirst();
+    assertEquals(expected.endsWith("Z"), first.isPresent(), () -> expected + " but " + found);
+    first.ifPresent(
+        time -> {
+          long error = Duration.between(Instant.parse(expected), time).abs().toSeconds();
+          assertTrue(error <= seconds, () -> expected + " off by " + error + " s in " + found);
+        });
+  }
+
+  @Test
+  void alwaysUpAndAlwaysDownAreToldApart() {
+    SunDay midsummer = SunDay.of(LocalDate.of(2026, 6, 21), ZoneOffset.UTC, ARCTIC);
+    assertEquals(SunState.ALWAYS_UP, midsummer.daylight().state());
+    assertEquals(SunState.ALWAYS_UP, midsummer.nauticalTwilight().state());
+    SunDay midwinter = SunDay.of(LocalDate.of(2026, 12, 21), ZoneOffset.UTC, ARCTIC);
+    assertEquals(SunState.ALWAYS_DOWN, midwinter.daylight().state());
+    assertEquals(SunState.CROSSES, midwinter.civilTwilight().state());
+    assertEquals(Optional.empty(), midwinter.daylight().rise());
+    assertEquals(Optional.empty(), midwinter.daylight().set());
+  }
+
+  @Test
+  void aDayCanHaveOneCrossingOnly() {
+    Daylight lastSunrise = SunDay.of(LocalDate.of(2026, 5, 16), ZoneOffset.UTC, ARCTIC).daylight();
+    assertEquals(SunState.CROSSES, lastSunrise.state());
+    assertTrue(lastSunrise.rise().isPresent());
+    assertEquals(Optional.empty(), lastSunrise.set());
+  }
+
+  @Test
+  void aDayCanHaveTwoSunsets() {
+    LocalDate date = LocalDate.of(2026, 6, 1);
+    int found = 0;
+    for (int i = 0; i < 60; i++) {
+      Daylight day =
+          SunDay.of(date.plusDays(i), ZoneOffset.UTC, Position.ofDegrees(65.7, -5.5)).daylight();
+      long sets = day.crossings().stream().filter(crossing -> !crossing.rising()).count();
+      if (sets == 2) {
+        found++;
+        assertTrue(day.set().orElseThrow().isAfter(day.rise().orElseThrow()));
+      }
+    }
+    assertTrue(found >= 1, "near the arctic circle the sun sets twice on some calendar day");
+  }
+
+  @Test
+  void theDayIsTheCallersCalendarDay() {
+    Position place = Position.ofDegrees(20.0, 150.0);
+    ZoneId zone = ZoneId.of("Pacific/Guam"); // ten hours ahead of UTC
+    LocalDate date = LocalDate.of(2026, 3, 1);
+    Instant rise = SunDay.of(date, zone, place).daylight().rise().orElseThrow();
+    assertEquals(date, rise.atZone(zone).toLocalDate());
+    assertEquals(date.minusDays(1), rise.atZone(ZoneOffset.UTC).toLocalDate());
+  }
+
+  @Test
+  void everyCrossingOfAYearIsFoundOnceWhateverTheLengthOfTheDays() {
+    ZoneId zone = ZoneId.of("Europe/London"); // with days of 23 and 25 hours
+    Position place = Position.ofDegrees(56.2, -6.4);
+    int rises = 0;
+    for (LocalDate date = LocalDate.of(2026, 1, 1);
+        date.getYear() == 2026;
+        date = date.plusDays(1)) {
+      Daylight day = SunDay.of(date, zone, place).daylight();
+      assertEquals(2, day.crossings().size());
+      rises += day.rise().isPresent() ? 1 : 0;
+    }
+    assertEquals(365, rises);
+  }
+
+  @Test
+  void timesAreWholeMinutesAndThresholdsAreNested() {
+    SunDay day =
+        SunDay.of(LocalDate.of(2026, 9, 1), ZoneOffset.UTC, Position.ofDegrees(50.1, -5.5));
+    for (SunThreshold threshold : SunThreshold.values()) {
+      for (SunCrossing crossing : day.at(threshold).crossings()) {
+        assertEquals(0, crossing.time().getEpochSecond() % 60);
+      }
+    }
+    assertTrue(
+        day.nauticalTwilight()
+            .rise()
+            .orElseThrow()
+            .isBefore(day.civilTwilight().rise().orElseThrow()));
+    assertTrue(
+        day.civilTwilight().rise().orElseThrow().isBefore(day.daylight().rise().orElseThrow()));
+    assertTrue(
+        day.daylight().set().orElseThrow().isBefore(day.civilTwilight().set().orElseThrow()));
+  }
+
+  @Test
+  void bothPolesHaveAnAnswer() {
+    LocalDate june = LocalDate.of(2026, 6, 1);
+    assertEquals(
+        SunState.ALWAYS_UP,
+        SunDay.of(june, ZoneOffset.UTC, Position.ofDegrees(90, 0)).daylight().state());
+    assertEquals(
+        SunState.ALWAYS_DOWN,
+        SunDay.of(june, ZoneOffset.UTC, Position.ofDegrees(-90, 0)).nauticalTwilight().state());
+  }
+
+  @Test
+  void aStateThatDeniesItsCrossingsIsRefused() {
+    IllegalArgumentException refusal =
+        assertThrows(
+            IllegalArgumentException.class,
+            () -> new Daylight(SunThreshold.CIVIL_TWILIGHT, SunState.CROSSES, List.of()));
+    assertEquals("state CROSSES does not go with 0 crossings", refusal.getMessage());
+  }
+
+  @Test
+  void equalDaysAreEqualAndSurviveSerialization() throws Exception {
+    SunDay day = SunDay.of(LocalDate.of(2026, 9, 1), ZoneOffset.UTC, ARCTIC);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+      out.writeObject(day);
+    }
+    Object read = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray())).readObject();
+    assertEquals(day, read);
+    assertEquals(day.hashCode(), read.hashCode());
+    assertEquals(day.daylight(), ((SunDay) read).daylight());
+  }
+}
