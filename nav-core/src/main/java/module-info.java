@@ -9,11 +9,13 @@
 module org.ferryglide.nav {
   requires static org.jspecify;
   requires org.shredzone.commons.suncalc;
+  requires GeographicLib.Java;
 
   exports org.ferryglide.nav.note;
   exports org.ferryglide.nav.bearing;
   exports org.ferryglide.nav.measure;
   exports org.ferryglide.nav.position;
   exports org.ferryglide.nav.sky;
+  exports org.ferryglide.nav.geodesy;
   exports org.ferryglide.nav.water;
 }

@@ -1,0 +1,176 @@
+package org.ferryglide.nav.geodesy;
+
+import java.io.Serializable;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * The shortest line between two points on the WGS84 ellipsoid; its course changes along it.
+ *
+ * <p>Sights follow it: the bearing of a light is the initial course of the geodesic to it.
+ *
+ * <pre>{@code
+ * GeodesicLeg sight = GeodesicLeg.between(boat, light);
+ * TrueBearing bearing = sight.initialCourse();
+ * TrueBearing fromTheLight = sight.finalCourse().reciprocal();
+ * }</pre>
+ */
+public final class GeodesicLeg implements Leg, Serializable {
+
+  private static final long serialVersionUID = 1L;
+
+  private final Position start;
+  private final Position end;
+  private final TrueBearing initialCourse;
+  private final TrueBearing finalCourse;
+  private final Distance length;
+
+  private GeodesicLeg(
+      Position start,
+      Position end,
+      TrueBearing initialCourse,
+      TrueBearing finalCourse,
+      Distance length) {
+    this.start = start;
+    this.end = end;
+    this.initialCourse = initialCourse;
+    this.finalCourse = finalCourse;
+    this.length = length;
+  }
+
+  /**
+   * The shortest leg from one point to another.
+   *
+   * @param start where it begins
+   * @param end where it ends
+   * @return the leg; between points nearly opposite on the earth one of the shortest
+   */
+  public static GeodesicLeg between(Position start, Position end) {
+    double[] answer = new double[3];
+    Geodesics.inverse(
+        start.latitudeDegrees(),
+        start.longitudeDegrees(),
+        end.latitudeDegrees(),
+        end.longitudeDegrees(),
+        answer,
+        0);
+    if (answer[2] == 0.0) {
+      return new GeodesicLeg(
+          start, end, TrueBearing.ofDegrees(0), TrueBearing.ofDegrees(0), Distance.ZERO);
+    }
+    return new GeodesicLeg(
+        start,
+        end,
+        new TrueBearing(answer[0]),
+        new TrueBearing(answer[1]),
+        Distance.ofMetres(answer[2]));
+  }
+
+  /**
+   * The leg that leaves a point on a course and goes straight on.
+   *
+   * @param start where it begins
+   * @param course the true course at the start
+   * @param length how long it is, at least 0; beyond half the earth it is no longer the shortest
+   * @return the leg
+   * @throws IllegalArgumentException if the length is negative
+   */
+  public static GeodesicLeg from(Position start, TrueBearing course, Distance length) {
+    Arguments.notNegative(length.metres(), "length of a leg", "metres");
+    double[] end = direct(start, course, length);
+    return new GeodesicLeg(
+        start, new Position(end[0], end[1]), course, new TrueBearing(end[2]), length);
+  }
+
+  @Override
+  public Position start() {
+    return start;
+  }
+
+  @Override
+  public Position end() {
+    return end;
+  }
+
+  @Override
+  public Distance length() {
+    return length;
+  }
+
+  @Override
+  public TrueBearing initialCourse() {
+    return initialCourse;
+  }
+
+  @Override
+  public TrueBearing finalCourse() {
+    return finalCourse;
+  }
+
+  @Override
+  public Position pointAt(Distance fromStart) {
+    if (fromStart.equals(length)) {
+      return end;
+    }
+    double[] there = direct(start, initialCourse, fromStart);
+    return new Position(there[0], there[1]);
+  }
+
+  @Override
+  public TrueBearing courseAt(Distance fromStart) {
+    return new TrueBearing(direct(start, initialCourse, fromStart)[2]);
+  }
+
+  @Override
+  public GeodesicLeg reverse() {
+    if (length.metres() == 0.0) {
+      return new GeodesicLeg(end, start, initialCourse, finalCourse, length);
+    }
+    return new GeodesicLeg(
+        end, start, finalCourse.reciprocal(), initialCourse.reciprocal(), length);
+  }
+
+  private static double[] direct(Position start, TrueBearing course, Distance distance) {
+    double[] there = new double[3];
+    Geodesics.direct(
+        start.latitudeDegrees(),
+        start.longitudeDegrees(),
+        course.degrees(),
+        distance.metres(),
+        there,
+        0);
+    return there;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof GeodesicLeg that
+        && start.equals(that.start)
+        && end.equals(that.end)
+        && initialCourse.equals(that.initialCourse)
+        && finalCourse.equals(that.finalCourse)
+        && length.equals(that.length);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * start.hashCode() + end.hashCode()) + length.hashCode();
+  }
+
+  /** Ends, courses and length, without loss. */
+  @Override
+  public String toString() {
+    return "geodesic from "
+        + start
+        + " to "
+        + end
+        + ", "
+        + initialCourse
+        + " becoming "
+        + finalCourse
+        + ", "
+        + length;
+  }
+}
