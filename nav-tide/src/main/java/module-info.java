@@ -10,5 +10,6 @@ module org.ferryglide.tide {
   requires de.siegmar.fastcsv;
   requires static org.jspecify;
 
+  exports org.ferryglide.tide.height;
   exports org.ferryglide.tide.sheet;
 }

@@ -1,0 +1,28 @@
+package org.ferryglide.tide.height;
+
+import java.io.Serializable;
+
+/** Half a cosine wave in every interval. */
+final class CosineShape implements PieceShape, Serializable {
+  private static final long serialVersionUID = 1L;
+
+  @Override
+  public double passed(int piece, double fraction) {
+    return TideShapes.cosine(fraction);
+  }
+
+  @Override
+  public double slope(int piece, double fraction) {
+    return TideShapes.cosineSlope(fraction);
+  }
+
+  @Override
+  public double greatestSlopeChange(int piece) {
+    return 0.5 * Math.PI * Math.PI;
+  }
+
+  @Override
+  public double nextKnot(int piece, double fraction) {
+    return 1.0;
+  }
+}

@@ -1,0 +1,84 @@
+package org.ferryglide.tide.height;
+
+import java.time.Instant;
+import java.util.List;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.WaterLevel;
+
+/**
+ * The height of the tide as a continuous function of time, which knows its slope and how fast that
+ * can change, so that its high and low waters are found for certain.
+ *
+ * <p>Between two seams (see {@link #nextSeamAfter}) the curve has a continuous slope. At a seam the
+ * slope may jump, as the rule of twelfths does, and so may the height, as a year's prediction does
+ * at New Year.
+ *
+ * <pre>{@code
+ * TideCurve curve = TableCurve.cosine(table);
+ * double metresPerHour = 3600 * curve.slopeMetresPerSecond(epochSeconds);
+ * List<TideEvent> waters = curve.extremes(from, to);
+ * }</pre>
+ */
+public interface TideCurve extends WaterLevel {
+
+  /**
+   * The earliest time with an answer.
+   *
+   * @return seconds since 1970-01-01T00:00:00Z; negative infinity if there is no such limit
+   */
+  double startSeconds();
+
+  /**
+   * The latest time with an answer.
+   *
+   * @return seconds since 1970-01-01T00:00:00Z; positive infinity if there is no such limit
+   */
+  double endSeconds();
+
+  /**
+   * How fast the tide rises, without allocation.
+   *
+   * @param epochSeconds seconds since 1970-01-01T00:00:00Z
+   * @return metres a second, falling negative; at a seam the slope just after it; at the end of the
+   *     span the slope just before it; NaN if there are no data for that time
+   */
+  double slopeMetresPerSecond(double epochSeconds);
+
+  /**
+   * A bound on how fast the slope changes, from which the search for high and low waters knows
+   * where none can be. It need not be reached; the closer it is, the faster the search.
+   *
+   * @param fromSeconds start of a stretch without a seam inside, seconds since 1970
+   * @param toSeconds end of that stretch, seconds since 1970
+   * @return upper bound of the magnitude of the second derivative over the stretch, metres per
+   *     second squared
+   */
+  double greatestSlopeChange(double fromSeconds, double toSeconds);
+
+  /**
+   * What a reader of the height at a time should know: how it was made, how far it can be from what
+   * other curves give.
+   *
+   * @param instant when
+   * @return the notes, unmodifiable; for a time without data, none
+   */
+  List<Note> notesAt(Instant instant);
+
+  /**
+   * The high and low waters of the curve itself, to within one second.
+   *
+   * <p>None is missed, double high waters and short dips included, if they are more than a second
+   * long. Where the tide stands at a level before it turns, the middle of the stand is given.
+   *
+   * @param from start of the search
+   * @param to end of the search; waters at the very start or end, where the curve cannot be seen
+   *     turning, are not given
+   * @return the waters in order of time, high and low in turn, those of the part that the curve has
+   *     data for; unmodifiable
+   * @throws IllegalArgumentException if {@code to} is before {@code from}
+   */
+  default List<TideEvent> extremes(Instant from, Instant to) {
+    return TideExtremes.between(this, EpochSeconds.of(from), EpochSeconds.of(to));
+  }
+}

@@ -1,0 +1,412 @@
+package org.ferryglide.tide.height;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Serializable;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.water.EpochSeconds;
+
+/**
+ * The high and low waters of one port, in order of time.
+ *
+ * <p>Highs and lows alternate, however many there are in a day: a diurnal tide has one of each. A
+ * table is immutable.
+ *
+ * <pre>{@code
+ * TideTable table =
+ *     TideTable.of(
+ *         "Skarra",
+ *         "chart datum",
+ *         List.of(
+ *             TideEvent.low(Instant.parse("2026-06-01T03:20:00Z"), 0.7),
+ *             TideEvent.high(Instant.parse("2026-06-01T09:30:00Z"), 4.2),
+ *             TideEvent.low(Instant.parse("2026-06-01T15:45:00Z"), 0.9)));
+ * TideEvent highWater = table.highWaterNearest(instant);
+ * table.rangeMetres(highWater); // 3.4, the mean of a rise of 3.5 m and a fall of 3.3 m
+ * }</pre>
+ */
+public final class TideTable implements Serializable {
+
+  private static final long serialVersionUID = 1L;
+
+  /** A little more than a lunar day; no tide turns as seldom as that. */
+  private static final Duration LONGEST_INTERVAL = Duration.ofHours(25);
+
+  private final String port;
+  private final String datum;
+  private final TideEvent[] events;
+
+  @SuppressWarnings("serial") // List.copyOf gives a serializable list of serializable notes
+  private final List<Note> notes;
+
+  /** Times and heights again, as the kernels take them. */
+  private final double[] seconds;
+
+  private final double[] heights;
+
+  private TideTable(String port, String datum, TideEvent[] events, List<Note> notes) {
+    this.port = port;
+    this.datum = datum;
+    this.events = events;
+    this.notes = notes;
+    this.seconds = new double[events.length];
+    this.heights = new double[events.length];
+    for (int i = 0; i < events.length; i++) {
+      seconds[i] = EpochSeconds.of(events[i].time());
+      heights[i] = events[i].heightMetres();
+    }
+  }
+
+  /**
+   * Makes a table from its high and low waters.
+   *
+   * @param port name of the port
+   * @param datum name of the level that heights are measured from, for example {@code chart datum}
+   * @param events at least two waters in order of time, high and low in turn, no high water lower
+   *     than the low waters beside it, never more than 25 hours apart
+   * @return the table
+   * @throws IllegalArgumentException if a name is empty or the waters are not as described; the
+   *     message names the water
+   */
+  public static TideTable of(String port, String datum, List<TideEvent> events) {
+    requireText(port, "port");
+    requireText(datum, "datum");
+    if (events.size() < 2) {
+      throw new IllegalArgumentException(
+          "a tide table must have at least 2 waters, but had " + events.size());
+    }
+    TideEvent[] copy = events.toArray(new TideEvent[0]);
+    for (int i = 1; i < copy.length; i++) {
+      Optional<String> fault = faultBetween(copy[i - 1], copy[i], LONGEST_INTERVAL);
+      if (fault.isPresent()) {
+        throw new IllegalArgumentException("water " + (i + 1) + ": " + fault.get());
+      }
+    }
+    return new TideTable(port, datum, copy, List.of());
+  }
+
+  /**
+   * Reads a table from a sheet that states its own port, datum and zone; {@link TideTableReader}
+   * tells the columns, and reads sheets that leave those to the reader.
+   *
+   * @param source what to call the sheet in messages, usually the file's name
+   * @param reader the sheet
+   * @return the table
+   * @throws IOException if the sheet cannot be read
+   * @throws InputFormatException listing everything wrong with the sheet by line and column
+   */
+  public static TideTable read(String source, Reader reader) throws IOException {
+    return TideTableReader.ofCompleteSheets().read(source, reader);
+  }
+
+  private static void requireText(String text, String name) {
+    if (text.trim().isEmpty()) {
+      throw new IllegalArgumentException(name + " of a tide table must not be empty");
+    }
+  }
+
+  /** What is wrong with one water after another, if anything is. */
+  static Optional<String> faultBetween(TideEvent before, TideEvent after, Duration longest) {
+    if (!after.time().isAfter(before.time())) {
+      return Optional.of(
+          "time must be later than that of the water before, "
+              + before.time()
+              + ", but was "
+              + after.time());
+    }
+    if (after.kind() == before.kind()) {
+      return Optional.of(
+          "high and low waters must alternate, but two "
+              + (after.isHigh() ? "high" : "low")
+              + " waters follow each other");
+    }
+    TideEvent high = after.isHigh() ? after : before;
+    TideEvent low = after.isHigh() ? before : after;
+    if (high.heightMetres() < low.heightMetres()) {
+      return Optional.of(
+          "a high water must not be lower than the low water beside it, but was "
+              + high.heightMetres()
+              + " m beside "
+              + low.heightMetres()
+              + " m");
+    }
+    if (Duration.between(before.time(), after.time()).compareTo(longest) > 0) {
+      return Optional.of(
+          "a water seems to be missing: waters must be at most "
+              + longest.toHours()
+              + " hours apart, but the water before was at "
+              + before.time());
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The same table with more notes, for example on how a secondary port's waters were made.
+   *
+   * @param more notes to add
+   * @return a table whose notes are this table's and {@code more}
+   */
+  public TideTable withNotes(List<Note> more) {
+    List<Note> all = new ArrayList<>(notes);
+    all.addAll(more);
+    return new TideTable(port, datum, events, List.copyOf(all));
+  }
+
+  /**
+   * Whose waters these are.
+   *
+   * @return name of the port
+   */
+  public String port() {
+    return port;
+  }
+
+  /**
+   * The level that heights are measured from.
+   *
+   * @return the datum's name, for example {@code chart datum}
+   */
+  public String datum() {
+    return datum;
+  }
+
+  /**
+   * What a reader of the table should know.
+   *
+   * @return the notes, unmodifiable, empty for a table as published
+   */
+  public List<Note> notes() {
+    return notes;
+  }
+
+  /**
+   * Every high and low water.
+   *
+   * @return the waters in order of time, at least two, unmodifiable
+   */
+  public List<TideEvent> events() {
+    return List.of(events);
+  }
+
+  /**
+   * The high waters.
+   *
+   * @return the high waters in order of time, unmodifiable
+   */
+  public List<TideEvent> highWaters() {
+    return ofKind(TideEvent.Kind.HIGH);
+  }
+
+  /**
+   * The low waters.
+   *
+   * @return the low waters in order of time, unmodifiable
+   */
+  public List<TideEvent> lowWaters() {
+    return ofKind(TideEvent.Kind.LOW);
+  }
+
+  private List<TideEvent> ofKind(TideEvent.Kind kind) {
+    List<TideEvent> found = new ArrayList<>();
+    for (TideEvent event : events) {
+      if (event.kind() == kind) {
+        found.add(event);
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  /**
+   * Time of the first water, before which the table tells nothing.
+   *
+   * @return the first water's time
+   */
+  public Instant start() {
+    return events[0].time();
+  }
+
+  /**
+   * Time of the last water, after which the table tells nothing.
+   *
+   * @return the last water's time
+   */
+  public Instant end() {
+    return events[events.length - 1].time();
+  }
+
+  /**
+   * The next water after a time.
+   *
+   * @param instant when
+   * @return the first water strictly later; empty if the table ends before
+   */
+  public Optional<TideEvent> firstAfter(Instant instant) {
+    return at(indexAfter(instant));
+  }
+
+  /**
+   * The last water up to a time.
+   *
+   * @param instant when
+   * @return the last water at that time or earlier; empty if the table starts later
+   */
+  public Optional<TideEvent> lastUpTo(Instant instant) {
+    return at(indexAfter(instant) - 1);
+  }
+
+  /**
+   * The next high or low water after a time.
+   *
+   * @param instant when
+   * @param kind high or low
+   * @return the first water of that kind strictly later; empty if the table ends before
+   */
+  public Optional<TideEvent> firstAfter(Instant instant, TideEvent.Kind kind) {
+    int i = indexAfter(instant);
+    return at(i < events.length && events[i].kind() != kind ? i + 1 : i);
+  }
+
+  /**
+   * The last high or low water up to a time.
+   *
+   * @param instant when
+   * @param kind high or low
+   * @return the last water of that kind at that time or earlier; empty if the table starts later
+   */
+  public Optional<TideEvent> lastUpTo(Instant instant, TideEvent.Kind kind) {
+    int i = indexAfter(instant) - 1;
+    return at(i >= 0 && events[i].kind() != kind ? i - 1 : i);
+  }
+
+  /**
+   * The high water nearest in time, from which a stream table counts its hours.
+   *
+   * @param instant when; outside the table too, where the answer is its first or last high water
+   *     however long ago or ahead that is
+   * @return the nearest high water of the table, the later one of two equally near
+   */
+  public TideEvent highWaterNearest(Instant instant) {
+    Optional<TideEvent> before = lastUpTo(instant, TideEvent.Kind.HIGH);
+    Optional<TideEvent> after = firstAfter(instant, TideEvent.Kind.HIGH);
+    if (before.isPresent() && after.isPresent()) {
+      Duration since = Duration.between(before.get().time(), instant);
+      Duration until = Duration.between(instant, after.get().time());
+      return since.compareTo(until) < 0 ? before.get() : after.get();
+    }
+    return before.isPresent() ? before.get() : after.get(); // of two waters one is high
+  }
+
+  private Optional<TideEvent> at(int index) {
+    return index >= 0 && index < events.length ? Optional.of(events[index]) : Optional.empty();
+  }
+
+  /** Index of the first water strictly later, the number of waters if there is none. */
+  private int indexAfter(Instant instant) {
+    int low = 0;
+    int high = events.length;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (events[middle].time().isAfter(instant)) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
+  }
+
+  /**
+   * The range of the tide of a high water: the mean of the rise before it and the fall after it. At
+   * the edge of the table, where only one of the two is there, that one; see {@link
+   * #isRangeOneSided}.
+   *
+   * @param highWater a high water of this table
+   * @return the range, metres, never negative
+   * @throws IllegalArgumentException if {@code highWater} is not a high water of this table
+   */
+  public double rangeMetres(TideEvent highWater) {
+    int i = indexOfHighWater(highWater);
+    double rise = i > 0 ? heights[i] - heights[i - 1] : heights[i] - heights[i + 1];
+    double fall = i < heights.length - 1 ? heights[i] - heights[i + 1] : rise;
+    return 0.5 * (rise + fall);
+  }
+
+  /**
+   * Whether a high water is the first or the last of the table, so that its range rests on its fall
+   * or its rise alone.
+   *
+   * @param highWater a high water of this table
+   * @return true if the low water before or after it is not in the table
+   * @throws IllegalArgumentException if {@code highWater} is not a high water of this table
+   */
+  public boolean isRangeOneSided(TideEvent highWater) {
+    int i = indexOfHighWater(highWater);
+    return i == 0 || i == events.length - 1;
+  }
+
+  private int indexOfHighWater(TideEvent highWater) {
+    int i = indexAfter(highWater.time()) - 1;
+    if (i < 0 || !highWater.isHigh() || !events[i].equals(highWater)) {
+      throw new IllegalArgumentException(
+          "must be a high water of the table of " + port + ", but was " + highWater);
+    }
+    return i;
+  }
+
+  /** Number of intervals between waters. */
+  int pieces() {
+    return seconds.length - 1;
+  }
+
+  /** Which interval holds a time: -1 for a time outside the table or NaN. */
+  int pieceAt(double epochSeconds) {
+    int last = seconds.length - 1;
+    if (!(epochSeconds >= seconds[0] && epochSeconds <= seconds[last])) { // NaN fails
+      return -1;
+    }
+    int found = Arrays.binarySearch(seconds, epochSeconds);
+    return found >= 0 ? Math.min(found, last - 1) : -found - 2;
+  }
+
+  /** Time of a water, seconds since 1970. */
+  double seconds(int index) {
+    return seconds[index];
+  }
+
+  /** Height of a water, metres. */
+  double height(int index) {
+    return heights[index];
+  }
+
+  /** Whether a water is a high one. */
+  boolean isHigh(int index) {
+    return events[index].isHigh();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TideTable that
+        && port.equals(that.port)
+        && datum.equals(that.datum)
+        && Arrays.equals(events, that.events)
+        && notes.equals(that.notes);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * (31 * port.hashCode() + datum.hashCode()) + Arrays.hashCode(events);
+  }
+
+  /** Port, number of waters and their span; not the waters themselves. */
+  @Override
+  public String toString() {
+    return port + ", " + events.length + " waters from " + start() + " to " + end();
+  }
+}

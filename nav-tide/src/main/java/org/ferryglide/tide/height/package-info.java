@@ -1,0 +1,23 @@
+/**
+ * The height of the tide at any time: from a table of high and low waters, through a curve between
+ * them, to the times when a sill, a bar or a landing has water enough.
+ *
+ * <p>The one idea to hold: a {@link org.ferryglide.tide.height.TideTable} knows only the turning
+ * points of the tide; everything between them is a {@link org.ferryglide.tide.height.TideCurve},
+ * and each curve says what it is worth. The rule of twelfths and the cosine are guesses at the
+ * shape; harmonic constants are better.
+ *
+ * <pre>{@code
+ * TideTable table = TideTable.read("skarra.csv", reader);
+ * TideCurve curve = TableCurve.cosine(table);
+ * OptionalDouble height = curve.heightMetresAt(Instant.parse("2026-06-01T09:30:00Z"));
+ * }</pre>
+ *
+ * <p>Heights are metres above the table's datum, up positive. Times are instants; in the kernel
+ * forms, seconds since 1970-01-01T00:00:00Z. Tables predict the tide alone: wind and air pressure
+ * raise or lower the sea by decimetres, so leave a margin.
+ */
+@NullMarked
+package org.ferryglide.tide.height;
+
+import org.jspecify.annotations.NullMarked;
