@@ -17,5 +17,6 @@ module org.ferryglide.nav {
   exports org.ferryglide.nav.position;
   exports org.ferryglide.nav.sky;
   exports org.ferryglide.nav.geodesy;
+  exports org.ferryglide.nav.magnetic;
   exports org.ferryglide.nav.water;
 }

@@ -1,0 +1,117 @@
+package org.ferryglide.nav.magnetic;
+
+import java.io.Serializable;
+import java.time.LocalDate;
+import java.util.Objects;
+import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.note.Arguments;
+
+/**
+ * The variation printed on a chart's compass rose: its angle, its year, and how it changes each
+ * year.
+ *
+ * <pre>{@code
+ * CompassRose rose = CompassRose.parse("4°15'W 2019 (8'E)");
+ * rose.variationInYear(2026).degreesAndMinutes(); // 3°19'W: seven years of 8' to the east
+ * rose.variationAt(LocalDate.of(2026, 6, 1)).degreesAndMinutes(); // 3°16'W
+ * }</pre>
+ *
+ * <p>A change with the letter of the variation makes it grow, one with the other letter makes it
+ * shrink, pass zero and change its name. The printed figure is taken to be that of 1 January of its
+ * year.
+ *
+ * @param variation the variation in the year of the rose
+ * @param year the year printed beside it, from 1500 to 2999
+ * @param annualChange its change in a year
+ */
+public record CompassRose(Variation variation, int year, AnnualChange annualChange)
+    implements Serializable {
+
+  private static final long serialVersionUID = 1L;
+
+  static final int FIRST_YEAR = 1500;
+  static final int LAST_YEAR = 2999;
+
+  /**
+   * Takes what is printed.
+   *
+   * @param variation the variation in the year of the rose
+   * @param year the year printed beside it, from 1500 to 2999
+   * @param annualChange its change in a year
+   * @throws IllegalArgumentException if {@code year} is out of range
+   */
+  public CompassRose {
+    Objects.requireNonNull(variation, "variation");
+    Objects.requireNonNull(annualChange, "annualChange");
+    Arguments.within(year, FIRST_YEAR, LAST_YEAR, "year of the rose", "years");
+  }
+
+  /**
+   * Reads a rose as charts print it.
+   *
+   * <p>In order: the variation with E or W ({@code 4°15'W}; also after it, as {@code W 4°15'} or
+   * {@code Var 4°15'W}), the year, and the annual change in round brackets or after a comma: {@code
+   * (8'E)}, {@code (7'W)}, {@code (6' decreasing)}, {@code (5'E increasing)}, {@code (annual change
+   * nil)}, {@code Annual change 8'E}.
+   *
+   * @param text what is printed
+   * @return the rose
+   * @throws org.ferryglide.nav.note.TextFormatException if the text is anything else, or a word
+   *     contradicts its letter
+   */
+  public static CompassRose parse(String text) {
+    return RoseText.parse(text);
+  }
+
+  /**
+   * The variation carried forward by whole years, as it is done on paper.
+   *
+   * @param year the year of the passage
+   * @return the printed variation plus the annual change for each year between
+   * @throws IllegalArgumentException if the result leaves [-180°, 180°]
+   */
+  public Variation variationInYear(int year) {
+    return carriedBy((double) year - this.year);
+  }
+
+  /**
+   * The variation carried forward to a date.
+   *
+   * @param date the date; its midnight in UTC is meant
+   * @return the printed variation plus the annual change for the time since 1 January of the rose's
+   *     year, fractions of a year included
+   * @throws IllegalArgumentException if the result leaves [-180°, 180°]
+   */
+  public Variation variationAt(LocalDate date) {
+    return carriedBy(ageAt(date));
+  }
+
+  private Variation carriedBy(double years) {
+    return Variation.ofDegreesEast(variation.degreesEast() + years * annualChange.degreesEast());
+  }
+
+  /**
+   * How old the rose is.
+   *
+   * @param date the date of the passage
+   * @return years since 1 January of the rose's year, negative before it
+   */
+  public double ageAt(LocalDate date) {
+    return DecimalYear.of(date) - year;
+  }
+
+  /**
+   * The rose as a chart prints it, to whole minutes.
+   *
+   * @return for example {@code 4°15'W 2019 (8'E)}
+   */
+  public String printed() {
+    return variation.degreesAndMinutes() + " " + year + " (" + annualChange.printed() + ")";
+  }
+
+  /** Variation, year and change without loss: {@code 4.25°W 2019 (8.0'E)}. */
+  @Override
+  public String toString() {
+    return variation + " " + year + " (" + annualChange + ")";
+  }
+}

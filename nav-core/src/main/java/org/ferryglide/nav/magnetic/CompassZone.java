@@ -1,0 +1,40 @@
+package org.ferryglide.nav.magnetic;
+
+import org.ferryglide.nav.note.Arguments;
+
+/**
+ * Whether the horizontal field is strong enough to steer by, as the World Magnetic Model's makers
+ * divide it.
+ *
+ * <pre>{@code
+ * CompassZone.ofHorizontal(4_500.0); // CAUTION
+ * }</pre>
+ *
+ * @see <a href="https://doi.org/10.25923/ytk1-yx35">the WMM technical report, which draws both
+ *     zones on its polar charts</a>
+ */
+public enum CompassZone {
+  /** Horizontal intensity 6000 nanotesla or more: nothing to remark. */
+  USABLE,
+  /**
+   * Horizontal intensity from 2000 to below 6000 nanotesla: a compass may be sluggish and wrong.
+   */
+  CAUTION,
+  /** Horizontal intensity below 2000 nanotesla: no compass is to be used. */
+  BLACKOUT;
+
+  private static final double BLACKOUT_BELOW_NANOTESLA = 2000.0;
+  private static final double CAUTION_BELOW_NANOTESLA = 6000.0;
+
+  /**
+   * The zone of a horizontal intensity.
+   *
+   * @param horizontalNanotesla horizontal intensity, nanotesla, at least 0
+   * @return the zone
+   * @throws IllegalArgumentException if {@code horizontalNanotesla} is NaN, infinite or negative
+   */
+  public static CompassZone ofHorizontal(double horizontalNanotesla) {
+    double h = Arguments.notNegative(horizontalNanotesla, "horizontal intensity", "nanotesla");
+    return h < BLACKOUT_BELOW_NANOTESLA ? BLACKOUT : h < CAUTION_BELOW_NANOTESLA ? CAUTION : USABLE;
+  }
+}

@@ -1,0 +1,213 @@
+package org.ferryglide.nav.magnetic;
+
+import org.ferryglide.nav.bearing.AngleReader;
+import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.note.TextFormatException;
+
+/** Reads what charts print in a compass rose: variation, year, annual change, in that order. */
+final class RoseText {
+  private static final String CHANGE_REASON =
+      "the annual change must follow, as in (8'E), (6' decreasing) or (nil)";
+
+  private final String text;
+  private int place;
+
+  private RoseText(String text) {
+    this.text = text;
+  }
+
+  static CompassRose parse(String text) {
+    return new RoseText(text).rose();
+  }
+
+  private CompassRose rose() {
+    int yearAt = yearIndex();
+    double variation = variation(yearAt);
+    int year = Integer.parseInt(text.substring(place, place + 4));
+    if (year < CompassRose.FIRST_YEAR || year > CompassRose.LAST_YEAR) {
+      throw refuse("year of the rose must be from 1500 to 2999");
+    }
+    place += 4;
+    double change = change(Math.signum(variation));
+    return new CompassRose(
+        Variation.ofDegreesEast(variation), year, AnnualChange.ofMinutesEast(change));
+  }
+
+  /** The first four digits that stand alone. */
+  private int yearIndex() {
+    int run = 0;
+    for (int i = 0; i <= text.length(); i++) {
+      char c = i < text.length() ? text.charAt(i) : ' ';
+      if (isDigit(c)) {
+        run++;
+      } else if (run == 4 && c != '.' && (i == 4 || text.charAt(i - 5) != '.')) {
+        return i - 4;
+      } else {
+        run = 0;
+      }
+    }
+    place = text.length();
+    throw refuse("the year of the rose, four digits, must stand behind the variation");
+  }
+
+  /** Degrees east, from the part before the year; leaves the place at the year. */
+  private double variation(int yearAt) {
+    skipSpaces();
+    if (skipWord("magnetic variation") || skipWord("variation") || skipWord("var")) {
+      skipAny(".: ");
+    }
+    int before = letter();
+    int start = place;
+    AngleReader reader = new AngleReader(text.substring(start, Math.max(start, yearAt)));
+    double degrees;
+    try {
+      degrees = reader.angle("variation");
+    } catch (TextFormatException e) {
+      place = start + e.index();
+      throw refuse("variation must be degrees, or degrees and minutes below 60, as in 4°15'W");
+    }
+    if (degrees > 180.0) {
+      throw refuse("variation must be in [0, 180] degrees");
+    }
+    place = start + reader.index();
+    int sign = oneOf(before, letter());
+    if (sign == 0 && degrees != 0.0) {
+      throw refuse("variation needs its letter, E or W");
+    }
+    skipAny(" ,(");
+    if (place != yearAt) {
+      throw refuse("only the year may follow the variation");
+    }
+    return sign < 0 ? -degrees : degrees;
+  }
+
+  /** Minutes east a year, from the part behind the year. */
+  private double change(double variationSign) {
+    skipAny(" ,;)");
+    boolean bracket = skipAny("(");
+    skipSpaces();
+    int growth = 0; // 1 when the variation is said to increase, -1 to decrease
+    double minutes;
+    int letter = 0;
+    if (skipWord("no annual change") || skipWord("annual change nil") || skipWord("nil")) {
+      minutes = 0.0;
+    } else {
+      growth = skipWord("annual increase") ? 1 : skipWord("annual decrease") ? -1 : 0;
+      if (growth == 0 && skipWord("annual change")) {
+        skipAny(": ");
+      }
+      letter = letter();
+      minutes = minutes();
+      letter = oneOf(letter, letter());
+      if (growth == 0) {
+        growth = skipWord("increasing") ? 1 : skipWord("decreasing") ? -1 : 0;
+      }
+    }
+    if (!skipWord("annually") && !skipWord("a year")) {
+      skipWord("per year");
+    }
+    double change = signed(minutes, letter, growth, variationSign);
+    if (bracket && !skipAny(")")) {
+      throw refuse("the bracket must close behind the annual change");
+    }
+    skipSpaces();
+    if (place < text.length()) {
+      throw refuse("nothing may follow the annual change");
+    }
+    return change;
+  }
+
+  private double signed(double minutes, int letter, int growth, double variationSign) {
+    if (minutes == 0.0) {
+      return 0.0;
+    }
+    double byWord = growth * variationSign;
+    if (letter == 0 && growth == 0) {
+      throw refuse("the annual change needs E or W, or the word increasing or decreasing");
+    }
+    if (letter == 0 && byWord == 0.0) {
+      throw refuse("a variation of zero cannot be said to increase or decrease: give E or W");
+    }
+    if (letter != 0 && byWord != 0.0 && byWord != letter) {
+      throw refuse("the word contradicts the letters of the variation and its change");
+    }
+    return minutes * (letter != 0 ? letter : byWord);
+  }
+
+  /** Minutes, or degrees and minutes, unsigned. */
+  private double minutes() {
+    double first = number();
+    if (skipAny("°º˚")) {
+      skipSpaces();
+      double rest = place < text.length() && isDigit(text.charAt(place)) ? number() : 0.0;
+      skipAny("'′’");
+      return first * 60.0 + rest;
+    }
+    skipAny("'′’");
+    skipSpaces();
+    if (skipWord("minutes") || skipWord("min")) {
+      skipAny(". ");
+    }
+    return first;
+  }
+
+  private double number() {
+    int start = place;
+    while (place < text.length() && (isDigit(text.charAt(place)) || text.charAt(place) == '.')) {
+      place++;
+    }
+    try {
+      return Double.parseDouble(text.substring(start, place));
+    } catch (NumberFormatException e) {
+      place = start;
+      throw refuse(CHANGE_REASON);
+    }
+  }
+
+  /** 1 for a lone E, -1 for a lone W, 0 if neither stands here. */
+  private int letter() {
+    skipSpaces();
+    if (skipWord("E")) {
+      return 1;
+    }
+    return skipWord("W") ? -1 : 0;
+  }
+
+  private int oneOf(int before, int after) {
+    if (before != 0 && after != 0) {
+      throw refuse("the letter E or W stands once, before or behind the figures");
+    }
+    return before + after;
+  }
+
+  private boolean skipWord(String word) {
+    int end = place + word.length();
+    if (!text.regionMatches(true, place, word, 0, word.length())
+        || (end < text.length() && Character.isLetter(text.charAt(end)))) {
+      return false;
+    }
+    place = end;
+    skipSpaces();
+    return true;
+  }
+
+  private boolean skipAny(String characters) {
+    int start = place;
+    while (place < text.length() && characters.indexOf(text.charAt(place)) >= 0) {
+      place++;
+    }
+    return place > start;
+  }
+
+  private void skipSpaces() {
+    skipAny(" \t\u00a0\u202f");
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+
+  private TextFormatException refuse(String reason) {
+    return new TextFormatException(reason, text, place);
+  }
+}

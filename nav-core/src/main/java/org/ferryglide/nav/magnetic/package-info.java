@@ -1,0 +1,32 @@
+/**
+ * Magnetic north: where it is, how fast it moves, and how far to trust it.
+ *
+ * <p>The angle from true to magnetic north, the {@link org.ferryglide.nav.bearing.Variation}, comes
+ * from two places. A world model ({@link org.ferryglide.nav.magnetic.MagneticModel}) gives the
+ * whole field anywhere on a date; the rose printed on the chart ({@link
+ * org.ferryglide.nav.magnetic.CompassRose}) gives the variation for one year near one place, with
+ * the yearly change to carry it forward. The one idea of this room: a model is first moved to a
+ * date, and the immutable {@link org.ferryglide.nav.magnetic.MagneticSnapshot} is then asked about
+ * places, by as many threads as you like.
+ *
+ * <pre>{@code
+ * MagneticSnapshot today = MagneticModel.wmm2025().at(LocalDate.of(2026, 6, 1));
+ * Variation fromModel = today.variation(Position.ofDegrees(50.1, -5.5));
+ * Variation fromChart =
+ *     CompassRose.parse("4°15'W 2019 (8'E)").variationAt(LocalDate.of(2026, 6, 1));
+ * }</pre>
+ *
+ * <p>Conventions: declination (the modeller's word for variation) is positive east, dip positive
+ * down, field components in nanotesla along geographic north, east and down, heights in metres
+ * above the WGS84 ellipsoid. Dates are explicit and count from midnight UTC. A date outside a
+ * model's span is answered with a note, or refused, as the caller chose ({@link
+ * org.ferryglide.nav.magnetic.OutsideSpan}).
+ *
+ * <p>A model knows the field of the Earth's core. It cannot know rocks, wrecks, power cables or
+ * your own phone: local anomalies are charted, and deviation is yours to measure ({@link
+ * org.ferryglide.nav.bearing.Deviation}). Official charts come first.
+ */
+@NullMarked
+package org.ferryglide.nav.magnetic;
+
+import org.jspecify.annotations.NullMarked;

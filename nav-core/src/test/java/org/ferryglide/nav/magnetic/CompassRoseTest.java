@@ -1,0 +1,72 @@
+package org.ferryglide.nav.magnetic;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.time.LocalDate;
+import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.note.TextFormatException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CompassRoseTest {
+  @ParameterizedTest(name = "{0} in {1} is {2}")
+  @CsvFileSource(resources = "rose-examples.csv", delimiter = ';')
+  void publishedExamplesAreMet(String rose, int year, String expected, String source) {
+    assertEquals(
+        expected, CompassRose.parse(rose).variationInYear(year).degreesAndMinutes(), source);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "4°15'W 2019 (8'E); 4.25°W 2019 (8.0'E)",
+        "4°15′W 2019 (8′E); 4.25°W 2019 (8.0'E)",
+        "W 4° 15' 2019 (E 8'); 4.25°W 2019 (8.0'E)",
+        "4 15 W 2019, 8' decreasing; 4.25°W 2019 (8.0'E)",
+        "Var 4°15'W (2019), Annual change 8'E; 4.25°W 2019 (8.0'E)",
+        "VAR 4°15'W (2019) ANNUAL DECREASE 8'; 4.25°W 2019 (8.0'E)",
+        "VAR. 4°15'E (2019) ANNUAL INCREASE 2'; 4.25°E 2019 (2.0'E)",
+        "4.25W 2019 (7.6'W); 4.25°W 2019 (7.6'W)",
+        "4°15'W 2019 (8'E decreasing); 4.25°W 2019 (8.0'E)",
+        "4°15'W 2019 (8'W increasing annually); 4.25°W 2019 (8.0'W)",
+        "4°15'W 2019 (0°08'E); 4.25°W 2019 (8.0'E)",
+        "4°15'W 2019 (nil); 4.25°W 2019 (nil)",
+        "4°15'W 2019 (annual change nil); 4.25°W 2019 (nil)",
+        "4°15'W 2019 (no annual change); 4.25°W 2019 (nil)",
+        "4°15'W 2019 (0'); 4.25°W 2019 (nil)",
+        "0°00' 2019 (3'W); 0.0° 2019 (3.0'W)",
+      })
+  void whatChartsPrintIsRead(String printed, String expected) {
+    assertEquals(expected, CompassRose.parse(printed).toString());
+    assertEquals(expected, CompassRose.parse(expected).toString());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvFileSource(resources = "rose-refusals.csv", delimiter = ';')
+  void anythingElseIsRefusedAtItsCharacter(String text, int index, String reason) {
+    TextFormatException refusal =
+        assertThrows(TextFormatException.class, () -> CompassRose.parse(text));
+    String message = String.valueOf(refusal.getMessage());
+    assertEquals(reason, message.substring(0, message.indexOf(": at ")));
+    assertEquals(index, refusal.index());
+  }
+
+  @Test
+  void theStartOfAYearIsTheWholeYearsOfTheTrade() {
+    CompassRose rose = CompassRose.parse("4°15'W 2019 (8'E)");
+    assertEquals(rose.variationInYear(2026), rose.variationAt(LocalDate.of(2026, 1, 1)));
+    assertEquals("3°19'W", rose.variationInYear(2026).degreesAndMinutes());
+    assertEquals("3°16'W", rose.variationAt(LocalDate.of(2026, 6, 1)).degreesAndMinutes());
+    assertEquals(Variation.parse("4°15'W"), rose.variationAt(LocalDate.of(2019, 1, 1)));
+  }
+
+  @Test
+  void aRoseIsPrintedAsItStandsOnTheChart() {
+    assertEquals("4°15'W 2019 (8'E)", CompassRose.parse("4.25°W 2019, 8.2'E").printed());
+    assertEquals("0°00' 2019 (nil)", CompassRose.parse("0°00' 2019 (nil)").printed());
+  }
+}
