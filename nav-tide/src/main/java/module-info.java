@@ -12,4 +12,5 @@ module org.ferryglide.tide {
 
   exports org.ferryglide.tide.height;
   exports org.ferryglide.tide.sheet;
+  exports org.ferryglide.tide.stream;
 }

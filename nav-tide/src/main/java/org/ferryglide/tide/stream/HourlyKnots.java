@@ -1,0 +1,185 @@
+package org.ferryglide.tide.stream;
+
+import java.util.List;
+
+/** Lays the rows of an hourly table along the tides of its standard port. */
+final class HourlyKnots {
+  /** A hole between rows longer than this is not bridged, seconds. */
+  static final double LONGEST_BRIDGE_SECONDS = 3.0 * 3600.0;
+
+  private final int[] hours;
+
+  /** Tides whose range is known. */
+  private final double[] tideTimes;
+
+  /** East and north of every row of every tide. */
+  private final double[] flow;
+
+  private final int[] rowFlags;
+
+  private HourlyKnots(int[] hours, double[] tideTimes) {
+    this.hours = hours;
+    this.tideTimes = tideTimes;
+    this.flow = new double[2 * hours.length * tideTimes.length];
+    this.rowFlags = new int[hours.length * tideTimes.length];
+  }
+
+  static StreamKnots of(StreamTable table, ReferenceTides tides, BetweenHours between) {
+    HourlyKnots rows = scaled(table, tides);
+    if (rows.tideTimes.length == 0) {
+      return StreamKnots.empty();
+    }
+    return between == BetweenHours.HOURLY_STEPS ? rows.steps() : rows.joined(between);
+  }
+
+  private static HourlyKnots scaled(StreamTable table, ReferenceTides tides) {
+    int[] known = new int[tides.count()];
+    int count = 0;
+    for (int n = 0; n < known.length; n++) {
+      if (!Double.isNaN(tides.rangeMetres(n))) {
+        known[count++] = n;
+      }
+    }
+    List<StreamHour> printed = table.hours();
+    double[] times = new double[count];
+    for (int i = 0; i < count; i++) {
+      times[i] = tides.time(known[i]);
+    }
+    HourlyKnots rows =
+        new HourlyKnots(printed.stream().mapToInt(StreamHour::hour).toArray(), times);
+    StandardPort port = table.standardPort();
+    for (int i = 0; i < count; i++) {
+      double springness =
+          StreamRates.springness(
+              tides.rangeMetres(known[i]), port.neapRangeMetres(), port.springRangeMetres());
+      int tideFlags = StreamFlags.ofSpringness(springness);
+      if (tides.oneSided(known[i])) {
+        tideFlags |= StreamFlags.ONE_SIDED_RANGE;
+      }
+      for (int r = 0; r < printed.size(); r++) {
+        rows.scale(i * printed.size() + r, printed.get(r), springness, tideFlags);
+      }
+    }
+    return rows;
+  }
+
+  private void scale(int at, StreamHour row, double springness, int tideFlags) {
+    double neap = row.neapRate().metresPerSecond();
+    double spring = row.springRate().metresPerSecond();
+    double rate = StreamRates.atSpringness(neap, spring, springness);
+    double set = Math.toRadians(row.set().degrees());
+    flow[2 * at] = rate * Math.sin(set);
+    flow[2 * at + 1] = rate * Math.cos(set);
+    rowFlags[at] = tideFlags;
+    if (StreamRates.unfloored(neap, spring, springness) < 0.0) {
+      rowFlags[at] |= StreamFlags.FLOORED;
+    }
+  }
+
+  private StreamKnots steps() {
+    List<HourSpan> spans = HourSpan.all(tideTimes, hours, LONGEST_BRIDGE_SECONDS);
+    KnotList knots = new KnotList();
+    for (int k = 0; k < spans.size(); k++) {
+      HourSpan span = spans.get(k);
+      if (k > 0 && spans.get(k - 1).end() < span.start()) {
+        knots.add(spans.get(k - 1).end(), 0.0, 0.0, StreamKnots.GAP);
+      }
+      int at = span.tide() * hours.length + span.row();
+      double held = Math.max(span.end() - time(at), time(at) - span.start());
+      int bridging = held > 1800.0 + 1e-3 ? StreamFlags.BLENDED : 0;
+      knots.add(
+          span.start(), flow[2 * at], flow[2 * at + 1], rowFlags[at] | StreamFlags.HELD | bridging);
+    }
+    return knots.steps(spans.get(spans.size() - 1).end());
+  }
+
+  private StreamKnots joined(BetweenHours between) {
+    KnotList knots = new KnotList();
+    int rows = hours.length;
+    double[] mixed = new double[2];
+    double[] other = new double[2];
+    for (int i = 0; i < tideTimes.length; i++) {
+      refuseThreeAtOnce(i);
+      for (int r = 0; r < rows; r++) {
+        int at = i * rows + r;
+        double t = time(at);
+        mixed[0] = flow[2 * at];
+        mixed[1] = flow[2 * at + 1];
+        if (i > 0 && t < last(i - 1)) {
+          lineAt(i - 1, t, other);
+          mix(other, mixed, (t - first(i)) / (last(i - 1) - first(i)), mixed);
+        }
+        if (i + 1 < tideTimes.length && t > first(i + 1)) {
+          lineAt(i + 1, t, other);
+          mix(mixed, other, (t - first(i + 1)) / (last(i) - first(i + 1)), mixed);
+        }
+        knots.add(t, mixed[0], mixed[1], rowFlags[at]);
+      }
+    }
+    knots.sortByTime();
+    int[] pieces = new int[knots.size() - 1];
+    int begun = 0; // tides whose rows have begun
+    for (int k = 0; k < pieces.length; k++) {
+      double middle = knots.time(k) + (knots.time(k + 1) - knots.time(k)) / 2.0;
+      while (begun < tideTimes.length && first(begun) <= middle) {
+        begun++;
+      }
+      boolean bridged = knots.time(k + 1) - knots.time(k) <= LONGEST_BRIDGE_SECONDS;
+      pieces[k] =
+          knots.flags(k) | knots.flags(k + 1) | (bridged ? kind(middle, begun) : StreamKnots.GAP);
+    }
+    return between == BetweenHours.SMOOTH
+        ? StreamKnots.cubics(knots.times(), knots.eastNorth(), pieces)
+        : StreamKnots.lines(knots.times(), knots.eastNorth(), pieces);
+  }
+
+  /** What the rows say at a time between two knots. */
+  private int kind(double t, int begun) {
+    boolean inLast = t <= last(begun - 1);
+    boolean inTheOneBefore = begun > 1 && t <= last(begun - 2);
+    if (inLast && inTheOneBefore) {
+      return StreamFlags.CROSS_FADED;
+    }
+    return inLast || inTheOneBefore ? StreamFlags.INTERPOLATED : StreamFlags.BLENDED;
+  }
+
+  private void refuseThreeAtOnce(int i) {
+    if (i + 2 < tideTimes.length && first(i + 2) < last(i)) {
+      throw new IllegalArgumentException(
+          "the rows of an hourly stream table must reach no further than the tide after next, but"
+              + " three waters of the tide table follow each other within "
+              + Math.round((tideTimes[i + 2] - tideTimes[i]) / 60.0)
+              + " minutes");
+    }
+  }
+
+  private double time(int at) {
+    return tideTimes[at / hours.length] + 3600.0 * hours[at % hours.length];
+  }
+
+  private double first(int tide) {
+    return tideTimes[tide] + 3600.0 * hours[0];
+  }
+
+  private double last(int tide) {
+    return tideTimes[tide] + 3600.0 * hours[hours.length - 1];
+  }
+
+  /** One tide's rows joined by straight lines, at a time within them. */
+  private void lineAt(int tide, double t, double[] out) {
+    int r = 0;
+    while (r + 2 < hours.length && time(tide * hours.length + r + 1) <= t) {
+      r++;
+    }
+    int at = tide * hours.length + r;
+    double w = (t - time(at)) / (time(at + 1) - time(at));
+    for (int axis = 0; axis < 2; axis++) {
+      out[axis] = flow[2 * at + axis] * (1.0 - w) + flow[2 * at + 2 + axis] * w;
+    }
+  }
+
+  private static void mix(double[] a, double[] b, double weightOfB, double[] out) {
+    out[0] = a[0] * (1.0 - weightOfB) + b[0] * weightOfB;
+    out[1] = a[1] * (1.0 - weightOfB) + b[1] * weightOfB;
+  }
+}

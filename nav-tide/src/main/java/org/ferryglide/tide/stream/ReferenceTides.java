@@ -1,0 +1,123 @@
+package org.ferryglide.tide.stream;
+
+import java.io.Serializable;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.tide.height.TideEvent;
+import org.ferryglide.tide.height.TideTable;
+
+/** The high (or low) waters that a stream table's hours are counted from, each with its range. */
+final class ReferenceTides implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final double[] times;
+
+  /** Metres; NaN where neither a rise nor a fall is known. */
+  private final double[] ranges;
+
+  private final boolean[] oneSided;
+
+  private ReferenceTides(double[] times, double[] ranges, boolean[] oneSided) {
+    this.times = times;
+    this.ranges = ranges;
+    this.oneSided = oneSided;
+  }
+
+  static ReferenceTides of(TideTable table, TideEvent.Kind about, TideRange choice) {
+    List<TideEvent> events = table.events();
+    List<Integer> chosen = new ArrayList<>();
+    for (int i = 0; i < events.size(); i++) {
+      if (events.get(i).kind() == about) {
+        chosen.add(i);
+      }
+    }
+    double[] times = new double[chosen.size()];
+    double[] ranges = new double[chosen.size()];
+    boolean[] oneSided = new boolean[chosen.size()];
+    for (int n = 0; n < times.length; n++) {
+      times[n] = EpochSeconds.of(events.get(chosen.get(n)).time());
+      if (Double.isNaN(choice.metres())) {
+        double before = changeTo(events, chosen.get(n), -1);
+        double after = changeTo(events, chosen.get(n), 1);
+        oneSided[n] = Double.isNaN(before) || Double.isNaN(after);
+        ranges[n] = !oneSided[n] ? (before + after) / 2.0 : Double.isNaN(before) ? after : before;
+      } else {
+        ranges[n] = choice.metres();
+      }
+    }
+    if (!choice.zone().isEmpty()) {
+      averageByDay(events, chosen, ranges, ZoneId.of(choice.zone()));
+    }
+    return new ReferenceTides(times, ranges, oneSided);
+  }
+
+  /**
+   * Rise or fall between a water and the one before or after it, metres; NaN at the table's end.
+   */
+  private static double changeTo(List<TideEvent> events, int from, int step) {
+    int to = from + step;
+    return to < 0 || to >= events.size()
+        ? Double.NaN
+        : Math.abs(events.get(to).heightMetres() - events.get(from).heightMetres());
+  }
+
+  private static void averageByDay(
+      List<TideEvent> events, List<Integer> chosen, double[] ranges, ZoneId zone) {
+    Map<LocalDate, double[]> sumAndCount = new HashMap<>();
+    for (int n = 0; n < ranges.length; n++) {
+      if (!Double.isNaN(ranges[n])) {
+        double[] day =
+            sumAndCount.computeIfAbsent(day(events, chosen, n, zone), d -> new double[2]);
+        day[0] += ranges[n];
+        day[1]++;
+      }
+    }
+    for (int n = 0; n < ranges.length; n++) {
+      double[] day = sumAndCount.get(day(events, chosen, n, zone));
+      ranges[n] = day == null ? Double.NaN : day[0] / day[1];
+    }
+  }
+
+  private static LocalDate day(List<TideEvent> events, List<Integer> chosen, int n, ZoneId zone) {
+    return events.get(chosen.get(n)).time().atZone(zone).toLocalDate();
+  }
+
+  int count() {
+    return times.length;
+  }
+
+  double time(int n) {
+    return times[n];
+  }
+
+  double rangeMetres(int n) {
+    return ranges[n];
+  }
+
+  boolean oneSided(int n) {
+    return oneSided[n];
+  }
+
+  /** The tide nearest in time, the later one halfway between two; -1 if there is none. */
+  int nearest(double t) {
+    int best = -1;
+    for (int low = 0, high = times.length - 1; low <= high; ) {
+      int middle = (low + high) >>> 1;
+      if (times[middle] <= t) {
+        best = middle;
+        low = middle + 1;
+      } else {
+        high = middle - 1;
+      }
+    }
+    if (best < 0) {
+      return times.length == 0 ? -1 : 0;
+    }
+    return best + 1 < times.length && times[best + 1] - t <= t - times[best] ? best + 1 : best;
+  }
+}

@@ -1,0 +1,75 @@
+package org.ferryglide.tide.stream;
+
+import java.time.Instant;
+import java.util.Optional;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.StreamField;
+
+/**
+ * The stream at one place as a function of time: a station, a pilot's remark, a rule of thumb.
+ *
+ * <p>Asked as a field it answers the same wherever it is asked, so use it as one only near its
+ * place; {@link StreamStation} gives a curve its name and position.
+ *
+ * <pre>{@code
+ * Optional<Velocity> atNine = curve.at(Instant.parse("2026-06-01T09:00:00Z"));
+ * }</pre>
+ */
+public interface StreamCurve extends StreamField {
+
+  /**
+   * The stream at a time, without allocation.
+   *
+   * @param epochSeconds seconds since 1970-01-01T00:00:00Z
+   * @param eastNorth receives the parts to the east and north, metres a second; untouched if there
+   *     are no data
+   * @param offset index of the east part; the north part follows it
+   * @return false if there are no data for that time, or it is NaN
+   */
+  boolean sample(double epochSeconds, double[] eastNorth, int offset);
+
+  /**
+   * The stream at a time.
+   *
+   * @param instant when
+   * @return where the water goes; empty if there are no data for that time
+   */
+  default Optional<Velocity> at(Instant instant) {
+    double[] eastNorth = new double[2];
+    return sample(EpochSeconds.of(instant), eastNorth, 0)
+        ? Optional.of(Velocity.ofEastAndNorth(eastNorth[0], eastNorth[1]))
+        : Optional.empty();
+  }
+
+  /**
+   * How the answer at a time comes about.
+   *
+   * @param instant when
+   * @return source and notes; without sources where there are no data
+   */
+  FlowExplanation explain(Instant instant);
+
+  @Override
+  default boolean sample(
+      double latitudeDegrees,
+      double longitudeDegrees,
+      double epochSeconds,
+      double[] eastNorth,
+      int offset) {
+    return !Double.isNaN(latitudeDegrees + longitudeDegrees)
+        && sample(epochSeconds, eastNorth, offset);
+  }
+
+  @Override
+  default FlowExplanation explain(Position position, Instant instant) {
+    return explain(instant);
+  }
+
+  @Override
+  default boolean isUniform() {
+    return true;
+  }
+}

@@ -1,0 +1,94 @@
+package org.ferryglide.tide.stream;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ferryglide.nav.note.Note;
+
+/** What the kernels know about an answer, as bits, and the notes that say it in words. */
+final class StreamFlags {
+  static final int INTERPOLATED = 1;
+  static final int BLENDED = 1 << 1;
+  static final int CROSS_FADED = 1 << 2;
+  static final int BEYOND_SPRINGS = 1 << 3;
+  static final int BELOW_NEAPS = 1 << 4;
+  static final int FLOORED = 1 << 5;
+  static final int ONE_SIDED_RANGE = 1 << 6;
+  static final int HELD = 1 << 7;
+  static final int NEAP_ASSUMED = 1 << 8;
+  static final int ROUGH_RULE = 1 << 9;
+
+  private StreamFlags() {}
+
+  /** Whether a range lies on the printed line or on its continuation. */
+  static int ofSpringness(double springness) {
+    return springness > 1.0 ? BEYOND_SPRINGS : springness < 0.0 ? BELOW_NEAPS : 0;
+  }
+
+  static List<Note> notes(int flags) {
+    List<Note> notes = new ArrayList<>();
+    if (has(flags, INTERPOLATED)) {
+      notes.add(Note.information("stream.interpolated", "Interpolated between the table's hours."));
+    }
+    if (has(flags, HELD)) {
+      notes.add(
+          Note.information(
+              "stream.held", "The table's row is held for half an hour either side of its hour."));
+    }
+    if (has(flags, BLENDED)) {
+      notes.add(
+          Note.information(
+              "stream.blended",
+              "Between the last row of one tide and the first row of the next, which this tide"
+                  + " leaves open."));
+    }
+    if (has(flags, CROSS_FADED)) {
+      notes.add(
+          Note.information(
+              "stream.cross-faded",
+              "The last rows of one tide and the first rows of the next overlap here; both count"
+                  + " in part."));
+    }
+    if (has(flags, BEYOND_SPRINGS)) {
+      notes.add(
+          Note.caution(
+              "stream.beyond-springs",
+              "Extrapolated: the tide's range is greater than the table's spring range. The real"
+                  + " stream may well be stronger."));
+    }
+    if (has(flags, BELOW_NEAPS)) {
+      notes.add(
+          Note.caution(
+              "stream.below-neaps",
+              "Extrapolated: the tide's range is smaller than the table's neap range."));
+    }
+    if (has(flags, FLOORED)) {
+      notes.add(
+          Note.caution(
+              "stream.floored",
+              "Continuing the table to this range would give a rate below zero; zero is used."));
+    }
+    if (has(flags, ONE_SIDED_RANGE)) {
+      notes.add(
+          Note.caution(
+              "stream.one-sided-range",
+              "The tide table begins or ends here; the range is that of a single rise or fall."));
+    }
+    if (has(flags, NEAP_ASSUMED)) {
+      notes.add(
+          Note.caution(
+              "stream.neap-rate-assumed",
+              "No neap rate is printed; the rate is taken in proportion to the range."));
+    }
+    if (has(flags, ROUGH_RULE)) {
+      notes.add(
+          Note.caution(
+              "stream.rough-rule",
+              "A rule of thumb between turns of the stream, not a measured curve."));
+    }
+    return notes;
+  }
+
+  private static boolean has(int flags, int bit) {
+    return (flags & bit) != 0;
+  }
+}

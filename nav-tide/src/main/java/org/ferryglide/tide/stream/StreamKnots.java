@@ -1,0 +1,240 @@
+package org.ferryglide.tide.stream;
+
+import java.io.Serializable;
+import java.util.Arrays;
+
+/**
+ * A stream in pieces: between two knots in time the east and north parts are polynomials.
+ *
+ * <p>The piece that holds an instant is found through buckets of equal width, so that a lookup
+ * costs the same in a day's table and in a year's.
+ */
+final class StreamKnots implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** Piece without data; its flags hold this bit. */
+  static final int GAP = 1 << 30;
+
+  private static final StreamKnots EMPTY =
+      new StreamKnots(new double[0], new double[0], new int[0], 0, 0.0);
+
+  /** Knots in order, seconds; piece k runs from times[k] to times[k + 1]. */
+  private final double[] times;
+
+  /** For each piece the east polynomial, constant term first, then the north one. */
+  private final double[] coefficients;
+
+  private final int[] pieceFlags;
+  private final int stride;
+  private final double maxRate;
+  private final int[] buckets;
+  private final double bucketsPerSecond;
+
+  private StreamKnots(
+      double[] times, double[] coefficients, int[] pieceFlags, int stride, double maxRate) {
+    this.times = times;
+    this.coefficients = coefficients;
+    this.pieceFlags = pieceFlags;
+    this.stride = stride;
+    this.maxRate = maxRate;
+    int pieces = pieceFlags.length;
+    this.buckets = new int[pieces + 1];
+    double span = pieces == 0 ? 1.0 : times[pieces] - times[0];
+    this.bucketsPerSecond = pieces / span;
+    int k = 0;
+    for (int b = 0; b < buckets.length && pieces > 0; b++) {
+      // a little early, so that rounding never puts an instant before its bucket's piece
+      double bucketStart = times[0] + (b - 1e-6) / bucketsPerSecond;
+      while (k + 1 < pieces && times[k + 1] <= bucketStart) {
+        k++;
+      }
+      buckets[b] = k;
+    }
+  }
+
+  static StreamKnots empty() {
+    return EMPTY;
+  }
+
+  /**
+   * Rows held constant.
+   *
+   * @param times boundaries, one more than there are rows
+   * @param eastNorth east and north of each row in turn
+   * @param flags of each row
+   */
+  static StreamKnots steps(double[] times, double[] eastNorth, int[] flags) {
+    double max = 0.0;
+    for (int k = 0; k < flags.length; k++) {
+      if ((flags[k] & GAP) == 0) {
+        max = Math.max(max, Math.hypot(eastNorth[2 * k], eastNorth[2 * k + 1]));
+      }
+    }
+    return new StreamKnots(times, eastNorth.clone(), flags, 2, max);
+  }
+
+  /**
+   * Straight lines of east and north between knots.
+   *
+   * @param eastNorth east and north of each knot in turn
+   * @param flags of each piece, one fewer than there are knots
+   */
+  static StreamKnots lines(double[] times, double[] eastNorth, int[] flags) {
+    double[] coefficients = new double[4 * flags.length];
+    double max = 0.0;
+    for (int k = 0; k < flags.length; k++) {
+      double width = times[k + 1] - times[k];
+      for (int axis = 0; axis < 2; axis++) {
+        double here = eastNorth[2 * k + axis];
+        coefficients[4 * k + 2 * axis] = here;
+        coefficients[4 * k + 2 * axis + 1] = (eastNorth[2 * k + 2 + axis] - here) / width;
+      }
+    }
+    for (int k = 0; k < times.length; k++) {
+      max = Math.max(max, Math.hypot(eastNorth[2 * k], eastNorth[2 * k + 1]));
+    }
+    return new StreamKnots(times, coefficients, flags, 4, max);
+  }
+
+  /**
+   * Cubics through the knots; the slope at a knot is that of the parabola through its neighbours.
+   */
+  static StreamKnots cubics(double[] times, double[] eastNorth, int[] flags) {
+    double[] slopes = slopes(times, eastNorth, flags);
+    double[] coefficients = new double[8 * flags.length];
+    double max = 0.0;
+    for (int k = 0; k < flags.length; k++) {
+      double width = times[k + 1] - times[k];
+      double[] controls = new double[8];
+      for (int axis = 0; axis < 2; axis++) {
+        double here = eastNorth[2 * k + axis];
+        double there = eastNorth[2 * k + 2 + axis];
+        double leaving = slopes[2 * k + axis];
+        double arriving = slopes[2 * k + 2 + axis];
+        double chord = (there - here) / width;
+        int at = 8 * k + 4 * axis;
+        coefficients[at] = here;
+        coefficients[at + 1] = leaving;
+        coefficients[at + 2] = (3.0 * chord - 2.0 * leaving - arriving) / width;
+        coefficients[at + 3] = (leaving + arriving - 2.0 * chord) / (width * width);
+        controls[axis] = here;
+        controls[2 + axis] = here + leaving * width / 3.0;
+        controls[4 + axis] = there - arriving * width / 3.0;
+        controls[6 + axis] = there;
+      }
+      if ((flags[k] & GAP) == 0) {
+        // a cubic stays within the hull of its four Bezier control points
+        for (int c = 0; c < 8; c += 2) {
+          max = Math.max(max, Math.hypot(controls[c], controls[c + 1]));
+        }
+      }
+    }
+    return new StreamKnots(times, coefficients, flags, 8, max);
+  }
+
+  private static double[] slopes(double[] times, double[] eastNorth, int[] flags) {
+    double[] slopes = new double[eastNorth.length];
+    for (int k = 0; k < times.length; k++) {
+      boolean before = k > 0 && (flags[k - 1] & GAP) == 0;
+      boolean after = k < flags.length && (flags[k] & GAP) == 0;
+      for (int axis = 0; axis < 2; axis++) {
+        double here = eastNorth[2 * k + axis];
+        double rise =
+            before ? (here - eastNorth[2 * k - 2 + axis]) / (times[k] - times[k - 1]) : 0.0;
+        double next =
+            after ? (eastNorth[2 * k + 2 + axis] - here) / (times[k + 1] - times[k]) : 0.0;
+        double slope = rise + next; // at an end one of them is zero
+        if (before && after) {
+          double left = times[k] - times[k - 1];
+          double right = times[k + 1] - times[k];
+          slope = (rise * right + next * left) / (left + right);
+        }
+        slopes[2 * k + axis] = slope;
+      }
+    }
+    return slopes;
+  }
+
+  boolean sample(double t, double[] out, int offset) {
+    int k = piece(t);
+    if (k < 0) {
+      return false;
+    }
+    double x = t - times[k];
+    double[] c = coefficients;
+    int at = k * stride;
+    switch (stride) {
+      case 2 -> {
+        out[offset] = c[at];
+        out[offset + 1] = c[at + 1];
+      }
+      case 4 -> {
+        out[offset] = c[at] + c[at + 1] * x;
+        out[offset + 1] = c[at + 2] + c[at + 3] * x;
+      }
+      default -> {
+        out[offset] = c[at] + x * (c[at + 1] + x * (c[at + 2] + x * c[at + 3]));
+        out[offset + 1] = c[at + 4] + x * (c[at + 5] + x * (c[at + 6] + x * c[at + 7]));
+      }
+    }
+    return true;
+  }
+
+  /** The piece that holds an instant; -1 if none does. */
+  private int piece(double t) {
+    int pieces = pieceFlags.length;
+    if (pieces == 0 || !(t >= times[0] && t <= times[pieces])) { // written so that NaN fails
+      return -1;
+    }
+    int k = buckets[(int) ((t - times[0]) * bucketsPerSecond)];
+    while (k + 1 < pieces && times[k + 1] <= t) {
+      k++;
+    }
+    if ((pieceFlags[k] & GAP) != 0) {
+      // the last knot before a gap still belongs to the piece before it
+      return k > 0 && t == times[k] && (pieceFlags[k - 1] & GAP) == 0 ? k - 1 : -1;
+    }
+    return k;
+  }
+
+  /** Flags of the piece that holds an instant; {@link #GAP} if none does. */
+  int flagsAt(double t) {
+    int k = piece(t);
+    return k < 0 ? GAP : pieceFlags[k];
+  }
+
+  /** Whether an instant is a knot. */
+  boolean isKnot(double t) {
+    return Arrays.binarySearch(times, t) >= 0;
+  }
+
+  double nextSeamAfter(double t) {
+    if (times.length == 0 || !(t < times[times.length - 1])) {
+      return Double.POSITIVE_INFINITY;
+    }
+    if (t < times[0]) {
+      return times[0];
+    }
+    int k = buckets[(int) ((t - times[0]) * bucketsPerSecond)];
+    while (times[k] <= t) {
+      k++;
+    }
+    return times[k];
+  }
+
+  double maxRate() {
+    return maxRate;
+  }
+
+  double start() {
+    return times.length == 0 ? Double.NaN : times[0];
+  }
+
+  double end() {
+    return times.length == 0 ? Double.NaN : times[times.length - 1];
+  }
+
+  boolean isEmpty() {
+    return times.length == 0;
+  }
+}

@@ -1,0 +1,169 @@
+package org.ferryglide.tide.stream;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.tide.height.TideEvent;
+import org.ferryglide.tide.sheet.Sheet;
+
+/** Reads hourly stream tables, many stations in one sheet. */
+final class StreamSheet {
+  private static final List<String> OF_THE_STATION =
+      List.of("latitude", "longitude", "port", "neap_range_m", "spring_range_m");
+  private static final List<String> OF_THE_ROW =
+      List.of("hour", "set_deg", "spring_rate_kn", "neap_rate_kn");
+
+  /** The strongest tidal streams known run at about 16 kn (from memory); more is a misprint. */
+  private static final double FASTEST_KNOTS = 25.0;
+
+  /** The greatest tidal ranges known are about 16 m (from memory); more is a misprint. */
+  private static final double GREATEST_RANGE_METRES = 25.0;
+
+  /** A station as it fills up, row by row. */
+  private static final class Station {
+    private final Sheet.Row first;
+    private final Map<Integer, Optional<StreamHour>> hours = new LinkedHashMap<>();
+
+    Station(Sheet.Row first) {
+      this.first = first;
+    }
+  }
+
+  private StreamSheet() {}
+
+  static List<StreamTable> read(String source, Reader reader) throws IOException {
+    List<String> required = new ArrayList<>(List.of("station"));
+    required.addAll(OF_THE_STATION);
+    required.addAll(OF_THE_ROW);
+    Sheet sheet = Sheet.read(source, reader, required, List.of("about"));
+    Map<String, Station> stations = new LinkedHashMap<>();
+    for (Sheet.Row row : sheet.rows()) {
+      if (!row.has("station")) {
+        row.problem("station", "must not be empty");
+        continue;
+      }
+      Station station = stations.computeIfAbsent(row.text("station"), name -> new Station(row));
+      refuseContradiction(station.first, row);
+      addHour(station, row);
+    }
+    List<StreamTable> tables = new ArrayList<>();
+    stations.forEach((name, station) -> table(name, station).ifPresent(tables::add));
+    if (stations.isEmpty()) {
+      sheet.problem("must have at least one row beneath the heading line");
+    }
+    sheet.refuseIfFaulty();
+    return List.copyOf(tables);
+  }
+
+  private static void refuseContradiction(Sheet.Row first, Sheet.Row row) {
+    List<String> same = new ArrayList<>(OF_THE_STATION);
+    same.add("about");
+    for (String heading : same) {
+      if (row.has(heading) && !row.text(heading).equals(first.text(heading))) {
+        row.problem(
+            heading,
+            "must be empty or \""
+                + first.text(heading)
+                + "\" as in line "
+                + first.line()
+                + " for the same station, but was \""
+                + row.text(heading)
+                + "\"");
+      }
+    }
+  }
+
+  private static void addHour(Station station, Sheet.Row row) {
+    OptionalDouble number = row.number("hour", -6.0, 6.0);
+    OptionalDouble spring = row.number("spring_rate_kn", 0.0, FASTEST_KNOTS);
+    OptionalDouble neap = row.number("neap_rate_kn", 0.0, FASTEST_KNOTS);
+    boolean slack = !row.has("set_deg") && spring.orElse(1.0) == 0.0 && neap.orElse(1.0) == 0.0;
+    OptionalDouble set = slack ? OptionalDouble.of(0.0) : row.number("set_deg", 0.0, 360.0);
+    if (!number.isPresent()) {
+      return;
+    }
+    int hour = (int) number.getAsDouble();
+    if (hour != number.getAsDouble()) {
+      row.problem("hour", "must be a whole number, but was \"" + row.text("hour") + "\"");
+      return;
+    }
+    if (station.hours.containsKey(hour)) {
+      row.problem("hour", hour + " stands twice for station " + row.text("station"));
+      return;
+    }
+    boolean complete = spring.isPresent() && neap.isPresent() && set.isPresent();
+    station.hours.put(
+        hour,
+        complete
+            ? Optional.of(
+                new StreamHour(
+                    hour,
+                    TrueBearing.ofDegrees(set.getAsDouble()),
+                    Speed.ofKnots(spring.getAsDouble()),
+                    Speed.ofKnots(neap.getAsDouble())))
+            : Optional.empty());
+  }
+
+  private static Optional<StreamTable> table(String name, Station station) {
+    Sheet.Row first = station.first;
+    OptionalDouble latitude = first.number("latitude", -90.0, 90.0);
+    OptionalDouble longitude = first.number("longitude", -180.0, 180.0);
+    OptionalDouble neap = first.number("neap_range_m", 0.0, GREATEST_RANGE_METRES);
+    OptionalDouble spring = first.number("spring_range_m", 0.0, GREATEST_RANGE_METRES);
+    if (neap.isPresent() && spring.isPresent() && spring.getAsDouble() <= neap.getAsDouble()) {
+      first.problem(
+          "spring_range_m",
+          "must be above the neap range of "
+              + neap.getAsDouble()
+              + ", but was "
+              + spring.getAsDouble());
+      spring = OptionalDouble.empty();
+    }
+    if (!first.has("port")) {
+      first.problem("port", "must not be empty");
+    }
+    TideEvent.Kind about =
+        first.has("about")
+            ? first.read("about", StreamSheet::about, TideEvent.Kind.HIGH)
+            : TideEvent.Kind.HIGH;
+    for (int hour = -6; hour <= 6; hour++) {
+      if (!station.hours.containsKey(hour)) {
+        first.problem("hour", "station " + name + " has no row for hour " + hour);
+      }
+    }
+    List<StreamHour> hours = new ArrayList<>();
+    station.hours.values().forEach(hour -> hour.ifPresent(hours::add));
+    boolean complete =
+        latitude.isPresent()
+            && longitude.isPresent()
+            && neap.isPresent()
+            && spring.isPresent()
+            && first.has("port")
+            && hours.size() == StreamTable.COMPLETE_ROWS;
+    return complete
+        ? Optional.of(
+            StreamTable.of(
+                name,
+                Position.ofDegrees(latitude.getAsDouble(), longitude.getAsDouble()),
+                new StandardPort(
+                    first.text("port"), about, neap.getAsDouble(), spring.getAsDouble()),
+                hours))
+        : Optional.empty();
+  }
+
+  private static TideEvent.Kind about(String text) {
+    return switch (text) {
+      case "HW" -> TideEvent.Kind.HIGH;
+      case "LW" -> TideEvent.Kind.LOW;
+      default -> throw new IllegalArgumentException("must be HW or LW, but was \"" + text + "\"");
+    };
+  }
+}

@@ -1,0 +1,209 @@
+package org.ferryglide.tide.stream;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.tide.height.TideTable;
+
+/**
+ * A printed hourly stream table: for one position, set and rates hour by hour about the high (or
+ * low) waters of a standard port.
+ *
+ * <pre>{@code
+ * List<StreamTable> tables = StreamTable.readAll("streams.csv", reader);
+ * HourlyStream stream = tables.get(0).boundTo(tidesAtPortEnnor);
+ * Optional<Velocity> atNine = stream.at(Instant.parse("2026-06-01T09:00:00Z"));
+ * }</pre>
+ *
+ * <p>A table says nothing of dates; {@link #boundTo} lays it along the tides of its port.
+ */
+public final class StreamTable implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** Rows of a complete table: from six hours before high (or low) water to six after. */
+  public static final int COMPLETE_ROWS = 13;
+
+  private final String station;
+  private final Position position;
+  private final StandardPort standardPort;
+  private final StreamHour[] hours;
+
+  private StreamTable(
+      String station, Position position, StandardPort standardPort, StreamHour[] hours) {
+    this.station = station;
+    this.position = position;
+    this.standardPort = standardPort;
+    this.hours = hours;
+  }
+
+  /**
+   * Makes a table from its rows.
+   *
+   * @param station the station's name or letter, as notes shall call it, not empty
+   * @param position where the table holds
+   * @param standardPort the port its hours are counted from, with the ranges its rates hold for
+   * @param hours the rows in any order, at least one, no hour twice; where hours are missing, gaps
+   *     up to three hours are bridged and longer ones have no data
+   * @return the table
+   * @throws IllegalArgumentException if the name or the list is empty, or an hour stands twice
+   */
+  public static StreamTable of(
+      String station, Position position, StandardPort standardPort, List<StreamHour> hours) {
+    if (station.isEmpty()) {
+      throw new IllegalArgumentException("name of a stream table's station must not be empty");
+    }
+    if (hours.isEmpty()) {
+      throw new IllegalArgumentException("stream table " + station + " must have at least one row");
+    }
+    List<StreamHour> sorted = new ArrayList<>(hours);
+    sorted.sort(Comparator.comparingInt(StreamHour::hour));
+    for (int i = 1; i < sorted.size(); i++) {
+      if (sorted.get(i).hour() == sorted.get(i - 1).hour()) {
+        throw new IllegalArgumentException(
+            "stream table " + station + " must not have hour " + sorted.get(i).hour() + " twice");
+      }
+    }
+    return new StreamTable(station, position, standardPort, sorted.toArray(new StreamHour[0]));
+  }
+
+  /**
+   * Reads a sheet of complete tables, one row for each station and hour from -6 to 6, in any order.
+   *
+   * <p>Headings: {@code station}, {@code latitude} and {@code longitude} (decimal degrees, north
+   * and east positive), {@code port}, {@code neap_range_m}, {@code spring_range_m}, {@code hour},
+   * {@code set_deg} (true; may be empty if both rates are 0), {@code spring_rate_kn}, {@code
+   * neap_rate_kn}; optionally {@code about} ({@code HW}, the default, or {@code LW}). What is the
+   * same for a whole station stands in its first row; later rows repeat it or leave it empty.
+   *
+   * <pre>{@code
+   * station,latitude,longitude,port,neap_range_m,spring_range_m,hour,set_deg,spring_rate_kn,neap_rate_kn
+   * Skarra Sound,50.11,-5.52,Port Ennor,2.3,4.9,-6,245,0.8,0.4
+   * Skarra Sound,,,,,,-5,61,0.3,0.1
+   * }</pre>
+   *
+   * @param source what to call the sheet in messages, usually the file's name
+   * @param reader the text; left open
+   * @return the tables in the order in which their stations first appear
+   * @throws IOException if the text cannot be read
+   * @throws org.ferryglide.nav.note.InputFormatException listing every problem, with line and
+   *     column: a number out of range, a row missing or doubled, a station that contradicts itself
+   */
+  public static List<StreamTable> readAll(String source, Reader reader) throws IOException {
+    return StreamSheet.read(source, reader);
+  }
+
+  /**
+   * Lays this table along the tides of its standard port.
+   *
+   * @param tides the tide table of {@link #standardPort}
+   * @return the stream as a function of time, between hours by components, each tide with its own
+   *     range
+   * @throws IllegalArgumentException if {@code tides} is another port's, or three of its high (or
+   *     low) waters lie so close that the rows of more than two tides overlap
+   */
+  public HourlyStream boundTo(TideTable tides) {
+    return HourlyStream.of(this, tides);
+  }
+
+  /**
+   * The stream of one row at a given range of the tide.
+   *
+   * @param hour hours after the port's high (or low) water
+   * @param rangeMetres range at the standard port, metres, finite, at least 0
+   * @return set as printed and rate on the line from neaps to springs, never below zero
+   * @throws IllegalArgumentException if the table has no such row, or the range is not finite or
+   *     negative
+   */
+  public Velocity at(int hour, double rangeMetres) {
+    double range = TideRange.ofMetres(rangeMetres).metres();
+    for (StreamHour row : hours) {
+      if (row.hour() == hour) {
+        return Velocity.ofSetAndRate(
+            row.set(),
+            Speed.ofMetresPerSecond(
+                StreamRates.byRange(
+                    row.neapRate().metresPerSecond(),
+                    row.springRate().metresPerSecond(),
+                    range,
+                    standardPort.neapRangeMetres(),
+                    standardPort.springRangeMetres())));
+      }
+    }
+    throw new IllegalArgumentException("stream table " + station + " has no row for hour " + hour);
+  }
+
+  /**
+   * The station's name.
+   *
+   * @return name or letter, not empty
+   */
+  public String station() {
+    return station;
+  }
+
+  /**
+   * Where the table holds.
+   *
+   * @return the station's position
+   */
+  public Position position() {
+    return position;
+  }
+
+  /**
+   * The port the table's hours are counted from.
+   *
+   * @return the port with its mean ranges
+   */
+  public StandardPort standardPort() {
+    return standardPort;
+  }
+
+  /**
+   * The rows by hour.
+   *
+   * @return unmodifiable list, earliest hour first, at least one
+   */
+  public List<StreamHour> hours() {
+    return List.of(hours);
+  }
+
+  /**
+   * Whether all thirteen rows from -6 to +6 are there.
+   *
+   * @return true for a complete table
+   */
+  public boolean isComplete() {
+    int inside = 0;
+    for (StreamHour row : hours) {
+      inside += Math.abs(row.hour()) <= 6 ? 1 : 0;
+    }
+    return inside == COMPLETE_ROWS;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof StreamTable that
+        && station.equals(that.station)
+        && position.equals(that.position)
+        && standardPort.equals(that.standardPort)
+        && hours().equals(that.hours());
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * station.hashCode() + hours().hashCode();
+  }
+
+  /** Station, position and standard port. */
+  @Override
+  public String toString() {
+    return "stream table " + station + " at " + position + " about " + standardPort;
+  }
+}

@@ -1,0 +1,146 @@
+package org.ferryglide.tide.stream;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Scale;
+import net.jqwik.api.constraints.Size;
+import org.ferryglide.nav.water.EpochSeconds;
+
+class HourlyStreamProperties {
+  /** Roundings of a few sums of parts up to 10 m/s. */
+  private static final double ROUNDING = 1e-13;
+
+  /** Instants of this century are held to 2.4e-7 s. */
+  private static final double CLOCK_SECONDS = 1e-6;
+
+  private static final double[] OUT = new double[2];
+
+  private static double[] sample(HourlyStream stream, double t) {
+    double[] out = new double[2];
+    assertTrue(stream.sample(t, out, 0), "there should be data");
+    return out;
+  }
+
+  @Provide
+  Arbitrary<StreamTable> tables() {
+    Arbitrary<double[]> rows =
+        Combinators.combine(
+                Arbitraries.doubles().between(0, 359.9).ofScale(9),
+                Arbitraries.doubles().between(0, 12).ofScale(9),
+                Arbitraries.doubles().between(0, 1).ofScale(9))
+            .as((set, spring, share) -> new double[] {set, spring, spring * share});
+    return rows.list()
+        .ofSize(13)
+        .map(
+            list -> {
+              List<StreamHour> hours = new ArrayList<>();
+              for (int i = 0; i < 13; i++) {
+                double[] row = list.get(i);
+                hours.add(StreamSamples.row(i - 6, row[0], row[1], row[2]));
+              }
+              return StreamTable.of("P", StreamSamples.SKARRA, StreamSamples.ENNOR, hours);
+            });
+  }
+
+  @Property(tries = 100)
+  void noJumpAtAnySeam(
+      @ForAll("tables") StreamTable table,
+      @ForAll @Size(4) List<@IntRange(min = 660, max = 890) Integer> minutes,
+      @ForAll boolean smooth) {
+    HourlyStream stream =
+        table
+            .boundTo(
+                StreamSamples.tides(4.0, minutes.stream().mapToInt(Integer::intValue).toArray()))
+            .withBetweenHours(smooth ? BetweenHours.SMOOTH : BetweenHours.COMPONENTS);
+    double start = EpochSeconds.of(StreamSamples.afterHigh(-6));
+    // between knots at least a minute apart a part changes by at most about 40 m/s a minute
+    double tolerance = CLOCK_SECONDS * 2.0;
+    int seams = 0;
+    for (double t = stream.nextSeamAfter(start); ; seams++) {
+      double next = stream.nextSeamAfter(t);
+      if (next == Double.POSITIVE_INFINITY) {
+        break;
+      }
+      double[] before = sample(stream, Math.nextDown(t));
+      double[] at = sample(stream, t);
+      assertEquals(before[0], at[0], tolerance);
+      assertEquals(before[1], at[1], tolerance);
+      t = next;
+    }
+    assertTrue(seams > 50, "every row is a seam");
+  }
+
+  @Property(tries = 200)
+  void partsNeverLeaveTheSpanOfTheirNeighbours(
+      @ForAll("tables") StreamTable table,
+      @ForAll @DoubleRange(min = -6, max = 5.999) @Scale(6) double hours) {
+    HourlyStream stream = table.boundTo(StreamSamples.tides(4.0));
+    double floor = Math.floor(hours);
+    double[] before = sample(stream, EpochSeconds.of(StreamSamples.afterHigh(floor)));
+    double[] after = sample(stream, EpochSeconds.of(StreamSamples.afterHigh(floor + 1)));
+    double[] here = sample(stream, EpochSeconds.of(StreamSamples.afterHigh(hours)));
+    for (int axis = 0; axis < 2; axis++) {
+      assertTrue(here[axis] >= Math.min(before[axis], after[axis]) - ROUNDING);
+      assertTrue(here[axis] <= Math.max(before[axis], after[axis]) + ROUNDING);
+    }
+  }
+
+  @Property(tries = 200)
+  void theStreamIsLinearInTheRangeWhereTheFloorDoesNotBite(
+      @ForAll("tables") StreamTable table,
+      @ForAll @DoubleRange(min = -6, max = 6) @Scale(6) double hours,
+      @ForAll @DoubleRange(min = 2, max = 9) @Scale(6) double range) {
+    HourlyStream stream = table.boundTo(StreamSamples.tides(4.0));
+    double t = EpochSeconds.of(StreamSamples.afterHigh(hours));
+    double[] neaps = sample(stream.withRange(TideRange.ofMetres(2.0)), t);
+    double[] springs = sample(stream.withRange(TideRange.ofMetres(5.0)), t);
+    double[] here = sample(stream.withRange(TideRange.ofMetres(range)), t);
+    double w = (range - 2.0) / 3.0;
+    for (int axis = 0; axis < 2; axis++) {
+      assertEquals(neaps[axis] + w * (springs[axis] - neaps[axis]), here[axis], 10 * ROUNDING);
+    }
+  }
+
+  @Property(tries = 200)
+  void theRateNeverExceedsTheGreatestRate(
+      @ForAll("tables") StreamTable table,
+      @ForAll @DoubleRange(min = -6, max = 18) @Scale(6) double hours,
+      @ForAll BetweenHours rule,
+      @ForAll @IntRange(min = 660, max = 890) int minutes) {
+    HourlyStream stream = table.boundTo(StreamSamples.tides(4.0, minutes)).withBetweenHours(rule);
+    double greatest = stream.maxRate().get().metresPerSecond();
+    double t = EpochSeconds.of(StreamSamples.afterHigh(hours));
+    if (stream.sample(t, OUT, 0)) {
+      assertTrue(Math.hypot(OUT[0], OUT[1]) <= greatest + ROUNDING);
+    }
+  }
+
+  @Property(tries = 100)
+  void reversingEverySetReversesTheStream(
+      @ForAll("tables") StreamTable table,
+      @ForAll @DoubleRange(min = -6, max = 18) @Scale(6) double hours,
+      @ForAll BetweenHours rule) {
+    List<StreamHour> reversed = new ArrayList<>();
+    for (StreamHour row : table.hours()) {
+      reversed.add(
+          new StreamHour(row.hour(), row.set().reciprocal(), row.springRate(), row.neapRate()));
+    }
+    StreamTable other = StreamTable.of("R", StreamSamples.SKARRA, StreamSamples.ENNOR, reversed);
+    double t = EpochSeconds.of(StreamSamples.afterHigh(hours));
+    double[] here = sample(table.boundTo(StreamSamples.tides(4.0, 745)).withBetweenHours(rule), t);
+    double[] there = sample(other.boundTo(StreamSamples.tides(4.0, 745)).withBetweenHours(rule), t);
+    assertEquals(-here[0], there[0], 10 * ROUNDING);
+    assertEquals(-here[1], there[1], 10 * ROUNDING);
+  }
+}

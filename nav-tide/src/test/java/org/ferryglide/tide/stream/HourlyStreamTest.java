@@ -1,0 +1,294 @@
+package org.ferryglide.tide.stream;
+
+import static org.ferryglide.tide.stream.StreamSamples.afterHigh;
+import static org.ferryglide.tide.stream.StreamSamples.tides;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.tide.height.TideEvent;
+import org.ferryglide.tide.height.TideTable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class HourlyStreamTest {
+  /** A few roundings of rates of about one metre a second. */
+  private static final double ROUNDING = 1e-12;
+
+  private static final int USUAL_TIDE = 745;
+
+  private static void assertFlow(Velocity expected, Velocity actual, double tolerance) {
+    assertEquals(expected.eastMetresPerSecond(), actual.eastMetresPerSecond(), tolerance);
+    assertEquals(expected.northMetresPerSecond(), actual.northMetresPerSecond(), tolerance);
+  }
+
+  private static List<String> codes(HourlyStream stream, Instant instant) {
+    return stream.explain(instant).notes().stream().map(Note::code).collect(Collectors.toList());
+  }
+
+  @ParameterizedTest
+  @EnumSource(BetweenHours.class)
+  void everyRowIsMetAtItsHour(BetweenHours rule) {
+    HourlyStream stream =
+        StreamSamples.table().boundTo(tides(5.0, USUAL_TIDE)).withBetweenHours(rule);
+    for (StreamHour row : StreamSamples.table().hours()) {
+      assertFlow(
+          Velocity.ofSetAndRate(row.set(), row.springRate()),
+          stream.at(afterHigh(row.hour())).get(),
+          ROUNDING);
+    }
+  }
+
+  @Test
+  void neapsAreMetAtTheNeapRange() {
+    HourlyStream stream = StreamSamples.table().boundTo(tides(2.0, USUAL_TIDE));
+    assertEquals(1.5, stream.at(afterHigh(3)).get().rate().knots(), ROUNDING);
+  }
+
+  @Test
+  void betweenHoursByComponentsKeepsClearOfNorth() {
+    StreamTable table =
+        StreamTable.of(
+            "N",
+            StreamSamples.SKARRA,
+            StreamSamples.ENNOR,
+            List.of(StreamSamples.row(0, 350, 2, 1), StreamSamples.row(1, 10, 2, 1)));
+    Velocity halfway = table.boundTo(tides(5.0)).at(afterHigh(0.5)).get();
+    assertEquals(0.0, Math.IEEEremainder(halfway.set().degrees(), 360.0), 1e-9);
+    assertEquals(2 * Math.cos(Math.toRadians(10)), halfway.rate().knots(), ROUNDING);
+  }
+
+  @Test
+  void hourlyStepsHoldForHalfAnHourEitherSide() {
+    HourlyStream stream =
+        StreamSamples.table()
+            .boundTo(tides(5.0, USUAL_TIDE))
+            .withBetweenHours(BetweenHours.HOURLY_STEPS);
+    Velocity third = stream.at(afterHigh(3)).get();
+    assertEquals(third, stream.at(afterHigh(2.5)).get());
+    assertEquals(third, stream.at(afterHigh(3.4999)).get());
+    assertFalse(third.equals(stream.at(afterHigh(3.5)).get()));
+    assertEquals(List.of("stream.held"), codes(stream, afterHigh(3.2)));
+  }
+
+  @Test
+  void stepsOfTwoTidesMeetHalfwayBetweenTheirHighWaters() {
+    HourlyStream stream =
+        StreamSamples.table()
+            .boundTo(tides(5.0, USUAL_TIDE))
+            .withBetweenHours(BetweenHours.HOURLY_STEPS);
+    Instant halfway = minutesAfterHigh(USUAL_TIDE / 2.0);
+    assertEquals(stream.at(afterHigh(6)), stream.at(halfway.minusSeconds(1)));
+    assertEquals(stream.at(minutesAfterHigh(USUAL_TIDE - 360)), stream.at(halfway));
+  }
+
+  private static Instant minutesAfterHigh(double minutes) {
+    return afterHigh(minutes / 60.0);
+  }
+
+  @Test
+  void betweenTidesTheStreamGoesOverOnAStraightLine() {
+    HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, USUAL_TIDE));
+    Velocity last = stream.at(afterHigh(6)).get();
+    Velocity first = stream.at(minutesAfterHigh(USUAL_TIDE - 360)).get();
+    Instant between = minutesAfterHigh(360 + (USUAL_TIDE - 720) / 2.0);
+    assertFlow(last.plus(first).times(0.5), stream.at(between).get(), ROUNDING);
+    assertEquals(List.of("stream.blended"), codes(stream, between));
+  }
+
+  @Test
+  void overlappingRowsCrossFade() {
+    HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, 690, 690));
+    // rows of the first tide end 6 h after high water; those of the second begin at 5 h 30 min
+    StreamTable table = StreamSamples.table();
+    Velocity lastAlone = table.at(6, 5.0);
+    Velocity fifthAndHalf = table.at(5, 5.0).plus(lastAlone).times(0.5);
+    assertFlow(fifthAndHalf, stream.at(afterHigh(5.5)).get(), ROUNDING);
+    Velocity nextHalfHour = table.at(-6, 5.0).plus(table.at(-5, 5.0)).times(0.5);
+    assertFlow(nextHalfHour, stream.at(afterHigh(6.0)).get(), ROUNDING);
+    assertEquals(List.of("stream.cross-faded"), codes(stream, afterHigh(5.75)));
+  }
+
+  @Test
+  void aLongHoleBetweenTidesHasNoData() {
+    // 25 h between high waters leave 13 h without rows
+    HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, 25 * 60));
+    assertTrue(stream.at(afterHigh(6.0)).isPresent());
+    assertFalse(stream.at(afterHigh(6.01)).isPresent());
+    assertFalse(stream.at(afterHigh(18.99)).isPresent());
+    assertTrue(stream.at(afterHigh(19.0)).isPresent());
+    assertEquals(List.of("stream.no-data"), codes(stream, afterHigh(12)));
+    assertTrue(stream.explain(afterHigh(12)).sources().isEmpty());
+  }
+
+  @Test
+  void noRowsMeansNoDataAndTheArrayUntouched() {
+    HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, USUAL_TIDE));
+    double[] out = {7.0, 8.0};
+    assertFalse(stream.sample(EpochSeconds.of(afterHigh(-6.01)), out, 0));
+    assertFalse(stream.sample(Double.NaN, out, 0));
+    assertFalse(stream.sample(Double.NaN, -5.0, 0.0, out, 0));
+    assertEquals(7.0, out[0]);
+    assertEquals(8.0, out[1]);
+  }
+
+  @Test
+  void eachTideHasItsOwnRange() {
+    TideTable tides =
+        TideTable.of(
+            "Port Ennor",
+            "chart datum",
+            List.of(
+                TideEvent.low(afterHigh(-6), 0.5),
+                TideEvent.high(afterHigh(0), 4.5),
+                TideEvent.low(afterHigh(6.2), 1.5),
+                TideEvent.high(afterHigh(12.4), 5.5),
+                TideEvent.low(afterHigh(18.6), 0.5)));
+    HourlyStream stream = StreamSamples.table().boundTo(tides);
+    // first tide: rise 4.0, fall 3.0, mean 3.5 m, halfway between 2.0 and 5.0 m
+    assertEquals(0.75 * 3.0, stream.at(afterHigh(3)).get().rate().knots(), ROUNDING);
+    // second tide: rise 4.0, fall 5.0, mean 4.5 m
+    double springness = 2.5 / 3.0;
+    assertEquals(1.5 + 1.5 * springness, stream.at(afterHigh(15.4)).get().rate().knots(), ROUNDING);
+    HourlyStream ofTheDay = stream.withRange(TideRange.ofTheDay(ZoneId.of("UTC")));
+    assertEquals(
+        1.5 + 1.5 * (4.0 - 2.0) / 3.0, ofTheDay.at(afterHigh(3)).get().rate().knots(), ROUNDING);
+    HourlyStream named = stream.withRange(TideRange.ofMetres(5.0));
+    assertEquals(3.0, named.at(afterHigh(3)).get().rate().knots(), ROUNDING);
+  }
+
+  @Test
+  void theDayEndsAtTheZonesMidnight() {
+    // the second high water, 18:24 UTC, is on the next day in a zone ten hours ahead
+    TideTable tides =
+        TideTable.of(
+            "Port Ennor",
+            "chart datum",
+            List.of(
+                TideEvent.low(afterHigh(-6), 0.5),
+                TideEvent.high(afterHigh(0), 4.5),
+                TideEvent.low(afterHigh(6.2), 1.5),
+                TideEvent.high(afterHigh(12.4), 5.5),
+                TideEvent.low(afterHigh(18.6), 0.5)));
+    HourlyStream stream =
+        StreamSamples.table().boundTo(tides).withRange(TideRange.ofTheDay(ZoneId.of("+10:00")));
+    assertEquals(0.75 * 3.0, stream.at(afterHigh(3)).get().rate().knots(), ROUNDING);
+  }
+
+  @Test
+  void theNearestHighWaterCountsAcrossMidnight() {
+    // high water 06:00 and 18:25 on 1 June, 06:50 on 2 June: 00:20 is 5.92 h after and 6.5 h before
+    HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, 745, 745));
+    Velocity fifth = StreamSamples.table().at(5, 5.0);
+    Velocity sixth = StreamSamples.table().at(6, 5.0);
+    double w = 55.0 / 60.0;
+    assertFlow(
+        fifth.times(1 - w).plus(sixth.times(w)),
+        stream.at(Instant.parse("2026-06-02T00:20:00Z")).get(),
+        ROUNDING);
+  }
+
+  @Test
+  void notesSayExtrapolatedFlooredAndOneSided() {
+    HourlyStream springs = StreamSamples.table().boundTo(tides(5.5, USUAL_TIDE));
+    assertEquals(List.of("stream.beyond-springs"), codes(springs, afterHigh(3)));
+    HourlyStream neaps = StreamSamples.table().boundTo(tides(1.0, USUAL_TIDE));
+    assertEquals(
+        List.of("stream.interpolated", "stream.below-neaps"), codes(neaps, afterHigh(2.5)));
+    StreamTable steep =
+        StreamTable.of(
+            "S",
+            StreamSamples.SKARRA,
+            StreamSamples.ENNOR,
+            List.of(StreamSamples.row(0, 90, 3.0, 0.2), StreamSamples.row(1, 90, 3.0, 0.2)));
+    assertEquals(
+        List.of("stream.below-neaps", "stream.floored"),
+        codes(steep.boundTo(tides(1.0, USUAL_TIDE)), afterHigh(0)));
+    assertEquals(0.0, steep.boundTo(tides(1.0, USUAL_TIDE)).at(afterHigh(0)).get().rate().knots());
+    TideTable edge =
+        TideTable.of(
+            "Port Ennor",
+            "chart datum",
+            List.of(TideEvent.high(afterHigh(0), 4.5), TideEvent.low(afterHigh(6), 1.0)));
+    HourlyStream oneSided = StreamSamples.table().boundTo(edge);
+    assertEquals(List.of("stream.one-sided-range"), codes(oneSided, afterHigh(2)));
+    assertEquals(0.75 * 2.1, oneSided.at(afterHigh(2)).get().rate().knots(), ROUNDING);
+  }
+
+  @Test
+  void explanationsNameTheStationAndTheFigures() {
+    HourlyStream stream = StreamSamples.table().boundTo(tides(5.5, USUAL_TIDE));
+    assertEquals("Skarra Sound", stream.explain(afterHigh(3)).sources().get(0).name());
+    Note note = stream.explain(afterHigh(3)).notes().get(0);
+    assertEquals("5.5", note.data().get("rangeMetres"));
+    assertEquals("3.0", note.data().get("hoursAfterHW"));
+    assertEquals("Port Ennor", note.data().get("standardPort"));
+  }
+
+  @Test
+  void tablesAboutLowWaterUseTheFallBeforeAndTheRiseAfter() {
+    StreamTable table =
+        StreamSamples.table(
+            "L",
+            StreamSamples.SKARRA,
+            new StandardPort("Port Ennor", TideEvent.Kind.LOW, 2.0, 5.0));
+    HourlyStream stream = table.boundTo(tides(5.0, USUAL_TIDE, USUAL_TIDE));
+    Instant low = minutesAfterHigh(USUAL_TIDE / 2.0);
+    assertEquals(3.0, stream.at(low.plus(Duration.ofHours(3))).get().rate().knots(), ROUNDING);
+    assertTrue(
+        stream.explain(low).notes().isEmpty(), "a row at its hour within the printed ranges");
+  }
+
+  @Test
+  void seamsAreTheRows() {
+    HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, USUAL_TIDE));
+    double high = EpochSeconds.of(afterHigh(0));
+    assertEquals(high, stream.nextSeamAfter(high - 1.0));
+    assertEquals(high + 3600.0, stream.nextSeamAfter(high));
+    assertEquals(Double.POSITIVE_INFINITY, stream.nextSeamAfter(high + 48 * 3600.0));
+    HourlyStream steps = stream.withBetweenHours(BetweenHours.HOURLY_STEPS);
+    assertEquals(high + 1800.0, steps.nextSeamAfter(high));
+  }
+
+  @Test
+  void anotherPortsTidesAreRefused() {
+    TideTable other =
+        TideTable.of(
+            "Brannoc",
+            "chart datum",
+            List.of(TideEvent.high(afterHigh(0), 4.5), TideEvent.low(afterHigh(6), 1.0)));
+    assertEquals(
+        "stream table Skarra Sound must be bound to the tides of Port Ennor, but was given those"
+            + " of Brannoc",
+        assertThrows(IllegalArgumentException.class, () -> StreamSamples.table().boundTo(other))
+            .getMessage());
+  }
+
+  @Test
+  void threeTidesAtOnceAreRefused() {
+    assertEquals(
+        "the rows of an hourly stream table must reach no further than the tide after next, but"
+            + " three waters of the tide table follow each other within 600 minutes",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> StreamSamples.table().boundTo(tides(5.0, 300, 300)))
+            .getMessage());
+  }
+
+  @Test
+  void aStreamKnowsItsGreatestRate() {
+    HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, USUAL_TIDE));
+    assertEquals(3.0, stream.maxRate().get().knots(), ROUNDING);
+    assertTrue(stream.isUniform());
+  }
+}

@@ -1,0 +1,195 @@
+package org.ferryglide.tide.stream;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.List;
+import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.tide.height.TideEvent;
+import org.junit.jupiter.api.Test;
+
+class StreamTableTest {
+  private static final String HEADINGS =
+      "station,latitude,longitude,port,neap_range_m,spring_range_m,hour,set_deg,spring_rate_kn,neap_rate_kn\n";
+
+  private static List<StreamTable> read(String text) throws IOException {
+    return StreamTable.readAll("streams.csv", new StringReader(text));
+  }
+
+  private static String refusal(String text) {
+    return String.valueOf(assertThrows(InputFormatException.class, () -> read(text)).getMessage());
+  }
+
+  /** A faultless station, one row an hour. */
+  private static String station(String name) {
+    StringBuilder rows = new StringBuilder();
+    for (int hour = -6; hour <= 6; hour++) {
+      rows.append(name)
+          .append(hour == -6 ? ",50.11,-5.52,Port Ennor,2.0,5.0," : ",,,,,,")
+          .append(hour)
+          .append(hour == 0 ? ",,0,0\n" : ",61,2.4,1.1\n");
+    }
+    return rows.toString();
+  }
+
+  @Test
+  void aSheetHoldsManyStations() throws IOException {
+    List<StreamTable> tables = read(HEADINGS + station("Skarra") + station("Brannoc"));
+    assertEquals(2, tables.size());
+    StreamTable table = tables.get(1);
+    assertEquals("Brannoc", table.station());
+    assertEquals(Position.ofDegrees(50.11, -5.52), table.position());
+    assertEquals(StandardPort.aboutHighWater("Port Ennor", 2.0, 5.0), table.standardPort());
+    assertEquals(13, table.hours().size());
+    assertTrue(table.isComplete());
+    assertEquals(StreamSamples.row(-6, 61, 2.4, 1.1), table.hours().get(0));
+  }
+
+  @Test
+  void aRowOfSlackWaterNeedsNoSet() throws IOException {
+    assertEquals(StreamHour.slack(0), read(HEADINGS + station("Skarra")).get(0).hours().get(6));
+  }
+
+  @Test
+  void hoursMayCountFromLowWater() throws IOException {
+    String sheet = HEADINGS.replace("\n", ",about\n") + station("Skarra").replace("\n", ",LW\n");
+    StandardPort port = read(sheet).get(0).standardPort();
+    assertEquals(TideEvent.Kind.LOW, port.about());
+    assertEquals("LW", port.mark());
+  }
+
+  @Test
+  void aMissingRowIsNamed() {
+    String sheet = HEADINGS + station("Skarra").replace("Skarra,,,,,,3,61,2.4,1.1\n", "");
+    assertEquals(
+        "streams.csv, line 2, column 7: hour: station Skarra has no row for hour 3",
+        refusal(sheet));
+  }
+
+  @Test
+  void aDoubledRowIsRefused() {
+    String sheet = HEADINGS + station("Skarra") + "Skarra,,,,,,3,61,2.4,1.1\n";
+    assertEquals(
+        "streams.csv, line 15, column 7: hour: 3 stands twice for station Skarra", refusal(sheet));
+  }
+
+  @Test
+  void everyFaultIsListedByLineAndColumn() {
+    String sheet =
+        HEADINGS
+            + station("Skarra")
+                .replace(",-5,61,2.4,1.1", ",-5,361,2.4,x")
+                .replace(",2,61,", ",2,,")
+                .replace(",50.11,", ",95,");
+    assertEquals(
+        "streams.csv, line 2, column 2: latitude: must be a number in [-90.0, 90.0], but was"
+            + " \"95\"\n"
+            + "streams.csv, line 3, column 8: set_deg: must be a number in [0.0, 360.0], but was"
+            + " \"361\"\n"
+            + "streams.csv, line 3, column 10: neap_rate_kn: must be a number in [0.0, 25.0], but"
+            + " was \"x\"\n"
+            + "streams.csv, line 10, column 8: set_deg: must be a number in [0.0, 360.0], but was"
+            + " \"\"",
+        refusal(sheet));
+  }
+
+  @Test
+  void aStationThatContradictsItselfIsRefused() {
+    String sheet = HEADINGS + station("Skarra").replace("Skarra,,,,,,4,", "Skarra,,,Brannoc,,,4,");
+    assertEquals(
+        "streams.csv, line 12, column 4: port: must be empty or \"Port Ennor\" as in line 2 for the"
+            + " same station, but was \"Brannoc\"",
+        refusal(sheet));
+  }
+
+  @Test
+  void springRangeMustExceedNeapRange() {
+    assertEquals(
+        "streams.csv, line 2, column 6: spring_range_m: must be above the neap range of 6.0, but"
+            + " was 5.0",
+        refusal(HEADINGS + station("Skarra").replace(",2.0,5.0,", ",6.0,5.0,")));
+  }
+
+  @Test
+  void hoursAreWhole() {
+    assertTrue(
+        refusal(HEADINGS + station("Skarra").replace(",,4,61", ",,4.5,61"))
+            .contains("line 12, column 7: hour: must be a whole number, but was \"4.5\""));
+  }
+
+  @Test
+  void anEmptySheetIsRefused() {
+    assertEquals(
+        "streams.csv: must have at least one row beneath the heading line", refusal(HEADINGS));
+  }
+
+  @Test
+  void unknownAboutIsRefused() {
+    String sheet = HEADINGS.replace("\n", ",about\n") + station("Skarra").replace("\n", ",hw\n");
+    assertEquals(
+        "streams.csv, line 2, column 11: about: must be HW or LW, but was \"hw\"", refusal(sheet));
+  }
+
+  @Test
+  void rateOfARowAtARange() {
+    StreamTable table = StreamSamples.table();
+    assertEquals(3.0, table.at(3, 5.0).rate().knots(), 1e-12);
+    assertEquals(1.5, table.at(3, 2.0).rate().knots(), 1e-12);
+    assertEquals(243.0, table.at(3, 2.0).set().degrees(), 1e-9);
+    assertEquals(
+        "stream table Skarra Sound has no row for hour 7",
+        assertThrows(IllegalArgumentException.class, () -> table.at(7, 3.0)).getMessage());
+  }
+
+  @Test
+  void badPartsAreRefusedByName() {
+    StreamHour row = StreamHour.slack(0);
+    assertEquals(
+        "stream table A must not have hour 0 twice",
+        assertThrows(
+                IllegalArgumentException.class,
+                () ->
+                    StreamTable.of(
+                        "A", StreamSamples.SKARRA, StreamSamples.ENNOR, List.of(row, row)))
+            .getMessage());
+    assertEquals(
+        "stream table A must have at least one row",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> StreamTable.of("A", StreamSamples.SKARRA, StreamSamples.ENNOR, List.of()))
+            .getMessage());
+    assertEquals(
+        "hour must be in [-7, 7] hours, but was 8.0",
+        assertThrows(IllegalArgumentException.class, () -> StreamHour.slack(8)).getMessage());
+    assertEquals(
+        "spring range must be above the neap range of 3.0 m, but was 3.0 m",
+        assertThrows(
+                IllegalArgumentException.class, () -> StandardPort.aboutHighWater("A", 3.0, 3.0))
+            .getMessage());
+  }
+
+  @Test
+  void tablesOfTheSamePartsAreEqual() {
+    assertEquals(StreamSamples.table(), StreamSamples.table());
+    assertEquals(StreamSamples.table().hashCode(), StreamSamples.table().hashCode());
+    assertNotEquals(
+        StreamSamples.table(),
+        StreamSamples.table("other", StreamSamples.SKARRA, StreamSamples.ENNOR));
+    assertFalse(
+        StreamTable.of("A", StreamSamples.SKARRA, StreamSamples.ENNOR, List.of(StreamHour.slack(0)))
+            .isComplete());
+  }
+
+  @Test
+  void labelsAreThoseOfThePencilledChart() {
+    assertEquals("HW", StreamHour.slack(0).label("HW"));
+    assertEquals("+2", StreamHour.slack(2).label("HW"));
+    assertEquals("-3", StreamHour.slack(-3).label("HW"));
+  }
+}
