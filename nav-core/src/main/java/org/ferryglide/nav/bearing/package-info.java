@@ -15,6 +15,8 @@
  * <p>All angles are degrees, clockwise positive, bearings in [0, 360). Variation, deviation and
  * convergence are positive east, so that true = magnetic + variation, magnetic = compass +
  * deviation, true = grid + convergence. All types are immutable.
+ *
+ * <p>{@link BearingWorking} writes a conversion out step by step, as a learner would.
  */
 @NullMarked
 package org.ferryglide.nav.bearing;

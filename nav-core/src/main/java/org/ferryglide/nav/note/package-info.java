@@ -13,6 +13,9 @@
  *   System.out.println(note.severity() + ": " + note.text());
  * }
  * }</pre>
+ *
+ * <p>How a figure was worked out is shown on request by a {@link org.ferryglide.nav.note.Working}:
+ * the lines a learner would write, and the same facts as data.
  */
 @NullMarked
 package org.ferryglide.nav.note;

@@ -1,0 +1,260 @@
+package org.ferryglide.nav.bearing;
+
+import java.io.Serializable;
+import java.util.Objects;
+import org.ferryglide.nav.note.Figure;
+import org.ferryglide.nav.note.Working;
+
+/**
+ * The steps between the norths, written out: true, variation, magnetic, deviation, compass, and
+ * back.
+ *
+ * <p>Each method gives the {@link Working} of one conversion. The exact values are those of {@link
+ * Variation}, {@link Deviation} and {@link GridConvergence}; the written ones are rounded first and
+ * then added, as on paper, so that the lines add up.
+ *
+ * <pre>{@code
+ * Working working =
+ *     BearingWorking.inWholeDegrees()
+ *         .trueToCompass(
+ *             TrueBearing.ofDegrees(45), Variation.ofDegreesWest(4), Deviation.ofDegreesEast(3));
+ * // True to compass
+ * //   True bearing      045°T
+ * //   Variation         4°W
+ * //   Magnetic bearing  049°M  variation is west: add it to true
+ * //   Deviation         3°E
+ * //   Compass bearing   046°C  deviation is east: take it from magnetic
+ * }</pre>
+ */
+public final class BearingWorking implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private static final String DEGREES = "degrees";
+  private static final String DEGREES_EAST = "degrees east";
+
+  private final HandRounding rounding;
+
+  private BearingWorking(HandRounding rounding) {
+    this.rounding = rounding;
+  }
+
+  /**
+   * Working in whole degrees.
+   *
+   * @return the writer
+   */
+  public static BearingWorking inWholeDegrees() {
+    return new BearingWorking(HandRounding.WHOLE_DEGREE);
+  }
+
+  /**
+   * The same writer with another rounding.
+   *
+   * @param rounding how finely angles are written down
+   * @return the writer
+   */
+  public BearingWorking withRounding(HandRounding rounding) {
+    return new BearingWorking(Objects.requireNonNull(rounding, "rounding"));
+  }
+
+  /**
+   * From true to magnetic.
+   *
+   * @param bearing the true bearing
+   * @param variation the variation at the place and date
+   * @return three lines
+   */
+  public Working trueToMagnetic(TrueBearing bearing, Variation variation) {
+    return takingOff(
+        Working.titled("True to magnetic"),
+        given(bearing),
+        door("Variation", "variation", variation.degreesEast()),
+        "Magnetic bearing",
+        "true",
+        'M');
+  }
+
+  /**
+   * From magnetic to true.
+   *
+   * @param bearing the magnetic bearing
+   * @param variation the variation at the place and date
+   * @return three lines
+   */
+  public Working magneticToTrue(MagneticBearing bearing, Variation variation) {
+    return adding(
+        Working.titled("Magnetic to true"),
+        given(bearing),
+        door("Variation", "variation", variation.degreesEast()),
+        "True bearing",
+        "magnetic",
+        'T');
+  }
+
+  /**
+   * From magnetic to compass.
+   *
+   * @param bearing the magnetic bearing
+   * @param deviation the deviation on the heading in question
+   * @return three lines
+   */
+  public Working magneticToCompass(MagneticBearing bearing, Deviation deviation) {
+    return takingOff(
+        Working.titled("Magnetic to compass"),
+        given(bearing),
+        door("Deviation", "deviation", deviation.degreesEast()),
+        "Compass bearing",
+        "magnetic",
+        'C');
+  }
+
+  /**
+   * From compass to magnetic.
+   *
+   * @param bearing the compass bearing
+   * @param deviation the deviation on the heading in question
+   * @return three lines
+   */
+  public Working compassToMagnetic(CompassBearing bearing, Deviation deviation) {
+    return adding(
+        Working.titled("Compass to magnetic"),
+        given(bearing),
+        door("Deviation", "deviation", deviation.degreesEast()),
+        "Magnetic bearing",
+        "compass",
+        'M');
+  }
+
+  /**
+   * From true to compass.
+   *
+   * @param bearing the true bearing
+   * @param variation the variation at the place and date
+   * @param deviation the deviation on the heading in question
+   * @return five lines
+   */
+  public Working trueToCompass(TrueBearing bearing, Variation variation, Deviation deviation) {
+    Working working = Working.titled("True to compass").plus(trueToMagnetic(bearing, variation));
+    return takingOff(
+        working,
+        working.result(),
+        door("Deviation", "deviation", deviation.degreesEast()),
+        "Compass bearing",
+        "magnetic",
+        'C');
+  }
+
+  /**
+   * From compass to true.
+   *
+   * @param bearing the compass bearing
+   * @param deviation the deviation on the heading in question
+   * @param variation the variation at the place and date
+   * @return five lines
+   */
+  public Working compassToTrue(CompassBearing bearing, Deviation deviation, Variation variation) {
+    Working working = Working.titled("Compass to true").plus(compassToMagnetic(bearing, deviation));
+    return adding(
+        working,
+        working.result(),
+        door("Variation", "variation", variation.degreesEast()),
+        "True bearing",
+        "magnetic",
+        'T');
+  }
+
+  /**
+   * From true to the north of a map grid.
+   *
+   * @param bearing the true bearing
+   * @param convergence the convergence of the grid at the place
+   * @return three lines
+   */
+  public Working trueToGrid(TrueBearing bearing, GridConvergence convergence) {
+    return takingOff(
+        Working.titled("True to grid " + convergence.grid()),
+        given(bearing),
+        door("Convergence", "convergence", convergence.degreesEast()),
+        "Grid bearing",
+        "true",
+        'G');
+  }
+
+  /**
+   * From the north of a map grid to true.
+   *
+   * @param bearing the grid bearing
+   * @param convergence the convergence of the same grid at the place
+   * @return three lines
+   * @throws IllegalArgumentException if the two are of different grids
+   */
+  public Working gridToTrue(GridBearing bearing, GridConvergence convergence) {
+    BearingText.sameGrid(bearing.grid(), convergence.grid());
+    return adding(
+        Working.titled("Grid " + convergence.grid() + " to true"),
+        given(bearing),
+        door("Convergence", "convergence", convergence.degreesEast()),
+        "True bearing",
+        "grid",
+        'T');
+  }
+
+  private Figure given(Bearing bearing) {
+    if (bearing instanceof TrueBearing) {
+      return bearing("True bearing", bearing.degrees(), rounding.round(bearing.degrees()), 'T');
+    } else if (bearing instanceof MagneticBearing) {
+      return bearing("Magnetic bearing", bearing.degrees(), rounding.round(bearing.degrees()), 'M');
+    } else if (bearing instanceof CompassBearing) {
+      return bearing("Compass bearing", bearing.degrees(), rounding.round(bearing.degrees()), 'C');
+    }
+    return bearing("Grid bearing", bearing.degrees(), rounding.round(bearing.degrees()), 'G');
+  }
+
+  private Figure bearing(String name, double exact, double byHand, char letter) {
+    double written = Angles.reduced(byHand);
+    return new Figure(
+        name, Angles.reduced(exact), written, DEGREES, rounding.bearing(written, letter));
+  }
+
+  /** A door between two norths, its name also in the lower case of a sentence. */
+  private record Door(Figure figure, String inSentence) {}
+
+  private Door door(String name, String inSentence, double degreesEast) {
+    double byHand = rounding.round(degreesEast);
+    return new Door(
+        new Figure(name, degreesEast, byHand, DEGREES_EAST, rounding.eastWest(byHand)), inSentence);
+  }
+
+  private Working takingOff(
+      Working before, Figure from, Door door, String name, String fromNorth, char letter) {
+    Figure angle = door.figure;
+    String rule =
+        angle.byHand() > 0.0
+            ? door.inSentence + " is east: take it from " + fromNorth
+            : angle.byHand() < 0.0
+                ? door.inSentence + " is west: add it to " + fromNorth
+                : "no " + door.inSentence + ": the same as " + fromNorth;
+    Figure result =
+        bearing(name, from.exact() - angle.exact(), from.byHand() - angle.byHand(), letter);
+    return opened(before, from).given("", angle).then(rule, result, from, angle);
+  }
+
+  private Working adding(
+      Working before, Figure from, Door door, String name, String fromNorth, char letter) {
+    Figure angle = door.figure;
+    String rule =
+        angle.byHand() > 0.0
+            ? door.inSentence + " is east: add it to " + fromNorth
+            : angle.byHand() < 0.0
+                ? door.inSentence + " is west: take it from " + fromNorth
+                : "no " + door.inSentence + ": the same as " + fromNorth;
+    Figure result =
+        bearing(name, from.exact() + angle.exact(), from.byHand() + angle.byHand(), letter);
+    return opened(before, from).given("", angle).then(rule, result, from, angle);
+  }
+
+  /** The first conversion writes down what it starts from; the next goes on from its result. */
+  private static Working opened(Working before, Figure from) {
+    return before.steps().isEmpty() ? before.given("", from) : before;
+  }
+}
