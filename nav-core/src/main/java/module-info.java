@@ -10,6 +10,7 @@ module org.ferryglide.nav {
   requires static org.jspecify;
   requires org.shredzone.commons.suncalc;
   requires GeographicLib.Java;
+  requires commons.math3;
 
   exports org.ferryglide.nav.note;
   exports org.ferryglide.nav.bearing;

@@ -164,6 +164,57 @@ public final class BearingWorking implements Serializable {
   }
 
   /**
+   * From true to compass, with the deviation looked up for the magnetic heading on the way.
+   *
+   * @param heading the true heading
+   * @param variation the variation at the place and date
+   * @param table the deviation of the compass
+   * @return five lines
+   */
+  public Working trueToCompass(TrueBearing heading, Variation variation, DeviationTable table) {
+    Working working = Working.titled("True to compass").plus(trueToMagnetic(heading, variation));
+    Deviation deviation = table.deviationOn(variation.toMagnetic(heading));
+    return takingOff(
+        working,
+        working.result(),
+        door("Deviation", "deviation", deviation.degreesEast(), "table, for that heading"),
+        "Compass bearing",
+        "magnetic",
+        'C');
+  }
+
+  /**
+   * From compass to true, with the deviation looked up for the compass heading.
+   *
+   * @param heading the heading by compass
+   * @param table the deviation of the compass
+   * @param variation the variation at the place and date
+   * @return five lines
+   */
+  public Working compassToTrue(CompassBearing heading, DeviationTable table, Variation variation) {
+    Working working = Working.titled("Compass to true");
+    working =
+        adding(
+            working,
+            given(heading),
+            door(
+                "Deviation",
+                "deviation",
+                table.deviationOn(heading).degreesEast(),
+                "table, for that heading"),
+            "Magnetic bearing",
+            "compass",
+            'M');
+    return adding(
+        working,
+        working.result(),
+        door("Variation", "variation", variation.degreesEast()),
+        "True bearing",
+        "magnetic",
+        'T');
+  }
+
+  /**
    * From true to the north of a map grid.
    *
    * @param bearing the true bearing
@@ -216,13 +267,19 @@ public final class BearingWorking implements Serializable {
         name, Angles.reduced(exact), written, DEGREES, rounding.bearing(written, letter));
   }
 
-  /** A door between two norths, its name also in the lower case of a sentence. */
-  private record Door(Figure figure, String inSentence) {}
+  /** A door between two norths, its name also in the lower case of a sentence, and its origin. */
+  private record Door(Figure figure, String inSentence, String origin) {}
 
   private Door door(String name, String inSentence, double degreesEast) {
+    return door(name, inSentence, degreesEast, "");
+  }
+
+  private Door door(String name, String inSentence, double degreesEast, String origin) {
     double byHand = rounding.round(degreesEast);
     return new Door(
-        new Figure(name, degreesEast, byHand, DEGREES_EAST, rounding.eastWest(byHand)), inSentence);
+        new Figure(name, degreesEast, byHand, DEGREES_EAST, rounding.eastWest(byHand)),
+        inSentence,
+        origin);
   }
 
   private Working takingOff(
@@ -236,7 +293,7 @@ public final class BearingWorking implements Serializable {
                 : "no " + door.inSentence + ": the same as " + fromNorth;
     Figure result =
         bearing(name, from.exact() - angle.exact(), from.byHand() - angle.byHand(), letter);
-    return opened(before, from).given("", angle).then(rule, result, from, angle);
+    return opened(before, from).given(door.origin, angle).then(rule, result, from, angle);
   }
 
   private Working adding(
@@ -250,7 +307,7 @@ public final class BearingWorking implements Serializable {
                 : "no " + door.inSentence + ": the same as " + fromNorth;
     Figure result =
         bearing(name, from.exact() + angle.exact(), from.byHand() + angle.byHand(), letter);
-    return opened(before, from).given("", angle).then(rule, result, from, angle);
+    return opened(before, from).given(door.origin, angle).then(rule, result, from, angle);
   }
 
   /** The first conversion writes down what it starts from; the next goes on from its result. */
