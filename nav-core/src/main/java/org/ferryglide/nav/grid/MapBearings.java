@@ -1,0 +1,175 @@
+package org.ferryglide.nav.grid;
+
+import java.io.Serializable;
+import java.util.List;
+import org.ferryglide.nav.bearing.GridBearing;
+import org.ferryglide.nav.bearing.GridConvergence;
+import org.ferryglide.nav.bearing.MagneticBearing;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * Bearings at one place of a land map, from any of the three norths to any other in one call.
+ *
+ * <pre>{@code
+ * Variation variation = model.at(LocalDate.of(2026, 7, 1)).variation(landing);
+ * MapBearings here = MapBearings.at(landing, UtmZone.containing(landing).grid(), variation);
+ * MagneticBearing set = here.toMagnetic(GridBearing.ofDegrees(91, here.grid().name()));
+ * GridBearing draw = here.toGrid(MagneticBearing.ofDegrees(270)); // a bearing taken, to the map
+ * here.gridMagneticAngle().instruction(); // grid to magnetic: …
+ * }</pre>
+ *
+ * <p>Convergence is that of the place, so that no marginal diagram is needed; variation is the
+ * caller's, for the place and date. Deviation of the compass on its heading comes after.
+ *
+ * <p>On a grid with a datum shift, convergence is measured from the meridian of the grid's datum,
+ * which for the British and Irish grids lies within 0.003° of that of WGS84.
+ */
+public final class MapBearings implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final GridPoint point;
+  private final Variation variation;
+
+  private MapBearings(GridPoint point, Variation variation) {
+    this.point = point;
+    this.variation = variation;
+  }
+
+  /**
+   * Prepares the conversions at a place.
+   *
+   * @param place where
+   * @param grid the grid of the map
+   * @param variation variation at the place, at the date of use
+   * @return the conversions
+   * @throws IllegalArgumentException if the place is too far away for the grid
+   */
+  public static MapBearings at(Position place, MapGrid grid, Variation variation) {
+    return new MapBearings(grid.at(place), variation);
+  }
+
+  /**
+   * The grid of the map.
+   *
+   * @return the grid
+   */
+  public MapGrid grid() {
+    return point.grid();
+  }
+
+  /**
+   * The place on the map.
+   *
+   * @return its figures, convergence and scale
+   */
+  public GridPoint point() {
+    return point;
+  }
+
+  /**
+   * Convergence at the place.
+   *
+   * @return the door between grid and true north
+   */
+  public GridConvergence convergence() {
+    return point.convergence();
+  }
+
+  /**
+   * Variation at the place, as given.
+   *
+   * @return the door between magnetic and true north
+   */
+  public Variation variation() {
+    return variation;
+  }
+
+  /**
+   * The one figure to apply between map and compass.
+   *
+   * @return variation less convergence
+   */
+  public GridMagneticAngle gridMagneticAngle() {
+    return GridMagneticAngle.of(variation, convergence());
+  }
+
+  /**
+   * From the map to the chart.
+   *
+   * @param onMap a bearing of this grid
+   * @return the same direction from true north
+   * @throws IllegalArgumentException if the bearing is of another grid
+   */
+  public TrueBearing toTrue(GridBearing onMap) {
+    return convergence().toTrue(onMap);
+  }
+
+  /**
+   * From the compass to the chart.
+   *
+   * @param taken a bearing from magnetic north
+   * @return the same direction from true north
+   */
+  public TrueBearing toTrue(MagneticBearing taken) {
+    return variation.toTrue(taken);
+  }
+
+  /**
+   * From the map to the compass: the bearing to set.
+   *
+   * @param onMap a bearing of this grid
+   * @return the same direction from magnetic north
+   * @throws IllegalArgumentException if the bearing is of another grid
+   */
+  public MagneticBearing toMagnetic(GridBearing onMap) {
+    return gridMagneticAngle().toMagnetic(onMap);
+  }
+
+  /**
+   * From the chart to the compass.
+   *
+   * @param onChart a bearing from true north
+   * @return the same direction from magnetic north
+   */
+  public MagneticBearing toMagnetic(TrueBearing onChart) {
+    return variation.toMagnetic(onChart);
+  }
+
+  /**
+   * From the chart to the map.
+   *
+   * @param onChart a bearing from true north
+   * @return the same direction from grid north
+   */
+  public GridBearing toGrid(TrueBearing onChart) {
+    return convergence().toGrid(onChart);
+  }
+
+  /**
+   * From the compass to the map: the bearing to draw.
+   *
+   * @param taken a bearing from magnetic north
+   * @return the same direction from grid north
+   */
+  public GridBearing toGrid(MagneticBearing taken) {
+    return gridMagneticAngle().toGrid(taken);
+  }
+
+  /**
+   * What a reader of these bearings should be told.
+   *
+   * @return the notes of the point
+   */
+  public List<Note> notes() {
+    return point.notes();
+  }
+
+  /** Place, convergence and variation. */
+  @Override
+  public String toString() {
+    return point + ", convergence " + convergence() + ", variation " + variation;
+  }
+}

@@ -1,0 +1,288 @@
+package org.ferryglide.nav.grid;
+
+import java.io.Serializable;
+import java.util.Objects;
+import org.ferryglide.nav.bearing.AngleReader;
+import org.ferryglide.nav.bearing.GridConvergence;
+import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * The square grid printed on a land map: a datum, a projection and a false origin.
+ *
+ * <p>The grids in common use are in {@link StandardGrids} and {@link UtmZone}; any other grid on
+ * the transverse Mercator projection is made from the parameters printed in the map's margin:
+ *
+ * <pre>{@code
+ * MapGrid grid =
+ *     MapGrid.transverseMercator("Island grid", Datum.WGS84, 49.0, -2.0, 0.9996, 400000, -100000);
+ * GridPoint point = grid.at(Position.ofDegrees(50.105, -5.535));
+ * point.eastingMetres();
+ * Position back = grid.at(147100, 27350).position();
+ * }</pre>
+ *
+ * <p>Accuracy: that of {@link TransverseMercator} and {@link PolarStereographic}, 5 nanometres;
+ * with a datum shift 10 nanometres there and back, while the shift itself is as good as its datum
+ * says. Maps have no height: the shift is that of a point at height 0 on WGS84, which for a point
+ * 100 m higher is wrong by less than 2 mm.
+ *
+ * <p>Two grids are equal if name, datum and parameters are. Immutable.
+ */
+public final class MapGrid implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String name;
+  private final Datum datum;
+  private final Plane plane;
+
+  MapGrid(String name, Datum datum, Plane plane) {
+    this.name = name;
+    this.datum = datum;
+    this.plane = plane;
+  }
+
+  /**
+   * Makes a grid on the transverse Mercator projection, which some map margins call Gauss-Krüger.
+   *
+   * @param name what bearings of this grid will carry, not empty, without square brackets
+   * @param datum what its latitudes and longitudes are measured on
+   * @param originLatitudeDegrees latitude of the true origin, degrees, on the grid's datum, in
+   *     [-90, 90]
+   * @param centralMeridianDegrees longitude of the true origin, degrees, on the grid's datum, in
+   *     [-180, 180]
+   * @param centralScale scale along the central meridian, above 0
+   * @param falseEastingMetres easting given to the true origin, metres
+   * @param falseNorthingMetres northing given to the true origin, metres
+   * @return the grid
+   * @throws IllegalArgumentException if the name does not fit or a number is NaN or out of range
+   */
+  public static MapGrid transverseMercator(
+      String name,
+      Datum datum,
+      double originLatitudeDegrees,
+      double centralMeridianDegrees,
+      double centralScale,
+      double falseEastingMetres,
+      double falseNorthingMetres) {
+    return transverseMercator(
+        name,
+        datum,
+        TransverseMercator.of(datum.ellipsoid(), centralScale),
+        originLatitudeDegrees,
+        centralMeridianDegrees,
+        centralScale,
+        falseEastingMetres,
+        falseNorthingMetres);
+  }
+
+  static MapGrid transverseMercator(
+      String name,
+      Datum datum,
+      TransverseMercator projection,
+      double originLatitudeDegrees,
+      double centralMeridianDegrees,
+      double centralScale,
+      double falseEastingMetres,
+      double falseNorthingMetres) {
+    GridConvergence.ofDegreesEast(0.0, name); // refuses names that bearings cannot carry
+    return new MapGrid(
+        name,
+        datum,
+        new Plane.Meridian(
+            datum,
+            projection,
+            Arguments.within(originLatitudeDegrees, -90.0, 90.0, "latitude of origin", "degrees"),
+            Arguments.within(centralMeridianDegrees, -180.0, 180.0, "central meridian", "degrees"),
+            centralScale,
+            Arguments.finite(falseEastingMetres, "false easting", "metres"),
+            Arguments.finite(falseNorthingMetres, "false northing", "metres")));
+  }
+
+  static MapGrid polar(String name, boolean north) {
+    PolarStereographic projection =
+        north
+            ? PolarStereographic.north(Ellipsoid.WGS84, 0.994)
+            : PolarStereographic.south(Ellipsoid.WGS84, 0.994);
+    return new MapGrid(name, Datum.WGS84, new Plane.Pole(projection, north));
+  }
+
+  /**
+   * What bearings of this grid carry.
+   *
+   * @return the name
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * What its latitudes and longitudes are measured on.
+   *
+   * @return the datum
+   */
+  public Datum datum() {
+    return datum;
+  }
+
+  /**
+   * The point of the map at a position.
+   *
+   * @param position where, on WGS84
+   * @return the point
+   * @throws IllegalArgumentException if the position lies more than 3900 km from the central
+   *     meridian (on a polar grid, from the pole), where the projection is no longer exact
+   */
+  public GridPoint at(Position position) {
+    double[] out = new double[4];
+    plane.forward(position.latitudeDegrees(), position.longitudeDegrees(), out, 0);
+    refuseFarAway(position.toString(), out[0], out[1]);
+    return new GridPoint(this, out[0], out[1], position, out[2], out[3]);
+  }
+
+  /**
+   * The point of the map with these figures.
+   *
+   * @param eastingMetres metres east of the false origin
+   * @param northingMetres metres north of the false origin
+   * @return the point
+   * @throws IllegalArgumentException if a figure is NaN or infinite, or the point lies more than
+   *     3900 km from the central meridian (on a polar grid, from the pole)
+   */
+  public GridPoint at(double eastingMetres, double northingMetres) {
+    double easting = Arguments.finite(eastingMetres, "easting", "metres");
+    double northing = Arguments.finite(northingMetres, "northing", "metres");
+    refuseFarAway("easting " + easting + ", northing " + northing, easting, northing);
+    double[] out = new double[4];
+    plane.reverse(easting, northing, out, 0);
+    double latitude = Math.max(-90.0, Math.min(90.0, out[0])); // rounding at the pole
+    Position position = Position.ofDegrees(latitude, out[1]);
+    return new GridPoint(this, easting, northing, position, out[2], out[3]);
+  }
+
+  private void refuseFarAway(String what, double easting, double northing) {
+    double metres = plane.metresFromCentre(easting, northing);
+    if (!(metres <= plane.greatestMetresFromCentre())) { // written so that NaN fails
+      throw new IllegalArgumentException(
+          "a point of " + name + " must lie within " + plane.centre() + ", but was " + what);
+    }
+  }
+
+  /**
+   * Reads easting and northing: {@code 651409.903 313177.27}, {@code E 651409.903 N 313177.27}, and
+   * what {@link GridPoint#toString} writes.
+   *
+   * @param text easting, then northing, metres, each with or without its letter; then optionally
+   *     the name of this grid in square brackets
+   * @return the point
+   * @throws org.ferryglide.nav.note.TextFormatException if the text is anything else
+   * @throws IllegalArgumentException if the point is too far away for this grid
+   */
+  public GridPoint parse(String text) {
+    String tail = "[" + name + "]";
+    boolean named = text.trim().endsWith(tail);
+    AngleReader reader = new AngleReader(named ? text.substring(0, text.lastIndexOf(tail)) : text);
+    reader.skip("Ee");
+    double easting = signed(reader, "easting in metres must come first");
+    reader.skip("Ee,");
+    reader.skip("Nn");
+    double northing = signed(reader, "northing in metres must follow");
+    reader.skip("Nn");
+    reader.expectEnd("nothing but this grid's name in square brackets may follow the northing");
+    return at(easting, northing);
+  }
+
+  private static double signed(AngleReader reader, String reason) {
+    return reader.sign() < 0 ? -reader.number(reason) : reader.number(reason);
+  }
+
+  /**
+   * Which way grid north lies at a position.
+   *
+   * @param position where, on WGS84
+   * @return the convergence, which carries this grid's name
+   * @throws IllegalArgumentException if the position is too far away for this grid
+   */
+  public GridConvergence convergence(Position position) {
+    return at(position).convergence();
+  }
+
+  /**
+   * From a WGS84 position to the map, on plain doubles.
+   *
+   * @param latitudeDegrees latitude, degrees, in [-90, 90]; NaN and beyond give NaN
+   * @param longitudeDegrees longitude, degrees, any turn of the circle
+   * @param out receives easting and northing, metres, convergence, degrees, positive when grid
+   *     north lies east of true north, and scale, metres on the map a metre on the ground
+   * @param offset index in {@code out} of the easting
+   */
+  public void forward(double latitudeDegrees, double longitudeDegrees, double[] out, int offset) {
+    plane.forward(latitudeDegrees, longitudeDegrees, out, offset);
+  }
+
+  /**
+   * From the map to a WGS84 position, on plain doubles.
+   *
+   * @param eastingMetres easting, metres; NaN gives NaN
+   * @param northingMetres northing, metres
+   * @param out receives latitude, degrees, longitude, degrees in [-180, 180), convergence, degrees,
+   *     and scale
+   * @param offset index in {@code out} of the latitude
+   */
+  public void reverse(double eastingMetres, double northingMetres, double[] out, int offset) {
+    plane.reverse(eastingMetres, northingMetres, out, offset);
+  }
+
+  /**
+   * {@link #forward(double, double, double[], int)} for many positions.
+   *
+   * @param latitudesDegrees latitudes, degrees; NaN in a row gives NaN out for that row
+   * @param longitudesDegrees longitudes, degrees
+   * @param from first row
+   * @param to row after the last
+   * @param out receives easting, northing, convergence and scale of row i from index 4 i
+   * @throws IndexOutOfBoundsException if an array is too short
+   */
+  public void forward(
+      double[] latitudesDegrees, double[] longitudesDegrees, int from, int to, double[] out) {
+    for (int i = from; i < to; i++) {
+      plane.forward(latitudesDegrees[i], longitudesDegrees[i], out, 4 * i);
+    }
+  }
+
+  /**
+   * {@link #reverse(double, double, double[], int)} for many points of the map.
+   *
+   * @param eastingsMetres eastings, metres; NaN in a row gives NaN out for that row
+   * @param northingsMetres northings, metres
+   * @param from first row
+   * @param to row after the last
+   * @param out receives latitude, longitude, convergence and scale of row i from index 4 i
+   * @throws IndexOutOfBoundsException if an array is too short
+   */
+  public void reverse(
+      double[] eastingsMetres, double[] northingsMetres, int from, int to, double[] out) {
+    for (int i = from; i < to; i++) {
+      plane.reverse(eastingsMetres[i], northingsMetres[i], out, 4 * i);
+    }
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof MapGrid that
+        && name.equals(that.name)
+        && datum.equals(that.datum)
+        && plane.equals(that.plane);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, plane);
+  }
+
+  /** The name. */
+  @Override
+  public String toString() {
+    return name;
+  }
+}

@@ -1,0 +1,178 @@
+package org.ferryglide.nav.grid;
+
+import java.io.Serializable;
+import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.note.TextFormatException;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * A zone of the universal transverse Mercator grid: 6° of longitude, north or south of the equator.
+ *
+ * <pre>{@code
+ * Position landing = Position.ofDegrees(50.105, -5.535);
+ * GridPoint point = UtmZone.containing(landing).grid().at(landing); // zone 30 north
+ * GridPoint neighbour = UtmZone.of(29, true).grid().at(landing); // the zone of the map at hand
+ * }</pre>
+ *
+ * <p>Zone 1 begins at 180° W. Two exceptions are kept: in 56° to 64° N zone 32 reaches west to 3°
+ * E, and in 72° to 84° N the zones 31, 33, 35 and 37 cover 0° to 42° E alone. A meridian between
+ * two zones belongs to the eastern one, the equator to the north, 80° S to UTM and 84° N to UPS.
+ *
+ * <p>Central scale 0.9996, false easting 500 km, false northing 0 in the north and 10 000 km in the
+ * south, on WGS84; EPSG 32601 to 32660 and 32701 to 32760.
+ *
+ * @param number zone, 1 to 60
+ * @param north whether northings count from the equator, as in the north, rather than from 10 000
+ *     km south of it
+ * @see <a href="https://earth-info.nga.mil/php/download.php?file=coord-grids">NGA.SIG.0012 (2014),
+ *     The Universal Grids</a>
+ */
+public record UtmZone(int number, boolean north) implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** From here northward UPS is used, degrees. */
+  public static final double NORTH_LIMIT_DEGREES = 84.0;
+
+  /** South of here UPS is used, degrees. */
+  public static final double SOUTH_LIMIT_DEGREES = -80.0;
+
+  /** All zones of the north, then all of the south; each is a few numbers. */
+  private static final MapGrid[] GRIDS = grids();
+
+  private static MapGrid[] grids() {
+    TransverseMercator projection = TransverseMercator.of(Ellipsoid.WGS84, 0.9996);
+    MapGrid[] grids = new MapGrid[120];
+    for (int number = 1; number <= 60; number++) {
+      for (int half = 0; half < 2; half++) {
+        grids[60 * half + number - 1] =
+            MapGrid.transverseMercator(
+                "UTM " + number + (half == 0 ? "N" : "S"),
+                Datum.WGS84,
+                projection,
+                0.0,
+                6.0 * number - 183.0,
+                0.9996,
+                500000.0,
+                half == 0 ? 0.0 : 1e7);
+      }
+    }
+    return grids;
+  }
+
+  /**
+   * Takes the parts; {@link #of} reads better.
+   *
+   * @param number zone, 1 to 60
+   * @param north whether it is a zone of the north
+   * @throws IllegalArgumentException if there is no such zone
+   */
+  public UtmZone {
+    Arguments.within(number, 1.0, 60.0, "UTM zone", "(no unit)");
+  }
+
+  /**
+   * A zone by its number, whether or not a place lies in it.
+   *
+   * @param number zone, 1 to 60
+   * @param north whether it is a zone of the north
+   * @return the zone
+   * @throws IllegalArgumentException if there is no such zone
+   */
+  public static UtmZone of(int number, boolean north) {
+    return new UtmZone(number, north);
+  }
+
+  /**
+   * The zone that a place lies in, with the exceptions of Norway and Svalbard.
+   *
+   * @param position where, latitude in [-80, 84)
+   * @return the zone
+   * @throws IllegalArgumentException if the place lies in the polar regions, where there is no zone
+   */
+  public static UtmZone containing(Position position) {
+    int number = number(position.latitudeDegrees(), position.longitudeDegrees());
+    if (number == 0) {
+      throw new IllegalArgumentException(
+          "latitude must be in [-80, 84) degrees to lie in a UTM zone, but was "
+              + position.latitudeDegrees());
+    }
+    return new UtmZone(number, position.latitudeDegrees() >= 0.0);
+  }
+
+  /**
+   * The zone that a place lies in, on plain doubles.
+   *
+   * @param latitudeDegrees latitude, degrees
+   * @param longitudeDegrees longitude, degrees, in [-180, 180]
+   * @return 1 to 60; 0 in the polar regions and for NaN
+   */
+  public static int number(double latitudeDegrees, double longitudeDegrees) {
+    if (!(latitudeDegrees >= SOUTH_LIMIT_DEGREES && latitudeDegrees < NORTH_LIMIT_DEGREES)
+        || Double.isNaN(longitudeDegrees)) {
+      return 0;
+    }
+    // whole degrees first: -1e-17 + 180 would round up into the next zone
+    int longitude = (int) Math.floor(longitudeDegrees);
+    if (latitudeDegrees >= 72.0 && longitude >= 0 && longitude < 42) {
+      return longitude < 9 ? 31 : longitude < 21 ? 33 : longitude < 33 ? 35 : 37;
+    }
+    if (latitudeDegrees >= 56.0 && latitudeDegrees < 64.0 && longitude >= 3 && longitude < 12) {
+      return 32;
+    }
+    return Math.floorMod(longitude + 180, 360) / 6 + 1;
+  }
+
+  /**
+   * Reads {@code 30N}, {@code 30 N}, {@code UTM 30N}; N and S are the halves of the earth, not the
+   * letters of latitude bands.
+   *
+   * @param text the number, then N or S, of either case
+   * @return the zone
+   * @throws TextFormatException if the text is anything else
+   */
+  public static UtmZone parse(String text) {
+    int place = Figures.skipSpaces(text, text.startsWith("UTM") ? 3 : 0);
+    int start = place;
+    int number = 0;
+    while (place < text.length() && Figures.isDigit(text.charAt(place)) && place < start + 2) {
+      number = 10 * number + (text.charAt(place++) - '0');
+    }
+    if (number < 1 || number > 60) {
+      throw new TextFormatException("a UTM zone starts with its number, 1 to 60", text, start);
+    }
+    place = Figures.skipSpaces(text, place);
+    char half = place < text.length() ? Character.toUpperCase(text.charAt(place)) : '\0';
+    if (half != 'N' && half != 'S') {
+      throw new TextFormatException("N (north) or S (south) must follow the zone", text, place);
+    }
+    if (place + 1 < text.length()) {
+      throw new TextFormatException("nothing may follow N or S", text, place + 1);
+    }
+    return new UtmZone(number, half == 'N');
+  }
+
+  /**
+   * The grid of this zone. Places outside the zone may be asked for too.
+   *
+   * @return the grid, named as {@code UTM 30N}
+   */
+  public MapGrid grid() {
+    return GRIDS[(north ? 0 : 60) + number - 1];
+  }
+
+  /**
+   * The middle of the zone, where grid north is true north.
+   *
+   * @return longitude, degrees
+   */
+  public double centralMeridianDegrees() {
+    return 6.0 * number - 183.0;
+  }
+
+  /** Number and half: {@code 30N}. */
+  @Override
+  public String toString() {
+    return number + (north ? "N" : "S");
+  }
+}
