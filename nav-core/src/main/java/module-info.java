@@ -21,4 +21,5 @@ module org.ferryglide.nav {
   exports org.ferryglide.nav.grid;
   exports org.ferryglide.nav.magnetic;
   exports org.ferryglide.nav.water;
+  exports org.ferryglide.nav.steer;
 }

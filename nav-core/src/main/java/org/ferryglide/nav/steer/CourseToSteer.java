@@ -1,0 +1,216 @@
+package org.ferryglide.nav.steer;
+
+import java.io.Serializable;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Objects;
+import org.ferryglide.nav.geodesy.Leg;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.water.WindField;
+
+/**
+ * Finds the course to steer for a leg through streams and winds that change with time and place.
+ *
+ * <p>A solver is a craft, a stream, a wind and a few options, none of which change once set; the
+ * {@code with} methods give changed copies. It follows the craft over the WGS84 ellipsoid, along
+ * the path it really takes, and honours the seams of stepped tables.
+ *
+ * <pre>{@code
+ * CourseToSteer solver =
+ *     CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3.5)), stream)
+ *         .withStrategy(Strategy.trackHeld())
+ *         .withLongestDuration(Duration.ofHours(8));
+ * Outcome<SteeredLeg> outcome = solver.solve(leg, departure);
+ * }</pre>
+ *
+ * <p>Accuracy: the end of the leg is hit within 0.1 m in the stream as given, against an
+ * independent integration in steps of one second. Special cases:
+ *
+ * <ul>
+ *   <li>A leg without length is solved at once, in no time, heading as its course says.
+ *   <li>A craft without speed is solved only if the stream carries it over the end of the leg,
+ *       within 0.1 m; its heading is then the course.
+ *   <li>A stream straight ahead or astern leaves the heading on the course.
+ *   <li>A stream that outruns the craft is used when it sets near enough along the course; of the
+ *       headings that then hold the course the fastest is taken.
+ *   <li>One heading held may pass the end of the leg far off and be brought back to it by the turn
+ *       of the stream. That is an answer, with a note; of several such arrivals the first is taken.
+ *   <li>With the track held, the first moment at which the track cannot be held or no way is made
+ *       ends the matter: nobody waits at sea for the turn.
+ * </ul>
+ */
+public final class CourseToSteer implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** How long a leg may take unless told otherwise. */
+  public static final Duration USUAL_LONGEST_DURATION = Duration.ofHours(24);
+
+  private final Craft craft;
+  private final StreamField stream;
+  private final WindField wind;
+  private final Strategy strategy;
+  private final SteeringLimits limits;
+  private final Duration longestDuration;
+
+  private CourseToSteer(
+      Craft craft,
+      StreamField stream,
+      WindField wind,
+      Strategy strategy,
+      SteeringLimits limits,
+      Duration longestDuration) {
+    this.craft = craft;
+    this.stream = stream;
+    this.wind = wind;
+    this.strategy = strategy;
+    this.limits = limits;
+    this.longestDuration = longestDuration;
+  }
+
+  /**
+   * A solver for a craft in a stream: no wind, one heading held, the usual limits, 24 hours at
+   * most.
+   *
+   * @param craft the craft
+   * @param stream the stream
+   * @return the solver; the {@code with} methods change it
+   */
+  public static CourseToSteer with(Craft craft, StreamField stream) {
+    return new CourseToSteer(
+        Objects.requireNonNull(craft, "craft"),
+        Objects.requireNonNull(stream, "stream"),
+        WindField.calm(),
+        Strategy.oneHeading(),
+        SteeringLimits.USUAL,
+        USUAL_LONGEST_DURATION);
+  }
+
+  /**
+   * The same solver for another craft.
+   *
+   * @param craft the craft
+   * @return the changed solver
+   */
+  public CourseToSteer withCraft(Craft craft) {
+    return new CourseToSteer(
+        Objects.requireNonNull(craft, "craft"), stream, wind, strategy, limits, longestDuration);
+  }
+
+  /**
+   * The same solver in a wind. It matters only to a craft with a {@link WindResponse}.
+   *
+   * @param wind the wind over the ground; the stream is taken off it where the craft is
+   * @return the changed solver
+   */
+  public CourseToSteer withWind(WindField wind) {
+    return new CourseToSteer(
+        craft, stream, Objects.requireNonNull(wind, "wind"), strategy, limits, longestDuration);
+  }
+
+  /**
+   * The same solver with another strategy.
+   *
+   * @param strategy how legs are steered
+   * @return the changed solver
+   */
+  public CourseToSteer withStrategy(Strategy strategy) {
+    return new CourseToSteer(
+        craft, stream, wind, Objects.requireNonNull(strategy, "strategy"), limits, longestDuration);
+  }
+
+  /**
+   * The same solver with other limits.
+   *
+   * @param limits how much cross-stream warns and how much refuses
+   * @return the changed solver
+   */
+  public CourseToSteer withLimits(SteeringLimits limits) {
+    return new CourseToSteer(
+        craft, stream, wind, strategy, Objects.requireNonNull(limits, "limits"), longestDuration);
+  }
+
+  /**
+   * The same solver with another longest duration for a leg.
+   *
+   * @param longestDuration the longest a leg may take, above zero, at most 366 days
+   * @return the changed solver
+   * @throws IllegalArgumentException if the duration is not above zero or longer than 366 days
+   */
+  public CourseToSteer withLongestDuration(Duration longestDuration) {
+    if (longestDuration.isNegative()
+        || longestDuration.isZero()
+        || longestDuration.compareTo(Duration.ofDays(366)) > 0) {
+      throw new IllegalArgumentException(
+          "longest duration must be above PT0S and at most 366 days, but was " + longestDuration);
+    }
+    return new CourseToSteer(craft, stream, wind, strategy, limits, longestDuration);
+  }
+
+  /**
+   * The craft.
+   *
+   * @return the craft
+   */
+  public Craft craft() {
+    return craft;
+  }
+
+  /**
+   * The stream.
+   *
+   * @return the stream
+   */
+  public StreamField stream() {
+    return stream;
+  }
+
+  /**
+   * The wind.
+   *
+   * @return the wind over the ground; calm unless told
+   */
+  public WindField wind() {
+    return wind;
+  }
+
+  /**
+   * How legs are steered.
+   *
+   * @return the strategy; one heading held unless told
+   */
+  public Strategy strategy() {
+    return strategy;
+  }
+
+  /**
+   * How much cross-stream warns and how much refuses.
+   *
+   * @return the limits
+   */
+  public SteeringLimits limits() {
+    return limits;
+  }
+
+  /**
+   * The longest a leg may take.
+   *
+   * @return 24 hours unless told
+   */
+  public Duration longestDuration() {
+    return longestDuration;
+  }
+
+  /**
+   * The course to steer for a leg, for a departure.
+   *
+   * @param leg the leg, within 89 degrees of the equator
+   * @param departure when it starts
+   * @return the steered leg, or why it is not possible
+   * @throws IllegalArgumentException if an end of the leg lies beyond 89 degrees of latitude
+   */
+  public Outcome<SteeredLeg> solve(Leg leg, Instant departure) {
+    LegSolver solver = new LegSolver(this);
+    return solver.solve(leg, EpochSeconds.of(departure), true);
+  }
+}

@@ -1,0 +1,146 @@
+package org.ferryglide.nav.steer;
+
+import java.io.Serializable;
+import java.time.Duration;
+import java.util.Optional;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+
+/**
+ * The current triangle: course, stream and paddling speed give the course to steer and the speed
+ * made good, for a stream that is steady over the leg.
+ *
+ * <pre>{@code
+ * Velocity stream = Velocity.ofSetAndRate(TrueBearing.ofDegrees(180), Speed.ofKnots(1.2));
+ * CurrentTriangle out =
+ *     CurrentTriangle.solve(TrueBearing.ofDegrees(90), Craft.ofSpeed(Speed.ofKnots(3.5)), stream)
+ *         .orElseThrow();
+ * out.courseToSteer().threeDigits(); // 070°
+ * out.speedMadeGood().inKnots(2); // 3.29 kn
+ * }</pre>
+ *
+ * <p>This is geometry: it answers whenever the course can be held at all, however little reserve is
+ * left; see {@link #crossStreamShare}. The way home is another triangle, not the reciprocal
+ * heading.
+ *
+ * @param course the course made good
+ * @param courseToSteer the heading: the bow points here
+ * @param waterTrack the direction through the water: heading and leeway
+ * @param speedMadeGood the speed over the ground along the course, above zero
+ * @param crossStreamShare the share of the speed through the water that is spent against what sets
+ *     across, in [0, 1]
+ */
+public record CurrentTriangle(
+    TrueBearing course,
+    TrueBearing courseToSteer,
+    TrueBearing waterTrack,
+    Speed speedMadeGood,
+    double crossStreamShare)
+    implements Serializable {
+
+  private static final long serialVersionUID = 1L;
+
+  /**
+   * Solves the triangle in calm air; of two headings, the faster.
+   *
+   * @param course the course to make good
+   * @param craft the craft, whose mean speed counts, rests taken off
+   * @param stream the stream
+   * @return the triangle, or why the course cannot be made good and by how much
+   */
+  public static Outcome<CurrentTriangle> solve(TrueBearing course, Craft craft, Velocity stream) {
+    return solveInWind(course, craft.withWindResponse(WindResponse.none()), stream, Velocity.STILL);
+  }
+
+  /**
+   * Solves the triangle in a wind; of several headings, the fastest.
+   *
+   * @param course the course to make good
+   * @param craft the craft with its {@link WindResponse}
+   * @param stream the stream
+   * @param wind the wind over the ground; the stream is taken off it here
+   * @return the triangle, or why the course cannot be made good and by how much
+   */
+  public static Outcome<CurrentTriangle> solveInWind(
+      TrueBearing course, Craft craft, Velocity stream, Velocity wind) {
+    Motion motion = Motion.inSteady(craft, stream, wind);
+    double radians = Math.toRadians(course.degrees());
+    int finding = motion.holdCourse(course.degrees(), Math.sin(radians), Math.cos(radians));
+    if (finding != SteadyTriangle.SOLVED) {
+      NotPossible why = NotPossible.because(Reasons.of(finding, Reason.NO_PROGRESS));
+      return Outcome.ofNotPossible(
+          finding == SteadyTriangle.NO_PROGRESS
+              ? why
+              : why.by(Speed.ofMetresPerSecond(Math.max(0.0, motion.shortBy))));
+    }
+    double across = Math.abs(motion.crossStream);
+    double ferryAngle = SteadyTriangle.ferryAngleDegrees(motion.crossStream, motion.waterSpeed);
+    return Outcome.ofSolved(
+        new CurrentTriangle(
+            course,
+            TrueBearing.ofDegrees(motion.headingDegrees),
+            motion.windy
+                ? course.turnedBy(-ferryAngle)
+                : TrueBearing.ofDegrees(motion.headingDegrees),
+            Speed.ofMetresPerSecond(motion.speedMadeGood),
+            across == 0.0 ? 0.0 : Math.min(1.0, across / motion.waterSpeed)));
+  }
+
+  /**
+   * The slower of the two headings that hold the course in calm air, when the stream outruns the
+   * craft and sets near enough along the course.
+   *
+   * @param course the course to make good
+   * @param craft the craft, whose mean speed counts, rests taken off
+   * @param stream the stream
+   * @return the other triangle; empty if there is only one heading, or none
+   */
+  public static Optional<CurrentTriangle> slower(TrueBearing course, Craft craft, Velocity stream) {
+    double[] out = new double[2];
+    double speed = craft.meanSpeed().metresPerSecond();
+    if (!SteadyTriangle.slower(
+        course.degrees(),
+        speed,
+        stream.eastMetresPerSecond(),
+        stream.northMetresPerSecond(),
+        out,
+        0)) {
+      return Optional.empty();
+    }
+    TrueBearing heading = new TrueBearing(out[0]);
+    return Optional.of(
+        new CurrentTriangle(
+            course,
+            heading,
+            heading,
+            Speed.ofMetresPerSecond(out[1]),
+            Math.min(1.0, Math.abs(stream.acrossMetresPerSecond(course)) / speed)));
+  }
+
+  /**
+   * The ferry angle: how far the bow points off the course, which is also how far off the transit
+   * it points when a transit is held.
+   *
+   * @return degrees in (-180, 180], to starboard positive
+   */
+  public double ferryAngleDegrees() {
+    return course.turnTo(courseToSteer);
+  }
+
+  /**
+   * How long a distance along the course takes.
+   *
+   * @param distance the distance, at least 0
+   * @return the time, to the millisecond
+   * @throws IllegalArgumentException if the distance is negative
+   */
+  public Duration timeFor(Distance distance) {
+    if (distance.metres() < 0.0) {
+      throw new IllegalArgumentException("distance must be at least 0, but was " + distance);
+    }
+    return Duration.ofMillis(
+        Math.round(1000.0 * distance.metres() / speedMadeGood.metresPerSecond()));
+  }
+}

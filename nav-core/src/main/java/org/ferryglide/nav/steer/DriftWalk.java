@@ -1,0 +1,178 @@
+package org.ferryglide.nav.steer;
+
+/**
+ * The first time at which a craft on one heading can be at a target, from the drift alone.
+ *
+ * <p>With the target at the plane vector D, the drift so far d(t) and the speed through the water
+ * v, a heading held reaches the target at the first t with |D − d(t)| = v t. The drift is taken
+ * along the straight line to the target, which is exact in a stream that is the same everywhere and
+ * a first guess elsewhere; what wind adds is counted as drift for the heading straight at the
+ * target. The state is the drift to the east and north in metres.
+ */
+final class DriftWalk extends Stepper {
+  /** How finely each piece is looked through for the first meeting. */
+  private static final int PARTS = 6;
+
+  private final Motion motion;
+  private double startTime;
+  private double startLatitude;
+  private double startLongitude;
+  private double latitudeSpan;
+  private double longitudeSpan;
+  private double targetEast;
+  private double targetNorth;
+  private double length;
+  private double sine;
+  private double cosine;
+  private double speed;
+
+  /** When the target is met, seconds; NaN if it is not. */
+  double meeting;
+
+  /** The heading for the meeting, degrees; of the closest miss if there is no meeting. */
+  double headingDegrees;
+
+  /** The least extra speed with which the target would be met, and when, and the drift by then. */
+  double leastShort;
+
+  double leastShortTime;
+  double leastShortEast;
+  double leastShortNorth;
+
+  DriftWalk(Motion motion) {
+    this.motion = motion;
+  }
+
+  /** Walks until the meeting or the limit; false if the stream or wind gives out first. */
+  boolean walk(
+      double time,
+      double latitude,
+      double longitude,
+      double targetLatitude,
+      double targetLongitude,
+      double courseDegrees,
+      double length,
+      double limit) {
+    startTime = time;
+    startLatitude = latitude;
+    startLongitude = longitude;
+    latitudeSpan = targetLatitude - latitude;
+    longitudeSpan = targetLongitude - longitude;
+    this.length = length;
+    double course = Math.toRadians(courseDegrees);
+    sine = Math.sin(course);
+    cosine = Math.cos(course);
+    targetEast = length * sine;
+    targetNorth = length * cosine;
+    speed = motion.calmWaterSpeed();
+    meeting = Double.NaN;
+    headingDegrees = courseDegrees;
+    leastShort = Double.POSITIVE_INFINITY;
+    leastShortTime = limit;
+    start(time, 0.0, 0.0);
+    return runUntil(limit);
+  }
+
+  @Override
+  boolean rates(double time, double east, double north) {
+    double part = 0.0;
+    if (!motion.uniform) {
+      double along = speed * (time - startTime) + east * sine + north * cosine;
+      part = Math.min(1.0, Math.max(0.0, along / length));
+    }
+    if (!motion.sample(
+        startLatitude + part * latitudeSpan, startLongitude + part * longitudeSpan, time)) {
+      return false;
+    }
+    rate0 = motion.streamEast;
+    rate1 = motion.streamNorth;
+    if (motion.windy) {
+      motion.head(sine, cosine);
+      rate0 += motion.waterEast - speed * sine;
+      rate1 += motion.waterNorth - speed * cosine;
+    }
+    return true;
+  }
+
+  @Override
+  double nextSeamAfter(double time) {
+    return motion.nextSeamAfter(time);
+  }
+
+  @Override
+  double longestStep(double toSeam) {
+    return motion.longestStep(toSeam, !Double.isInfinite(motion.nextSeamAfter(time)));
+  }
+
+  @Override
+  double metresPerUnit() {
+    return 1.0;
+  }
+
+  @Override
+  boolean stepped(double fromTime, double from0, double from1, double fromRate0, double fromRate1) {
+    double span = time - fromTime;
+    double before = fromTime;
+    for (int i = 1; i <= PARTS; i++) {
+      double part = i / (double) PARTS;
+      double now = fromTime + part * span;
+      double gap = gap(part, span, from0, from1, fromRate0, fromRate1, now);
+      if (gap <= 0.0) {
+        meet(before, now, fromTime, span, from0, from1, fromRate0, fromRate1);
+        return true;
+      }
+      double lacking = gap / (now - startTime);
+      if (lacking < leastShort) {
+        leastShort = lacking;
+        leastShortTime = now;
+        leastShortEast = east;
+        leastShortNorth = north;
+        headingDegrees = Math.toDegrees(Math.atan2(targetEast - east, targetNorth - north));
+      }
+      before = now;
+    }
+    return false;
+  }
+
+  private double east;
+  private double north;
+
+  /** Distance from where the drift has carried the start to the target, less what is paddled. */
+  private double gap(
+      double part,
+      double span,
+      double from0,
+      double from1,
+      double fromRate0,
+      double fromRate1,
+      double now) {
+    east = GroundTrack.cubic(part, span, from0, state0, fromRate0, rate0);
+    north = GroundTrack.cubic(part, span, from1, state1, fromRate1, rate1);
+    return Math.hypot(targetEast - east, targetNorth - north) - speed * (now - startTime);
+  }
+
+  private void meet(
+      double low,
+      double high,
+      double fromTime,
+      double span,
+      double from0,
+      double from1,
+      double fromRate0,
+      double fromRate1) {
+    double early = low;
+    double late = high;
+    while (late - early > 1e-3 * (1.0 + span * 1e-3)) {
+      double middle = 0.5 * (early + late);
+      double part = (middle - fromTime) / span;
+      if (gap(part, span, from0, from1, fromRate0, fromRate1, middle) <= 0.0) {
+        late = middle;
+      } else {
+        early = middle;
+      }
+    }
+    gap((late - fromTime) / span, span, from0, from1, fromRate0, fromRate1, late);
+    meeting = late;
+    headingDegrees = Math.toDegrees(Math.atan2(targetEast - east, targetNorth - north));
+  }
+}

@@ -1,0 +1,255 @@
+package org.ferryglide.nav.steer;
+
+import java.io.Serializable;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.Leg;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.water.EpochSeconds;
+
+/**
+ * The path a craft takes over the ground, as a function of time.
+ *
+ * <p>It is what dangers are to be checked against: with one heading held it is not the line of the
+ * leg. Between its {@link #points} it is a cubic in time that keeps the speed over the ground at
+ * both ends of each piece; pieces end where the stream table has its seams and otherwise last ten
+ * minutes at most, except in a stream that is the same everywhere, where a piece may last from seam
+ * to seam.
+ *
+ * <pre>{@code
+ * GroundTrack track = steered.groundTrack();
+ * Position halfWay = track.at(track.start().plusSeconds(1800));
+ * double farthestRight = track.greatestOffLine(leg).distance().metres();
+ * }</pre>
+ */
+public final class GroundTrack implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private static final int WIDTH = TrackRecorder.WIDTH;
+
+  /** How finely a piece is searched for its greatest distance off a line. */
+  private static final int PARTS = 8;
+
+  private final double[] rows;
+
+  GroundTrack(double[] rows) {
+    this.rows = rows;
+  }
+
+  /**
+   * When the track starts.
+   *
+   * @return the departure
+   */
+  public Instant start() {
+    return EpochSeconds.toInstant(rows[0]);
+  }
+
+  /**
+   * When the track ends.
+   *
+   * @return the arrival
+   */
+  public Instant end() {
+    return EpochSeconds.toInstant(endSeconds());
+  }
+
+  double startSeconds() {
+    return rows[0];
+  }
+
+  double endSeconds() {
+    return rows[rows.length - WIDTH];
+  }
+
+  int pieces() {
+    return rows.length / WIDTH - 1;
+  }
+
+  double timeOf(int point) {
+    return rows[point * WIDTH];
+  }
+
+  double headingOf(int point) {
+    return rows[point * WIDTH + 7];
+  }
+
+  /**
+   * The points at which the pieces of the track begin, and its end.
+   *
+   * @return the points in order of time, at least one; unmodifiable
+   */
+  public List<TrackPoint> points() {
+    List<TrackPoint> points = new ArrayList<>();
+    for (int i = 0; i <= pieces(); i++) {
+      int at = i * WIDTH;
+      points.add(
+          new TrackPoint(
+              EpochSeconds.toInstant(rows[at]),
+              Position.ofDegrees(rows[at + 1], Earth.longitude(rows[at + 2])),
+              TrueBearing.ofDegrees(rows[at + 7])));
+    }
+    return Collections.unmodifiableList(points);
+  }
+
+  /**
+   * Points at even steps of time, and the end.
+   *
+   * @param stepSeconds time between points, seconds, above 0
+   * @return the points in order of time; unmodifiable
+   * @throws IllegalArgumentException if the step is not above 0, or gives more than a million
+   *     points
+   */
+  public List<TrackPoint> pointsEvery(double stepSeconds) {
+    double duration = endSeconds() - startSeconds();
+    if (!(stepSeconds > 0.0 && duration / stepSeconds < 1e6)) { // written so that NaN fails
+      throw new IllegalArgumentException(
+          "step must be above 0 seconds and give fewer than 1000000 points, but was "
+              + stepSeconds);
+    }
+    List<TrackPoint> points = new ArrayList<>();
+    for (int i = 0; i * stepSeconds < duration; i++) {
+      points.add(pointAt(startSeconds() + i * stepSeconds));
+    }
+    points.add(pointAt(endSeconds()));
+    return Collections.unmodifiableList(points);
+  }
+
+  private TrackPoint pointAt(double time) {
+    double[] place = new double[2];
+    int piece = place(time, place);
+    return new TrackPoint(
+        EpochSeconds.toInstant(time),
+        Position.ofDegrees(place[0], Earth.longitude(place[1])),
+        TrueBearing.ofDegrees(headingOf(piece)));
+  }
+
+  /**
+   * Where the craft is at a time.
+   *
+   * @param instant when
+   * @return the position
+   * @throws IllegalArgumentException if the time is before the start or after the end
+   */
+  public Position at(Instant instant) {
+    double time = EpochSeconds.of(instant);
+    // an instant holds microseconds, so that the end itself may come back a little late
+    if (!(time >= startSeconds() - 1e-6 && time <= endSeconds() + 1e-6)) {
+      throw new IllegalArgumentException(
+          "time must be in [" + start() + ", " + end() + "], but was " + instant);
+    }
+    double[] place = new double[2];
+    place(time, place);
+    return Position.ofDegrees(place[0], Earth.longitude(place[1]));
+  }
+
+  /** Latitude and unwrapped longitude at a time; returns the piece. */
+  int place(double time, double[] place) {
+    int low = 0;
+    int high = pieces();
+    while (high - low > 1) {
+      int middle = (low + high) >>> 1;
+      if (rows[middle * WIDTH] <= time) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    if (pieces() == 0) {
+      place[0] = rows[1];
+      place[1] = rows[2];
+      return 0;
+    }
+    int at = low * WIDTH;
+    double span = rows[at + WIDTH] - rows[at];
+    double part = Math.min(1.0, Math.max(0.0, (time - rows[at]) / span));
+    place[0] = cubic(part, span, rows[at + 1], rows[at + WIDTH + 1], rows[at + 3], rows[at + 5]);
+    place[1] = cubic(part, span, rows[at + 2], rows[at + WIDTH + 2], rows[at + 4], rows[at + 6]);
+    return low;
+  }
+
+  /** Hermite's cubic through two values with their rates. */
+  static double cubic(
+      double part, double span, double from, double to, double fromRate, double toRate) {
+    double rest = 1.0 - part;
+    return from
+        + (to - from) * part * part * (3.0 - 2.0 * part)
+        + span * part * rest * (fromRate * rest - toRate * part);
+  }
+
+  /**
+   * The greatest distance off a line.
+   *
+   * @param leg the line
+   * @return the distance with its side, the first of several that are equal; to about a metre at 5
+   *     NM off
+   */
+  public OffLine greatestOffLine(Leg leg) {
+    LegFrame frame = new LegFrame(leg);
+    double[] place = {rows[1], rows[2]};
+    double bestTime = startSeconds();
+    double best = frame.offLine(place[0], place[1]);
+    double bestStep = 0.0;
+    for (int piece = 0; piece < pieces(); piece++) {
+      double from = timeOf(piece);
+      double step = (timeOf(piece + 1) - from) / PARTS;
+      for (int i = 1; i <= PARTS; i++) {
+        double time = from + i * step;
+        place(time, place);
+        double off = frame.offLine(place[0], place[1]);
+        if (Math.abs(off) > Math.abs(best)) {
+          best = off;
+          bestTime = time;
+          bestStep = step;
+        }
+      }
+    }
+    double low = Math.max(startSeconds(), bestTime - bestStep);
+    double high = Math.min(endSeconds(), bestTime + bestStep);
+    double sign = Math.signum(best);
+    while (high - low > 1.0) { // to the second, by thirds: one top between the two
+      double a = low + (high - low) / 3.0;
+      double b = high - (high - low) / 3.0;
+      place(a, place);
+      double offA = sign * frame.offLine(place[0], place[1]);
+      place(b, place);
+      double offB = sign * frame.offLine(place[0], place[1]);
+      if (offA < offB) {
+        low = a;
+      } else {
+        high = b;
+      }
+    }
+    place(0.5 * (low + high), place);
+    double refined = frame.offLine(place[0], place[1]);
+    if (Math.abs(refined) > Math.abs(best)) {
+      best = refined;
+      bestTime = 0.5 * (low + high);
+    }
+    place(bestTime, place);
+    return new OffLine(
+        Distance.ofMetres(best),
+        EpochSeconds.toInstant(bestTime),
+        Position.ofDegrees(place[0], Earth.longitude(place[1])));
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof GroundTrack that && Arrays.equals(rows, that.rows);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(rows);
+  }
+
+  @Override
+  public String toString() {
+    return "ground track of " + (pieces() + 1) + " points from " + start() + " to " + end();
+  }
+}

@@ -1,0 +1,94 @@
+package org.ferryglide.nav.steer;
+
+/** Follows a craft that holds one heading. The state is latitude and longitude in degrees. */
+class HeadingPath extends Stepper {
+  final Motion motion;
+  final TrackRecorder recorder = new TrackRecorder();
+
+  /** The fastest stream met, metres a second. */
+  double greatestStream;
+
+  private double headingDegrees;
+  private double sine;
+  private double cosine;
+
+  HeadingPath(Motion motion) {
+    this.motion = motion;
+  }
+
+  /** Follows the heading from a place and time; false where the stream or wind is not known. */
+  final boolean follow(
+      double heading, double fromTime, double latitude, double longitude, double untilTime) {
+    head(heading);
+    recorder.clear();
+    greatestStream = 0.0;
+    start(fromTime, latitude, longitude);
+    return runUntil(untilTime);
+  }
+
+  /** Goes on from the present time and place on another heading. */
+  final boolean goOn(double heading, double untilTime) {
+    head(heading);
+    return runUntil(untilTime);
+  }
+
+  private void head(double heading) {
+    headingDegrees = heading;
+    double radians = Math.toRadians(heading);
+    sine = Math.sin(radians);
+    cosine = Math.cos(radians);
+  }
+
+  /** Motion over the ground at the end, metres a second to the east. */
+  final double groundEast() {
+    return motion.streamEast + motion.waterEast;
+  }
+
+  /** Motion over the ground at the end, metres a second to the north. */
+  final double groundNorth() {
+    return motion.streamNorth + motion.waterNorth;
+  }
+
+  @Override
+  boolean rates(double time, double latitude, double longitude) {
+    if (!motion.sample(latitude, longitude, time)) {
+      return false;
+    }
+    motion.head(sine, cosine);
+    double sineLatitude = Earth.sine(latitude);
+    rate0 = (motion.streamNorth + motion.waterNorth) / Earth.metresPerLatitudeDegree(sineLatitude);
+    rate1 = (motion.streamEast + motion.waterEast) / Earth.metresPerLongitudeDegree(sineLatitude);
+    return true;
+  }
+
+  @Override
+  double nextSeamAfter(double time) {
+    return motion.nextSeamAfter(time);
+  }
+
+  @Override
+  double longestStep(double toSeam) {
+    return motion.longestStep(toSeam, !Double.isInfinite(motion.nextSeamAfter(time)));
+  }
+
+  @Override
+  double metresPerUnit() {
+    return Earth.LONGEST_DEGREE;
+  }
+
+  @Override
+  void setOut() {
+    greatestStream = Math.max(greatestStream, Math.hypot(motion.streamEast, motion.streamNorth));
+  }
+
+  @Override
+  boolean stepped(double fromTime, double from0, double from1, double fromRate0, double fromRate1) {
+    recorder.add(fromTime, from0, from1, fromRate0, fromRate1, rate0, rate1, headingDegrees);
+    setOut();
+    return false;
+  }
+
+  final GroundTrack track() {
+    return recorder.finish(time, state0, state1, headingDegrees);
+  }
+}

@@ -1,0 +1,256 @@
+package org.ferryglide.nav.steer;
+
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.water.WindField;
+
+/**
+ * What moves the craft: the stream and the wind at a place and time, and the paddler on a heading.
+ * One object serves one solution and is not shared between threads.
+ */
+final class Motion {
+  /** Seams are this close together at most where a field says nothing of them, seconds. */
+  private static final double LONGEST_STEP = 600.0;
+
+  /** How far apart headings are tried when the way to hold a course in wind is not plain. */
+  private static final double TRIAL_DEGREES = 3.0;
+
+  private final StreamField stream;
+  private final WindField wind;
+  private final WindResponse response;
+  private final double paddlingSpeed;
+  private final double paddlingShare;
+  private final double[] sample = new double[2];
+
+  /** Whether the wind matters to this craft at all. */
+  final boolean windy;
+
+  /** Whether place does not matter. */
+  final boolean uniform;
+
+  /** The stream at the last sample, metres a second. */
+  double streamEast;
+
+  double streamNorth;
+
+  /** The wind over the water at the last sample, metres a second. */
+  double windEast;
+
+  double windNorth;
+
+  /** Motion through the water for the last heading given, metres a second. */
+  double waterEast;
+
+  double waterNorth;
+
+  /** Speed made by paddling for the last heading given, rests taken off, metres a second. */
+  double waterSpeed;
+
+  /** What {@link #holdCourse} found. */
+  double headingDegrees;
+
+  double speedMadeGood;
+  double crossStream;
+  double alongStream;
+  double shortBy;
+
+  Motion(Craft craft, StreamField stream, WindField wind) {
+    this.stream = stream;
+    this.wind = wind;
+    this.response = craft.windResponse();
+    this.paddlingSpeed = craft.speed().metresPerSecond();
+    this.paddlingShare = craft.paddlingShare();
+    this.windy = !response.isNone();
+    this.uniform = stream.isUniform() && (!windy || wind.isUniform());
+    this.waterSpeed = paddlingSpeed * paddlingShare;
+  }
+
+  /** A motion that has already taken a steady stream and wind. */
+  static Motion inSteady(Craft craft, Velocity stream, Velocity wind) {
+    Motion motion = new Motion(craft, StreamField.steady(stream), WindField.steady(wind));
+    motion.sample(0.0, 0.0, 0.0);
+    return motion;
+  }
+
+  /** The speed through the water in calm air, rests taken off, metres a second. */
+  double calmWaterSpeed() {
+    return paddlingSpeed * paddlingShare;
+  }
+
+  double nextSeamAfter(double time) {
+    double seam = stream.nextSeamAfter(time);
+    return windy ? Math.min(seam, wind.nextSeamAfter(time)) : seam;
+  }
+
+  /** A smooth stretch between known seams of a uniform field needs no further cutting. */
+  double longestStep(double toSeam, boolean seamKnown) {
+    return uniform && seamKnown ? toSeam : LONGEST_STEP;
+  }
+
+  /** Takes stream and wind at a place and time; false if either is not known. */
+  boolean sample(double latitude, double longitude, double time) {
+    double east = Earth.longitude(longitude);
+    if (!stream.sample(latitude, east, time, sample, 0)) {
+      return false;
+    }
+    streamEast = sample[0];
+    streamNorth = sample[1];
+    if (windy) {
+      if (!wind.sample(latitude, east, time, sample, 0)) {
+        return false;
+      }
+      windEast = sample[0] - streamEast;
+      windNorth = sample[1] - streamNorth;
+    }
+    return true;
+  }
+
+  /** The motion through the water on a heading, in the wind of the last sample. */
+  void head(double sine, double cosine) {
+    if (!windy) {
+      waterEast = waterSpeed * sine;
+      waterNorth = waterSpeed * cosine;
+      return;
+    }
+    double speed = Math.hypot(windEast, windNorth);
+    // where the wind comes from, seen from the bow: ahead, and to starboard
+    double ahead = -(windEast * sine + windNorth * cosine);
+    double starboard = -(windEast * cosine - windNorth * sine);
+    double offBow = speed == 0.0 ? 0.0 : Math.toDegrees(Math.atan2(starboard, ahead));
+    double paddled = paddlingSpeed;
+    if (paddled > 0.0) { // a craft that only drifts gains nothing from a tail wind
+      paddled = Math.max(0.0, paddled + response.speedChangeMetresPerSecond(offBow, speed));
+    }
+    waterSpeed = paddled * paddlingShare;
+    double leeway = Math.toRadians(response.leewayDegrees(offBow, speed));
+    double turnedSine = sine * Math.cos(leeway) + cosine * Math.sin(leeway);
+    double turnedCosine = cosine * Math.cos(leeway) - sine * Math.sin(leeway);
+    double drift = response.driftFraction();
+    waterEast = waterSpeed * turnedSine + drift * windEast;
+    waterNorth = waterSpeed * turnedCosine + drift * windNorth;
+  }
+
+  /**
+   * Finds the heading that holds a course in the stream and wind of the last sample.
+   *
+   * @param courseDegrees the course
+   * @param sine of the course
+   * @param cosine of the course
+   * @return {@link SteadyTriangle#SOLVED} with {@link #headingDegrees}, {@link #speedMadeGood},
+   *     {@link #crossStream} and {@link #alongStream}, or why not with {@link #shortBy}
+   */
+  int holdCourse(double courseDegrees, double sine, double cosine) {
+    double along = streamEast * sine + streamNorth * cosine;
+    double across = streamEast * cosine - streamNorth * sine;
+    if (!windy) {
+      return triangle(courseDegrees, along, across);
+    }
+    double drift = response.driftFraction();
+    along += drift * (windEast * sine + windNorth * cosine);
+    across += drift * (windEast * cosine - windNorth * sine);
+    // leeway and speed change slowly with the heading, so that a few turns settle it
+    double heading = courseDegrees;
+    for (int i = 0; i < 40; i++) {
+      double radians = Math.toRadians(heading);
+      head(Math.sin(radians), Math.cos(radians));
+      int finding = triangle(courseDegrees, along, across);
+      if (finding != SteadyTriangle.SOLVED) {
+        break;
+      }
+      double next = headingDegrees - leewayOn(heading);
+      if (Math.abs(next - heading) < 1e-9) {
+        headingDegrees = next;
+        return finding;
+      }
+      heading = next;
+    }
+    return holdCourseByTrial(courseDegrees, along, across);
+  }
+
+  private double leewayOn(double heading) {
+    double radians = Math.toRadians(heading);
+    double sine = Math.sin(radians);
+    double cosine = Math.cos(radians);
+    double speed = Math.hypot(windEast, windNorth);
+    double ahead = -(windEast * sine + windNorth * cosine);
+    double starboard = -(windEast * cosine - windNorth * sine);
+    return response.leewayDegrees(Math.toDegrees(Math.atan2(starboard, ahead)), speed);
+  }
+
+  private int triangle(double courseDegrees, double along, double across) {
+    crossStream = across;
+    alongStream = along;
+    int finding = SteadyTriangle.finding(along, across, waterSpeed);
+    if (finding == SteadyTriangle.SOLVED) {
+      headingDegrees = courseDegrees - SteadyTriangle.ferryAngleDegrees(across, waterSpeed);
+      speedMadeGood = SteadyTriangle.speedMadeGood(along, across, waterSpeed);
+    } else {
+      shortBy = SteadyTriangle.leastWaterSpeed(along, across) - waterSpeed;
+    }
+    return finding;
+  }
+
+  /** Tries headings all round, and settles each one that passes through the course. */
+  private int holdCourseByTrial(double courseDegrees, double along, double across) {
+    double best = Double.NEGATIVE_INFINITY;
+    double bestHeading = courseDegrees;
+    double least = Double.POSITIVE_INFINITY;
+    double before = sideways(courseDegrees, -180.0, across);
+    for (double off = -180.0 + TRIAL_DEGREES; off <= 180.0; off += TRIAL_DEGREES) {
+      double now = sideways(courseDegrees, off, across);
+      least = Math.min(least, Math.abs(now));
+      if ((before < 0.0) != (now < 0.0)) {
+        double from = off - TRIAL_DEGREES;
+        double to = off;
+        for (int i = 0; i < 50; i++) {
+          double middle = 0.5 * (from + to);
+          if ((sideways(courseDegrees, middle, across) < 0.0) == (before < 0.0)) {
+            from = middle;
+          } else {
+            to = middle;
+          }
+        }
+        sideways(courseDegrees, 0.5 * (from + to), across);
+        double madeGood = along + forward(courseDegrees);
+        if (madeGood > best) {
+          best = madeGood;
+          bestHeading = courseDegrees + 0.5 * (from + to);
+        }
+      }
+      before = now;
+    }
+    crossStream = across;
+    alongStream = along;
+    if (best > 0.0) {
+      double radians = Math.toRadians(bestHeading);
+      head(Math.sin(radians), Math.cos(radians));
+      headingDegrees = bestHeading;
+      speedMadeGood = best;
+      return SteadyTriangle.SOLVED;
+    }
+    if (best == Double.NEGATIVE_INFINITY) {
+      shortBy = least;
+      return SteadyTriangle.CROSS_STREAM;
+    }
+    shortBy = -best;
+    return along < 0.0 ? SteadyTriangle.ADVERSE_STREAM : SteadyTriangle.NO_PROGRESS;
+  }
+
+  /** Motion over the ground across the course on a heading so far off it, drift in the stream. */
+  private double sideways(double courseDegrees, double off, double across) {
+    double radians = Math.toRadians(courseDegrees + off);
+    head(Math.sin(radians), Math.cos(radians));
+    double course = Math.toRadians(courseDegrees);
+    double drift = response.driftFraction();
+    double east = waterEast - drift * windEast;
+    double north = waterNorth - drift * windNorth;
+    return across + east * Math.cos(course) - north * Math.sin(course);
+  }
+
+  private double forward(double courseDegrees) {
+    double course = Math.toRadians(courseDegrees);
+    double drift = response.driftFraction();
+    return (waterEast - drift * windEast) * Math.sin(course)
+        + (waterNorth - drift * windNorth) * Math.cos(course);
+  }
+}

@@ -1,0 +1,105 @@
+package org.ferryglide.nav.steer;
+
+/**
+ * The times at which a path on one heading passes close enough to a target that a slightly other
+ * heading may hit it.
+ */
+final class NearMisses extends HeadingPath {
+  private static final int PARTS = 6;
+
+  /** A craft that cannot steer is at the target if it passes as close as this, metres. */
+  private static final double AT_TARGET_METRES = 0.1;
+
+  final double[] times = new double[16];
+  int count;
+
+  private double startTime;
+  private double targetLatitude;
+  private double targetLongitude;
+  private double metresPerLatitude;
+  private double metresPerLongitude;
+  private double radiansApart;
+
+  /** Distance squared at the last two looks, and their times. */
+  private double distanceBefore;
+
+  private double distanceNow;
+  private double timeBefore;
+  private double timeNow;
+
+  NearMisses(Motion motion) {
+    super(motion);
+  }
+
+  void look(
+      double heading,
+      double time,
+      double latitude,
+      double longitude,
+      double toLatitude,
+      double toLongitude,
+      double radiansApart,
+      double limit) {
+    startTime = time;
+    targetLatitude = toLatitude;
+    targetLongitude = toLongitude;
+    this.radiansApart = radiansApart;
+    double sine = Earth.sine(toLatitude);
+    metresPerLatitude = Earth.metresPerLatitudeDegree(sine);
+    metresPerLongitude = Earth.metresPerLongitudeDegree(sine);
+    count = 0;
+    timeNow = time;
+    timeBefore = time;
+    distanceNow = square(latitude, longitude);
+    distanceBefore = distanceNow;
+    follow(heading, time, latitude, longitude, limit);
+    if (timeNow > startTime && distanceNow < distanceBefore) {
+      keep(timeNow, distanceNow); // still closing when the time ran out
+    }
+  }
+
+  private double square(double latitude, double longitude) {
+    double north = (latitude - targetLatitude) * metresPerLatitude;
+    double east = (longitude - targetLongitude) * metresPerLongitude;
+    return north * north + east * east;
+  }
+
+  private void keep(double time, double square) {
+    double reach =
+        Math.max(
+            AT_TARGET_METRES, 2.0 * radiansApart * motion.calmWaterSpeed() * (time - startTime));
+    if (square <= reach * reach && count < times.length) {
+      times[count++] = time;
+    }
+  }
+
+  @Override
+  boolean stepped(double fromTime, double from0, double from1, double fromRate0, double fromRate1) {
+    super.stepped(fromTime, from0, from1, fromRate0, fromRate1);
+    double span = time - fromTime;
+    for (int i = 1; i <= PARTS; i++) {
+      double part = i / (double) PARTS;
+      double now = fromTime + part * span;
+      double square =
+          square(
+              GroundTrack.cubic(part, span, from0, state0, fromRate0, rate0),
+              GroundTrack.cubic(part, span, from1, state1, fromRate1, rate1));
+      if (square > distanceNow && distanceNow <= distanceBefore && timeNow > startTime) {
+        // lowest point of the parabola through three looks
+        double left = timeNow - timeBefore;
+        double right = now - timeNow;
+        double a = (distanceBefore - distanceNow) / left;
+        double b = (square - distanceNow) / right;
+        double curvature = (a + b) / (left + right);
+        double time = timeNow + (a - curvature * left) / (2.0 * curvature);
+        double drop = curvature * (time - timeNow) * (time - timeNow);
+        keep(time, Math.max(0.0, distanceNow - drop));
+      }
+      distanceBefore = distanceNow;
+      timeBefore = timeNow;
+      distanceNow = square;
+      timeNow = now;
+    }
+    return false;
+  }
+}

@@ -1,0 +1,143 @@
+package org.ferryglide.nav.steer;
+
+import java.io.Serializable;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.position.Position;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Why a leg cannot be steered: which condition fails, where, when, and by how much.
+ *
+ * <pre>{@code
+ * NotPossible why = outcome.notPossible().get();
+ * why.message(); // the stream across the track is too strong to hold against, by 0.5 kn
+ * }</pre>
+ *
+ * <p>What would make it possible is a question of its own, because answering it costs further
+ * solutions: see {@link CourseToSteer}.
+ */
+public final class NotPossible implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Reason reason;
+  private final @Nullable Position where;
+  private final @Nullable Instant when;
+  private final @Nullable Speed shortBy;
+
+  private NotPossible(
+      Reason reason, @Nullable Position where, @Nullable Instant when, @Nullable Speed shortBy) {
+    this.reason = reason;
+    this.where = where;
+    this.when = when;
+    this.shortBy = shortBy;
+  }
+
+  /**
+   * Not possible for a reason, without figures.
+   *
+   * @param reason which condition fails
+   * @return the finding; the {@code with} methods add figures
+   */
+  public static NotPossible because(Reason reason) {
+    return new NotPossible(Objects.requireNonNull(reason, "reason"), null, null, null);
+  }
+
+  /**
+   * The same finding at a place and time.
+   *
+   * @param position where the condition fails
+   * @param instant when
+   * @return the finding with its place and time
+   */
+  public NotPossible at(Position position, Instant instant) {
+    return new NotPossible(reason, position, instant, shortBy);
+  }
+
+  /**
+   * The same finding with the speed that is lacking.
+   *
+   * @param speed how much faster the craft would have to be there and then
+   * @return the finding with the figure
+   */
+  public NotPossible by(Speed speed) {
+    return new NotPossible(reason, where, when, speed);
+  }
+
+  /**
+   * Which condition fails.
+   *
+   * @return the reason
+   */
+  public Reason reason() {
+    return reason;
+  }
+
+  /**
+   * Where the condition fails.
+   *
+   * @return the place; empty if it has none
+   */
+  public Optional<Position> where() {
+    return Optional.ofNullable(where);
+  }
+
+  /**
+   * When the condition fails.
+   *
+   * @return the time; empty if it has none
+   */
+  public Optional<Instant> when() {
+    return Optional.ofNullable(when);
+  }
+
+  /**
+   * By how much: how much faster the craft would have to be through the water there and then. A
+   * departure or a speed for the whole leg is another question, see {@link CourseToSteer}.
+   *
+   * @return the speed lacking; empty if speed is not what is lacking
+   */
+  public Optional<Speed> shortBy() {
+    return Optional.ofNullable(shortBy);
+  }
+
+  /**
+   * The finding as plain English.
+   *
+   * @return one line without a full stop
+   */
+  public String message() {
+    StringBuilder line = new StringBuilder(reason.text());
+    if (shortBy != null) {
+      line.append(", by ").append(shortBy.inKnots(2));
+    }
+    if (when != null) {
+      line.append(", at ").append(when);
+    }
+    if (where != null) {
+      line.append(", near ").append(where);
+    }
+    return line.toString();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof NotPossible that
+        && reason == that.reason
+        && Objects.equals(where, that.where)
+        && Objects.equals(when, that.when)
+        && Objects.equals(shortBy, that.shortBy);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(reason, where, when, shortBy);
+  }
+
+  @Override
+  public String toString() {
+    return "not possible: " + message();
+  }
+}

@@ -1,0 +1,220 @@
+package org.ferryglide.nav.steer;
+
+import java.io.Serializable;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.Leg;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.water.EpochSeconds;
+
+/**
+ * A leg that can be steered: the headings with their times, the path over the ground, and what it
+ * costs.
+ *
+ * <pre>{@code
+ * SteeredLeg steered = solver.solve(leg, departure).orElseThrow();
+ * steered.courseToSteer().threeDigits(); // 070°
+ * steered.speedMadeGood().inKnots(2); // 3.29 kn
+ * OffLine off = steered.greatestOffLine(); // check dangers along the ground track, not the line
+ * }</pre>
+ */
+public final class SteeredLeg implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Leg leg;
+  private final Strategy strategy;
+  private final GroundTrack track;
+  private final double crossStreamShare;
+  private final double reserve;
+  private final double effortMetres;
+  private final List<Note> notes;
+
+  SteeredLeg(
+      Leg leg,
+      Strategy strategy,
+      GroundTrack track,
+      double crossStreamShare,
+      double reserve,
+      double effortMetres,
+      List<Note> notes) {
+    this.leg = leg;
+    this.strategy = strategy;
+    this.track = track;
+    this.crossStreamShare = crossStreamShare;
+    this.reserve = reserve;
+    this.effortMetres = effortMetres;
+    this.notes = notes;
+  }
+
+  SteeredLeg withNotes(List<Note> notes) {
+    return new SteeredLeg(leg, strategy, track, crossStreamShare, reserve, effortMetres, notes);
+  }
+
+  /**
+   * The leg.
+   *
+   * @return the leg that is steered
+   */
+  public Leg leg() {
+    return leg;
+  }
+
+  /**
+   * How it is steered.
+   *
+   * @return the strategy
+   */
+  public Strategy strategy() {
+    return strategy;
+  }
+
+  /**
+   * When it starts.
+   *
+   * @return the departure
+   */
+  public Instant departure() {
+    return track.start();
+  }
+
+  /**
+   * When the end of the leg is reached.
+   *
+   * @return the arrival
+   */
+  public Instant arrival() {
+    return track.end();
+  }
+
+  /** The arrival in seconds since 1970. */
+  double arrivalSeconds() {
+    return track.endSeconds();
+  }
+
+  /**
+   * How long it takes.
+   *
+   * @return arrival less departure
+   */
+  public Duration time() {
+    return Duration.between(departure(), arrival());
+  }
+
+  /**
+   * The heading to set out on, true. With one heading held it serves the whole leg.
+   *
+   * @return the first of {@link #headings}
+   */
+  public TrueBearing courseToSteer() {
+    return TrueBearing.ofDegrees(track.headingOf(0));
+  }
+
+  /**
+   * The headings with the times to take them up. Where the heading changes all the time, as with
+   * the track held, these are its values at the seams of the stream and at least every ten minutes
+   * in a stream that varies from place to place.
+   *
+   * @return the headings in order of time, at least one; unmodifiable
+   */
+  public List<TimedHeading> headings() {
+    List<TimedHeading> headings = new ArrayList<>();
+    double last = Double.NaN;
+    int points = Math.max(1, track.pieces());
+    for (int i = 0; i < points; i++) {
+      double heading = track.headingOf(i);
+      if (heading != last) {
+        headings.add(
+            new TimedHeading(
+                EpochSeconds.toInstant(track.timeOf(i)), TrueBearing.ofDegrees(heading)));
+      }
+      last = heading;
+    }
+    return Collections.unmodifiableList(headings);
+  }
+
+  /**
+   * The path over the ground, on which dangers are to be checked.
+   *
+   * @return the ground track
+   */
+  public GroundTrack groundTrack() {
+    return track;
+  }
+
+  /**
+   * The speed made good along the leg: its length over the time it takes.
+   *
+   * @return the mean speed; zero for a leg without length
+   */
+  public Speed speedMadeGood() {
+    double seconds = track.endSeconds() - track.startSeconds();
+    return seconds > 0.0 ? Speed.ofMetresPerSecond(leg.length().metres() / seconds) : Speed.ZERO;
+  }
+
+  /**
+   * The greatest distance off the line of the leg, with its side and time.
+   *
+   * @return the farthest point; on the line itself if the track is held
+   */
+  public OffLine greatestOffLine() {
+    return track.greatestOffLine(leg);
+  }
+
+  /**
+   * The share of the speed through the water that is spent against what sets across the course: the
+   * sine of the ferry angle. With one heading held it is that of the whole leg, with a heading for
+   * each hour the greatest of them, with the track held the greatest at any moment.
+   *
+   * @return in [0, 1]
+   */
+  public double crossStreamShare() {
+    return crossStreamShare;
+  }
+
+  /**
+   * The reserve left: how much slower the craft could be and still hold the course and not be
+   * carried back along it, counted over the same stretches as {@link #crossStreamShare}.
+   *
+   * @return the speed to spare
+   */
+  public Speed reserve() {
+    return Speed.ofMetresPerSecond(Math.max(0.0, reserve));
+  }
+
+  /**
+   * The effort: how far the same paddling would carry the craft over still water in calm air.
+   *
+   * @return the paddling speed times the time paddled, rests left out
+   */
+  public Distance effort() {
+    return Distance.ofMetres(effortMetres);
+  }
+
+  /**
+   * What the reader should know: how the stream came about, and how little reserve there is.
+   *
+   * @return the notes, each once; unmodifiable
+   */
+  public List<Note> notes() {
+    return notes;
+  }
+
+  @Override
+  public String toString() {
+    return strategy.words()
+        + ", "
+        + courseToSteer()
+        + ", "
+        + departure()
+        + " to "
+        + arrival()
+        + ", "
+        + leg;
+  }
+}

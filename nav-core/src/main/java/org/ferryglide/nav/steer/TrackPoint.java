@@ -1,0 +1,24 @@
+package org.ferryglide.nav.steer;
+
+import java.io.Serializable;
+import java.time.Instant;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * Where a craft is at a time, and where its bow points.
+ *
+ * <pre>{@code
+ * for (TrackPoint point : steered.groundTrack().points()) {
+ *   System.out.println(point.time() + " " + point.position());
+ * }
+ * }</pre>
+ *
+ * @param time when
+ * @param position where
+ * @param heading the heading from then on
+ */
+public record TrackPoint(Instant time, Position position, TrueBearing heading)
+    implements Serializable {
+  private static final long serialVersionUID = 1L;
+}

@@ -1,0 +1,56 @@
+package org.ferryglide.nav.steer;
+
+import java.util.Arrays;
+
+/** Collects the pieces of a ground track while a craft is followed. Not thread-safe. */
+final class TrackRecorder {
+  /** Numbers kept for a piece: its start, the rates at both ends, and the heading at its start. */
+  static final int WIDTH = 8;
+
+  private double[] rows = new double[8 * WIDTH];
+  private int count;
+
+  void clear() {
+    count = 0;
+  }
+
+  int count() {
+    return count;
+  }
+
+  /** Adds a piece from a time and place, with rates in degrees a second at both its ends. */
+  void add(
+      double time,
+      double latitude,
+      double longitude,
+      double fromLatitudeRate,
+      double fromLongitudeRate,
+      double toLatitudeRate,
+      double toLongitudeRate,
+      double headingDegrees) {
+    if ((count + 1) * WIDTH > rows.length) {
+      rows = Arrays.copyOf(rows, 2 * rows.length);
+    }
+    int at = count++ * WIDTH;
+    rows[at] = time;
+    rows[at + 1] = latitude;
+    rows[at + 2] = longitude;
+    rows[at + 3] = fromLatitudeRate;
+    rows[at + 4] = fromLongitudeRate;
+    rows[at + 5] = toLatitudeRate;
+    rows[at + 6] = toLongitudeRate;
+    rows[at + 7] = headingDegrees;
+  }
+
+  /** The track that ends at a time and place on a heading. */
+  GroundTrack finish(double time, double latitude, double longitude, double headingDegrees) {
+    double[] all = Arrays.copyOf(rows, (count + 1) * WIDTH);
+    int at = count * WIDTH;
+    all[at] = time;
+    all[at + 1] = latitude;
+    all[at + 2] = longitude;
+    Arrays.fill(all, at + 3, at + 7, 0.0);
+    all[at + 7] = headingDegrees;
+    return new GroundTrack(all);
+  }
+}

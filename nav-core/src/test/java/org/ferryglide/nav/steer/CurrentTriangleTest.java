@@ -1,0 +1,211 @@
+package org.ferryglide.nav.steer;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.List;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+class CurrentTriangleTest {
+  private static final double HALF_A_PRINTED_TENTH = 0.05;
+  private static final double HALF_A_PRINTED_HUNDREDTH = 0.005;
+
+  @TestFactory
+  List<DynamicTest> publishedTrianglesAreMetToTheirRounding() throws IOException {
+    try (BufferedReader lines =
+        new BufferedReader(
+            new InputStreamReader(
+                CurrentTriangleTest.class.getResourceAsStream("published-triangles.csv"),
+                StandardCharsets.UTF_8))) {
+      return lines
+          .lines()
+          .filter(line -> !line.startsWith("#"))
+          .map(line -> line.split(","))
+          .map(cells -> DynamicTest.dynamicTest(cells[0], () -> checkPublished(cells)))
+          .toList();
+    }
+  }
+
+  private static void checkPublished(String[] cells) {
+    TrueBearing course = TrueBearing.parse(cells[1]);
+    CurrentTriangle triangle =
+        CurrentTriangle.solve(course, knots(number(cells[2])), stream(cells[3], cells[4]))
+            .orElseThrow();
+    TrueBearing printed = TrueBearing.parse(cells[5]);
+    assertEquals(
+        0.0, printed.turnTo(triangle.courseToSteer()), number(cells[7]), "course to steer");
+    if (!cells[6].equals("-")) {
+      assertEquals(
+          number(cells[6]), triangle.speedMadeGood().knots(), number(cells[8]), "speed made good");
+    }
+  }
+
+  @Test
+  void homeIsAnotherTriangleAndNotTheReciprocal() {
+    // plane vectors, worked apart from this code
+    Craft craft = knots(3.5);
+    Velocity south = stream("180", "1.2");
+    CurrentTriangle out =
+        CurrentTriangle.solve(TrueBearing.ofDegrees(90), craft, south).orElseThrow();
+    assertEquals(69.9, out.courseToSteer().degrees(), HALF_A_PRINTED_TENTH);
+    assertEquals(3.29, out.speedMadeGood().knots(), HALF_A_PRINTED_HUNDREDTH);
+    assertEquals(91.2, minutes(out.timeFor(Distance.ofNauticalMiles(5))), HALF_A_PRINTED_TENTH);
+    CurrentTriangle home =
+        CurrentTriangle.solve(TrueBearing.ofDegrees(270), craft, south).orElseThrow();
+    assertEquals(290.1, home.courseToSteer().degrees(), HALF_A_PRINTED_TENTH);
+    assertEquals(249.9, out.courseToSteer().reciprocal().degrees(), HALF_A_PRINTED_TENTH);
+  }
+
+  @Test
+  void restsCountAsDrift() {
+    // plane vectors, worked apart from this code: asin(1.5 / (3.5 * 50 / 60))
+    Craft craft = knots(3.5).withRestEachHour(Duration.ofMinutes(10));
+    CurrentTriangle triangle =
+        CurrentTriangle.solve(TrueBearing.ofDegrees(0), craft, stream("270", "1.5")).orElseThrow();
+    assertEquals(30.9, triangle.ferryAngleDegrees(), 1.01 * HALF_A_PRINTED_TENTH);
+    assertEquals(
+        119.9, minutes(triangle.timeFor(Distance.ofNauticalMiles(5))), HALF_A_PRINTED_TENTH);
+  }
+
+  @Test
+  void ferryAnglesAtThreeAndAHalfKnotsAreThoseOfTheVectorTriangle() {
+    // plane vectors, worked apart from this code: 1, 2 and 3 knots straight across
+    double[] angles = {16.6, 34.8, 59.0};
+    double[] speeds = {3.35, 2.87, 1.80};
+    for (int rate = 1; rate <= 3; rate++) {
+      CurrentTriangle triangle =
+          CurrentTriangle.solve(TrueBearing.ofDegrees(0), knots(3.5), stream("270", "" + rate))
+              .orElseThrow();
+      assertEquals(angles[rate - 1], triangle.ferryAngleDegrees(), HALF_A_PRINTED_TENTH);
+      assertEquals(
+          speeds[rate - 1], triangle.speedMadeGood().knots(), 1.01 * HALF_A_PRINTED_HUNDREDTH);
+    }
+  }
+
+  @Test
+  void aStreamAcrossTheBowTooStrongToHoldIsNotPossible() {
+    NotPossible why =
+        CurrentTriangle.solve(TrueBearing.ofDegrees(0), knots(3), stream("090", "3.5"))
+            .notPossible()
+            .orElseThrow();
+    assertEquals(Reason.CROSS_STREAM, why.reason());
+    assertEquals(0.5, why.shortBy().orElseThrow().knots(), 1e-12);
+    assertEquals(
+        "the stream across the track is too strong to hold against, by 0.50 kn", why.message());
+  }
+
+  @Test
+  void aStreamAheadTooStrongToStemIsNotPossible() {
+    NotPossible why =
+        CurrentTriangle.solve(TrueBearing.ofDegrees(0), knots(3), stream("180", "4"))
+            .notPossible()
+            .orElseThrow();
+    assertEquals(Reason.ADVERSE_STREAM, why.reason());
+    assertEquals(1.0, why.shortBy().orElseThrow().knots(), 1e-12);
+  }
+
+  @Test
+  void aStreamAheadJustAsFastMakesNoWay() {
+    NotPossible why =
+        CurrentTriangle.solve(
+                TrueBearing.ofDegrees(0),
+                Craft.ofSpeed(Speed.ofMetresPerSecond(1.5)),
+                Velocity.ofEastAndNorth(0.0, -1.5))
+            .notPossible()
+            .orElseThrow();
+    assertEquals(Reason.ADVERSE_STREAM, why.reason());
+    assertEquals(Speed.ZERO, why.shortBy().orElseThrow());
+  }
+
+  @Test
+  void aCraftThatOnlyDriftsArrivesIfTheStreamSetsAlongTheCourse() {
+    CurrentTriangle triangle =
+        CurrentTriangle.solve(TrueBearing.ofDegrees(0), knots(0), Velocity.ofEastAndNorth(0.0, 1.0))
+            .orElseThrow();
+    assertEquals(TrueBearing.ofDegrees(0), triangle.courseToSteer());
+    assertEquals(1.0, triangle.speedMadeGood().metresPerSecond());
+  }
+
+  @Test
+  void aStreamThatOutrunsTheCraftLeavesTwoHeadings() {
+    TrueBearing north = TrueBearing.ofDegrees(0);
+    Velocity stream = stream("030", "5");
+    CurrentTriangle faster = CurrentTriangle.solve(north, knots(3), stream).orElseThrow();
+    CurrentTriangle slower = CurrentTriangle.slower(north, knots(3), stream).orElseThrow();
+    // 5 sin 30 = 2.5 across and 5 cos 30 = 4.330 along; the craft's other part is sqrt(9 - 6.25)
+    double root = Math.sqrt(9.0 - 6.25);
+    assertEquals(5.0 * Math.sqrt(0.75) + root, faster.speedMadeGood().knots(), 1e-12);
+    assertEquals(5.0 * Math.sqrt(0.75) - root, slower.speedMadeGood().knots(), 1e-12);
+    assertEquals(
+        360.0 - Math.toDegrees(Math.asin(2.5 / 3.0)), faster.courseToSteer().degrees(), 1e-10);
+    assertEquals(
+        180.0 + Math.toDegrees(Math.asin(2.5 / 3.0)), slower.courseToSteer().degrees(), 1e-10);
+  }
+
+  @Test
+  void aSlowerStreamLeavesOneHeading() {
+    assertTrue(
+        CurrentTriangle.slower(TrueBearing.ofDegrees(0), knots(3), stream("010", "2.9")).isEmpty());
+  }
+
+  @Test
+  void aStreamAheadOrAsternLeavesTheHeadingOnTheCourse() {
+    for (String set : List.of("045", "225")) {
+      CurrentTriangle triangle =
+          CurrentTriangle.solve(TrueBearing.ofDegrees(45), knots(3), stream(set, "1"))
+              .orElseThrow();
+      assertEquals(45.0, triangle.courseToSteer().degrees(), 1e-12);
+    }
+  }
+
+  @Test
+  void aNegativeDistanceIsRefused() {
+    CurrentTriangle triangle =
+        CurrentTriangle.solve(TrueBearing.ofDegrees(45), knots(3), Velocity.STILL).orElseThrow();
+    assertEquals(
+        "distance must be at least 0, but was -1.0 m",
+        assertThrows(IllegalArgumentException.class, () -> triangle.timeFor(Distance.ofMetres(-1)))
+            .getMessage());
+  }
+
+  @Test
+  void anOutcomeThatIsNotPossibleThrowsOnlyWhenAskedTo() {
+    Outcome<CurrentTriangle> outcome =
+        CurrentTriangle.solve(TrueBearing.ofDegrees(0), knots(0), Velocity.STILL);
+    assertFalse(outcome.isSolved());
+    assertTrue(outcome.solved().isEmpty());
+    assertEquals("NO_PROGRESS", outcome.match(solved -> "solved", why -> why.reason().toString()));
+    NotPossibleException thrown = assertThrows(NotPossibleException.class, outcome::orElseThrow);
+    assertEquals("not possible: nothing makes way toward the end of the leg", thrown.getMessage());
+    assertEquals(Reason.NO_PROGRESS, thrown.notPossible().reason());
+  }
+
+  private static Craft knots(double knots) {
+    return Craft.ofSpeed(Speed.ofKnots(knots));
+  }
+
+  private static Velocity stream(String set, String knots) {
+    return Velocity.ofSetAndRate(TrueBearing.parse(set), Speed.ofKnots(number(knots)));
+  }
+
+  private static double number(String text) {
+    return Double.parseDouble(text);
+  }
+
+  private static double minutes(Duration duration) {
+    return duration.toMillis() / 60000.0;
+  }
+}
