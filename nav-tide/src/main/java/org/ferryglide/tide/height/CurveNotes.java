@@ -1,57 +1,111 @@
 package org.ferryglide.tide.height;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.note.Note;
 
 /** What each way of joining two waters should tell its reader. */
 enum CurveNotes {
-  TWELFTHS("rule of twelfths") {
-    @Override
-    void addTo(List<Note> notes, TideTable table, int piece) {
-      double change = Math.abs(table.height(piece + 1) - table.height(piece));
-      notes.add(
-          Note.information(
-                  "tide.twelfths",
-                  "Height by the rule of twelfths, a rule of thumb: up to 2.6 % of the rise or fall"
-                      + " from the cosine curve, and the real tide may differ from both by more.")
-              .with("fromCosineMetres", TideShapes.TWELFTHS_FROM_COSINE * change));
-      double hours = (table.seconds(piece + 1) - table.seconds(piece)) / 3600.0;
-      if (hours < SHORTEST_SEMIDIURNAL_HOURS || hours > LONGEST_SEMIDIURNAL_HOURS) {
-        notes.add(
-            Note.warning(
-                    "tide.not-semidiurnal",
-                    "The rule of twelfths is for tides that turn about every six hours and a"
-                        + " quarter; here it is not to be trusted.")
-                .with("intervalHours", hours));
-      }
-    }
-  },
-  COSINE("cosine") {
-    @Override
-    void addTo(List<Note> notes, TideTable table, int piece) {
-      notes.add(
-          Note.information(
-              "tide.cosine",
-              "Height by a cosine between high and low water; the real tide differs where it stands"
-                  + " or turns twice."));
-    }
-  };
+  TWELFTHS(
+      "rule of twelfths",
+      "tide.twelfths",
+      "Height by the rule of twelfths, a rule of thumb; the real tide may differ by more than the"
+          + " curves do from each other."),
+  HOURLY_TWELFTHS(
+      "rule of twelfths by the clock",
+      "tide.twelfths-by-the-hour",
+      "Height by the rule of twelfths in hours of the clock, a rule of thumb; the real tide may"
+          + " differ by more than the curves do from each other."),
+  COSINE(
+      "cosine",
+      "tide.cosine",
+      "Height by a cosine between two waters; the real tide differs where it stands or turns"
+          + " twice."),
+  SMOOTH(
+      "smooth curve",
+      "tide.smooth",
+      "Height by a smooth curve through the waters; the real tide differs where it stands or turns"
+          + " twice."),
+  NORMALISED(
+      "port's own curve", "tide.own-curve", "Height by the port's own curve between two waters.");
 
   /** Three quarters and five quarters of 6 h 12.6 min, half the mean semi-diurnal period. */
   private static final double SHORTEST_SEMIDIURNAL_HOURS = 4.66;
 
   private static final double LONGEST_SEMIDIURNAL_HOURS = 7.76;
 
-  private final String title;
+  /** Below this share of the rise or fall beside it, one of the two belongs to a mixed tide. */
+  private static final double LEAST_SEMIDIURNAL_SHARE = 0.5;
 
-  CurveNotes(String title) {
+  /** Points at which two shapes are compared in an interval. */
+  private static final int COMPARED = 96;
+
+  private final String title;
+  private final String code;
+  private final String text;
+
+  CurveNotes(String title, String code, String text) {
     this.title = title;
+    this.code = code;
+    this.text = text;
   }
 
   String title() {
     return title;
   }
 
-  /** Adds what concerns one interval of a table. */
-  abstract void addTo(List<Note> notes, TideTable table, int piece);
+  /** Notes on one interval of a table joined by a shape. */
+  List<Note> of(TideTable table, int piece, PieceShape shape) {
+    List<Note> notes = new ArrayList<>(table.notes());
+    double change = change(table, piece);
+    notes.add(
+        Note.information(code, text)
+            .with("fromCosineMetres", change * farthest(shape, new CosineShape(), piece))
+            .with("fromTwelfthsMetres", change * farthest(shape, new TwelfthsShape(), piece)));
+    if ((this == TWELFTHS || this == HOURLY_TWELFTHS) && !isSemidiurnal(table, piece)) {
+      notes.add(
+          Note.warning(
+                  "tide.not-semidiurnal",
+                  "The rule of twelfths is for tides that turn about every six hours and a quarter"
+                      + " and rise and fall alike; here it is not to be trusted.")
+              .with("intervalHours", hours(table, piece)));
+    }
+    return notes;
+  }
+
+  private static double hours(TideTable table, int piece) {
+    return (table.seconds(piece + 1) - table.seconds(piece)) / 3600.0;
+  }
+
+  private static double change(TideTable table, int piece) {
+    return Math.abs(table.height(piece + 1) - table.height(piece));
+  }
+
+  private static boolean isSemidiurnal(TideTable table, int piece) {
+    double hours = hours(table, piece);
+    return hours >= SHORTEST_SEMIDIURNAL_HOURS
+        && hours <= LONGEST_SEMIDIURNAL_HOURS
+        && isLikeItsNeighbour(table, piece, piece - 1)
+        && isLikeItsNeighbour(table, piece, piece + 1);
+  }
+
+  private static boolean isLikeItsNeighbour(TideTable table, int piece, int neighbour) {
+    if (neighbour < 0 || neighbour >= table.pieces()) {
+      return true;
+    }
+    double own = change(table, piece);
+    double other = change(table, neighbour);
+    return Math.min(own, other) >= LEAST_SEMIDIURNAL_SHARE * Math.max(own, other);
+  }
+
+  /** Farthest that two shapes lie apart in an interval, as a fraction of the rise or fall. */
+  private static double farthest(PieceShape one, PieceShape other, int piece) {
+    double farthest = 0.0;
+    for (int i = 1; i < COMPARED; i++) {
+      double fraction = (double) i / COMPARED;
+      double apart = Math.abs(one.passed(piece, fraction) - other.passed(piece, fraction));
+      farthest = Math.max(farthest, apart);
+    }
+    return farthest;
+  }
 }

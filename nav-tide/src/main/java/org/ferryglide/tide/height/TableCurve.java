@@ -2,10 +2,10 @@ package org.ferryglide.tide.height;
 
 import java.io.Serializable;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A curve through the high and low waters of a table.
@@ -29,10 +29,15 @@ public final class TableCurve implements TideCurve, Serializable {
 
   private final CurveNotes notes;
 
-  private TableCurve(TideTable table, PieceShape shape, CurveNotes notes) {
+  /** Ranges between which the shape is blended; empty if it is not. */
+  private final @Nullable MeanRanges blendedBetween;
+
+  private TableCurve(
+      TideTable table, PieceShape shape, CurveNotes notes, @Nullable MeanRanges blendedBetween) {
     this.table = table;
     this.shape = shape;
     this.notes = notes;
+    this.blendedBetween = blendedBetween;
   }
 
   /**
@@ -45,7 +50,21 @@ public final class TableCurve implements TideCurve, Serializable {
    * @return the curve
    */
   public static TableCurve twelfths(TideTable table) {
-    return new TableCurve(table, new TwelfthsShape(), CurveNotes.TWELFTHS);
+    return new TableCurve(table, new TwelfthsShape(), CurveNotes.TWELFTHS, null);
+  }
+
+  /**
+   * The rule of twelfths as it is used on the water, by hours of the clock after the last water: 1,
+   * 2, 3, 3, 2 and 1 twelfths, joined by straight lines.
+   *
+   * <p>After six hours the tide stands until the next water; where that comes sooner, the last line
+   * goes straight to it. Its notes warn where the tide is not semi-diurnal.
+   *
+   * @param table the waters
+   * @return the curve
+   */
+  public static TableCurve twelfthsByTheHour(TideTable table) {
+    return new TableCurve(table, new HourlyTwelfthsShape(table), CurveNotes.HOURLY_TWELFTHS, null);
   }
 
   /**
@@ -55,7 +74,49 @@ public final class TableCurve implements TideCurve, Serializable {
    * @return the curve
    */
   public static TableCurve cosine(TideTable table) {
-    return new TableCurve(table, new CosineShape(), CurveNotes.COSINE);
+    return new TableCurve(table, new CosineShape(), CurveNotes.COSINE, null);
+  }
+
+  /**
+   * A curve that turns at the table's waters and nowhere else, and is smooth through them: its
+   * slope and its curvature are continuous, unlike the cosine's, whose curvature jumps where a fast
+   * rise meets a slow fall.
+   *
+   * @param table the waters
+   * @return the curve
+   */
+  public static TableCurve smooth(TideTable table) {
+    return new TableCurve(table, new SmoothShape(table), CurveNotes.SMOOTH, null);
+  }
+
+  /**
+   * A port's own curve in every interval.
+   *
+   * @param table the waters
+   * @param own the port's curve
+   * @return the curve
+   */
+  public static TableCurve normalised(TideTable table, NormalisedCurve own) {
+    MeanRanges any = new MeanRanges(1.0, 0.0); // both curves are the same: any blend is too
+    return new TableCurve(
+        table, new NormalisedShape(table, own, own, any), CurveNotes.NORMALISED, null);
+  }
+
+  /**
+   * A port's own curves at springs and at neaps, blended in every interval by the place of its rise
+   * or fall between the mean ranges. Beyond springs the spring curve is used as it is, below neaps
+   * the neap curve, and the notes say so.
+   *
+   * @param table the waters
+   * @param springs the port's curve at springs
+   * @param neaps the port's curve at neaps
+   * @param ranges the port's mean spring and neap range
+   * @return the curve
+   */
+  public static TableCurve normalised(
+      TideTable table, NormalisedCurve springs, NormalisedCurve neaps, MeanRanges ranges) {
+    return new TableCurve(
+        table, new NormalisedShape(table, springs, neaps, ranges), CurveNotes.NORMALISED, ranges);
   }
 
   /**
@@ -149,8 +210,10 @@ public final class TableCurve implements TideCurve, Serializable {
     if (piece < 0) {
       return List.of();
     }
-    List<Note> all = new ArrayList<>(table.notes());
-    notes.addTo(all, table, piece);
+    List<Note> all = notes.of(table, piece, shape);
+    if (blendedBetween != null) {
+      all.addAll(blendedBetween.notes(Math.abs(table.height(piece + 1) - table.height(piece))));
+    }
     return List.copyOf(all);
   }
 

@@ -1,7 +1,9 @@
 package org.ferryglide.tide.height;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.WaterLevel;
@@ -80,5 +82,67 @@ public interface TideCurve extends WaterLevel {
    */
   default List<TideEvent> extremes(Instant from, Instant to) {
     return TideExtremes.between(this, EpochSeconds.of(from), EpochSeconds.of(to));
+  }
+
+  /**
+   * The next high or low water after a time.
+   *
+   * @param after when
+   * @param kind high or low
+   * @return the first water of that kind strictly later, to within one second; empty if there is
+   *     none in the curve's data, or none in 32 days
+   */
+  default Optional<TideEvent> nextWater(Instant after, TideEvent.Kind kind) {
+    for (int days = 2; days <= 32; days *= 4) {
+      for (TideEvent water : extremes(after, after.plus(Duration.ofDays(days)))) {
+        if (water.kind() == kind && water.time().isAfter(after)) {
+          return Optional.of(water);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The times at which the tide passes a level, to a thousandth of a second of the curve.
+   *
+   * @param levelMetres the level, metres above {@link #datum}, finite
+   * @param from start of the search
+   * @param to end of the search
+   * @return the times in order, those of the part that the curve has data for; a level that a water
+   *     only touches is not passed; unmodifiable
+   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code to} is
+   *     before {@code from}
+   */
+  default List<TideCrossing> timesAt(double levelMetres, Instant from, Instant to) {
+    return new LevelSearch(this, levelMetres, true, from, to).crossings();
+  }
+
+  /**
+   * The times while the tide is at a level or above it: water enough over a sill, a bar, mud.
+   *
+   * @param levelMetres the level, metres above {@link #datum}, finite
+   * @param from start of the search
+   * @param to end of the search
+   * @return the windows, and a note if the curve has no data for part of the time
+   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code to} is
+   *     before {@code from}
+   */
+  default TideWindows windowsAtLeast(double levelMetres, Instant from, Instant to) {
+    return new LevelSearch(this, levelMetres, true, from, to).windows();
+  }
+
+  /**
+   * The times while the tide is at a level or below it: a landing ledge or a beach uncovered.
+   *
+   * @param levelMetres the level, metres above {@link #datum}, finite
+   * @param from start of the search
+   * @param to end of the search
+   * @return the windows, and a note if the curve has no data for part of the time
+   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code to} is
+   *     before {@code from}
+   */
+  default TideWindows windowsAtMost(double levelMetres, Instant from, Instant to) {
+    return new LevelSearch(this, levelMetres, false, from, to).windows();
   }
 }

@@ -1,0 +1,61 @@
+package org.ferryglide.tide.height;
+
+import java.io.Serializable;
+
+/**
+ * The rule of twelfths by the clock: 1, 2, 3, 3, 2 and 1 twelfths in the six hours after the last
+ * water. After six hours the tide stands; where the next water comes sooner, the last line goes
+ * straight to it.
+ */
+final class HourlyTwelfthsShape implements PieceShape, Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** What is left of the last hour joins the one before if it is shorter than this, hours. */
+  private static final double SHORTEST_HOUR = 0.25;
+
+  private final double[] hours;
+
+  HourlyTwelfthsShape(TideTable table) {
+    hours = new double[table.pieces()];
+    for (int piece = 0; piece < hours.length; piece++) {
+      hours[piece] = (table.seconds(piece + 1) - table.seconds(piece)) / 3600.0;
+    }
+  }
+
+  @Override
+  public double passed(int piece, double fraction) {
+    double hour = fraction * hours[piece];
+    double last = lastWholeHour(piece);
+    if (hour <= last) {
+      return TideShapes.twelfths(hour / 6.0);
+    }
+    double passed = TideShapes.twelfths(last / 6.0);
+    return passed + (1.0 - passed) * (hour - last) / (hours[piece] - last);
+  }
+
+  @Override
+  public double slope(int piece, double fraction) {
+    double hour = fraction * hours[piece];
+    double last = lastWholeHour(piece);
+    if (hour < last) {
+      return TideShapes.twelfthsSlope(hour / 6.0) * hours[piece] / 6.0;
+    }
+    return (1.0 - TideShapes.twelfths(last / 6.0)) * hours[piece] / (hours[piece] - last);
+  }
+
+  @Override
+  public double greatestSlopeChange(int piece) {
+    return 0.0;
+  }
+
+  @Override
+  public double nextKnot(int piece, double fraction) {
+    double hour = Math.floor(fraction * hours[piece]) + 1.0;
+    return hour > lastWholeHour(piece) ? 1.0 : hour / hours[piece];
+  }
+
+  /** The last hour of the rule that ends before the next water, at most 6. */
+  private double lastWholeHour(int piece) {
+    return hours[piece] > 6.0 ? 6.0 : Math.max(0.0, Math.floor(hours[piece] - SHORTEST_HOUR));
+  }
+}

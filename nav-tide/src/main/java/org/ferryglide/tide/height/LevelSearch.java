@@ -1,0 +1,201 @@
+package org.ferryglide.tide.height;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.water.EpochSeconds;
+
+/**
+ * When a curve passes a level. Between its high and low waters and its seams a curve goes one way
+ * only, so that it passes a level there at most once.
+ */
+final class LevelSearch {
+  /** Where the search for one passing ends, seconds. */
+  private static final double CLOSE_ENOUGH_SECONDS = 1e-3;
+
+  private final TideCurve curve;
+  private final double levelMetres;
+
+  /** The part of the time asked that the curve has data for; empty if from is not before to. */
+  private final double from;
+
+  private final double to;
+  private final List<Note> notes = new ArrayList<>();
+
+  /** Times of passing, in order. */
+  private final List<Double> passings = new ArrayList<>();
+
+  /** 1 if the wanted side is above the level, -1 if it is below. */
+  private final double side;
+
+  /** Whether the water is at the level or on the wanted side when the search begins. */
+  private boolean startsInside;
+
+  LevelSearch(TideCurve curve, double levelMetres, boolean wantedAbove, Instant from, Instant to) {
+    this.curve = curve;
+    this.side = wantedAbove ? 1.0 : -1.0;
+    this.levelMetres = Arguments.finite(levelMetres, "level", "metres");
+    if (to.isBefore(from)) {
+      throw new IllegalArgumentException(
+          "end of a search must not be before its start, but start was " + from + " and end " + to);
+    }
+    double askedFrom = EpochSeconds.of(from);
+    double askedTo = EpochSeconds.of(to);
+    this.from = Math.max(askedFrom, curve.startSeconds());
+    this.to = Math.min(askedTo, curve.endSeconds());
+    if (this.from > askedFrom || this.to < askedTo) {
+      notes.add(withoutData());
+    }
+    if (this.from < this.to) {
+      search();
+      forgetTouches();
+    }
+  }
+
+  private Note withoutData() {
+    if (from >= to) {
+      return Note.caution("tide.span", "There are no tide data for the time asked.");
+    }
+    return Note.caution(
+            "tide.span",
+            "There are tide data for part of the time asked only; no more is searched.")
+        .with("from", EpochSeconds.toInstant(from).toString())
+        .with("to", EpochSeconds.toInstant(to).toString());
+  }
+
+  private void search() {
+    startsInside = depth(from) >= 0.0;
+    boolean inside = startsInside;
+    List<TideEvent> waters = TideExtremes.between(curve, from, to);
+    int next = 0;
+    double start = from;
+    while (start < to) {
+      while (next < waters.size() && EpochSeconds.of(waters.get(next).time()) <= start) {
+        next++;
+      }
+      double turn =
+          next < waters.size()
+              ? EpochSeconds.of(waters.get(next).time())
+              : Double.POSITIVE_INFINITY;
+      double end = Math.min(to, Math.min(turn, curve.nextSeamAfter(start)));
+      double first = depth(start);
+      if (first >= 0.0 != inside) { // the height jumped at a seam
+        passings.add(start);
+        inside = !inside;
+      }
+      double beforeEnd = Math.nextDown(end);
+      double last = depth(beforeEnd);
+      if (last >= 0.0 != inside) {
+        passings.add(passing(start, first, beforeEnd, last));
+        inside = !inside;
+      }
+      start = end;
+    }
+  }
+
+  /** How far the water is on the wanted side of the level, metres. */
+  private double depth(double seconds) {
+    return side * (curve.heightMetres(seconds) - levelMetres);
+  }
+
+  /** A water that only touches the level passes it twice within the accuracy of the search. */
+  private void forgetTouches() {
+    for (int i = 0; i + 1 < passings.size(); ) {
+      if (passings.get(i + 1) - passings.get(i) <= 2.0 * CLOSE_ENOUGH_SECONDS) {
+        passings.subList(i, i + 2).clear();
+      } else {
+        i++;
+      }
+    }
+  }
+
+  /** Ridders' method: the bracket at least halves at every step. */
+  private double passing(double from, double depthAtFrom, double to, double depthAtTo) {
+    double left = from;
+    double leftValue = depthAtFrom;
+    double right = to;
+    double rightValue = depthAtTo;
+    while (right - left > CLOSE_ENOUGH_SECONDS) {
+      double middle = left + 0.5 * (right - left);
+      double middleValue = depth(middle);
+      double root = Math.sqrt(middleValue * middleValue - leftValue * rightValue);
+      double guess =
+          root > 0.0
+              ? middle + (middle - left) * Math.copySign(1.0, leftValue) * middleValue / root
+              : middle;
+      double guessValue = depth(guess);
+      boolean guessFirst = guess < middle;
+      double inner = guessFirst ? guess : middle;
+      double innerValue = guessFirst ? guessValue : middleValue;
+      double outer = guessFirst ? middle : guess;
+      double outerValue = guessFirst ? middleValue : guessValue;
+      boolean leftInside = leftValue >= 0.0;
+      if ((innerValue >= 0.0) != leftInside) {
+        right = inner;
+        rightValue = innerValue;
+      } else if ((outerValue >= 0.0) != leftInside) {
+        left = inner;
+        leftValue = innerValue;
+        right = outer;
+        rightValue = outerValue;
+      } else {
+        left = outer;
+        leftValue = outerValue;
+      }
+    }
+    return left + 0.5 * (right - left);
+  }
+
+  List<TideCrossing> crossings() {
+    List<TideCrossing> crossings = new ArrayList<>();
+    boolean inside = startsInside;
+    for (double passing : passings) {
+      inside = !inside;
+      crossings.add(new TideCrossing(EpochSeconds.toInstant(passing), inside == side > 0.0));
+    }
+    return List.copyOf(crossings);
+  }
+
+  /** The stretches at the level or on its wanted side. */
+  TideWindows windows() {
+    List<TideWindow> windows = new ArrayList<>();
+    boolean inside = startsInside;
+    double opened = from;
+    boolean openedBefore = true;
+    for (double passing : passings) {
+      if (inside) {
+        addWindow(windows, opened, passing, openedBefore, false);
+      } else {
+        opened = passing;
+        openedBefore = false;
+      }
+      inside = !inside;
+    }
+    if (inside) {
+      addWindow(windows, opened, to, openedBefore, true);
+    }
+    return new TideWindows(windows, notes(windows));
+  }
+
+  private static void addWindow(
+      List<TideWindow> windows, double opens, double closes, boolean before, boolean atEnd) {
+    windows.add(
+        new TideWindow(
+            EpochSeconds.toInstant(opens), EpochSeconds.toInstant(closes), before, atEnd));
+  }
+
+  /** The curve's notes at every opening and closing, each kind once. */
+  private List<Note> notes(List<TideWindow> windows) {
+    Map<String, Note> byCode = new LinkedHashMap<>();
+    notes.forEach(note -> byCode.put(note.code(), note));
+    for (TideWindow window : windows) {
+      curve.notesAt(window.opens()).forEach(note -> byCode.putIfAbsent(note.code(), note));
+      curve.notesAt(window.closes()).forEach(note -> byCode.putIfAbsent(note.code(), note));
+    }
+    return List.copyOf(byCode.values());
+  }
+}
