@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRow;
 import java.io.IOException;
+import java.io.PushbackReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.InputProblem;
 
@@ -20,8 +22,9 @@ import org.ferryglide.nav.note.InputProblem;
  * A comma-separated sheet: a heading line, then rows; a collector of everything wrong with it.
  *
  * <p>Reading a field that does not fit records the problem and returns an empty answer, so that one
- * pass finds every mistake; {@link #refuseIfFaulty} then throws them together. A sheet belongs to
- * one thread.
+ * pass finds every mistake; {@link #refuseIfFaulty} then throws them together. A row of the wrong
+ * width, and a quotation mark not closed on its line, are problems too. A sheet belongs to one
+ * thread.
  *
  * <pre>{@code
  * Sheet sheet = Sheet.read("tides.csv", reader, List.of("time", "height_m"), List.of());
@@ -32,6 +35,9 @@ import org.ferryglide.nav.note.InputProblem;
  * }</pre>
  */
 public final class Sheet {
+  /** Narrower than Double.parseDouble, which reads "NaN", "Infinity", "1f" and hexadecimal. */
+  private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9]*\\.?[0-9]*([eE][-+]?[0-9]+)?");
+
   private static final char BYTE_ORDER_MARK = '\ufeff';
 
   private final String source;
@@ -54,16 +60,22 @@ public final class Sheet {
    * @return the sheet, its rows as wide as its heading line
    * @throws IOException if the text cannot be read
    * @throws InputFormatException if there is no heading line, or a heading is missing, unknown or
-   *     doubled, or quotes do not match
+   *     doubled
    */
   public static Sheet read(
       String source, Reader reader, List<String> required, List<String> optional)
       throws IOException {
     CsvReader csv =
-        CsvReader.builder().commentStrategy(CommentStrategy.SKIP).skipEmptyRows(true).build(reader);
+        CsvReader.builder()
+            .commentStrategy(CommentStrategy.SKIP)
+            .skipEmptyRows(true)
+            .build(withoutByteOrderMark(reader));
     try {
       Sheet sheet = null;
       for (CsvRow csvRow : csv) {
+        if (csvRow.getFieldCount() == 1 && csvRow.getField(0).trim().isEmpty()) {
+          continue; // a line of spaces
+        }
         if (sheet == null) {
           sheet = withHeadings(source, csvRow, required, optional);
         } else {
@@ -80,6 +92,16 @@ public final class Sheet {
     }
   }
 
+  /** A mark in front of a comment would hide that it is one. */
+  private static Reader withoutByteOrderMark(Reader reader) throws IOException {
+    PushbackReader pushback = new PushbackReader(reader);
+    int first = pushback.read();
+    if (first >= 0 && first != BYTE_ORDER_MARK) {
+      pushback.unread(first);
+    }
+    return pushback;
+  }
+
   private static Sheet withHeadings(
       String source, CsvRow heading, List<String> required, List<String> optional) {
     Map<String, Integer> columns = new LinkedHashMap<>();
@@ -87,15 +109,17 @@ public final class Sheet {
     int line = (int) heading.getOriginalLineNumber();
     for (int i = 0; i < heading.getFieldCount(); i++) {
       String name = heading.getField(i).trim();
-      if (i == 0 && !name.isEmpty() && name.charAt(0) == BYTE_ORDER_MARK) {
-        name = name.substring(1);
-      }
-      if (!required.contains(name) && !optional.contains(name)) {
+      if (isOverLines(name)) {
+        problems.add(openQuote(source, line, i + 1));
+      } else if (!required.contains(name) && !optional.contains(name)) {
         List<String> allowed = new ArrayList<>(required);
         allowed.addAll(optional);
         problems.add(
             new InputProblem(
-                source, line, i + 1, "heading must be one of " + allowed + ", but was " + name));
+                source,
+                line,
+                i + 1,
+                "heading must be one of " + allowed + ", but was \"" + name + "\""));
       } else if (columns.put(name, i) != null) {
         problems.add(new InputProblem(source, line, i + 1, "heading " + name + " stands twice"));
       }
@@ -111,8 +135,27 @@ public final class Sheet {
     return new Sheet(source, columns);
   }
 
+  /** Whether a quotation mark has swallowed the end of a line. */
+  private static boolean isOverLines(String field) {
+    return field.indexOf('\n') >= 0 || field.indexOf('\r') >= 0;
+  }
+
+  private static InputProblem openQuote(String source, int line, int column) {
+    return new InputProblem(
+        source,
+        line,
+        column,
+        "a field must end on its own line, but its quotation mark was not closed there");
+  }
+
   private void add(CsvRow csvRow) {
     int line = (int) csvRow.getOriginalLineNumber();
+    for (int i = 0; i < csvRow.getFieldCount(); i++) {
+      if (isOverLines(csvRow.getField(i))) {
+        problems.add(openQuote(source, line, i + 1));
+        return;
+      }
+    }
     if (csvRow.getFieldCount() != columns.size()) {
       problems.add(
           new InputProblem(
@@ -138,7 +181,7 @@ public final class Sheet {
   }
 
   /**
-   * The rows beneath the heading line, in file order, without those of the wrong width.
+   * The rows beneath the heading line, in file order, without those that are problems as a whole.
    *
    * @return unmodifiable list of rows
    */
@@ -230,8 +273,7 @@ public final class Sheet {
     public OptionalDouble number(String heading, double least, double greatest) {
       String text = text(heading);
       double value = Double.NaN;
-      // letters would let Double.parseDouble read "NaN", "Infinity", "1f" and hexadecimal
-      if (text.matches("[-+]?[0-9]*\\.?[0-9]*([eE][-+]?[0-9]+)?")) {
+      if (NUMBER.matcher(text).matches()) {
         try {
           value = Double.parseDouble(text);
         } catch (NumberFormatException e) {

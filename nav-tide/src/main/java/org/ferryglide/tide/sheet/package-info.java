@@ -4,7 +4,8 @@
  *
  * <p>Every table of this module is read through a {@link org.ferryglide.tide.sheet.Sheet}; readers
  * of other files (way points, logs) may use it too. Lines that start with {@code #} are comments,
- * where the source of the figures belongs; fields may be quoted.
+ * where the source of the figures belongs; empty lines are passed over; fields may be quoted, and
+ * end on their line.
  *
  * <pre>{@code
  * Sheet sheet = Sheet.read("tides.csv", reader, List.of("time", "height_m"), List.of("kind"));
