@@ -12,7 +12,7 @@ import org.ferryglide.nav.water.StreamField;
  * The stream at one place as a function of time: a station, a pilot's remark, a rule of thumb.
  *
  * <p>Asked as a field it answers the same wherever it is asked, so use it as one only near its
- * place; {@link StreamStation} gives a curve its name and position.
+ * place; {@link StationField} gives curves a place and a reach.
  *
  * <pre>{@code
  * Optional<Velocity> atNine = curve.at(Instant.parse("2026-06-01T09:00:00Z"));

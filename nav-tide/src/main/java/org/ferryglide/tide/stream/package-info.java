@@ -12,6 +12,7 @@
  * HourlyStream stream = tables.get(0).boundTo(tidesAtPortEnnor);
  * Optional<Velocity> atNine = stream.at(Instant.parse("2026-06-01T09:00:00Z"));
  * stream.explain(Instant.parse("2026-06-01T09:00:00Z")).notes(); // interpolated, beyond springs ...
+ * StreamField field = StationField.nearest(List.of(stream.asStation()), Distance.ofNauticalMiles(3));
  * }</pre>
  *
  * <p>Sets are true and say where the water goes; rates are at least zero; hours count from the high

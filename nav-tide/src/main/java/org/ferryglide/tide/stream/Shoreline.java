@@ -1,0 +1,204 @@
+package org.ferryglide.tide.stream;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.tide.sheet.Sheet;
+
+/**
+ * Lines across which one stream station says nothing about the water: coasts, islands, breakwaters,
+ * or the edge of the area that a set of stations is meant for.
+ *
+ * <p>A line is drawn through its points in order; give the first point again at the end to close an
+ * island. Between points lines are straight in latitude and longitude, which over the few miles
+ * between points of a coast is the same as on a chart.
+ *
+ * <pre>{@code
+ * Shoreline island = Shoreline.of(List.of(List.of(north, east, south, west, north)));
+ * StationField field = StationField.nearest(stations, reach).withShores(island);
+ * }</pre>
+ */
+public final class Shoreline implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** Pieces that share a bounding box. */
+  private static final int BLOCK = 16;
+
+  private static final Shoreline NONE = new Shoreline(0.0, new double[0]);
+
+  /** Longitudes are held as differences from this one, so that none wraps within a coast. */
+  private final double originLongitude;
+
+  /** For each piece of line: x1, y1, x2, y2, degrees. */
+  private final double[] pieces;
+
+  /** For each block of pieces: least x, least y, greatest x, greatest y, degrees. */
+  private final double[] boxes;
+
+  private Shoreline(double originLongitude, double[] pieces) {
+    this.originLongitude = originLongitude;
+    this.pieces = pieces;
+    int count = pieces.length / 4;
+    this.boxes = new double[4 * ((count + BLOCK - 1) / BLOCK)];
+    for (int piece = 0; piece < count; piece++) {
+      int box = piece / BLOCK * 4;
+      int at = 4 * piece;
+      boolean first = piece % BLOCK == 0;
+      for (int axis = 0; axis < 2; axis++) {
+        double least = Math.min(pieces[at + axis], pieces[at + 2 + axis]);
+        double greatest = Math.max(pieces[at + axis], pieces[at + 2 + axis]);
+        boxes[box + axis] = first ? least : Math.min(boxes[box + axis], least);
+        boxes[box + 2 + axis] = first ? greatest : Math.max(boxes[box + 2 + axis], greatest);
+      }
+    }
+  }
+
+  /**
+   * No lines.
+   *
+   * @return a shoreline that separates nothing
+   */
+  public static Shoreline none() {
+    return NONE;
+  }
+
+  /**
+   * Makes a shoreline from its lines.
+   *
+   * @param lines each with at least two points in order; all lines together span less than 180° of
+   *     longitude
+   * @return the shoreline
+   * @throws IllegalArgumentException if a line has fewer than two points
+   */
+  public static Shoreline of(List<List<Position>> lines) {
+    if (lines.isEmpty()) {
+      return NONE;
+    }
+    int count = 0;
+    for (List<Position> line : lines) {
+      if (line.size() < 2) {
+        throw new IllegalArgumentException(
+            "a line of a shoreline must have at least 2 points, but had " + line.size());
+      }
+      count += line.size() - 1;
+    }
+    double origin = lines.get(0).get(0).longitudeDegrees();
+    double[] pieces = new double[4 * count];
+    int at = 0;
+    for (List<Position> line : lines) {
+      for (int i = 1; i < line.size(); i++) {
+        pieces[at++] = Angles.shortWay(line.get(i - 1).longitudeDegrees() - origin);
+        pieces[at++] = line.get(i - 1).latitudeDegrees();
+        pieces[at++] = Angles.shortWay(line.get(i).longitudeDegrees() - origin);
+        pieces[at++] = line.get(i).latitudeDegrees();
+      }
+    }
+    return new Shoreline(origin, pieces);
+  }
+
+  /**
+   * Reads a sheet of lines: headings {@code line} (any name, the same for all points of a line),
+   * {@code latitude}, {@code longitude} in decimal degrees, north and east positive; points in
+   * order.
+   *
+   * @param source what to call the sheet in messages
+   * @param reader the text; left open
+   * @return the shoreline
+   * @throws IOException if the text cannot be read
+   * @throws org.ferryglide.nav.note.InputFormatException listing every problem by line and column
+   */
+  public static Shoreline read(String source, Reader reader) throws IOException {
+    Sheet sheet = Sheet.read(source, reader, List.of("line", "latitude", "longitude"), List.of());
+    Map<String, List<Position>> lines = new LinkedHashMap<>();
+    Map<String, Sheet.Row> firstRows = new LinkedHashMap<>();
+    for (Sheet.Row row : sheet.rows()) {
+      OptionalDouble latitude = row.number("latitude", -90.0, 90.0);
+      OptionalDouble longitude = row.number("longitude", -180.0, 180.0);
+      firstRows.putIfAbsent(row.text("line"), row);
+      if (latitude.isPresent() && longitude.isPresent()) {
+        lines
+            .computeIfAbsent(row.text("line"), name -> new ArrayList<>())
+            .add(Position.ofDegrees(latitude.getAsDouble(), longitude.getAsDouble()));
+      }
+    }
+    sheet.refuseIfFaulty();
+    lines.forEach(
+        (name, points) -> {
+          if (points.size() < 2) {
+            Sheet.Row first = firstRows.getOrDefault(name, sheet.rows().get(0));
+            first.problem("line", name + " must have at least 2 points, but had 1");
+          }
+        });
+    sheet.refuseIfFaulty();
+    return of(new ArrayList<>(lines.values()));
+  }
+
+  /**
+   * Whether a line stands between two places, without allocation.
+   *
+   * @param latitude1 latitude of one place, degrees
+   * @param longitude1 longitude of one place, degrees
+   * @param latitude2 latitude of the other, degrees
+   * @param longitude2 longitude of the other, degrees
+   * @return true if the straight line between the places crosses a line; a place that lies on a
+   *     line is not separated by it; false if an argument is NaN
+   */
+  public boolean separates(
+      double latitude1, double longitude1, double latitude2, double longitude2) {
+    if (pieces.length == 0) {
+      return false;
+    }
+    double x1 = Angles.shortWay(longitude1 - originLongitude);
+    double x2 = x1 + Angles.shortWay(longitude2 - longitude1);
+    double west = Math.min(x1, x2);
+    double east = Math.max(x1, x2);
+    double south = Math.min(latitude1, latitude2);
+    double north = Math.max(latitude1, latitude2);
+    int count = pieces.length / 4;
+    for (int block = 0; block < boxes.length / 4; block++) {
+      int box = 4 * block;
+      if (boxes[box] <= east
+          && boxes[box + 2] >= west
+          && boxes[box + 1] <= north
+          && boxes[box + 3] >= south) {
+        int end = Math.min(count, (block + 1) * BLOCK);
+        for (int piece = block * BLOCK; piece < end; piece++) {
+          if (crosses(4 * piece, x1, latitude1, x2, latitude2)) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Whether the sight from 1 to 2 crosses a piece. Its ends must lie strictly on both sides of the
+   * piece; of the piece's ends one must lie to the left or on the sight and the other to the right,
+   * so that a sight through a corner crosses exactly one of the pieces that meet there.
+   */
+  private boolean crosses(int at, double x1, double y1, double x2, double y2) {
+    double ax = pieces[at];
+    double ay = pieces[at + 1];
+    double bx = pieces[at + 2];
+    double by = pieces[at + 3];
+    double side1 = side(ax, ay, bx, by, x1, y1);
+    double side2 = side(ax, ay, bx, by, x2, y2);
+    if (!(side1 > 0.0 && side2 < 0.0) && !(side1 < 0.0 && side2 > 0.0)) {
+      return false;
+    }
+    return (side(x1, y1, x2, y2, ax, ay) >= 0.0) != (side(x1, y1, x2, y2, bx, by) >= 0.0);
+  }
+
+  /** Positive if the point lies to the left of the way from a to b. */
+  private static double side(double ax, double ay, double bx, double by, double x, double y) {
+    return (bx - ax) * (y - ay) - (by - ay) * (x - ax);
+  }
+}

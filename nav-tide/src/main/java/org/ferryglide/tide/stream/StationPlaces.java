@@ -1,0 +1,116 @@
+package org.ferryglide.tide.stream;
+
+import java.io.Serializable;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.ferryglide.nav.bearing.Angles;
+
+/** Stations, how far they are, and whether land lies between. */
+final class StationPlaces implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private static final double RADIANS = Math.PI / 180.0;
+
+  /** WGS84 semi-major axis, metres (NGA.STND.0036, table 3.1). */
+  private static final double SEMI_MAJOR_AXIS = 6378137.0;
+
+  /** WGS84 first eccentricity squared, from the flattening 1/298.257223563 (same table). */
+  private static final double ECCENTRICITY_SQUARED = 6.69437999014e-3;
+
+  private final StreamStation[] stations;
+  private final Shoreline shores;
+  private final double[] latitudes;
+  private final double[] longitudes;
+
+  /** Metres in a degree of latitude at each station. */
+  private final double[] northScales;
+
+  /** Metres in a degree of longitude at each station. */
+  private final double[] eastScales;
+
+  StationPlaces(List<StreamStation> stations, Shoreline shores) {
+    if (stations.isEmpty()) {
+      throw new IllegalArgumentException("a field between stations must have at least one station");
+    }
+    Set<Object> seen = new HashSet<>();
+    for (StreamStation station : stations) {
+      if (!seen.add(station.name())) {
+        throw new IllegalArgumentException("stream station " + station.name() + " is given twice");
+      }
+      if (!seen.add(station.position())) {
+        throw new IllegalArgumentException(
+            "stream station " + station.name() + " stands at the same place as another");
+      }
+    }
+    this.stations = stations.toArray(new StreamStation[0]);
+    this.shores = shores;
+    int count = stations.size();
+    this.latitudes = new double[count];
+    this.longitudes = new double[count];
+    this.northScales = new double[count];
+    this.eastScales = new double[count];
+    for (int i = 0; i < count; i++) {
+      latitudes[i] = this.stations[i].position().latitudeDegrees();
+      longitudes[i] = this.stations[i].position().longitudeDegrees();
+      double sine = Math.sin(latitudes[i] * RADIANS);
+      double w = 1.0 - ECCENTRICITY_SQUARED * sine * sine;
+      northScales[i] =
+          RADIANS * SEMI_MAJOR_AXIS * (1.0 - ECCENTRICITY_SQUARED) / (w * Math.sqrt(w));
+      eastScales[i] = eastScale(latitudes[i]);
+    }
+  }
+
+  StationPlaces withShores(Shoreline others) {
+    return new StationPlaces(List.of(stations), others);
+  }
+
+  int count() {
+    return stations.length;
+  }
+
+  StreamStation station(int i) {
+    return stations[i];
+  }
+
+  StreamCurve curve(int i) {
+    return stations[i].curve();
+  }
+
+  double latitude(int i) {
+    return latitudes[i];
+  }
+
+  double longitude(int i) {
+    return longitudes[i];
+  }
+
+  /** Metres in a degree of longitude. */
+  static double eastScale(double latitudeDegrees) {
+    double sine = Math.sin(latitudeDegrees * RADIANS);
+    double cosineSquared = Math.max(0.0, 1.0 - sine * sine);
+    return RADIANS
+        * SEMI_MAJOR_AXIS
+        * Math.sqrt(cosineSquared / (1.0 - ECCENTRICITY_SQUARED * sine * sine));
+  }
+
+  /**
+   * Square of the distance from a station, square metres: on a plane whose degree of longitude is
+   * the mean of those at both ends.
+   *
+   * @param eastScale {@link #eastScale} of the latitude
+   */
+  double squaredDistance(int i, double latitude, double longitude, double eastScale) {
+    double difference = longitude - longitudes[i];
+    if (!(Math.abs(difference) <= 180.0)) {
+      difference = Angles.shortWay(difference);
+    }
+    double east = difference * 0.5 * (eastScale + eastScales[i]);
+    double north = (latitude - latitudes[i]) * northScales[i];
+    return east * east + north * north;
+  }
+
+  boolean isCutOff(int i, double latitude, double longitude) {
+    return shores.separates(latitude, longitude, latitudes[i], longitudes[i]);
+  }
+}
