@@ -22,4 +22,5 @@ module org.ferryglide.nav {
   exports org.ferryglide.nav.magnetic;
   exports org.ferryglide.nav.water;
   exports org.ferryglide.nav.steer;
+  exports org.ferryglide.nav.fix;
 }

@@ -1,0 +1,81 @@
+package org.ferryglide.nav.fix;
+
+import java.util.Objects;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.RhumbLines;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * A position line of earlier, carried forward along the run made good since: what a running fix is
+ * made of.
+ *
+ * <p>The run is over the ground, stream and leeway included; a stream left out is an error of the
+ * fix, mile for mile. How uncertain the run is widens the line.
+ *
+ * <pre>{@code
+ * TransferredLine earlier =
+ *     TransferredLine.between(firstBearing, reckonedThen, reckonedNow, errorOfTheRun);
+ * FixOutcome fix = FixSolver.standard().solve(List.of(earlier, secondBearing));
+ * }</pre>
+ *
+ * @param original the line as it was observed
+ * @param course course made good over the ground since
+ * @param run distance made good over the ground since, at least 0
+ * @param uncertainty how far off the run may be
+ */
+public record TransferredLine(
+    PositionLine original, TrueBearing course, Distance run, Covariance uncertainty)
+    implements PositionLine {
+
+  private static final long serialVersionUID = 1L;
+
+  /**
+   * Takes all parts.
+   *
+   * @param original the line as it was observed
+   * @param course course made good over the ground since
+   * @param run distance made good over the ground since
+   * @param uncertainty how far off the run may be
+   * @throws IllegalArgumentException if {@code run} is negative
+   */
+  public TransferredLine {
+    Objects.requireNonNull(original, "original");
+    Objects.requireNonNull(course, "course");
+    Objects.requireNonNull(uncertainty, "uncertainty");
+    Arguments.notNegative(run.metres(), "run", "metres");
+  }
+
+  /**
+   * A line carried from one reckoned position to another; only the rhumb line between them matters,
+   * not where both are.
+   *
+   * @param original the line as it was observed
+   * @param then the reckoned position when it was observed
+   * @param now the reckoned position now
+   * @param uncertainty how far off the run may be
+   * @return the line as it holds now
+   */
+  public static TransferredLine between(
+      PositionLine original, Position then, Position now, Covariance uncertainty) {
+    double[] courseAndMetres = new double[2];
+    RhumbLines.inverse(
+        then.latitudeDegrees(),
+        then.longitudeDegrees(),
+        now.latitudeDegrees(),
+        now.longitudeDegrees(),
+        courseAndMetres,
+        0);
+    return new TransferredLine(
+        original,
+        TrueBearing.ofDegrees(courseAndMetres[0]),
+        Distance.ofMetres(courseAndMetres[1]),
+        uncertainty);
+  }
+
+  @Override
+  public String name() {
+    return original.name() + " transferred";
+  }
+}
