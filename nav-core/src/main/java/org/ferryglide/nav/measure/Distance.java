@@ -209,6 +209,17 @@ public record Distance(double metres) implements Comparable<Distance>, Serializa
     return MeasureText.rounded(nauticalMiles(), decimals) + " NM";
   }
 
+  /**
+   * Kilometres with their unit, for people.
+   *
+   * @param decimals digits after the decimal point, in [0, 9]
+   * @return for example {@code 9.6 km}, rounded half up
+   * @throws IllegalArgumentException if {@code decimals} is outside [0, 9]
+   */
+  public String inKilometres(int decimals) {
+    return MeasureText.rounded(kilometres(), decimals) + " km";
+  }
+
   /** Metres, without loss: {@code 9630.4 m}. */
   @Override
   public String toString() {

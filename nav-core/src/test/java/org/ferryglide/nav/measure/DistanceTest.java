@@ -72,6 +72,7 @@ class DistanceTest {
   @Test
   void peopleSeeRoundedNauticalMiles() {
     assertEquals("5.2 NM", Distance.ofNauticalMiles(5.2).inNauticalMiles(1));
+    assertEquals("9.6 km", Distance.ofNauticalMiles(5.2).inKilometres(1));
     assertEquals("5 NM", Distance.ofNauticalMiles(5.2).inNauticalMiles(0));
     assertThrows(IllegalArgumentException.class, () -> Distance.ZERO.inNauticalMiles(10));
   }
