@@ -11,7 +11,6 @@ module org.ferryglide.tide {
   requires static org.jspecify;
 
   exports org.ferryglide.tide.height;
-  exports org.ferryglide.tide.harmonic;
   exports org.ferryglide.tide.sheet;
   exports org.ferryglide.tide.stream;
 }

@@ -1,0 +1,294 @@
+package org.ferryglide.examples;
+
+import java.io.PrintStream;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.ferryglide.nav.bearing.MagneticBearing;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.AngleForm;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.steer.OffLine;
+import org.ferryglide.nav.steer.Outcome;
+import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.steer.TimedHeading;
+import org.ferryglide.nav.steer.TrackPoint;
+import org.ferryglide.tide.height.TableCurve;
+import org.ferryglide.tide.height.TideEvent;
+import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.stream.HourlyStream;
+
+/** Prints a laid-off passage as plain text; times late, speeds slow, never to the second. */
+final class PassagePrinter {
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd", Locale.ROOT);
+
+  private final PrintStream out;
+  private final ZoneOffset offset;
+
+  PassagePrinter(PrintStream out, ZoneOffset offset) {
+    this.out = out;
+    this.offset = offset;
+  }
+
+  void print(Scenario scenario, List<LaidOffLeg> legs) {
+    out.println(scenario.name());
+    out.println(
+        DAY.format(scenario.start())
+            + ", leaving at "
+            + CLOCK.format(scenario.start())
+            + ", paddling at "
+            + scenario.speed().inKnots(1)
+            + "; clock times are UTC"
+            + offset);
+    out.println("printed rose " + scenario.rose().printed());
+    Set<String> notes = new LinkedHashSet<>();
+    for (int i = 0; i < legs.size(); i++) {
+      printLeg(i + 1, legs.size(), legs.get(i));
+      legs.get(i).notes().forEach(note -> notes.add(line(note)));
+    }
+    printLanding(scenario, legs.get(legs.size() - 1), notes);
+    out.println();
+    out.println("Notes");
+    notes.forEach(note -> out.println("  " + note));
+    printCautions();
+  }
+
+  private void printLeg(int number, int count, LaidOffLeg leg) {
+    TrueBearing course = leg.leg().initialCourse();
+    out.println();
+    out.println(
+        "Leg " + number + " of " + count + ": " + leg.from().name() + " to " + leg.to().name());
+    row("from", leg.from().position().text(AngleForm.DEGREES_MINUTES, 1));
+    row("to", leg.to().position().text(AngleForm.DEGREES_MINUTES, 1));
+    row(
+        "course",
+        course.threeDigits()
+            + " true, "
+            + course.nearestPoint(16).pointName()
+            + "; "
+            + leg.leg().length().inNauticalMiles(1)
+            + " ("
+            + leg.leg().length().inKilometres(1)
+            + ")");
+    row(
+        "magnetic",
+        magnetic(course, leg.roseVariation())
+            + " by the printed rose ("
+            + leg.roseVariation().degreesAndMinutes()
+            + "), "
+            + magnetic(course, leg.modelVariation())
+            + " by "
+            + leg.modelName()
+            + " ("
+            + leg.modelVariation().degreesAndMinutes()
+            + ")");
+    row(
+        "back bearing",
+        "look back along "
+            + course.reciprocal().threeDigits()
+            + " true, "
+            + magnetic(course.reciprocal(), leg.roseVariation())
+            + " magnetic, "
+            + course.reciprocal().nearestPoint(16).pointName());
+    if (leg.departure().isEmpty()) {
+      row("to steer", "not worked out: the leg before it is not possible");
+      return;
+    }
+    Instant departure = leg.departure().get();
+    printStream(leg, departure);
+    leg.oneHeading().ifPresent(outcome -> printOutcome("one heading", leg, outcome));
+    leg.trackHeld().ifPresent(outcome -> printOutcome("track held", leg, outcome));
+  }
+
+  /**
+   * The table's hours that the leg meets, from the one before its start to the one after its end.
+   */
+  private void printStream(LaidOffLeg leg, Instant departure) {
+    HourlyStream stream = leg.stream();
+    row(
+        "stream",
+        stream.table().station()
+            + ", "
+            + leg.streamDistance().inNauticalMiles(1)
+            + " from the middle of the leg; hours about high water at "
+            + stream.tides().port());
+    TideEvent highWater = stream.tides().highWaterNearest(departure);
+    Instant until = leg.arrival().orElse(departure.plus(Duration.ofHours(1)));
+    long hour = Math.floorDiv(Duration.between(highWater.time(), departure).toMinutes(), 60L);
+    Instant time = highWater.time().plus(Duration.ofHours(hour));
+    while (true) {
+      TideEvent nearest = stream.tides().highWaterNearest(time);
+      long label = Math.round(Duration.between(nearest.time(), time).toMinutes() / 60.0);
+      row(
+          "",
+          clock(time)
+              + "  HW"
+              + (label == 0 ? "  " : label > 0 ? "+" + label : Long.toString(label))
+              + "  "
+              + stream.at(time).map(Velocity::setAndRate).orElse("no data"));
+      if (!time.isBefore(until)) {
+        return;
+      }
+      time = time.plus(Duration.ofHours(1));
+    }
+  }
+
+  private void printOutcome(String strategy, LaidOffLeg leg, Outcome<SteeredLeg> outcome) {
+    Optional<SteeredLeg> solved = outcome.solved();
+    if (solved.isPresent()) {
+      printSolved(strategy, leg, solved.get());
+    }
+    outcome.notPossible().ifPresent(reason -> printNotPossible(strategy, reason));
+  }
+
+  private void printSolved(String strategy, LaidOffLeg leg, SteeredLeg steered) {
+    Variation variation = leg.roseVariation();
+    List<TimedHeading> headings = steered.headings();
+    if (headings.size() == 1) {
+      row(strategy, "steer " + trueAndMagnetic(steered.courseToSteer(), variation));
+    } else {
+      StringBuilder text = new StringBuilder("steer ");
+      String last = "";
+      for (TrackPoint point : steered.groundTrack().pointsEvery(1800.0)) {
+        String heading = trueAndMagnetic(point.heading(), variation);
+        if (!heading.equals(last)) {
+          text.append(last.isEmpty() ? "" : ", then ").append(heading);
+          text.append(" at ").append(clock(point.time()));
+        }
+        last = heading;
+      }
+      row(strategy, text.toString());
+    }
+    row(
+        "",
+        Math.floor(steered.speedMadeGood().knots() * 10.0) / 10.0
+            + " kn made good, "
+            + minutesUp(steered.time())
+            + " min, ETA "
+            + clock(up(steered.arrival())));
+    OffLine off = steered.greatestOffLine();
+    if (off.side() == OffLine.Side.NEITHER) {
+      row("", "stays on the line");
+    } else {
+      row(
+          "",
+          "strays "
+              + Math.ceil(off.distance().magnitude().nauticalMiles() * 100.0) / 100.0
+              + " NM to the "
+              + off.side()
+              + " of the line, most at "
+              + clock(off.time()));
+    }
+  }
+
+  private void printNotPossible(String strategy, NotPossible reason) {
+    row(strategy, "NOT POSSIBLE: " + reason.message());
+  }
+
+  private void printLanding(Scenario scenario, LaidOffLeg last, Set<String> notes) {
+    out.println();
+    Optional<Instant> arrival = last.arrival();
+    TideTable table = scenario.tides().get(scenario.landingPort());
+    if (arrival.isEmpty() || table == null) {
+      out.println("Landing: not worked out, the passage is not possible as planned");
+      return;
+    }
+    Instant time = arrival.get();
+    TableCurve cosine = TableCurve.cosine(table);
+    TableCurve twelfths = TableCurve.twelfths(table);
+    out.println("Landing at " + last.to().name() + " about " + clock(up(time)));
+    if (cosine.heightMetresAt(time).isEmpty()) {
+      row("height", "the tide table of " + table.port() + " does not reach that time");
+      return;
+    }
+    row(
+        "height",
+        metres(cosine.heightMetresAt(time).getAsDouble())
+            + " above "
+            + table.datum()
+            + " by the cosine, "
+            + metres(twelfths.heightMetresAt(time).getAsDouble())
+            + " by the rule of twelfths, tide of "
+            + table.port());
+    table.lastUpTo(time).ifPresent(before -> row("", "after " + water(before)));
+    table.firstAfter(time).ifPresent(after -> row("", "before " + water(after)));
+    TideEvent highWater = table.highWaterNearest(time);
+    row("range", metres(table.rangeMetres(highWater)) + " about the nearest high water");
+    cosine.notesAt(time).forEach(note -> notes.add(line(note)));
+  }
+
+  private String water(TideEvent event) {
+    return (event.isHigh() ? "high" : "low")
+        + " water "
+        + clock(event.time())
+        + ", "
+        + metres(event.heightMetres());
+  }
+
+  private void printCautions() {
+    out.println();
+    out.println("Cautions");
+    for (String caution : CAUTIONS) {
+      out.println("  " + caution);
+    }
+  }
+
+  private static final List<String> CAUTIONS =
+      List.of(
+          "Official charts, tide tables, stream tables and forecasts come first, and the advice of the",
+          "coastguard; local rules and trained judgement decide. This is a sum, not a permission to go.",
+          "Tables predict; weather moves heights, times and rates. A stream between two stations is a",
+          "guess. Check dangers along the path that is really swept, not only along the line.",
+          "Look at the sea before launching, and leave your plan and an overdue time ashore.");
+
+  private void row(String label, String text) {
+    StringBuilder line = new StringBuilder("  ").append(label);
+    while (line.length() < 16) {
+      line.append(' ');
+    }
+    out.println(line.append(text));
+  }
+
+  private static String line(Note note) {
+    return note.severity().toString().toLowerCase(Locale.ROOT) + ": " + note.text();
+  }
+
+  private static String magnetic(TrueBearing bearing, Variation variation) {
+    MagneticBearing magnetic = bearing.toMagnetic(variation);
+    return magnetic.threeDigits();
+  }
+
+  private static String trueAndMagnetic(TrueBearing heading, Variation variation) {
+    return heading.threeDigits() + " true, " + magnetic(heading, variation) + " magnetic";
+  }
+
+  private static String metres(double metres) {
+    return Math.rint(metres * 10.0) / 10.0 + 0.0 + " m";
+  }
+
+  private static long minutesUp(Duration time) {
+    return (time.toMillis() + 59_999) / 60_000;
+  }
+
+  /** Rounded later: an ETA that is too early is the dangerous one. */
+  private static Instant up(Instant time) {
+    Instant minute = time.truncatedTo(ChronoUnit.MINUTES);
+    return minute.equals(time) ? time : minute.plus(1, ChronoUnit.MINUTES);
+  }
+
+  private String clock(Instant time) {
+    return CLOCK.format(time.atOffset(offset));
+  }
+}

@@ -1,0 +1,210 @@
+package org.ferryglide.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The main job as its user meets it: a folder in, a printed passage or a clear refusal out. */
+class LayOffTest {
+  private static final Path EXAMPLE = Path.of("scenarios", "ollen-skerries");
+
+  @TempDir Path folder;
+
+  @BeforeEach
+  void copyTheExample() throws IOException {
+    try (Stream<Path> files = Files.walk(EXAMPLE)) {
+      for (Path file : (Iterable<Path>) files::iterator) {
+        Path target = folder.resolve(EXAMPLE.relativize(file).toString());
+        if (Files.isDirectory(file)) {
+          Files.createDirectories(target);
+        } else {
+          Files.copy(file, target);
+        }
+      }
+    }
+  }
+
+  /** What a run left behind. */
+  private record Run(int status, String out, String err) {}
+
+  private Run run() {
+    return run(folder.toString());
+  }
+
+  private static Run run(String... args) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    int status =
+        LayOff.run(
+            args,
+            new PrintStream(out, true, StandardCharsets.UTF_8),
+            new PrintStream(err, true, StandardCharsets.UTF_8));
+    return new Run(
+        status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+  }
+
+  private void edit(String file, String from, String to) throws IOException {
+    Path path = folder.resolve(file);
+    String text = Files.readString(path);
+    assertTrue(text.contains(from), file + " no longer has " + from);
+    Files.writeString(path, text.replace(from, to));
+  }
+
+  private void append(String file, String line) throws IOException {
+    Files.writeString(folder.resolve(file), Files.readString(folder.resolve(file)) + line + "\n");
+  }
+
+  private static List<String> lines(String text, String start) {
+    return text.lines().filter(line -> line.startsWith(start)).toList();
+  }
+
+  @Test
+  void theExampleIsLaidOffLegByLeg() {
+    Run run = run();
+    assertEquals("", run.err);
+    assertEquals(0, run.status);
+    assertEquals(4, lines(run.out, "Leg ").size());
+    for (String wanted :
+        List.of(
+            "course",
+            "magnetic",
+            "back bearing",
+            "stream",
+            "one heading",
+            "track held",
+            "made good",
+            "ETA",
+            "strays",
+            "Landing",
+            "Notes",
+            "Cautions",
+            "Official charts")) {
+      assertTrue(run.out.contains(wanted), wanted);
+    }
+  }
+
+  /**
+   * Plane trigonometry of the printed positions by hand: 1.8' north, 2.4' west to east at 46.2°.
+   */
+  @Test
+  void theFirstCourseIsWhatThePlotterGives() {
+    assertTrue(run().out.contains("043° true, northeast; 2.5 NM (4.5 km)"), run().out);
+  }
+
+  @Test
+  void theBackBearingIsTheCourseTurnedRound() {
+    assertTrue(run().out.contains("look back along 223° true"));
+  }
+
+  @Test
+  void oneMoreWayPointIsOneMoreLeg() throws IOException {
+    append("waypoints.csv", "Far Skerry,46°16.0'N 026°06.0'W");
+    Run run = run();
+    assertEquals(5, lines(run.out, "Leg ").size());
+    assertTrue(run.out.contains("Leg 5 of 5: Dunlathe Landing to Far Skerry"));
+  }
+
+  @Test
+  void aStreamTooStrongIsNotPossibleAndTheRestIsStillLaidOff() throws IOException {
+    edit("streams.csv", "-4,006,1.7,0.8", "-4,006,9.7,6.8");
+    edit("streams.csv", "-3,005,2.1,1.0", "-3,005,9.1,6.0");
+    Run run = run();
+    assertEquals(0, run.status);
+    assertTrue(run.out.contains("NOT POSSIBLE"), run.out);
+    assertEquals(4, lines(run.out, "Leg ").size());
+  }
+
+  @Test
+  void anotherSpeedIsAnotherTime() throws IOException {
+    String before = run().out;
+    edit("passage.csv", "3.5 kn", "4.0 kn");
+    assertFalse(run().out.equals(before));
+  }
+
+  @Test
+  void aMissingFileIsNamed() throws IOException {
+    Files.delete(folder.resolve("waypoints.csv"));
+    Run run = run();
+    assertEquals(2, run.status);
+    assertEquals(folder.resolve("waypoints.csv") + ": the file is missing\n", run.err);
+    assertEquals("", run.out);
+  }
+
+  @Test
+  void aMissingFolderIsNamed() {
+    Run run = run(folder.resolve("nowhere").toString());
+    assertEquals(2, run.status);
+    assertEquals(folder.resolve("nowhere") + ": there is no such scenario folder\n", run.err);
+    assertEquals(2, run("one", "two").status);
+  }
+
+  @Test
+  void aWrongPositionIsRefusedByLineAndColumn() throws IOException {
+    edit("waypoints.csv", "46°11.8'N 026°17.6'W", "46°61.8'N 026°17.6'W");
+    Run run = run();
+    assertEquals(2, run.status);
+    assertEquals(
+        folder.resolve("waypoints.csv")
+            + ", line 4, column 2: position: minutes must be in [0, 60): at character 4 ('6') of"
+            + " \"46°61.8'N 026°17.6'W\"\n",
+        run.err);
+  }
+
+  @Test
+  void everyProblemOfAFileIsListed() throws IOException {
+    edit("passage.csv", "3.5 kn", "3.5");
+    edit("passage.csv", "2026-06-14T11:40+01:00", "14 June");
+    edit("passage.csv", "landing port,Dunlathe", "landing port,Elsewhere");
+    Run run = run();
+    assertEquals(2, run.status);
+    assertEquals(3, run.err.lines().count(), run.err);
+    assertTrue(run.err.contains("passage.csv, line 4, column 2: value: must be a date and time"));
+    assertTrue(run.err.contains("passage.csv, line 5, column 2: value: the unit must be kn"));
+    assertTrue(run.err.contains("passage.csv, line 7, column 2: value: must be one of the ports"));
+  }
+
+  @Test
+  void anUnknownItemAndAMissingOneAreRefused() throws IOException {
+    edit("passage.csv", "paddling speed", "speed");
+    Run run = run();
+    assertTrue(run.err.contains("passage.csv: item paddling speed is missing"), run.err);
+    assertTrue(run.err.contains("line 5, column 1: item: must be one of"), run.err);
+  }
+
+  @Test
+  void aStreamTableWithoutItsPortIsRefused() throws IOException {
+    Files.delete(folder.resolve("tides/orrin-quay.csv"));
+    Run run = run();
+    assertEquals(2, run.status);
+    assertTrue(run.err.contains("Orrin Quay"), run.err);
+  }
+
+  @Test
+  void aTideTableOutOfOrderIsRefusedByLine() throws IOException {
+    edit("tides/orrin-quay.csv", "2026-06-12T15:31+01:00", "2026-06-11T15:31+01:00");
+    Run run = run();
+    assertEquals(2, run.status);
+    assertTrue(run.err.contains("orrin-quay.csv, line 5"), run.err);
+  }
+
+  @Test
+  void aDayWithoutTidesIsNotPossibleRatherThanGuessed() throws IOException {
+    edit("passage.csv", "2026-06-14", "2026-07-14");
+    Run run = run();
+    assertEquals(0, run.status);
+    assertTrue(run.out.contains("NOT POSSIBLE"), run.out);
+    assertTrue(run.out.contains("no data"), run.out);
+  }
+}
