@@ -23,8 +23,8 @@ public final class TideExtremes {
   /** How far from a seam its slopes are taken, seconds. */
   private static final double BESIDE_SEAM_SECONDS = 1e-3;
 
-  /** Slopes below this are level water: a thousandth of a millimetre in a fortnight, m/s. */
-  private static final double LEVEL_METRES_PER_SECOND = 1e-12;
+  /** Slopes below this are level water: a millionth of a millimetre in a month, m/s. */
+  private static final double LEVEL_METRES_PER_SECOND = 1e-16;
 
   private final TideCurve curve;
   private final List<TideEvent> found = new ArrayList<>();
