@@ -1,0 +1,238 @@
+package org.ferryglide.tide.harmonic;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.note.InputFormatException;
+
+/**
+ * The harmonic constants of one series at one place: its mean, and amplitude and phase lag of every
+ * constituent, with the nodal scheme they were found with.
+ *
+ * <p>Heights have amplitudes in metres, a component of a stream in metres a second; the constants
+ * themselves do not ask.
+ *
+ * <pre>{@code
+ * HarmonicConstants constants =
+ *     HarmonicConstants.of(
+ *         NodalScheme.schureman(),
+ *         2.41,
+ *         List.of(
+ *             new HarmonicConstant(Constituents.M2, 1.52, new GreenwichPhaseLag(109.2)),
+ *             new HarmonicConstant(Constituents.S2, 0.53, new GreenwichPhaseLag(151.0))));
+ * }</pre>
+ */
+public final class HarmonicConstants implements Serializable {
+
+  private static final long serialVersionUID = 1L;
+
+  private final NodalScheme scheme;
+  private final double mean;
+
+  @SuppressWarnings("serial") // List.copyOf gives a serializable list of serializable constants
+  private final List<HarmonicConstant> list;
+
+  private HarmonicConstants(NodalScheme scheme, double mean, List<HarmonicConstant> list) {
+    this.scheme = Objects.requireNonNull(scheme, "scheme");
+    this.mean = Arguments.finite(mean, "mean", "units of the series");
+    this.list = List.copyOf(list);
+    Set<String> names = new HashSet<>();
+    for (HarmonicConstant constant : this.list) {
+      Constituent constituent = constant.constituent();
+      if (!names.add(constituent.name())) {
+        throw new IllegalArgumentException(
+            "each constituent must stand once, but " + constituent + " stands twice");
+      }
+      if (!scheme.knows(constituent)) {
+        throw CompoundNodes.unknown(constituent, scheme);
+      }
+    }
+  }
+
+  /**
+   * Puts constants together.
+   *
+   * @param scheme the nodal scheme they were found with
+   * @param mean the mean of the series, in its unit: for heights, mean level above the datum
+   * @param list amplitude and lag of every constituent, each constituent once
+   * @return the constants
+   * @throws IllegalArgumentException if {@code mean} is NaN or infinite, a constituent stands
+   *     twice, or the scheme does not know one
+   */
+  public static HarmonicConstants of(NodalScheme scheme, double mean, List<HarmonicConstant> list) {
+    return new HarmonicConstants(scheme, mean, list);
+  }
+
+  /**
+   * Reads a station's constants from a sheet; {@link HarmonicConstantsSheet} tells its columns.
+   *
+   * @param source what to call the sheet in messages, usually the file's name
+   * @param reader the sheet
+   * @param scheme the nodal scheme they were found with, which tells what names mean
+   * @return the constants
+   * @throws IOException if the sheet cannot be read
+   * @throws InputFormatException listing everything wrong with the sheet by line and column
+   */
+  public static HarmonicConstants read(String source, Reader reader, NodalScheme scheme)
+      throws IOException {
+    return HarmonicConstantsSheet.read(source, reader, scheme, List.of());
+  }
+
+  /**
+   * The nodal scheme that the constants belong to.
+   *
+   * @return the scheme
+   */
+  public NodalScheme scheme() {
+    return scheme;
+  }
+
+  /**
+   * The mean of the series.
+   *
+   * @return in the unit of the series
+   */
+  public double mean() {
+    return mean;
+  }
+
+  /**
+   * All constants in the order they were given.
+   *
+   * @return unmodifiable list
+   */
+  public List<HarmonicConstant> list() {
+    return list;
+  }
+
+  /**
+   * The constituents in the order of {@link #list}.
+   *
+   * @return unmodifiable list
+   */
+  public List<Constituent> constituents() {
+    return List.copyOf(
+        list.stream().map(HarmonicConstant::constituent).collect(Collectors.toList()));
+  }
+
+  /**
+   * The constant of one constituent.
+   *
+   * @param name name of the constituent, as the scheme understands it
+   * @return the constant; empty if there is none
+   */
+  public Optional<HarmonicConstant> constant(String name) {
+    return ConstituentNames.find(name, constituents())
+        .map(found -> list.get(constituents().indexOf(found)));
+  }
+
+  /**
+   * The amplitude of one constituent.
+   *
+   * @param name name of the constituent
+   * @return in the unit of the series; 0 if the constituent is not among the constants
+   */
+  public double amplitude(String name) {
+    return constant(name).map(HarmonicConstant::amplitude).orElse(0.0);
+  }
+
+  /**
+   * The same constants about another mean.
+   *
+   * @param newMean the mean of the series, in its unit
+   * @return the constants
+   * @throws IllegalArgumentException if {@code newMean} is NaN or infinite
+   */
+  public HarmonicConstants withMean(double newMean) {
+    return new HarmonicConstants(scheme, newMean, list);
+  }
+
+  /**
+   * The same constants without some of the constituents; SA and SSA are mostly weather, and a
+   * prediction of the tide alone leaves them out.
+   *
+   * @param names names of the constituents to leave out; names not among the constants are let pass
+   * @return the constants that are left
+   */
+  public HarmonicConstants without(String... names) {
+    List<HarmonicConstant> left = new ArrayList<>(list);
+    for (String name : names) {
+      constant(name).ifPresent(left::remove);
+    }
+    return new HarmonicConstants(scheme, mean, left);
+  }
+
+  /**
+   * The series made larger or smaller, its mean as well.
+   *
+   * @param factor what to multiply by, not negative
+   * @return the constants
+   * @throws IllegalArgumentException if {@code factor} is NaN, infinite or negative
+   */
+  public HarmonicConstants scaledBy(double factor) {
+    Arguments.notNegative(factor, "factor", "times");
+    List<HarmonicConstant> scaled = new ArrayList<>();
+    for (HarmonicConstant c : list) {
+      scaled.add(new HarmonicConstant(c.constituent(), factor * c.amplitude(), c.lag()));
+    }
+    return new HarmonicConstants(scheme, factor * mean, scaled);
+  }
+
+  /**
+   * The sum of two series, constituent by constituent.
+   *
+   * @param other constants of the same scheme
+   * @return constants that predict the sum of what the two predict
+   * @throws IllegalArgumentException if the schemes differ
+   */
+  public HarmonicConstants plus(HarmonicConstants other) {
+    if (!scheme.equals(other.scheme)) {
+      throw new IllegalArgumentException(
+          "constants must be of the scheme of "
+              + scheme.name()
+              + ", but were of "
+              + other.scheme.name());
+    }
+    Map<Constituent, double[]> sums = new LinkedHashMap<>();
+    for (HarmonicConstants one : List.of(this, other)) {
+      for (HarmonicConstant c : one.list) {
+        double[] sum = sums.computeIfAbsent(c.constituent(), none -> new double[2]);
+        double lag = Math.toRadians(c.greenwichLagDegrees());
+        sum[0] += c.amplitude() * Math.cos(lag);
+        sum[1] += c.amplitude() * Math.sin(lag);
+      }
+    }
+    List<HarmonicConstant> added = new ArrayList<>();
+    sums.forEach(
+        (constituent, sum) ->
+            added.add(
+                new HarmonicConstant(
+                    constituent,
+                    Math.hypot(sum[0], sum[1]),
+                    new GreenwichPhaseLag(Math.toDegrees(Math.atan2(sum[1], sum[0]))))));
+    return new HarmonicConstants(scheme, mean + other.mean, added);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof HarmonicConstants that
+        && scheme.equals(that.scheme)
+        && Double.compare(mean, that.mean) == 0
+        && list.equals(that.list);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(mean, list);
+  }
+}

@@ -1,0 +1,138 @@
+package org.ferryglide.tide.harmonic;
+
+import java.io.Serializable;
+import java.time.Instant;
+import java.util.List;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.tide.height.TideCurve;
+import org.ferryglide.tide.height.TideTable;
+
+/**
+ * The height of the tide at a place predicted from its harmonic constants.
+ *
+ * <p>Weather is not in it: wind and air pressure raise and lower the sea by decimetres, surges by
+ * metres. Official tables come first.
+ *
+ * <pre>{@code
+ * HarmonicConstants constants =
+ *     HarmonicConstants.read("skarra.csv", reader, NodalScheme.schureman());
+ * HarmonicTide tide =
+ *     HarmonicTide.of("Skarra", "chart datum", constants, NodalConvention.MID_YEAR);
+ * OptionalDouble height = tide.heightMetresAt(Instant.parse("2026-06-01T09:30:00Z"));
+ * TideTable june = tide.table(from, to);
+ * }</pre>
+ *
+ * <p>With an agency's own constants and its own convention it gives the agency's own heights to
+ * what they are printed to: against official US predictions 0.6 mm rms and at most 1.5 mm, high and
+ * low water to the minute.
+ */
+public final class HarmonicTide implements TideCurve, Serializable {
+
+  private static final long serialVersionUID = 1L;
+
+  private final String place;
+  private final String datum;
+  private final HarmonicPredictor predictor;
+
+  private HarmonicTide(String place, String datum, HarmonicPredictor predictor) {
+    this.place = place;
+    this.datum = datum;
+    this.predictor = predictor;
+  }
+
+  /**
+   * Makes the tide of a place.
+   *
+   * @param place name of the place
+   * @param datum name of the level that the constants' mean is measured from
+   * @param constants the constants, amplitudes and mean in metres
+   * @param convention when their nodal corrections are taken
+   * @return the tide
+   * @throws IllegalArgumentException if a name is empty
+   */
+  public static HarmonicTide of(
+      String place, String datum, HarmonicConstants constants, NodalConvention convention) {
+    if (place.trim().isEmpty() || datum.trim().isEmpty()) {
+      throw new IllegalArgumentException("place and datum of a tide must not be empty");
+    }
+    return new HarmonicTide(place, datum, HarmonicPredictor.of(constants, convention));
+  }
+
+  /**
+   * Where the tide is predicted.
+   *
+   * @return name of the place
+   */
+  public String place() {
+    return place;
+  }
+
+  @Override
+  public String datum() {
+    return datum;
+  }
+
+  /**
+   * What predicts the heights, for many of them at once.
+   *
+   * @return the predictor, in metres above {@link #datum}
+   */
+  public HarmonicPredictor predictor() {
+    return predictor;
+  }
+
+  @Override
+  public double startSeconds() {
+    return predictor.startSeconds();
+  }
+
+  @Override
+  public double endSeconds() {
+    return Math.nextDown(predictor.endSeconds());
+  }
+
+  @Override
+  public double heightMetres(double epochSeconds) {
+    return predictor.value(epochSeconds);
+  }
+
+  @Override
+  public double slopeMetresPerSecond(double epochSeconds) {
+    return predictor.rate(epochSeconds);
+  }
+
+  @Override
+  public double greatestSlopeChange(double fromSeconds, double toSeconds) {
+    return predictor.greatestRateChange(fromSeconds, toSeconds);
+  }
+
+  @Override
+  public double nextSeamAfter(double epochSeconds) {
+    return predictor.nextSeamAfter(epochSeconds);
+  }
+
+  /**
+   * The high and low waters between two instants as a table.
+   *
+   * @param from start
+   * @param to end
+   * @return the waters strictly between
+   * @throws IllegalArgumentException if there are fewer than two
+   */
+  public TideTable table(Instant from, Instant to) {
+    return TideTable.of(place, datum, extremes(from, to));
+  }
+
+  /**
+   * That the tide alone is predicted, and near New Year in the mid-year convention the step there.
+   *
+   * @param instant when
+   * @return the notes; none for a time without data
+   */
+  @Override
+  public List<Note> notesAt(Instant instant) {
+    double seconds = EpochSeconds.of(instant);
+    return Double.isNaN(heightMetres(seconds)) ? List.of() : HarmonicNotes.of(predictor, seconds);
+  }
+}

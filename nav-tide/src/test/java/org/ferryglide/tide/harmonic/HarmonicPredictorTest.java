@@ -1,0 +1,258 @@
+package org.ferryglide.tide.harmonic;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.tide.sheet.Sheet;
+import org.junit.jupiter.api.Test;
+
+class HarmonicPredictorTest {
+  /** What official predictions are met to, from constants printed to 1 mm and 0.1°. */
+  private static final double OFFICIAL_RMS_METRES = 0.0006;
+
+  private static final double OFFICIAL_WORST_METRES = 0.0015;
+  private static final double OFFICIAL_WORST_CM_S = 0.1;
+
+  private static final double KNOT_CM_S = 185200.0 / 3600.0;
+
+  /** The accuracy promised for samples by the block, against the sum of cosines. */
+  private static final double BLOCK_METRES = 1e-9;
+
+  private static final double HONOLULU_MEAN_MLLW = 0.251;
+  private static final String ANCHORAGE = "9455920";
+  private static final String HONOLULU = "1612340";
+
+  @Test
+  void officialHeightsOfThirtyOneStationsAreMet() {
+    double squares = 0.0;
+    double worst = 0.0;
+    int count = 0;
+    for (Sheet.Row row : Published.rows("us-hourly-2021-01-01.csv", "station", "utc", "height_m")) {
+      String station = row.text("station");
+      HarmonicPredictor predictor =
+          HarmonicPredictor.of(
+              Published.us(station).withMean(Published.usMean(station, "above_station_datum_m")),
+              NodalConvention.MID_YEAR);
+      double error = predictor.value(Published.seconds(row)) - Published.number(row, "height_m");
+      squares += error * error;
+      worst = Math.max(worst, Math.abs(error));
+      count++;
+    }
+    assertEquals(31 * 24, count);
+    assertWithin(OFFICIAL_RMS_METRES, Math.sqrt(squares / count), "rms");
+    assertWithin(OFFICIAL_WORST_METRES, worst, "worst");
+  }
+
+  @Test
+  void officialSixMinuteHeightsAreMet() {
+    HarmonicPredictor predictor =
+        HarmonicPredictor.of(
+            Published.us(HONOLULU).withMean(HONOLULU_MEAN_MLLW), NodalConvention.MID_YEAR);
+    double squares = 0.0;
+    double worst = 0.0;
+    int count = 0;
+    for (Sheet.Row row : Published.rows("us-six-minutes-honolulu-2023.csv", "utc", "height_m")) {
+      double error = predictor.value(Published.seconds(row)) - Published.number(row, "height_m");
+      squares += error * error;
+      worst = Math.max(worst, Math.abs(error));
+      count++;
+    }
+    assertWithin(OFFICIAL_RMS_METRES, Math.sqrt(squares / count), "rms");
+    assertWithin(OFFICIAL_WORST_METRES, worst, "worst");
+  }
+
+  @Test
+  void officialCurrentIsMetByTheSameSum() {
+    List<HarmonicConstant> list = new ArrayList<>();
+    for (Sheet.Row row :
+        Published.rows(
+            "us-current-constants-cb0102.csv",
+            "constituent",
+            "amplitude_kn",
+            "phase_lag_greenwich_deg")) {
+      list.add(
+          new HarmonicConstant(
+              NodalScheme.schureman().constituent(row.text("constituent")).orElseThrow(),
+              KNOT_CM_S * Published.number(row, "amplitude_kn"),
+              new GreenwichPhaseLag(Published.number(row, "phase_lag_greenwich_deg"))));
+    }
+    HarmonicPredictor predictor =
+        HarmonicPredictor.of(
+            HarmonicConstants.of(NodalScheme.schureman(), 2.31, list), NodalConvention.MID_YEAR);
+    double worst = 0.0;
+    for (Sheet.Row row :
+        Published.rows("us-current-cb0102-2024-01-01.csv", "utc", "velocity_cm_s")) {
+      double error =
+          predictor.value(Published.seconds(row)) - Published.number(row, "velocity_cm_s");
+      worst = Math.max(worst, Math.abs(error));
+    }
+    assertWithin(OFFICIAL_WORST_CM_S, worst, "worst, cm/s");
+  }
+
+  @Test
+  void aYearOfMinutesByTheBlockIsTheSumOfCosines() {
+    HarmonicConstants constants = Published.us(ANCHORAGE).withMean(5.02);
+    HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.MID_YEAR);
+    double start = CalendarYears.startSeconds(2024);
+    double[] minutes = new double[366 * 1440];
+    predictor.fill(start, 60.0, minutes, 0, minutes.length);
+    double worst = 0.0;
+    for (int i = 0; i < minutes.length; i += 7) {
+      worst =
+          Math.max(worst, Math.abs(minutes[i] - DirectSum.midYear(constants, start + 60.0 * i)));
+    }
+    assertWithin(BLOCK_METRES, worst, "worst");
+  }
+
+  @Test
+  void aYearOfMinutesAtTheInstantsNodesIsTheSumOfCosines() {
+    HarmonicConstants constants = Published.us(ANCHORAGE).withMean(5.02);
+    HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.AT_INSTANT);
+    double start = CalendarYears.startSeconds(2024);
+    double[] minutes = new double[366 * 1440];
+    predictor.fill(start, 60.0, minutes, 0, minutes.length);
+    double worstBlock = 0.0;
+    double worstSingle = 0.0;
+    for (int i = 0; i < minutes.length; i += 97) {
+      double direct = DirectSum.atInstant(constants, start + 60.0 * i);
+      worstBlock = Math.max(worstBlock, Math.abs(minutes[i] - direct));
+      worstSingle = Math.max(worstSingle, Math.abs(predictor.value(start + 60.0 * i) - direct));
+    }
+    assertWithin(1e-7, worstBlock, "worst by the block");
+    assertWithin(1e-7, worstSingle, "worst one by one");
+  }
+
+  @Test
+  void blocksCrossNewYearWhereTheSumSteps() {
+    HarmonicConstants constants = Published.us(ANCHORAGE);
+    HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.MID_YEAR);
+    double start = CalendarYears.startSeconds(2024) - 86400.0 + 17.0;
+    double[] out = new double[3000];
+    predictor.fill(start, 60.0, out, 0, out.length);
+    for (int i = 0; i < out.length; i++) {
+      assertEquals(DirectSum.midYear(constants, start + 60.0 * i), out[i], BLOCK_METRES);
+    }
+  }
+
+  @Test
+  void everyStepAndLengthIsFilled() {
+    HarmonicConstants constants = Published.us(HONOLULU);
+    HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.MID_YEAR);
+    double start = CalendarYears.startSeconds(2020) + 12345.0;
+    for (double step : new double[] {0.5, 10.0, 360.0, 3600.0, 90000.0}) {
+      double[] out = new double[1503];
+      java.util.Arrays.fill(out, 77.0);
+      predictor.fill(start, step, out, 2, 1502);
+      assertEquals(77.0, out[1]);
+      assertEquals(77.0, out[1502]);
+      for (int i = 2; i < 1502; i++) {
+        double direct = DirectSum.midYear(constants, start + step * (i - 2));
+        assertEquals(direct, out[i], BLOCK_METRES, "step " + step + " value " + i);
+      }
+    }
+  }
+
+  @Test
+  void theNewYearStepIsTheKnownOne() {
+    // 227 mm at Anchorage is the largest of 2020 to 2030; recalculated by an independent program
+    HarmonicPredictor predictor =
+        HarmonicPredictor.of(Published.us(ANCHORAGE), NodalConvention.MID_YEAR);
+    double largest = 0.0;
+    for (int year = 2021; year <= 2030; year++) {
+      double seam = CalendarYears.startSeconds(year);
+      assertEquals(seam, predictor.nextSeamAfter(seam - 1.0));
+      largest =
+          Math.max(largest, Math.abs(predictor.value(seam) - predictor.value(Math.nextDown(seam))));
+    }
+    assertTrue(largest > 0.05 && largest < 0.24, "largest " + largest);
+  }
+
+  @Test
+  void correctionsHeldForGoodMakeNoStep() {
+    Instant held = Instant.parse("2024-07-01T00:00:00Z");
+    HarmonicPredictor predictor =
+        HarmonicPredictor.of(Published.us(ANCHORAGE), NodalConvention.heldAt(held));
+    HarmonicPredictor atInstant =
+        HarmonicPredictor.of(Published.us(ANCHORAGE), NodalConvention.AT_INSTANT);
+    assertEquals(atInstant.at(held), predictor.at(held), 1e-7);
+    double seam = CalendarYears.startSeconds(2025);
+    assertEquals(predictor.value(Math.nextDown(seam)), predictor.value(seam), BLOCK_METRES);
+    assertEquals(Double.POSITIVE_INFINITY, predictor.nextSeamAfter(seam - 1.0));
+  }
+
+  @Test
+  void theRateIsTheSlopeOfTheValues() {
+    for (NodalConvention convention :
+        List.of(NodalConvention.MID_YEAR, NodalConvention.AT_INSTANT)) {
+      HarmonicPredictor predictor = HarmonicPredictor.of(Published.us(ANCHORAGE), convention);
+      for (double t = 1.75e9; t < 1.7501e9; t += 7777.0) {
+        double slope = (predictor.value(t + 30.0) - predictor.value(t - 30.0)) / 60.0;
+        assertEquals(slope, predictor.rate(t), 1e-8);
+        assertTrue(
+            Math.abs(predictor.rate(t + 30.0) - predictor.rate(t - 30.0))
+                <= 60.0 * predictor.greatestRateChange(t - 30.0, t + 30.0));
+        assertTrue(Math.abs(predictor.value(t)) <= predictor.greatestSwing(t - 30.0, t + 30.0));
+      }
+    }
+  }
+
+  @Test
+  void outsideItsYearsItHasNoData() {
+    HarmonicPredictor predictor =
+        HarmonicPredictor.of(Published.us(HONOLULU), NodalConvention.MID_YEAR);
+    assertTrue(Double.isNaN(predictor.value(CalendarYears.startSeconds(1799))));
+    assertTrue(Double.isNaN(predictor.value(CalendarYears.startSeconds(2200))));
+    assertTrue(Double.isNaN(predictor.value(Double.NaN)));
+    assertTrue(Double.isNaN(predictor.rate(Double.POSITIVE_INFINITY)));
+    double[] out = new double[3];
+    predictor.fill(Double.NaN, 60.0, out, 0, 3);
+    assertTrue(Double.isNaN(out[2]));
+    assertEquals(
+        "instant must be in the years 1800 to 2199, but was 2200-01-01T00:00:00Z",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> predictor.at(Instant.parse("2200-01-01T00:00:00Z")))
+            .getMessage());
+  }
+
+  @Test
+  void aStepOfNothingIsRefused() {
+    HarmonicPredictor predictor =
+        HarmonicPredictor.of(Published.us(HONOLULU), NodalConvention.MID_YEAR);
+    assertEquals(
+        "step must be a finite number of seconds above 0, but was 0.0",
+        assertThrows(
+                IllegalArgumentException.class, () -> predictor.fill(0.0, 0.0, new double[1], 0, 1))
+            .getMessage());
+  }
+
+  @Test
+  void aPredictorThatWasShippedPredictsTheSame() throws Exception {
+    HarmonicPredictor predictor =
+        HarmonicPredictor.of(Published.us(HONOLULU), NodalConvention.AT_INSTANT);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+      out.writeObject(predictor);
+    }
+    try (ObjectInputStream in =
+        new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+      HarmonicPredictor shipped = (HarmonicPredictor) in.readObject();
+      assertEquals(predictor.constants(), shipped.constants());
+      double seconds = EpochSeconds.of(Instant.parse("2026-06-01T09:30:00Z"));
+      assertEquals(predictor.value(seconds), shipped.value(seconds));
+    }
+  }
+
+  private static void assertWithin(double bound, double value, String what) {
+    assertTrue(value <= bound, what + " was " + value);
+  }
+}
