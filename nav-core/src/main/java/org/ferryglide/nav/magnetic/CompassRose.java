@@ -3,6 +3,7 @@ package org.ferryglide.nav.magnetic;
 import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.Objects;
+import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.Arguments;
 
@@ -88,6 +89,22 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
 
   private Variation carriedBy(double years) {
     return Variation.ofDegreesEast(variation.degreesEast() + years * annualChange.degreesEast());
+  }
+
+  /**
+   * A direction read on the inner, magnetic ring of the rose. That ring already leans by the
+   * printed variation, so only what has changed since the rose's year is applied; applying the
+   * variation again is the classic mistake. The outer ring reads {@link
+   * org.ferryglide.nav.bearing.TrueBearing}s.
+   *
+   * @param ringDegrees what the inner ring reads, degrees, any finite value
+   * @param date the date of the passage; its midnight in UTC is meant
+   * @return the magnetic bearing on that date
+   * @throws IllegalArgumentException if {@code ringDegrees} is NaN or infinite
+   */
+  public MagneticBearing innerRing(double ringDegrees, LocalDate date) {
+    return MagneticBearing.ofDegrees(ringDegrees)
+        .turnedBy(-ageAt(date) * annualChange.degreesEast());
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,9 +30,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class MagneticModel implements Serializable {
   private static final long serialVersionUID = 1L;
-
-  /** Past the span by no more than this, the answer is only slightly worse than inside. */
-  private static final double SLIGHTLY_PAST_YEARS = 1.0;
 
   private final String name;
   private final int degree;
@@ -191,12 +189,7 @@ public final class MagneticModel implements Serializable {
   }
 
   private MagneticSnapshot at(double decimalYear, String asGiven) {
-    boolean inside = covers(decimalYear);
-    if (!inside && outsideSpan == OutsideSpan.REFUSE) {
-      throw new DateTimeException(outside(decimalYear, asGiven));
-    }
-    Note[] notes =
-        inside ? new Note[0] : new Note[] {outsideNote(decimalYear, outside(decimalYear, asGiven))};
+    refuseOutside(decimalYear, asGiven);
     int stretch = stretchAt(decimalYear);
     double[] value = values[stretch];
     double[] change = changes[stretch];
@@ -205,10 +198,60 @@ public final class MagneticModel implements Serializable {
     for (int i = 0; i < field.length; i++) {
       field[i] = value[i] + years * change[i];
     }
-    return new MagneticSnapshot(this, decimalYear, field, change, notes);
+    return new MagneticSnapshot(this, decimalYear, field, change, spanNotes(decimalYear, asGiven));
   }
 
-  private int stretchAt(double decimalYear) {
+  /**
+   * This model prepared for one place, for many dates.
+   *
+   * @param position the place, at sea level
+   * @return the prepared place
+   */
+  public MagneticPlace place(Position position) {
+    double[] stretches = new double[6 * starts.length];
+    double[] place = new double[7];
+    SphericalHarmonics.place(
+        position.latitudeDegrees(), position.longitudeDegrees(), 0.0, place, 0);
+    for (int i = 0; i < starts.length; i++) {
+      SphericalHarmonics.evaluate(recursion, values[i], degree, place, 0, stretches, 6 * i);
+      SphericalHarmonics.evaluate(recursion, changes[i], degree, place, 0, stretches, 6 * i + 3);
+    }
+    return new MagneticPlace(this, position, stretches);
+  }
+
+  /**
+   * The elements at a place and date and how much each changes in a year, allocating nothing and
+   * asking nothing about the model's span: for a new date each time.
+   *
+   * @param decimalYear the date as {@link DecimalYear} counts it; NaN gives NaN
+   * @param latitudeDegrees geographic latitude, degrees, north positive; NaN gives NaN
+   * @param longitudeDegrees longitude, degrees, east positive; NaN gives NaN
+   * @param heightMetres height above the WGS84 ellipsoid, metres; NaN gives NaN
+   * @param out receives what {@link MagneticSnapshot#elementsWithChange} writes
+   * @param offset where in {@code out} the first goes
+   */
+  public void elementsWithChange(
+      double decimalYear,
+      double latitudeDegrees,
+      double longitudeDegrees,
+      double heightMetres,
+      double[] out,
+      int offset) {
+    int stretch = stretchAt(decimalYear);
+    int change = offset + MagneticSnapshot.ELEMENTS;
+    SphericalHarmonics.place(latitudeDegrees, longitudeDegrees, heightMetres, out, change);
+    SphericalHarmonics.evaluate(recursion, values[stretch], degree, out, change, out, offset);
+    SphericalHarmonics.evaluate(recursion, changes[stretch], degree, out, change, out, change);
+    double years = decimalYear - starts[stretch];
+    for (int i = 0; i < 3; i++) {
+      out[offset + i] += years * out[change + i];
+    }
+    Elements.fromComponents(out, offset);
+    Elements.changes(out, offset, change);
+  }
+
+  /** The stretch that holds a date; beyond either end the nearest. */
+  int stretchAt(double decimalYear) {
     int stretch = starts.length - 1;
     while (stretch > 0 && starts[stretch] > decimalYear) {
       stretch--;
@@ -216,42 +259,20 @@ public final class MagneticModel implements Serializable {
     return stretch;
   }
 
-  private Note outsideNote(double decimalYear, String text) {
-    double years = yearsOutside(decimalYear);
-    String whole =
-        text + ". The variation drifts from the truth as the years pass: use a newer model.";
-    Note note =
-        years <= SLIGHTLY_PAST_YEARS
-            ? Note.caution("magnetic.outside-span", whole)
-            : Note.warning("magnetic.outside-span", whole);
-    return note.with("model", name)
-        .with("validFromYear", starts[0])
-        .with("validToYear", validTo)
-        .with("yearsOutside", years);
+  double stretchStart(int stretch) {
+    return starts[stretch];
   }
 
-  private String outside(double decimalYear, String asGiven) {
-    boolean early = decimalYear < starts[0];
-    return name
-        + " is made for "
-        + starts[0]
-        + " to "
-        + validTo
-        + ", but the date was "
-        + asGiven
-        + ", "
-        + tenths(yearsOutside(decimalYear))
-        + " years "
-        + (early ? "before it begins" : "after it ends");
+  void refuseOutside(double decimalYear, String asGiven) {
+    if (outsideSpan == OutsideSpan.REFUSE && !covers(decimalYear)) {
+      throw new DateTimeException(SpanText.outside(this, decimalYear, asGiven));
+    }
   }
 
-  private double yearsOutside(double decimalYear) {
-    return Math.max(starts[0] - decimalYear, decimalYear - validTo);
-  }
-
-  /** Rounded up, so that a day is not reported as no time at all. */
-  private static double tenths(double years) {
-    return Math.ceil(years * 10.0) / 10.0;
+  Note[] spanNotes(double decimalYear, String asGiven) {
+    return covers(decimalYear)
+        ? new Note[0]
+        : new Note[] {SpanText.note(this, decimalYear, asGiven)};
   }
 
   /**

@@ -1,7 +1,11 @@
 package org.ferryglide.nav.magnetic;
 
 import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
@@ -31,6 +35,9 @@ public final class MagneticSnapshot implements Serializable {
 
   /** How many numbers {@link #elementsWithChange} writes. */
   public static final int ELEMENTS_WITH_CHANGE = 14;
+
+  /** The World Magnetic Model gives grid variation from here to the poles. */
+  private static final double GRID_VARIATION_FROM_DEGREES = 55.0;
 
   private final MagneticModel model;
   private final double decimalYear;
@@ -112,6 +119,91 @@ public final class MagneticSnapshot implements Serializable {
   }
 
   /**
+   * How fast the elements change at a place, at sea level.
+   *
+   * @param place the place
+   * @return the changes in a year
+   * @throws IllegalArgumentException where the horizontal field vanishes, which leaves the change
+   *     of the declination undefined
+   */
+  public SecularChange secularChange(Position place) {
+    double[] row = new double[ELEMENTS_WITH_CHANGE];
+    elementsWithChange(place.latitudeDegrees(), place.longitudeDegrees(), 0.0, row, 0);
+    return new SecularChange(row[7], row[8], row[9], row[10], row[11], row[12], row[13]);
+  }
+
+  /**
+   * The yearly change of the variation at a place, to set beside the one a rose prints.
+   *
+   * @param place the place
+   * @return minutes of arc a year
+   * @throws IllegalArgumentException beside a magnetic pole, where the change has no meaning
+   */
+  public AnnualChange annualChange(Position place) {
+    return secularChange(place).annualChange();
+  }
+
+  /**
+   * One-sigma errors of the elements at a place.
+   *
+   * @param place the place
+   * @return the errors, empty if the model came without any
+   */
+  public Optional<FieldUncertainty> uncertainty(Position place) {
+    double horizontal = field(place).horizontalNanotesla();
+    return model.errorModel().map(errors -> FieldUncertainty.of(errors, horizontal));
+  }
+
+  /**
+   * The angle from the north of a polar grid, whose lines run along the meridian of Greenwich, to
+   * magnetic north: what replaces the variation where meridians crowd together.
+   *
+   * @param place the place
+   * @return degrees, east positive, in [-180, 180); empty between 55° south and 55° north, where it
+   *     is not in use
+   */
+  public OptionalDouble gridVariationDegrees(Position place) {
+    double latitude = place.latitudeDegrees();
+    if (Math.abs(latitude) < GRID_VARIATION_FROM_DEGREES) {
+      return OptionalDouble.empty();
+    }
+    double declination = field(place).declinationDegrees();
+    double longitude = place.longitudeDegrees();
+    double angle =
+        Math.IEEEremainder(
+            latitude > 0.0 ? declination - longitude : declination + longitude, 360.0);
+    return OptionalDouble.of(angle == 180.0 ? -180.0 : angle);
+  }
+
+  /**
+   * What a reader of the variation at a place should know: a date outside the span, a weak
+   * horizontal field.
+   *
+   * @param place the place
+   * @return the notes, possibly empty, unmodifiable
+   */
+  public List<Note> notesAt(Position place) {
+    List<Note> all = new ArrayList<>(notes());
+    double horizontal = field(place).horizontalNanotesla();
+    switch (CompassZone.ofHorizontal(horizontal)) {
+      case USABLE -> {}
+      case CAUTION ->
+          all.add(
+              Note.caution(
+                      "magnetic.caution-zone",
+                      "The horizontal field is weak here: a compass may be sluggish and wrong.")
+                  .with("horizontalNanotesla", horizontal));
+      case BLACKOUT ->
+          all.add(
+              Note.warning(
+                      "magnetic.blackout-zone",
+                      "The horizontal field is too weak here for any compass.")
+                  .with("horizontalNanotesla", horizontal));
+    }
+    return Collections.unmodifiableList(all);
+  }
+
+  /**
    * The seven elements at a place, allocating nothing.
    *
    * @param latitudeDegrees geographic latitude, degrees, north positive; NaN gives NaN
@@ -157,5 +249,50 @@ public final class MagneticSnapshot implements Serializable {
         model.recursion(), change, model.degree(), out, changes, out, changes);
     Elements.fromComponents(out, offset);
     Elements.changes(out, offset, changes);
+  }
+
+  /**
+   * Declinations at many places, one for each row of caller-owned arrays.
+   *
+   * @param latitudesDegrees geographic latitudes, degrees; NaN in a row gives NaN for that row
+   * @param longitudesDegrees longitudes, degrees, as long
+   * @param out receives degrees, east positive; one in place of each row
+   * @param from first row
+   * @param to one past the last row
+   * @throws IndexOutOfBoundsException if an array is shorter than {@code to}, or {@code from} is
+   *     negative
+   */
+  public void declinations(
+      double[] latitudesDegrees, double[] longitudesDegrees, double[] out, int from, int to) {
+    double[] row = new double[ELEMENTS]; // one for the whole call
+    for (int i = from; i < to; i++) {
+      SphericalHarmonics.place(latitudesDegrees[i], longitudesDegrees[i], 0.0, row, 0);
+      SphericalHarmonics.evaluate(model.recursion(), field, model.degree(), row, 0, row, 0);
+      out[i] = Math.toDegrees(Math.atan2(row[1], row[0]));
+    }
+  }
+
+  /**
+   * The seven elements at many places, allocating nothing.
+   *
+   * @param latitudesDegrees geographic latitudes, degrees; NaN in a row gives NaN for that row
+   * @param longitudesDegrees longitudes, degrees
+   * @param heightMetres height of all of them above the WGS84 ellipsoid, metres
+   * @param out receives what {@link #elements} writes, seven numbers for each row, those of row i
+   *     from 7 i on
+   * @param from first row
+   * @param to one past the last row
+   * @throws IndexOutOfBoundsException if an array is too short, or {@code from} is negative
+   */
+  public void elements(
+      double[] latitudesDegrees,
+      double[] longitudesDegrees,
+      double heightMetres,
+      double[] out,
+      int from,
+      int to) {
+    for (int i = from; i < to; i++) {
+      elements(latitudesDegrees[i], longitudesDegrees[i], heightMetres, out, ELEMENTS * i);
+    }
   }
 }

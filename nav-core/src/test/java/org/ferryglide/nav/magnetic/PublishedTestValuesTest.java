@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -57,9 +58,28 @@ class PublishedTestValuesTest {
     }
   }
 
+  @ParameterizedTest(name = "{0} {1}")
+  @MethodSource("rows")
+  void gridVariationAgreesWhereItIsPrinted(String model, List<String> row) {
+    if (row.get(11).isEmpty() || Double.parseDouble(row.get(3)) != 0.0) {
+      return; // grid variation is asked for at sea level
+    }
+    double longitude = Double.parseDouble(row.get(2));
+    double computed =
+        model(model)
+            .atDecimalYear(Double.parseDouble(row.get(0)))
+            .gridVariationDegrees(
+                Position.ofDegrees(
+                    Double.parseDouble(row.get(1)),
+                    longitude > 180.0 ? longitude - 360.0 : longitude))
+            .orElseThrow();
+    check("grid variation", row.get(11), computed);
+  }
+
   private static void check(String what, String printed, double computed) {
     double tolerance = PublishedRows.halfPrintedDigit(printed);
-    boolean angle = what.contains("dip") || what.contains("declination");
+    boolean angle =
+        what.contains("dip") || what.contains("declination") || what.equals("grid variation");
     if (angle && what.startsWith("change") && printed.indexOf('.') == printed.length() - 3) {
       tolerance += ROUNDED_TO_TENTHS_OF_A_MINUTE_DEGREES;
     } else if (!angle) {
