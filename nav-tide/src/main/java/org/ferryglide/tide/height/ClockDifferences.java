@@ -24,6 +24,7 @@ public final class ClockDifferences implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private static final double HALF_DAY_SECONDS = 43_200.0;
+  private static final long HALF_DAY_NANOS = 43_200_000_000_000L;
   private static final double LARGEST_MINUTES = 720.0;
 
   /** Clock times in [0, 43200) seconds, increasing. */
@@ -89,7 +90,9 @@ public final class ClockDifferences implements Serializable {
   }
 
   private static double halfDay(LocalTime clockTime) {
-    return clockTime.toNanoOfDay() * 1e-9 % HALF_DAY_SECONDS;
+    return clockTime.toNanoOfDay()
+        % HALF_DAY_NANOS
+        * 1e-9; // whole numbers, so that noon is midnight
   }
 
   /**

@@ -150,18 +150,20 @@ public final class TideTableReader {
     }
     sheet.refuseIfFaulty(); // order and kinds make sense only once every field does
     List<TideEvent> events = events(waters);
+    sheet.refuseIfFaulty();
     for (int i = 1; i < events.size(); i++) {
-      Water water = waters.get(i);
-      Optional<String> fault =
+      Sheet.Row row = waters.get(i).row;
+      Optional<TideTable.Fault> fault =
           TideTable.faultBetween(events.get(i - 1), events.get(i), longestInterval);
-      if (!fault.isPresent() && isLongBesideItsNeighbours(waters, i)) {
-        fault =
-            Optional.of(
-                "a water seems to be missing: the time since the water before, at "
-                    + waters.get(i - 1).time
-                    + ", is more than two and a half times the intervals beside it");
+      if (fault.isPresent()) {
+        row.problem(fault.get().heading, fault.get().text);
+      } else if (isLongBesideItsNeighbours(waters, i)) {
+        row.problem(
+            "time",
+            "a water seems to be missing: the time since the water before, at "
+                + waters.get(i - 1).time
+                + ", is more than two and a half times the intervals beside it");
       }
-      fault.ifPresent(text -> water.row.problem("time", text));
     }
     sheet.refuseIfFaulty();
     return TideTable.of(tablePort, tableDatum, events);
