@@ -1,5 +1,7 @@
 package org.ferryglide.nav.geodesy;
 
+import java.util.stream.IntStream;
+
 /**
  * Rhumb lines on an ellipsoid, on plain doubles: lines of one true course.
  *
@@ -32,6 +34,9 @@ package org.ferryglide.nav.geodesy;
  *     series in the third flattening</a>
  */
 public final class RhumbLines {
+  /** A block takes about half a millisecond: long beside the handing out. */
+  private static final int ROWS_IN_BLOCK = 4096;
+
   private RhumbLines() {}
 
   /**
@@ -81,57 +86,39 @@ public final class RhumbLines {
     }
     double dlon = Degrees.toRadians(Degrees.longitudeDifference(lon1, lon2));
     double dlat = lat2 - lat1;
-
-    boolean low1 = Math.abs(lat1) <= 45.0;
-    double a1 = Math.sin(Degrees.toRadians(low1 ? lat1 : 90.0 - Math.abs(lat1)));
-    double b1 = Math.sqrt((1.0 - a1) * (1.0 + a1));
-    double sin1 = low1 ? a1 : Math.copySign(b1, lat1);
-    double cos1 = low1 ? b1 : a1;
-
-    boolean low2 = Math.abs(lat2) <= 45.0;
-    double a2 = Math.sin(Degrees.toRadians(low2 ? lat2 : 90.0 - Math.abs(lat2)));
-    double b2 = Math.sqrt((1.0 - a2) * (1.0 + a2));
-    double sin2 = low2 ? a2 : Math.copySign(b2, lat2);
-    double cos2 = low2 ? b2 : a2;
-
+    double lesser1 = RhumbMath.lesserPart(lat1);
+    double sin1 = RhumbMath.sine(lat1, lesser1);
+    double cos1 = RhumbMath.cosine(lat1, lesser1);
     if (dlat == 0.0) { // along a parallel
-      out[offset] = dlon > 0.0 ? 90.0 : dlon < 0.0 ? 270.0 : 0.0 * dlon;
-      out[offset + 1] =
-          Math.abs(dlon)
-              * (ellipsoid.semiMajorAxisMetres()
-                  * cos1
-                  / Math.sqrt(1.0 - ellipsoid.eccentricitySquared() * sin1 * sin1));
-      if (cos1 == 0.0) {
-        out[offset] = 0.0 * dlon;
-      }
+      double metres = Math.abs(dlon) * RhumbMath.parallelRadius(ellipsoid, sin1, cos1);
+      out[offset] = metres == 0.0 ? 0.0 : dlon > 0.0 ? 90.0 : dlon < 0.0 ? 270.0 : Double.NaN;
+      out[offset + 1] = metres;
       return;
     }
-
-    double h = 0.5 * Degrees.toRadians(dlat);
-    double dpsi;
+    double lesser2 = RhumbMath.lesserPart(lat2);
+    double sin2 = RhumbMath.sine(lat2, lesser2);
+    double cos2 = RhumbMath.cosine(lat2, lesser2);
+    double delta = Degrees.toRadians(dlat);
     double sinDelta;
-    double cosDelta = cos1 * cos2 + sin1 * sin2;
-    double dsin;
+    double dsin; // sin2 - sin1
     if (Math.abs(dlat) <= 90.0) {
-      double sinH = Math.sin(h);
-      double cosH = Math.sqrt((1.0 - sinH) * (1.0 + sinH));
-      sinDelta = 2.0 * sinH * cosH;
-      dsin = sinH / cosH * (cos1 + cos2);
+      double sinHalf = Math.sin(0.5 * delta);
+      double cosHalf = Math.sqrt((1.0 - sinHalf) * (1.0 + sinHalf));
+      sinDelta = 2.0 * sinHalf * cosHalf;
+      dsin = sinHalf / cosHalf * (cos1 + cos2);
     } else { // nothing cancels between points so far apart
       sinDelta = sin2 * cos1 - sin1 * cos2;
       dsin = sin2 - sin1;
     }
-    dpsi = isometric(ellipsoid, dsin, sin1 * sin2, cos1 * cos2);
-    double north = meridian(ellipsoid, 2.0 * h, sinDelta, cosDelta, cos1 * cos2 - sin1 * sin2);
-    if (dlon == 0.0) {
-      out[offset] = north > 0.0 ? 0.0 : 180.0;
-      out[offset + 1] = Math.abs(north);
-      return;
-    }
+    double sines = sin1 * sin2;
+    double cosines = cos1 * cos2;
+    double dpsi = RhumbMath.isometric(ellipsoid, dsin, sines, cosines);
+    double dmu = RhumbMath.rectifying(ellipsoid, delta, sinDelta, cosines + sines, cosines - sines);
+    double north = ellipsoid.rectifyingRadius * dmu;
     double east = dlon * (north / dpsi);
     double course = Degrees.fromRadians(Math.atan2(dlon, dpsi));
-    out[offset] = course < 0.0 ? Degrees.reduced(course) : course;
-    out[offset + 1] = Math.sqrt(north * north + east * east);
+    out[offset] = course < 0.0 ? Degrees.reduced(course) : course + 0.0;
+    out[offset + 1] = east == 0.0 ? Math.abs(north) : Math.sqrt(north * north + east * east);
   }
 
   /**
@@ -178,151 +165,150 @@ public final class RhumbLines {
       out[offset + 1] = Double.NaN;
       return;
     }
-    double sinCourse = Degrees.sine(courseDegrees);
-    double cosCourse = Degrees.cosine(courseDegrees);
-
-    boolean low1 = Math.abs(lat) <= 45.0;
-    double a1 = Math.sin(Degrees.toRadians(low1 ? lat : 90.0 - Math.abs(lat)));
-    double b1 = Math.sqrt((1.0 - a1) * (1.0 + a1));
-    double sin1 = low1 ? a1 : Math.copySign(b1, lat);
-    double cos1 = low1 ? b1 : a1;
-
-    double dmu = metres * cosCourse / ellipsoid.rectifyingRadius;
-    double mu = rectifying(ellipsoid, Degrees.toRadians(lat), sin1, cos1);
-    double delta = geographic(ellipsoid, dmu, 2.0 * mu + dmu);
-    double lat2 = lat + Degrees.fromRadians(delta);
-    if (!(Math.abs(lat2) <= 90.0)) {
-      if (!(Math.abs(lat2) <= 90.0 + POLE_ROUNDING_DEGREES)) { // past the pole, or NaN
-        out[offset] = Double.NaN;
-        out[offset + 1] = Double.NaN;
-        return;
-      }
-      lat2 = Math.copySign(90.0, lat2);
-    }
-
-    boolean low2 = Math.abs(lat2) <= 45.0;
-    double a2 = Math.sin(Degrees.toRadians(low2 ? lat2 : 90.0 - Math.abs(lat2)));
-    double b2 = Math.sqrt((1.0 - a2) * (1.0 + a2));
-    double sin2 = low2 ? a2 : Math.copySign(b2, lat2);
-    double cos2 = low2 ? b2 : a2;
-
-    double dlon;
-    if (sinCourse == 0.0 || metres == 0.0) {
-      dlon = 0.0;
-    } else if (delta == 0.0) { // along a parallel
-      dlon =
-          metres
-              * sinCourse
-              * Math.sqrt(1.0 - ellipsoid.eccentricitySquared() * sin1 * sin1)
-              / (ellipsoid.semiMajorAxisMetres() * cos1);
-    } else {
-      double dsin;
-      if (Math.abs(delta) <= 0.5 * Math.PI) {
-        dsin = Math.tan(0.5 * delta) * (cos1 + cos2);
-      } else {
-        dsin = sin2 - sin1;
-      }
-      double dpsi = isometric(ellipsoid, dsin, sin1 * sin2, cos1 * cos2);
-      dlon = sinCourse * (metres / (dmu * ellipsoid.rectifyingRadius)) * dpsi;
-    }
-    double lon2 = lon + Degrees.fromRadians(dlon);
-    out[offset] = lat2 + 0.0;
-    out[offset + 1] = Degrees.longitude(lon2);
-  }
-
-  /** Twenty nanometres of latitude: the rounding of a length that was to end at the pole. */
-  private static final double POLE_ROUNDING_DEGREES = 1.8e-13;
-
-  /**
-   * Difference of isometric latitude from the difference of the sines of latitude.
-   *
-   * @param dsin sin φ₂ - sin φ₁, accurate however small
-   * @param sines sin φ₁ sin φ₂
-   * @param cosines cos φ₁ cos φ₂
-   */
-  static double isometric(Ellipsoid ellipsoid, double dsin, double sines, double cosines) {
-    double e2 = ellipsoid.eccentricitySquared();
-    double q = dsin / (1.0 - e2 * sines);
-    double z = e2 * q * q;
-    double sum = 0.0;
-    double power = 1.0;
-    for (int k = 1; Math.abs(power) > 1e-17; k += 2) { // atanh(x)/x in powers of x squared
-      sum += power / k;
-      power *= z;
-    }
-    return asinh(dsin / cosines) - e2 * q * sum;
-  }
-
-  /** Inverse hyperbolic sine with small relative error at every size. */
-  static double asinh(double x) {
-    double t = Math.abs(x);
-    double u = t + t * t / (1.0 + Math.sqrt(1.0 + t * t));
-    return Math.copySign(Math.log1p(u), x);
+    double lesser = RhumbMath.lesserPart(lat);
+    double sine = RhumbMath.sine(lat, lesser);
+    double cosine = RhumbMath.cosine(lat, lesser);
+    RhumbMath.point(
+        ellipsoid,
+        lat,
+        lon,
+        sine,
+        cosine,
+        RhumbMath.rectifying(ellipsoid, Degrees.toRadians(lat), sine, cosine),
+        Degrees.sine(courseDegrees),
+        Degrees.cosine(courseDegrees),
+        metres,
+        out,
+        offset);
   }
 
   /**
-   * Meridian distance between two latitudes.
+   * Courses and lengths of many rhumb lines.
    *
-   * @param delta φ₂ - φ₁, radians
-   * @param sinDelta its sine, accurate however small
-   * @param cosDelta its cosine
-   * @param cosSigma cos(φ₁ + φ₂)
-   * @return metres, north positive
+   * <p>Row i reads {@code lat1[i]} to {@code lon2[i]} and writes course and length to {@code
+   * out[2i]} and {@code out[2i + 1]}; NaN in a row gives NaN out for that row.
+   *
+   * @param ellipsoid the figure of the earth
+   * @param lat1 latitudes of the starts, degrees
+   * @param lon1 longitudes of the starts, degrees
+   * @param lat2 latitudes of the ends, degrees
+   * @param lon2 longitudes of the ends, degrees
+   * @param out receives courses and lengths by turns, degrees and metres
+   * @param from first row
+   * @param to row after the last
+   * @throws IndexOutOfBoundsException if an array is too short for the rows
    */
-  static double meridian(
-      Ellipsoid e, double delta, double sinDelta, double cosDelta, double cosSigma) {
-    double sum = series(cosDelta, cosSigma, e.toMu1, e.toMu2, e.toMu3, e.toMu4, e.toMu5, e.toMu6);
-    return e.rectifyingRadius * (delta + 2.0 * sinDelta * sum);
+  public static void inverse(
+      Ellipsoid ellipsoid,
+      double[] lat1,
+      double[] lon1,
+      double[] lat2,
+      double[] lon2,
+      double[] out,
+      int from,
+      int to) {
+    for (int i = from; i < to; i++) {
+      inverse(ellipsoid, lat1[i], lon1[i], lat2[i], lon2[i], out, 2 * i);
+    }
   }
 
-  /** Difference of geographic latitude from a difference and a sum of rectifying latitudes. */
-  static double geographic(Ellipsoid e, double dmu, double sumOfMu) {
-    double sum =
-        series(
-            Math.cos(dmu),
-            Math.cos(sumOfMu),
-            e.toPhi1,
-            e.toPhi2,
-            e.toPhi3,
-            e.toPhi4,
-            e.toPhi5,
-            e.toPhi6);
-    return dmu + 2.0 * Math.sin(dmu) * sum;
+  /**
+   * Ends of many rhumb lines.
+   *
+   * <p>Row i reads {@code lat[i]} to {@code metres[i]} and writes latitude and longitude to {@code
+   * out[2i]} and {@code out[2i + 1]}; NaN in a row gives NaN out for that row.
+   *
+   * @param ellipsoid the figure of the earth
+   * @param lat latitudes of the starts, degrees
+   * @param lon longitudes of the starts, degrees
+   * @param courseDegrees true courses, degrees
+   * @param metres lengths, metres
+   * @param out receives latitudes and longitudes by turns, degrees
+   * @param from first row
+   * @param to row after the last
+   * @throws IndexOutOfBoundsException if an array is too short for the rows
+   */
+  public static void direct(
+      Ellipsoid ellipsoid,
+      double[] lat,
+      double[] lon,
+      double[] courseDegrees,
+      double[] metres,
+      double[] out,
+      int from,
+      int to) {
+    for (int i = from; i < to; i++) {
+      direct(ellipsoid, lat[i], lon[i], courseDegrees[i], metres[i], out, 2 * i);
+    }
   }
 
-  /** Rectifying latitude, radians, by the same series from the equator. */
-  static double rectifying(Ellipsoid e, double phi, double sine, double cosine) {
-    double sum = series(cosine * cosine - sine * sine, e);
-    return phi + 2.0 * sine * cosine * sum;
+  /**
+   * The same as the array form of {@link #inverse(Ellipsoid, double[], double[], double[],
+   * double[], double[], int, int) inverse}, shared out over the processors; worth it from some ten
+   * thousand rows.
+   *
+   * @param ellipsoid the figure of the earth
+   * @param lat1 latitudes of the starts, degrees
+   * @param lon1 longitudes of the starts, degrees
+   * @param lat2 latitudes of the ends, degrees
+   * @param lon2 longitudes of the ends, degrees
+   * @param out receives courses and lengths by turns, degrees and metres
+   * @param from first row
+   * @param to row after the last
+   * @throws IndexOutOfBoundsException if an array is too short for the rows
+   */
+  public static void inverseInParallel(
+      Ellipsoid ellipsoid,
+      double[] lat1,
+      double[] lon1,
+      double[] lat2,
+      double[] lon2,
+      double[] out,
+      int from,
+      int to) {
+    inParallel(from, to, (a, b) -> inverse(ellipsoid, lat1, lon1, lat2, lon2, out, a, b));
   }
 
-  /** The sum over k of c_k U_(k-1)(x) for the series to rectifying latitude. */
-  private static double series(double x, Ellipsoid e) {
-    double t = 2.0 * x;
-    double b6 = e.toMu6;
-    double b5 = e.toMu5 + t * b6;
-    double b4 = e.toMu4 + t * b5 - b6;
-    double b3 = e.toMu3 + t * b4 - b5;
-    double b2 = e.toMu2 + t * b3 - b4;
-    return e.toMu1 + t * b2 - b3;
+  /**
+   * The same as the array form of {@link #direct(Ellipsoid, double[], double[], double[], double[],
+   * double[], int, int) direct}, shared out over the processors; worth it from some ten thousand
+   * rows.
+   *
+   * @param ellipsoid the figure of the earth
+   * @param lat latitudes of the starts, degrees
+   * @param lon longitudes of the starts, degrees
+   * @param courseDegrees true courses, degrees
+   * @param metres lengths, metres
+   * @param out receives latitudes and longitudes by turns, degrees
+   * @param from first row
+   * @param to row after the last
+   * @throws IndexOutOfBoundsException if an array is too short for the rows
+   */
+  public static void directInParallel(
+      Ellipsoid ellipsoid,
+      double[] lat,
+      double[] lon,
+      double[] courseDegrees,
+      double[] metres,
+      double[] out,
+      int from,
+      int to) {
+    inParallel(from, to, (a, b) -> direct(ellipsoid, lat, lon, courseDegrees, metres, out, a, b));
   }
 
-  /** The sum over k of c_k U_(k-1)(x) T_k(y), Chebyshev polynomials of both kinds. */
-  private static double series(
-      double x, double y, double c1, double c2, double c3, double c4, double c5, double c6) {
-    double p = 2.0 * x;
-    double q = 2.0 * y;
-    double u2 = p;
-    double u3 = p * u2 - 1.0;
-    double u4 = p * u3 - u2;
-    double u5 = p * u4 - u3;
-    double u6 = p * u5 - u4;
-    double t2 = q * y - 1.0;
-    double t3 = q * t2 - y;
-    double t4 = q * t3 - t2;
-    double t5 = q * t4 - t3;
-    double t6 = q * t5 - t4;
-    return c1 * y
-        + (c2 * u2 * t2 + (c3 * u3 * t3 + (c4 * u4 * t4 + (c5 * u5 * t5 + c6 * u6 * t6))));
+  /** Work on the rows from the first up to, not including, the second. */
+  private interface Rows {
+    void work(int from, int to);
+  }
+
+  private static void inParallel(int from, int to, Rows rows) {
+    int blocks = (int) Math.max(0L, ((long) to - from + ROWS_IN_BLOCK - 1) / ROWS_IN_BLOCK);
+    IntStream.range(0, blocks)
+        .parallel()
+        .forEach(
+            block -> {
+              int first = from + block * ROWS_IN_BLOCK;
+              rows.work(first, Math.min(to, first + ROWS_IN_BLOCK));
+            });
   }
 }

@@ -1,0 +1,67 @@
+package org.ferryglide.nav.geodesy;
+
+import static org.ferryglide.nav.geodesy.Refusal.message;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.Test;
+
+class EllipsoidTest {
+  /** Source: GeographicLib's TransverseMercatorProj 2.1.2, quarter meridian of WGS84. */
+  @Test
+  void quarterMeridianOfWgs84() {
+    assertEquals(
+        Double.parseDouble("10001965.7293127228"), Ellipsoid.WGS84.quarterMeridianMetres(), 4e-9);
+  }
+
+  /** Source: Ordnance Survey, A guide to coordinate systems in Great Britain: Airy 1830. */
+  @Test
+  void radiiOfAiry1830AgreeWithTheGuide() {
+    double lat = 52 + (39 + 27.2531 / 60) / 60;
+    double k0 = 0.9996012717; // the guide prints both radii times the scale of the grid
+    double halfAPrintedDigit = 0.5e-3;
+    Ellipsoid airy = Ellipsoid.AIRY_1830;
+    assertEquals(6.3885023339E+06, k0 * airy.primeVerticalRadiusMetres(lat), halfAPrintedDigit);
+    assertEquals(6.3727564398E+06, k0 * airy.meridianRadiusMetres(lat), halfAPrintedDigit);
+    assertEquals(6356256.909, airy.semiMinorAxisMetres(), halfAPrintedDigit);
+  }
+
+  /** Source: Ordnance Survey guide, eccentricity squared of GRS80 as printed. */
+  @Test
+  void eccentricityOfGrs80() {
+    assertEquals(
+        6.6943800355E-03, Ellipsoid.ofAxes(6378137.0, 6356752.3141).eccentricitySquared(), 5e-13);
+    assertEquals(6356752.3141, Ellipsoid.GRS80.semiMinorAxisMetres(), 5e-5);
+  }
+
+  @Test
+  void aSphereHasNoFlattening() {
+    Ellipsoid sphere = Ellipsoid.sphere(6371000);
+    assertEquals(6371000, sphere.rectifyingRadiusMetres());
+    assertEquals(6371000, sphere.meridianRadiusMetres(33));
+    assertEquals(6371000, sphere.primeVerticalRadiusMetres(33));
+    assertEquals(0.0, sphere.thirdFlattening());
+  }
+
+  @Test
+  void equalFiguresAreEqual() {
+    assertEquals(Ellipsoid.WGS84, Ellipsoid.ofInverseFlattening(6378137.0, 298.257223563));
+    assertEquals(
+        Ellipsoid.WGS84.hashCode(),
+        Ellipsoid.ofFlattening(6378137.0, 1 / 298.257223563).hashCode());
+    assertNotEquals(Ellipsoid.WGS84, Ellipsoid.GRS80);
+  }
+
+  @Test
+  void figuresOutOfRangeAreRefused() {
+    assertEquals(
+        "semi-major axis must be a finite number of metres above 0, but was 0.0",
+        message(() -> Ellipsoid.sphere(0)));
+    assertEquals(
+        "flattening must be in [-0.02, 0.02] (no unit), but was 0.5",
+        message(() -> Ellipsoid.ofFlattening(1, 0.5)));
+    assertThrows(IllegalArgumentException.class, () -> Ellipsoid.ofInverseFlattening(1, 0));
+    assertThrows(IllegalArgumentException.class, () -> Ellipsoid.ofAxes(1, Double.NaN));
+  }
+}
