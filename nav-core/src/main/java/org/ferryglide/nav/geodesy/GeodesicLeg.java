@@ -79,7 +79,8 @@ public final class GeodesicLeg implements Leg, Serializable {
    */
   public static GeodesicLeg from(Position start, TrueBearing course, Distance length) {
     Arguments.notNegative(length.metres(), "length of a leg", "metres");
-    double[] end = direct(start, course, length);
+    double[] end = new double[3];
+    GeodesicLine.from(start, course).pointAt(length.metres(), end, 0);
     return new GeodesicLeg(
         start, new Position(end[0], end[1]), course, new TrueBearing(end[2]), length);
   }
@@ -111,16 +112,20 @@ public final class GeodesicLeg implements Leg, Serializable {
 
   @Override
   public Position pointAt(Distance fromStart) {
-    if (fromStart.equals(length)) {
-      return end;
+    if (fromStart.metres() == 0.0) { // an end is itself, not a rounding of it
+      return start;
     }
-    double[] there = direct(start, initialCourse, fromStart);
-    return new Position(there[0], there[1]);
+    return fromStart.equals(length) ? end : line().pointAt(fromStart);
   }
 
   @Override
   public TrueBearing courseAt(Distance fromStart) {
-    return new TrueBearing(direct(start, initialCourse, fromStart)[2]);
+    return fromStart.equals(length) ? finalCourse : line().courseAt(fromStart);
+  }
+
+  @Override
+  public GeodesicLine line() {
+    return GeodesicLine.from(start, initialCourse);
   }
 
   @Override
@@ -130,18 +135,6 @@ public final class GeodesicLeg implements Leg, Serializable {
     }
     return new GeodesicLeg(
         end, start, finalCourse.reciprocal(), initialCourse.reciprocal(), length);
-  }
-
-  private static double[] direct(Position start, TrueBearing course, Distance distance) {
-    double[] there = new double[3];
-    Geodesics.direct(
-        start.latitudeDegrees(),
-        start.longitudeDegrees(),
-        course.degrees(),
-        distance.metres(),
-        there,
-        0);
-    return there;
   }
 
   @Override

@@ -1,7 +1,12 @@
 package org.ferryglide.nav.geodesy;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.position.Position;
 
 /**
@@ -78,4 +83,69 @@ public sealed interface Leg permits RhumbLeg, GeodesicLeg {
    * @return the leg from {@link #end} to {@link #start}
    */
   Leg reverse();
+
+  /**
+   * The line this leg is part of, without ends, with the start as its origin.
+   *
+   * @return the line, prepared for many points
+   */
+  Line line();
+
+  /**
+   * Points every so often, both ends included.
+   *
+   * @param spacing distance from each point to the next, above 0; the last stretch is what is left
+   * @return the start, the points between, and the end
+   * @throws IllegalArgumentException if the spacing is not above 0, or there would be more than a
+   *     million points
+   */
+  default List<Position> waypoints(Distance spacing) {
+    double metres = Arguments.positive(spacing.metres(), "spacing", "metres");
+    double count = Math.ceil(length().metres() / metres);
+    if (!(count < 1e6)) {
+      throw new IllegalArgumentException(
+          "spacing must give at most a million points on " + length() + ", but was " + spacing);
+    }
+    Line line = line();
+    List<Position> points = new ArrayList<>();
+    points.add(start());
+    for (int i = 1; i < count; i++) {
+      points.add(line.pointAt(Distance.ofMetres(i * metres)));
+    }
+    points.add(end());
+    return Collections.unmodifiableList(points);
+  }
+
+  /**
+   * The point of this leg that is closest to a position, over the ellipsoid.
+   *
+   * @param position the position, for example a rock
+   * @return the closest point, which may be an end of the leg; where the position lies abeam, the
+   *     foot of the perpendicular good to a micrometre
+   */
+  default ClosestPoint closestTo(Position position) {
+    return ClosestPoint.search(line(), 0.0, length().metres(), position);
+  }
+
+  /**
+   * The point of this leg from which a position lies abeam, at right angles to the course.
+   *
+   * @param position the position, for example a rock
+   * @return that point, or empty if the position is closest to an end of the leg
+   */
+  default Optional<ClosestPoint> abeamOf(Position position) {
+    ClosestPoint closest = closestTo(position);
+    return closest.place() == ClosestPoint.Place.ABEAM ? Optional.of(closest) : Optional.empty();
+  }
+
+  /**
+   * Where this leg meets another.
+   *
+   * @param other the other leg
+   * @return the crossings in their order along this leg, ends included; perhaps none
+   */
+  default Crossings crossings(Leg other) {
+    return CrossingSearch.search(
+        line(), 0.0, length().metres(), other.line(), 0.0, other.length().metres());
+  }
 }

@@ -61,11 +61,11 @@ public final class RhumbLeg implements Leg, Serializable {
    * @param length how long it is, at least 0
    * @return the leg
    * @throws IllegalArgumentException if the length is negative, or the line ends at a pole before
-   *     that length
+   *     that length, or it starts at a pole on a course other than 0 or 180
    */
   public static RhumbLeg from(Position start, TrueBearing course, Distance length) {
     Arguments.notNegative(length.metres(), "length of a leg", "metres");
-    return new RhumbLeg(start, pointFrom(start, course, length), course, length);
+    return new RhumbLeg(start, RhumbLine.from(start, course).pointAt(length), course, length);
   }
 
   @Override
@@ -104,7 +104,7 @@ public final class RhumbLeg implements Leg, Serializable {
 
   @Override
   public Position pointAt(Distance fromStart) {
-    return fromStart.equals(length) ? end : pointFrom(start, course, fromStart);
+    return fromStart.equals(length) ? end : line().pointAt(fromStart);
   }
 
   @Override
@@ -113,32 +113,14 @@ public final class RhumbLeg implements Leg, Serializable {
   }
 
   @Override
+  public RhumbLine line() {
+    return RhumbLine.from(start, course);
+  }
+
+  @Override
   public RhumbLeg reverse() {
     TrueBearing back = length.metres() == 0.0 ? course : course.reciprocal();
     return new RhumbLeg(end, start, back, length);
-  }
-
-  private static Position pointFrom(Position start, TrueBearing course, Distance distance) {
-    double[] point = new double[2];
-    RhumbLines.direct(
-        start.latitudeDegrees(),
-        start.longitudeDegrees(),
-        course.degrees(),
-        distance.metres(),
-        point,
-        0);
-    if (Double.isNaN(point[1])) {
-      throw new IllegalArgumentException(
-          "a rhumb line from "
-              + start.latitudeDegrees()
-              + ", "
-              + start.longitudeDegrees()
-              + " on course "
-              + course
-              + " ends at the pole before "
-              + distance);
-    }
-    return new Position(point[0], point[1]);
   }
 
   @Override

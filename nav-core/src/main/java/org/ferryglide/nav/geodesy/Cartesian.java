@@ -1,0 +1,24 @@
+package org.ferryglide.nav.geodesy;
+
+/** Straight lines through the earth: never longer than the way over it, and quick to compare. */
+final class Cartesian {
+  private Cartesian() {}
+
+  /** Writes the three coordinates of a point of WGS84, metres from its centre. */
+  static void vector(double latDegrees, double lonDegrees, double[] out) {
+    double e2 = Ellipsoid.WGS84.e2;
+    double sine = Degrees.sine(latDegrees);
+    double cosine = Degrees.cosine(latDegrees);
+    double n = Ellipsoid.WGS84.semiMajorAxisMetres() / Math.sqrt(1.0 - e2 * sine * sine);
+    out[0] = n * cosine * Degrees.cosine(lonDegrees);
+    out[1] = n * cosine * Degrees.sine(lonDegrees);
+    out[2] = n * (1.0 - e2) * sine;
+  }
+
+  static double distance(double[] a, double[] b) {
+    double x = a[0] - b[0];
+    double y = a[1] - b[1];
+    double z = a[2] - b[2];
+    return Math.sqrt(x * x + y * y + z * z);
+  }
+}

@@ -1,0 +1,217 @@
+package org.ferryglide.nav.geodesy;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * Finds the crossings of two lines, both cut into pieces.
+ *
+ * <p>Two pieces can only meet if the straight distance of their middles is at most half the sum of
+ * their lengths: every point of a piece lies within half its length of its middle. Pairs that fail
+ * are dropped, the others halved until they are short; then Newton's method runs from both ends of
+ * the pair, in the plane that touches the earth there.
+ */
+final class CrossingSearch {
+  /** Pieces so short bend one way only, so that two of them meet twice at most. */
+  private static final double LONGEST_PIECE_METRES = 50e3;
+
+  private static final int PIECES_AT_LEAST = 8;
+  private static final int MOST_STEPS = 30;
+
+  /** What a crossing may lie off either line, or beyond its end. */
+  private static final double TOLERANCE_METRES = 1e-6;
+
+  /** Sine of the least angle at which two directions still give a point. */
+  private static final double LEAST_SINE = 1e-9;
+
+  private final Line a;
+  private final Line b;
+  private final double fromA;
+  private final double toA;
+  private final double fromB;
+  private final double toB;
+  private final double pieceA;
+  private final double pieceB;
+  private final double[] pointA = new double[3];
+  private final double[] pointB = new double[3];
+  private final double[] vectorA = new double[3];
+  private final double[] vectorB = new double[3];
+  private final double[] sight = new double[3];
+  private final List<double[]> found = new ArrayList<>();
+  private double togetherFrom = Double.NaN;
+  private double togetherTo = Double.NaN;
+
+  private CrossingSearch(Line a, double fromA, double toA, Line b, double fromB, double toB) {
+    this.a = a;
+    this.b = b;
+    this.fromA = fromA;
+    this.toA = toA;
+    this.fromB = fromB;
+    this.toB = toB;
+    pieceA = Math.min(LONGEST_PIECE_METRES, (toA - fromA) / PIECES_AT_LEAST);
+    pieceB = Math.min(LONGEST_PIECE_METRES, (toB - fromB) / PIECES_AT_LEAST);
+  }
+
+  static Crossings search(Line a, double fromA, double toA, Line b, double fromB, double toB) {
+    CrossingSearch search = new CrossingSearch(a, fromA, toA, b, fromB, toB);
+    search.touch(); // first, since an end is known exactly
+    search.halve(fromA, toA, fromB, toB);
+    return search.crossings();
+  }
+
+  private void halve(double loA, double hiA, double loB, double hiB) {
+    double halfA = 0.5 * (hiA - loA);
+    double halfB = 0.5 * (hiB - loB);
+    double middleA = loA + halfA;
+    double middleB = loB + halfB;
+    a.pointAt(middleA, pointA, 0);
+    b.pointAt(middleB, pointB, 0);
+    Cartesian.vector(pointA[0], pointA[1], vectorA);
+    Cartesian.vector(pointB[0], pointB[1], vectorB);
+    if (Cartesian.distance(vectorA, vectorB) > halfA + halfB + TOLERANCE_METRES) {
+      return;
+    }
+    boolean shortA = 2.0 * halfA <= pieceA * 1.001;
+    boolean shortB = 2.0 * halfB <= pieceB * 1.001;
+    if (shortA && shortB) {
+      approach(loA, middleB);
+      approach(hiA, middleB);
+    } else if (shortB || (!shortA && halfA >= halfB)) {
+      halve(loA, middleA, loB, hiB);
+      halve(middleA, hiA, loB, hiB);
+    } else {
+      halve(loA, hiA, loB, middleB);
+      halve(loA, hiA, middleB, hiB);
+    }
+  }
+
+  /** Newton's method from a pair of distances along; the lines are taken as straight. */
+  private void approach(double startA, double startB) {
+    double alongA = startA;
+    double alongB = startB;
+    double apartBefore = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < MOST_STEPS; i++) {
+      a.pointAt(alongA, pointA, 0);
+      b.pointAt(alongB, pointB, 0);
+      Geodesics.inverse(pointA[0], pointA[1], pointB[0], pointB[1], sight, 0);
+      double apart = sight[2];
+      double courseB = pointB[2] - (sight[1] - sight[0]); // carried along the sight to A
+      double sine = Degrees.sine(courseB - pointA[2]);
+      if (apart <= TOLERANCE_METRES && !(apart < 0.5 * apartBefore)) { // rounding is reached
+        add(alongA, alongB, sine);
+        return;
+      }
+      if (!(Math.abs(sine) > LEAST_SINE)) { // or NaN, where a rhumb line does not reach
+        return;
+      }
+      double stepA = apart * Degrees.sine(courseB - sight[0]) / sine;
+      double stepB = apart * Degrees.sine(pointA[2] - sight[0]) / sine;
+      alongA += stepA;
+      alongB += stepB;
+      if (Math.abs(alongA - startA) > 2.0 * pieceA || Math.abs(alongB - startB) > 2.0 * pieceB) {
+        return; // it belongs to another pair of pieces
+      }
+      apartBefore = apart;
+    }
+  }
+
+  private void add(double alongA, double alongB, double sine) {
+    double slack = TOLERANCE_METRES + 2e-8 / Math.max(LEAST_SINE, Math.abs(sine));
+    boolean onBoth =
+        alongA >= fromA - slack
+            && alongA <= toA + slack
+            && alongB >= fromB - slack
+            && alongB <= toB + slack;
+    if (!onBoth) {
+      return;
+    }
+    double onA = Math.max(fromA, Math.min(toA, alongA));
+    double onB = Math.max(fromB, Math.min(toB, alongB));
+    for (double[] known : found) {
+      if (Math.abs(known[0] - onA) <= 10.0 * slack && Math.abs(known[1] - onB) <= 10.0 * slack) {
+        return;
+      }
+    }
+    found.add(new double[] {onA, onB});
+  }
+
+  /**
+   * Looks at the four ends, which Newton's method cannot judge where the lines are parallel: lines
+   * that run together touch at two ends, and all the way between.
+   */
+  private void touch() {
+    List<double[]> touches = new ArrayList<>();
+    for (double end : new double[] {fromA, toA}) {
+      a.pointAt(end, pointA, 0);
+      double onB = touchOf(pointA, b, fromB, toB);
+      if (!Double.isNaN(onB)) {
+        touches.add(new double[] {end, onB});
+      }
+    }
+    for (double end : new double[] {fromB, toB}) {
+      b.pointAt(end, pointB, 0);
+      double onA = touchOf(pointB, a, fromA, toA);
+      if (!Double.isNaN(onA)) {
+        touches.add(new double[] {onA, end});
+      }
+    }
+    double first = Double.POSITIVE_INFINITY;
+    double last = Double.NEGATIVE_INFINITY;
+    for (double[] touch : touches) {
+      first = Math.min(first, touch[0]);
+      last = Math.max(last, touch[0]);
+      add(touch[0], touch[1], 1.0);
+    }
+    if (last - first > 1e3 * TOLERANCE_METRES && onB(first, last, 0.5) && onB(first, last, 0.3)) {
+      togetherFrom = first;
+      togetherTo = last;
+    }
+  }
+
+  private boolean onB(double first, double last, double part) {
+    a.pointAt(first + part * (last - first), pointA, 0);
+    return !Double.isNaN(touchOf(pointA, b, fromB, toB));
+  }
+
+  /** How far along a line a point lies that is on it, or NaN. */
+  private double touchOf(double[] point, Line line, double from, double to) {
+    double half = 0.5 * (to - from);
+    double[] middle = new double[3];
+    line.pointAt(from + half, middle, 0);
+    Cartesian.vector(middle[0], middle[1], vectorA);
+    Cartesian.vector(point[0], point[1], vectorB);
+    if (Cartesian.distance(vectorA, vectorB) > half + TOLERANCE_METRES) {
+      return Double.NaN; // out of reach, seen quickly
+    }
+    ClosestPoint there = ClosestPoint.search(line, from, to, position(point));
+    return there.distance().metres() <= TOLERANCE_METRES ? there.alongTrack().metres() : Double.NaN;
+  }
+
+  private static Position position(double[] point) {
+    return new Position(point[0], point[1]);
+  }
+
+  private Crossings crossings() {
+    List<Crossings.Crossing> points = new ArrayList<>();
+    found.sort((p, q) -> Double.compare(p[0], q[0]));
+    for (double[] pair : found) {
+      boolean inStretch =
+          pair[0] >= togetherFrom - 1e3 * TOLERANCE_METRES
+              && pair[0] <= togetherTo + 1e3 * TOLERANCE_METRES;
+      if (!inStretch) {
+        a.pointAt(pair[0], pointA, 0);
+        b.pointAt(pair[1], pointB, 0);
+        points.add(
+            new Crossings.Crossing(
+                position(pointA),
+                Distance.ofMetres(pair[0]),
+                Distance.ofMetres(pair[1]),
+                Angles.turn(pointA[2], pointB[2])));
+      }
+    }
+    return new Crossings(points, !Double.isNaN(togetherFrom));
+  }
+}

@@ -1,0 +1,128 @@
+package org.ferryglide.nav.geodesy;
+
+import java.io.Serializable;
+import net.sf.geographiclib.Geodesic;
+import net.sf.geographiclib.GeodesicData;
+import net.sf.geographiclib.GeodesicMask;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * A geodesic carried on round WGS84, prepared for many points along it.
+ *
+ * <p>A point costs about half of what {@link GeodesicLeg#from} does.
+ *
+ * <pre>{@code
+ * GeodesicLine sight = GeodesicLine.from(light, TrueBearing.ofDegrees(210));
+ * Position fiveMilesOff = sight.pointAt(Distance.ofNauticalMiles(5));
+ * }</pre>
+ */
+public final class GeodesicLine implements Line, Serializable {
+
+  private static final long serialVersionUID = 1L;
+
+  private static final int WANTED =
+      GeodesicMask.LATITUDE | GeodesicMask.LONGITUDE | GeodesicMask.AZIMUTH;
+
+  private final Position origin;
+  private final TrueBearing initialCourse;
+  private final transient net.sf.geographiclib.GeodesicLine prepared;
+
+  private GeodesicLine(Position origin, TrueBearing initialCourse) {
+    this.origin = origin;
+    this.initialCourse = initialCourse;
+    prepared =
+        Geodesic.WGS84.Line(
+            origin.latitudeDegrees(),
+            origin.longitudeDegrees(),
+            initialCourse.degrees(),
+            WANTED | GeodesicMask.DISTANCE_IN);
+  }
+
+  /**
+   * The geodesic that leaves a point on a course.
+   *
+   * @param origin a point of the line
+   * @param initialCourse the true course there
+   * @return the line
+   */
+  public static GeodesicLine from(Position origin, TrueBearing initialCourse) {
+    return new GeodesicLine(origin, initialCourse);
+  }
+
+  /**
+   * The geodesic through two points, the short way.
+   *
+   * @param origin where distances count from
+   * @param other another point, ahead
+   * @return the line; due north if the points are one
+   */
+  public static GeodesicLine through(Position origin, Position other) {
+    return GeodesicLeg.between(origin, other).line();
+  }
+
+  @Override
+  public Position origin() {
+    return origin;
+  }
+
+  @Override
+  public TrueBearing initialCourse() {
+    return initialCourse;
+  }
+
+  @Override
+  public Distance ahead() {
+    return SEARCH_SPAN;
+  }
+
+  @Override
+  public Distance astern() {
+    return SEARCH_SPAN.times(-1.0);
+  }
+
+  @Override
+  public void pointAt(double metres, double[] out, int offset) {
+    GeodesicData there = prepared.Position(metres, WANTED);
+    out[offset] = there.lat2 + 0.0;
+    out[offset + 1] = Degrees.longitude(there.lon2);
+    out[offset + 2] = Degrees.reduced(there.azi2);
+  }
+
+  @Override
+  public Position pointAt(Distance along) {
+    double[] point = new double[3];
+    pointAt(along.metres(), point, 0);
+    return new Position(point[0], point[1]);
+  }
+
+  @Override
+  public TrueBearing courseAt(Distance along) {
+    double[] point = new double[3];
+    pointAt(along.metres(), point, 0);
+    return new TrueBearing(point[2]);
+  }
+
+  private Object readResolve() {
+    return new GeodesicLine(origin, initialCourse);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof GeodesicLine that
+        && origin.equals(that.origin)
+        && initialCourse.equals(that.initialCourse);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * origin.hashCode() + initialCourse.hashCode();
+  }
+
+  /** Origin and course, without loss. */
+  @Override
+  public String toString() {
+    return "geodesic through " + origin + ", " + initialCourse;
+  }
+}

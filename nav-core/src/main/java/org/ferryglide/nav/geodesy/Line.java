@@ -1,0 +1,113 @@
+package org.ferryglide.nav.geodesy;
+
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * A line without ends through a point, prepared for many points along it.
+ *
+ * <p>Distances along it count from the origin, forward positive. A {@link RhumbLine} ends at the
+ * poles; a {@link GeodesicLine} goes round the earth. Searches along a line (closest point,
+ * crossings) follow it half the way round the earth, {@link #SEARCH_SPAN}, ahead and astern.
+ *
+ * <pre>{@code
+ * Line line = RhumbLeg.between(landing, island).line();
+ * ClosestPoint rock = line.closestTo(rockPosition);
+ * rock.crossTrack(); // right of the line positive
+ * }</pre>
+ */
+public sealed interface Line permits RhumbLine, GeodesicLine {
+
+  /** How far ahead and astern of its origin a line is searched: 20 000 km. */
+  Distance SEARCH_SPAN = Distance.ofKilometres(20_000);
+
+  /**
+   * Where distances along the line count from.
+   *
+   * @return the origin
+   */
+  Position origin();
+
+  /**
+   * The true course at the origin.
+   *
+   * @return the course
+   */
+  TrueBearing initialCourse();
+
+  /**
+   * The farthest ahead that the line can be followed.
+   *
+   * @return {@link #SEARCH_SPAN}, or the distance to the pole if a rhumb line ends there before
+   */
+  Distance ahead();
+
+  /**
+   * The farthest astern that the line can be followed.
+   *
+   * @return a distance below 0: the opposite of {@link #SEARCH_SPAN}, or the distance to the pole
+   */
+  Distance astern();
+
+  /**
+   * Writes the point at a distance along, without allocating on a rhumb line.
+   *
+   * @param metres distance from the origin, metres, forward positive; NaN gives NaN
+   * @param out receives latitude, longitude and course there, degrees; NaN where the line does not
+   *     reach
+   * @param offset where in {@code out} to write three numbers
+   */
+  void pointAt(double metres, double[] out, int offset);
+
+  /**
+   * The point at a distance along.
+   *
+   * @param along distance from the origin, forward positive
+   * @return the point
+   * @throws IllegalArgumentException if a rhumb line ends at a pole before
+   */
+  Position pointAt(Distance along);
+
+  /**
+   * The true course at a distance along.
+   *
+   * @param along distance from the origin, forward positive
+   * @return the course there
+   * @throws IllegalArgumentException if a rhumb line ends at a pole before
+   */
+  TrueBearing courseAt(Distance along);
+
+  /**
+   * The point of this line that is closest to a position, over the ellipsoid.
+   *
+   * @param position the position
+   * @return the closest point within {@link #SEARCH_SPAN}, found until the foot of the
+   *     perpendicular is good to a micrometre
+   */
+  default ClosestPoint closestTo(Position position) {
+    return ClosestPoint.search(this, astern().metres(), ahead().metres(), position);
+  }
+
+  /**
+   * Where this line meets another.
+   *
+   * @param other the other line
+   * @param span how far ahead and astern of their origins both are followed, above 0 and at most
+   *     {@link #SEARCH_SPAN}
+   * @return the crossings in their order along this line; perhaps none
+   * @throws IllegalArgumentException if the span is out of range
+   */
+  default Crossings crossings(Line other, Distance span) {
+    Arguments.positive(span.metres(), "span", "metres");
+    double most = Arguments.within(span.metres(), 0.0, SEARCH_SPAN.metres(), "span", "metres");
+    return CrossingSearch.search(
+        this,
+        Math.max(-most, astern().metres()),
+        Math.min(most, ahead().metres()),
+        other,
+        Math.max(-most, other.astern().metres()),
+        Math.min(most, other.ahead().metres()));
+  }
+}

@@ -1,0 +1,139 @@
+package org.ferryglide.nav.geodesy;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.ClosestPoint.Place;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.position.Position;
+import org.junit.jupiter.api.Test;
+
+class ClosestPointTest {
+  private static final double A_MICROMETRE = 1e-6;
+
+  private final RhumbLeg leg =
+      RhumbLeg.from(
+          Position.ofDegrees(55, -5), TrueBearing.ofDegrees(60), Distance.ofKilometres(10));
+
+  @Test
+  void aRockToStarboardIsPositiveAndAbeam() {
+    ClosestPoint rock = leg.closestTo(off(leg, 4000, 90, 250));
+    assertEquals(250, rock.crossTrack().metres(), A_MICROMETRE);
+    assertEquals(4000, rock.alongTrack().metres(), A_MICROMETRE);
+    assertEquals(Place.ABEAM, rock.place());
+    assertEquals(150, rock.bearing().degrees(), 1e-6);
+    assertEquals(leg.course(), rock.course());
+    assertTrue(leg.abeamOf(off(leg, 4000, 90, 250)).isPresent());
+  }
+
+  @Test
+  void aRockToPortIsNegative() {
+    ClosestPoint rock = leg.closestTo(off(leg, 4000, -90, 250));
+    assertEquals(-250, rock.crossTrack().metres(), A_MICROMETRE);
+    assertEquals(Distance.ofMetres(250).metres(), rock.distance().metres(), A_MICROMETRE);
+  }
+
+  @Test
+  void beyondAnEndTheEndIsClosestAndNothingIsAbeam() {
+    Position beyond = leg.pointAt(Distance.ofMetres(10_500));
+    ClosestPoint end = leg.closestTo(beyond);
+    assertEquals(leg.end(), end.position());
+    assertEquals(Place.END, end.place());
+    assertEquals(500, end.distance().metres(), 1e-3); // the rhumb line is the longer way
+    assertTrue(leg.abeamOf(beyond).isEmpty());
+    Position before = leg.pointAt(Distance.ofMetres(-500));
+    assertEquals(Place.START, leg.closestTo(before).place());
+    assertEquals(Distance.ZERO, leg.closestTo(before).alongTrack());
+  }
+
+  @Test
+  void theEndlessLineGoesOnWhereTheLegEnds() {
+    Position beyond = off(leg, 12_000, 90, 100);
+    ClosestPoint point = leg.line().closestTo(beyond);
+    assertEquals(Place.ABEAM, point.place());
+    assertEquals(12_000, point.alongTrack().metres(), A_MICROMETRE);
+    assertEquals(100, point.crossTrack().metres(), A_MICROMETRE);
+    ClosestPoint astern = leg.line().closestTo(off(leg, -7000, -90, 100));
+    assertEquals(-7000, astern.alongTrack().metres(), A_MICROMETRE);
+    assertEquals(-100, astern.crossTrack().metres(), A_MICROMETRE);
+  }
+
+  @Test
+  void aPointOfTheLegIsNotOff() {
+    ClosestPoint on = leg.closestTo(leg.pointAt(Distance.ofMetres(1234)));
+    assertEquals(0.0, on.crossTrack().metres(), A_MICROMETRE);
+    assertEquals(1234, on.alongTrack().metres(), A_MICROMETRE);
+    for (Position end : new Position[] {leg.start(), leg.end()}) {
+      ClosestPoint there = leg.closestTo(end);
+      assertEquals(0.0, there.distance().metres(), A_MICROMETRE);
+      assertEquals(Place.ABEAM, there.place());
+    }
+  }
+
+  @Test
+  void aLegWithoutLengthIsAPoint() {
+    RhumbLeg point = RhumbLeg.between(leg.start(), leg.start());
+    ClosestPoint closest = point.closestTo(leg.end());
+    assertEquals(leg.start(), closest.position());
+    assertEquals(10_000, closest.distance().metres(), 1e-2);
+  }
+
+  /** Over the pole: the geodesic of the date line and the one of Greenwich are one line. */
+  @Test
+  void aLineOverThePoleIsFollowedBeyondIt() {
+    GeodesicLine overThePole =
+        GeodesicLine.from(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(0));
+    ClosestPoint beyond = overThePole.closestTo(Position.ofDegrees(85, 180));
+    assertEquals(0.0, beyond.distance().metres(), A_MICROMETRE);
+    double toPole = new GeodesicFrom(80).metresTo(90);
+    double backDown = new GeodesicFrom(85).metresTo(90);
+    assertEquals(toPole + backDown, beyond.alongTrack().metres(), A_MICROMETRE);
+  }
+
+  private record GeodesicFrom(double lat) {
+    double metresTo(double other) {
+      return Places.metres(Position.ofDegrees(lat, 0), other, 0);
+    }
+  }
+
+  @Test
+  void aRhumbLineEndsAtThePole() {
+    RhumbLine north = RhumbLine.from(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(0));
+    ClosestPoint closest = north.closestTo(Position.ofDegrees(85, 180));
+    assertEquals(90.0, closest.position().latitudeDegrees(), 1e-10);
+    assertEquals(Place.END, closest.place());
+  }
+
+  @Test
+  void theDateLineMakesNoSeam() {
+    RhumbLeg over =
+        RhumbLeg.between(Position.ofDegrees(-17, 179.95), Position.ofDegrees(-16.95, -179.9));
+    Position rock = off(over, 9000, -90, 400);
+    ClosestPoint closest = over.closestTo(rock);
+    assertEquals(9000, closest.alongTrack().metres(), A_MICROMETRE);
+    assertEquals(-400, closest.crossTrack().metres(), A_MICROMETRE);
+  }
+
+  @Test
+  void onALongSpiralTheNearestTurnIsFound() {
+    RhumbLine spiral = RhumbLine.from(Position.ofDegrees(0, 0), TrueBearing.ofDegrees(88));
+    double[] point = new double[3];
+    spiral.pointAt(19_000e3, point, 0);
+    Position near =
+        GeodesicLeg.from(
+                new Position(point[0], point[1]),
+                TrueBearing.ofDegrees(178),
+                Distance.ofKilometres(20))
+            .end();
+    ClosestPoint closest = spiral.closestTo(near);
+    assertEquals(19_000e3, closest.alongTrack().metres(), A_MICROMETRE);
+    assertEquals(20_000, closest.crossTrack().metres(), A_MICROMETRE);
+  }
+
+  /** A position so far to one side of a point of the leg. */
+  private static Position off(RhumbLeg leg, double along, double turn, double metres) {
+    Position from = leg.pointAt(Distance.ofMetres(along));
+    return GeodesicLeg.from(from, leg.course().turnedBy(turn), Distance.ofMetres(metres)).end();
+  }
+}
