@@ -1,5 +1,7 @@
 package org.ferryglide.nav.magnetic;
 
+import org.ferryglide.nav.geodesy.Ellipsoid;
+
 /**
  * The sums behind every field element: a potential in solid spherical harmonics and its gradient on
  * the WGS84 ellipsoid.
@@ -23,11 +25,8 @@ final class SphericalHarmonics {
   /** Radius to which the coefficients of WMM and IGRF refer, metres. */
   static final double REFERENCE_RADIUS_METRES = 6_371_200.0;
 
-  /** WGS84 equatorial radius, metres (NGA.STND.0036). */
-  private static final double EQUATORIAL_RADIUS_METRES = 6_378_137.0;
-
-  private static final double FLATTENING = 1.0 / 298.257223563;
-  private static final double ECCENTRICITY_SQUARED = FLATTENING * (2.0 - FLATTENING);
+  private static final double EQUATORIAL_RADIUS_METRES = Ellipsoid.WGS84.semiMajorAxisMetres();
+  private static final double ECCENTRICITY_SQUARED = Ellipsoid.WGS84.eccentricitySquared();
 
   /** Packed coefficients of one degree and order. */
   private static final int STRIDE = 4;

@@ -61,6 +61,25 @@ class SwingFitTest {
     assertEquals(8, fit.sights().size());
   }
 
+  /**
+   * NGA, Handbook of Magnetic Compass Adjustment (2004), article 501: deviations of a typical
+   * curve. Its rule of means over cardinal and intercardinal headings gives A 1.0, B 12.0, C 8.0, D
+   * 5.0 and E 1.5 (the rule and its results from memory); least squares use the intercardinal
+   * headings for B and C as well, which moves them by less than a tenth.
+   */
+  @Test
+  void theHandbooksTypicalCurveHasTheHandbooksCoefficients() {
+    SwingFit fit = SwingFit.of(eight(10.5, 20.0, 11.5, -1.2, -5.5, -8.0, -12.5, -6.8));
+    double meansRatherThanLeastSquares = 0.1;
+    assertEquals(1.0, fit.coefficients().a(), 1e-12);
+    assertEquals(12.0, fit.coefficients().b(), meansRatherThanLeastSquares);
+    assertEquals(8.0, fit.coefficients().c(), meansRatherThanLeastSquares);
+    assertEquals(5.0, fit.coefficients().d(), 1e-12);
+    assertEquals(1.5, fit.coefficients().e(), 1e-12);
+    assertEquals(SwingVerdict.GOOD, fit.verdict());
+    assertTrue(codes(fit).contains("swing.large"));
+  }
+
   @Test
   void aMisreadSightIsPointedOut() {
     SwingFit fit = SwingFit.of(eight(2, 0, -3, -14, -2, 1, 3, 4));

@@ -1,0 +1,166 @@
+package org.ferryglide.nav.magnetic;
+
+import java.io.Serializable;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * A chart's variation set beside a model's for the same place and date: a misread year or letter, a
+ * rose too old, a local anomaly show at once.
+ *
+ * <pre>{@code
+ * RoseComparison comparison =
+ *     RoseComparison.of(rose, MagneticModel.wmm2025(), place, LocalDate.of(2026, 6, 1));
+ * comparison.agrees(); // true
+ * System.out.println(comparison); // rose 3°16'W (8'E), model 2°40'W (12'E), …
+ * }</pre>
+ */
+public final class RoseComparison implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** Where a model has no published errors: twice the usual one in middle latitudes. */
+  private static final double TWO_SIGMA_DEGREES = 0.8;
+
+  private final Variation rose;
+  private final Variation model;
+  private final AnnualChange roseChange;
+  private final AnnualChange modelChange;
+  private final double allowed;
+  private final Note[] notes;
+
+  private RoseComparison(
+      CompassRose printed, MagneticSnapshot snapshot, Position place, LocalDate date) {
+    rose = printed.variationAt(date);
+    model = snapshot.variation(place);
+    roseChange = printed.annualChange();
+    modelChange = snapshot.annualChange(place);
+    double twoSigma =
+        snapshot
+            .uncertainty(place)
+            .map(uncertainty -> 2.0 * uncertainty.declinationDegrees())
+            .orElse(TWO_SIGMA_DEGREES);
+    allowed = twoSigma + printed.expectedErrorDegrees(date);
+    List<Note> all = new ArrayList<>(printed.notesAt(date));
+    all.addAll(snapshot.notesAt(place));
+    if (!agrees()) {
+      all.add(
+          Note.warning(
+                  "rose.disagrees",
+                  "Rose and model differ by "
+                      + Math.round(Math.abs(differenceDegreesEast()) * 10.0) / 10.0
+                      + "°, more than age and model error explain. Check the letters and the year,"
+                      + " and whether the chart warns of a local anomaly.")
+              .with("differenceDegreesEast", differenceDegreesEast())
+              .with("allowedDegrees", allowed));
+    }
+    notes = all.toArray(new Note[0]);
+  }
+
+  /**
+   * Compares a rose with a model.
+   *
+   * @param rose what the chart prints
+   * @param model the model
+   * @param place the place
+   * @param date the date; its midnight in UTC is meant
+   * @return the comparison
+   * @throws java.time.DateTimeException if the date lies outside the model's span and the model
+   *     refuses such dates
+   */
+  public static RoseComparison of(
+      CompassRose rose, MagneticModel model, Position place, LocalDate date) {
+    return new RoseComparison(rose, model.at(date), place, date);
+  }
+
+  /**
+   * The rose's variation, carried to the date.
+   *
+   * @return the variation
+   */
+  public Variation roseVariation() {
+    return rose;
+  }
+
+  /**
+   * The model's variation.
+   *
+   * @return the variation
+   */
+  public Variation modelVariation() {
+    return model;
+  }
+
+  /**
+   * The annual change the rose prints.
+   *
+   * @return minutes of arc a year
+   */
+  public AnnualChange roseChange() {
+    return roseChange;
+  }
+
+  /**
+   * The annual change of the model on the date.
+   *
+   * @return minutes of arc a year
+   */
+  public AnnualChange modelChange() {
+    return modelChange;
+  }
+
+  /**
+   * How far the rose stands from the model.
+   *
+   * @return rose less model the short way round, degrees, east positive, in [-180, 180]
+   */
+  public double differenceDegreesEast() {
+    return Math.IEEEremainder(rose.degreesEast() - model.degreesEast(), 360.0);
+  }
+
+  /**
+   * How far apart they may stand without surprise: twice the model's one-sigma error and what the
+   * rose's age may have added.
+   *
+   * @return degrees
+   */
+  public double allowedDegrees() {
+    return allowed;
+  }
+
+  /**
+   * Whether the difference is no surprise.
+   *
+   * @return true if it is no larger than {@link #allowedDegrees}
+   */
+  public boolean agrees() {
+    return Math.abs(differenceDegreesEast()) <= allowed;
+  }
+
+  /**
+   * Age of the rose, lapse of the model, weak field, disagreement.
+   *
+   * @return the notes, possibly empty, unmodifiable
+   */
+  public List<Note> notes() {
+    return List.of(notes);
+  }
+
+  /** Both variations with their changes, and the difference. */
+  @Override
+  public String toString() {
+    return "rose "
+        + rose.degreesAndMinutes()
+        + " ("
+        + roseChange.printed()
+        + "), model "
+        + model.degreesAndMinutes()
+        + " ("
+        + modelChange.printed()
+        + "), rose less model "
+        + Variation.ofDegreesEast(differenceDegreesEast()).degreesAndMinutes();
+  }
+}

@@ -1,0 +1,86 @@
+package org.ferryglide.nav.magnetic;
+
+import java.io.Serializable;
+import java.util.List;
+import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.note.Note;
+
+/**
+ * The variation that the roses of a chart give for a place and date, and where it came from.
+ *
+ * <pre>{@code
+ * RoseReading reading = roses.between(place, LocalDate.of(2026, 6, 1));
+ * reading.variation();
+ * reading.roses().get(0); // the nearest rose
+ * reading.weight(0); // its part in the answer
+ * }</pre>
+ */
+public final class RoseReading implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Variation variation;
+  private final AnnualChange annualChange;
+  private final PlacedRose[] roses;
+  private final double[] weights;
+  private final Note[] notes;
+
+  RoseReading(
+      Variation variation,
+      AnnualChange annualChange,
+      PlacedRose[] roses,
+      double[] weights,
+      Note[] notes) {
+    this.variation = variation;
+    this.annualChange = annualChange;
+    this.roses = roses;
+    this.weights = weights;
+    this.notes = notes;
+  }
+
+  /**
+   * The variation.
+   *
+   * @return the angle from true to magnetic north
+   */
+  public Variation variation() {
+    return variation;
+  }
+
+  /**
+   * The annual change, weighted like the variation.
+   *
+   * @return minutes of arc a year
+   */
+  public AnnualChange annualChange() {
+    return annualChange;
+  }
+
+  /**
+   * The roses that were used.
+   *
+   * @return one or two, the nearest first, unmodifiable
+   */
+  public List<PlacedRose> roses() {
+    return List.of(roses);
+  }
+
+  /**
+   * The part of one rose in the answer.
+   *
+   * @param index place of the rose in {@link #roses}
+   * @return weight in [0, 1]; the weights sum to 1
+   * @throws IndexOutOfBoundsException if there is no such rose
+   */
+  public double weight(int index) {
+    return weights[index];
+  }
+
+  /**
+   * Weighting and age of the roses.
+   *
+   * @return the notes, possibly empty, unmodifiable
+   */
+  public List<Note> notes() {
+    return List.of(notes);
+  }
+}

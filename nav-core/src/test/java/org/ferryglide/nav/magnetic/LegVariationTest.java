@@ -1,0 +1,114 @@
+package org.ferryglide.nav.magnetic;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.GeodesicLeg;
+import org.ferryglide.nav.geodesy.Leg;
+import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.position.Position;
+
+class LegVariationTest {
+  private static final MagneticSnapshot SNAPSHOT =
+      MagneticModel.wmm2025().at(LocalDate.of(2026, 6, 1));
+
+  /** Half a metre along a leg, at no more than a degree in ten kilometres. */
+  private static final double FOUND_DEGREES = 1e-4;
+
+  @Example
+  void aShortLegHasOneVariation() {
+    Leg leg =
+        RhumbLeg.from(
+            Position.ofDegrees(57, -7), TrueBearing.ofDegrees(80), Distance.ofNauticalMiles(5));
+    LegVariation along = LegVariation.of(SNAPSHOT, leg);
+    assertEquals(SNAPSHOT.variation(leg.start()), along.start());
+    assertEquals(SNAPSHOT.variation(leg.end()), along.end());
+    assertEquals(
+        (along.start().degreesEast() + along.end().degreesEast()) / 2.0,
+        along.middle().degreesEast(),
+        1e-3);
+    assertTrue(along.changes().isEmpty());
+    assertTrue(along.notes().isEmpty());
+    assertEquals(leg, along.leg());
+  }
+
+  @Property(tries = 30)
+  void eachPlaceIsAnotherHalfDegreeFromTheStart(
+      @ForAll @DoubleRange(min = -65, max = 65) @Scale(4) double latitude,
+      @ForAll @DoubleRange(min = -180, max = 179) @Scale(4) double longitude,
+      @ForAll @DoubleRange(min = 0, max = 359) @Scale(4) double course) {
+    Leg leg =
+        GeodesicLeg.from(
+            Position.ofDegrees(latitude, longitude),
+            TrueBearing.ofDegrees(course),
+            Distance.ofKilometres(400));
+    LegVariation along = LegVariation.of(SNAPSHOT, leg);
+    double last = 0.0;
+    for (LegVariation.Change change : along.changes()) {
+      double halves =
+          2.0
+              * Math.IEEEremainder(
+                  change.variation().degreesEast() - along.start().degreesEast(), 360.0);
+      assertEquals(Math.rint(halves), halves, FOUND_DEGREES);
+      assertTrue(Math.abs(halves) > 0.4);
+      assertTrue(change.fromStart().metres() > last);
+      last = change.fromStart().metres();
+      assertEquals(leg.pointAt(change.fromStart()), change.place());
+    }
+    double total = Math.abs(along.changeDegreesEast());
+    assertTrue(along.changes().size() >= (int) (2.0 * total));
+    assertEquals(
+        0.0,
+        Math.IEEEremainder(
+            along.changeDegreesEast() - along.end().degreesEast() + along.start().degreesEast(),
+            360.0),
+        1e-9);
+  }
+
+  @Example
+  void alongLegIsNotedWithItsFirstHalfDegree() {
+    Leg leg = RhumbLeg.between(Position.ofDegrees(57, -7), Position.ofDegrees(57, 5));
+    LegVariation along = LegVariation.of(SNAPSHOT, leg);
+    assertTrue(along.changes().size() >= 6, along.changes().toString());
+    assertEquals("variation.changes", along.notes().get(0).code());
+    // against the slow way: a walk of 100 m steps
+    double start = along.start().degreesEast();
+    double walked = 0.0;
+    while (Math.abs(
+            SNAPSHOT.variation(leg.pointAt(Distance.ofMetres(walked))).degreesEast() - start)
+        < 0.5) {
+      walked += 100.0;
+    }
+    assertEquals(walked, along.changes().get(0).fromStart().metres(), 100.0);
+  }
+
+  @Example
+  void roundAMagneticPoleTheChangeIsKeptWhole() {
+    // the leg passes between the dip pole and the geographic pole, where variation runs through 180
+    Leg leg = RhumbLeg.between(Position.ofDegrees(87.5, 60), Position.ofDegrees(87.5, -160));
+    LegVariation along = LegVariation.of(SNAPSHOT, leg);
+    assertTrue(Math.abs(along.changeDegreesEast()) > 90.0);
+    assertTrue(
+        along.notes().stream()
+            .anyMatch(
+                n ->
+                    n.code().equals("magnetic.blackout-zone")
+                        || n.code().equals("magnetic.caution-zone")));
+  }
+
+  @Example
+  void aLegOfNoLengthHasNoChange() {
+    Position here = Position.ofDegrees(57, -7);
+    LegVariation along = LegVariation.of(SNAPSHOT, RhumbLeg.between(here, here));
+    assertEquals(0.0, along.changeDegreesEast());
+    assertTrue(along.changes().isEmpty());
+  }
+}

@@ -1,0 +1,204 @@
+package org.ferryglide.nav.magnetic;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.time.LocalDate;
+import java.util.List;
+import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Severity;
+import org.ferryglide.nav.position.Position;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What surrounds a single rose: age, several on one chart, comparison, working, rounding. */
+class RosesTest {
+  private static final LocalDate DATE = LocalDate.of(2026, 1, 1);
+  private static final CompassRose ROSE = CompassRose.parse("4°15'W 2019 (8'E)");
+
+  @ParameterizedTest(name = "a rose of {0}")
+  @CsvSource({
+    "2026,,",
+    "2022,,",
+    "2021,INFORMATION,'The rose is 5 years old; carried forward, it may be off by 0.1°.'",
+    "2016,CAUTION,'The rose is 10 years old; carried forward, it may be off by 0.2°.'",
+    "1996,WARNING,'The rose is 30 years old; carried forward, it may be off by 1.5°. Use a newer"
+        + " chart or a model.'",
+    "2027,CAUTION,'The rose is of 2027, later than the date; it was carried back.'",
+  })
+  void ageIsNotedWithTheErrorToExpect(int year, Severity severity, String text) {
+    CompassRose rose = new CompassRose(ROSE.variation(), year, ROSE.annualChange());
+    List<Note> notes = rose.notesAt(DATE);
+    assertEquals(severity == null ? 0 : 1, notes.size());
+    if (severity != null) {
+      assertEquals(severity, notes.get(0).severity());
+      assertEquals(text, notes.get(0).text());
+      assertEquals(year > 2026 ? "rose.later" : "rose.old", notes.get(0).code());
+    }
+  }
+
+  @Test
+  void expectedErrorRunsThroughTheMeasuredFigures() {
+    assertEquals(0.0, ROSE.expectedErrorDegrees(LocalDate.of(2019, 1, 1)));
+    assertEquals(0.05, ROSE.expectedErrorDegrees(LocalDate.of(2024, 1, 1)), 1e-12);
+    assertEquals(0.95, ROSE.expectedErrorDegrees(LocalDate.of(2039, 1, 1)), 1e-12);
+    assertEquals(1.91, ROSE.expectedErrorDegrees(LocalDate.of(2059, 1, 1)), 1e-12);
+    assertEquals(0.05, ROSE.expectedErrorDegrees(LocalDate.of(2014, 1, 1)), 1e-12);
+  }
+
+  /** Roses made from IGRF-14 at coasts of north-west Europe, carried to 2025. */
+  @ParameterizedTest
+  @CsvSource({"2015", "2010", "2000", "1995"})
+  void rosesOfTheReferenceFieldDriftNoFurther(int year) throws IOException {
+    MagneticModel igrf =
+        MagneticModelFile.readShc("igrf", new StringReader(PublishedRows.text("igrf14.shc")));
+    double[][] coasts = {{48.5, -5}, {50, -5.5}, {53, -10}, {57, -7.5}, {60, 5}, {62, 5}, {70, 24}};
+    for (double[] coast : coasts) {
+      Position place = Position.ofDegrees(coast[0], coast[1]);
+      MagneticSnapshot then = igrf.atDecimalYear(year);
+      CompassRose rose = new CompassRose(then.variation(place), year, then.annualChange(place));
+      double off =
+          rose.variationInYear(2025).degreesEast()
+              - igrf.atDecimalYear(2025.0).variation(place).degreesEast();
+      // the annual change of IGRF is that of the five years to come, a foresight roses lack
+      assertTrue(
+          Math.abs(off) <= rose.expectedErrorDegrees(LocalDate.of(2025, 1, 1)) + 0.1,
+          year + " " + place + " " + off);
+    }
+  }
+
+  private static final PlacedRose WEST =
+      new PlacedRose(Position.ofDegrees(57.0, -8.0), CompassRose.parse("4°00'W 2026 (8'E)"));
+  private static final PlacedRose EAST =
+      new PlacedRose(Position.ofDegrees(57.0, -6.0), CompassRose.parse("3°00'W 2026 (10'E)"));
+  private static final PlacedRose NORTH =
+      new PlacedRose(Position.ofDegrees(59.0, -8.0), CompassRose.parse("5°00'W 2006 (10'E)"));
+
+  @Test
+  void twoRosesAreWeighedByThePlaceBetweenThem() {
+    ChartRoses roses = ChartRoses.of(List.of(WEST, EAST, NORTH));
+    assertEquals(3, roses.roses().size());
+    RoseReading middle = roses.between(Position.ofDegrees(57.0, -7.0), DATE);
+    assertEquals(-3.5, middle.variation().degreesEast(), 1e-6);
+    assertEquals(9.0, middle.annualChange().minutesEast(), 1e-4);
+    assertEquals(0.5, middle.weight(1), 1e-6);
+    RoseReading quarter = roses.between(Position.ofDegrees(57.0, -7.5), DATE);
+    assertEquals(-3.75, quarter.variation().degreesEast(), 2e-4); // the line is a geodesic
+    assertEquals(List.of(WEST, EAST), quarter.roses());
+    assertEquals(1.0, quarter.weight(0) + quarter.weight(1));
+    assertEquals("rose.weighted", quarter.notes().get(0).code());
+    assertEquals(
+        "Weighed between two roses, 75 to 25 parts in a hundred.", quarter.notes().get(0).text());
+  }
+
+  @Test
+  void atARoseAndBeyondItThatRoseAloneCounts() {
+    ChartRoses roses = ChartRoses.of(List.of(WEST, EAST));
+    assertEquals(WEST.rose().variation(), roses.between(WEST.position(), DATE).variation());
+    assertEquals(
+        EAST.rose().variation(), roses.between(Position.ofDegrees(57.0, -4.0), DATE).variation());
+  }
+
+  @Test
+  void theNearestRoseIsTakenAsItIsWithItsAge() {
+    ChartRoses roses = ChartRoses.of(List.of(WEST, EAST, NORTH));
+    RoseReading reading = roses.nearest(Position.ofDegrees(58.9, -7.9), DATE);
+    assertEquals(List.of(NORTH), reading.roses());
+    assertEquals(Variation.parse("1°40'W").degreesEast(), reading.variation().degreesEast(), 1e-12);
+    assertEquals(List.of("rose.old"), reading.notes().stream().map(Note::code).toList());
+    ChartRoses single = ChartRoses.of(List.of(NORTH));
+    assertEquals(
+        single.nearest(WEST.position(), DATE).variation(),
+        single.between(WEST.position(), DATE).variation());
+  }
+
+  @Test
+  void rosesThatCannotBeToldApartAreRefused() {
+    assertEquals(
+        "a chart's roses must be at least one",
+        assertThrows(IllegalArgumentException.class, () -> ChartRoses.of(List.of())).getMessage());
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> ChartRoses.of(List.of(WEST, new PlacedRose(WEST.position(), EAST.rose()))));
+  }
+
+  @Test
+  void aRoseThatAgreesWithTheModelIsNoSurprise() {
+    // WMM2025 gives about 2.7°W and 11' E a year at 57°N 7°W in 2026 (regression value)
+    Position place = Position.ofDegrees(57.0, -7.0);
+    Variation model = MagneticModel.wmm2025().at(DATE).variation(place);
+    CompassRose rose = new CompassRose(model, 2026, AnnualChange.ofMinutesEast(10));
+    RoseComparison comparison = RoseComparison.of(rose, MagneticModel.wmm2025(), place, DATE);
+    assertTrue(comparison.agrees());
+    assertEquals(0.0, comparison.differenceDegreesEast(), 1e-12);
+    assertEquals(model, comparison.modelVariation());
+    assertEquals(model, comparison.roseVariation());
+    assertEquals(AnnualChange.ofMinutesEast(10), comparison.roseChange());
+    assertEquals(MagneticModel.wmm2025().at(DATE).annualChange(place), comparison.modelChange());
+    assertTrue(comparison.notes().isEmpty());
+    assertTrue(comparison.allowedDegrees() > 0.5 && comparison.allowedDegrees() < 1.0);
+  }
+
+  @Test
+  void aMisreadLetterShowsAtOnce() {
+    Position place = Position.ofDegrees(57.0, -7.0);
+    CompassRose misread = CompassRose.parse("4°15'E 2019 (8'E)");
+    RoseComparison comparison = RoseComparison.of(misread, MagneticModel.wmm2025(), place, DATE);
+    assertFalse(comparison.agrees());
+    List<Note> notes = comparison.notes();
+    assertEquals("rose.disagrees", notes.get(notes.size() - 1).code());
+    assertTrue(comparison.toString().startsWith("rose 5°11'E (8'E), model "));
+  }
+
+  @Test
+  void theWorkingIsThatOfALearner() {
+    assertEquals(
+        """
+        Variation carried from 2019 to 2026
+          Variation 2019  4°15'W  from the rose
+          Annual change   8'E     from the rose
+          Years           7       from 2019 to 2026
+          Change          56'E    annual change times years
+          Variation 2026  3°19'W  letters differ: take away""",
+        ROSE.workingInYear(2026).toString());
+    assertEquals(
+        "letters differ: take away, past zero, so the letter changes",
+        CompassRose.parse("0°30'W 2020 (10'E)").workingInYear(2026).steps().get(4).rule());
+    assertEquals(
+        "0°30'E", CompassRose.parse("0°30'W 2020 (10'E)").workingInYear(2026).result().text());
+    assertEquals(
+        "same letters: add",
+        CompassRose.parse("2°W 2020 (10'W)").workingInYear(2026).steps().get(4).rule());
+    assertEquals(
+        "nothing to add",
+        CompassRose.parse("2°W 2020 (nil)").workingInYear(2026).steps().get(4).rule());
+    assertEquals(
+        CompassRose.parse("5°11'E 1995 (7.6'W)").variationInYear(2001).degreesEast(),
+        CompassRose.parse("5°11'E 1995 (7.6'W)").workingInYear(2001).result().exact());
+  }
+
+  @Test
+  void roundingForTheHelmSaysWhatItCosts() {
+    HelmVariation helm = HelmVariation.of(Variation.parse("3°16'W"));
+    assertEquals(Variation.ofDegreesWest(3), helm.rounded());
+    assertEquals(-16.0 / 60.0, helm.leftOverDegreesEast(), 1e-12);
+    assertEquals(
+        1852.0 * Math.sin(Math.toRadians(16.0 / 60.0)),
+        helm.offLine(Distance.ofNauticalMiles(1)).metres(),
+        1e-9);
+    assertEquals(
+        "Steer with 3°W for 3°16'W: 9 m off the line in each nautical mile, less than a hand can"
+            + " hold. Round once, at the end.",
+        helm.note().text());
+    assertTrue(
+        HelmVariation.of(Variation.parse("3°28'W")).note().text().contains("4°W would serve"));
+    assertEquals(Variation.ofDegreesEast(4), HelmVariation.of(Variation.parse("3°30'E")).rounded());
+  }
+}
