@@ -126,7 +126,7 @@ public final class HarmonicConstantsSheet {
         list.add(new HarmonicConstant(constituent.get(), amplitude.getAsDouble(), lag.get()));
       }
     }
-    if (list.isEmpty()) {
+    if (sheet.rows().stream().allMatch(row -> row.text(NAME).equals(MEAN))) {
       sheet.problem("a sheet of constants must have at least one constituent");
     }
     sheet.refuseIfFaulty();

@@ -1,0 +1,240 @@
+package org.ferryglide.tide.harmonic;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import org.ferryglide.nav.note.Arguments;
+
+/**
+ * Finds the harmonic constants of a place from a record, by least squares.
+ *
+ * <p>Options are immutable; each {@code with} method returns changed ones. Unless told otherwise
+ * the constituents are those of the scheme that the record is long enough to tell apart, nodal
+ * corrections are those of every instant, and there is no trend.
+ *
+ * <pre>{@code
+ * ObservedSeries record = ObservedSeries.read("gauge.csv", reader);
+ * HarmonicFit fit = HarmonicAnalysis.with(NodalScheme.schureman()).of(record);
+ * HarmonicTide tide =
+ *     HarmonicTide.of("Skarra", "gauge zero", fit.constants(), NodalConvention.AT_INSTANT);
+ * }</pre>
+ *
+ * <p>Foreman's own conventions of 1977 are {@code with(NodalScheme.foreman(latitude))
+ * .withNodesOfTheCentre().withInferenceAfterFit()}; with them his example of Tuktoyaktuk comes out
+ * to his printed digits.
+ */
+public final class HarmonicAnalysis implements Serializable {
+
+  private static final long serialVersionUID = 1L;
+
+  private final NodalScheme scheme;
+
+  @SuppressWarnings("serial") // List.copyOf gives serializable lists
+  private final List<Constituent> candidates;
+
+  private final double rayleigh;
+  private final boolean trend;
+  private final boolean nodesOfTheCentre;
+
+  @SuppressWarnings("serial") // List.copyOf gives serializable lists
+  private final List<Inference> inferences;
+
+  private final boolean inferenceAfterFit;
+
+  private HarmonicAnalysis(
+      NodalScheme scheme,
+      List<Constituent> candidates,
+      double rayleigh,
+      boolean trend,
+      boolean nodesOfTheCentre,
+      List<Inference> inferences,
+      boolean inferenceAfterFit) {
+    this.scheme = scheme;
+    this.candidates = candidates;
+    this.rayleigh = rayleigh;
+    this.trend = trend;
+    this.nodesOfTheCentre = nodesOfTheCentre;
+    this.inferences = inferences;
+    this.inferenceAfterFit = inferenceAfterFit;
+  }
+
+  /**
+   * Analysis with the constituents and nodal corrections of a scheme.
+   *
+   * @param scheme which scheme; the constants found belong to it
+   * @return the options
+   */
+  public static HarmonicAnalysis with(NodalScheme scheme) {
+    return new HarmonicAnalysis(
+        Objects.requireNonNull(scheme, "scheme"),
+        scheme.constituents(),
+        1.0,
+        false,
+        false,
+        List.of(),
+        false);
+  }
+
+  /**
+   * Analysis for chosen constituents, whether or not the record is long enough for them.
+   *
+   * @param constituents the constituents, each once, each known to the scheme
+   * @return the options
+   * @throws IllegalArgumentException if the scheme does not know one
+   */
+  public HarmonicAnalysis withConstituents(List<Constituent> constituents) {
+    requireKnown(constituents);
+    return new HarmonicAnalysis(
+        scheme,
+        List.copyOf(constituents),
+        0.0,
+        trend,
+        nodesOfTheCentre,
+        inferences,
+        inferenceAfterFit);
+  }
+
+  /**
+   * Analysis for those of some candidates that the record is long enough for.
+   *
+   * @param constituents the candidates, the most important first: of two that run together the
+   *     first is kept
+   * @param leastTurns how many turns two constituents, or one and the mean, must drift apart over
+   *     the record to be told apart; 1 is the Rayleigh criterion, less asks for a quiet record
+   * @return the options
+   * @throws IllegalArgumentException if the scheme does not know a candidate, or {@code leastTurns}
+   *     is not finite and above 0
+   */
+  public HarmonicAnalysis withCandidates(List<Constituent> constituents, double leastTurns) {
+    requireKnown(constituents);
+    return new HarmonicAnalysis(
+        scheme,
+        List.copyOf(constituents),
+        Arguments.positive(leastTurns, "least turns apart", "turns"),
+        trend,
+        nodesOfTheCentre,
+        inferences,
+        inferenceAfterFit);
+  }
+
+  private void requireKnown(List<Constituent> constituents) {
+    for (Constituent constituent : constituents) {
+      if (!scheme.knows(constituent)) {
+        throw CompoundNodes.unknown(constituent, scheme);
+      }
+    }
+  }
+
+  /**
+   * Analysis with a straight line through time besides the mean. The line is told apart from the
+   * constants and never goes into a prediction.
+   *
+   * @return the options
+   */
+  public HarmonicAnalysis withTrend() {
+    return new HarmonicAnalysis(
+        scheme, candidates, rayleigh, true, nodesOfTheCentre, inferences, inferenceAfterFit);
+  }
+
+  /**
+   * Analysis with the nodal corrections of the record's central time for the whole record, as
+   * Foreman's; good for records up to a year.
+   *
+   * @return the options
+   */
+  public HarmonicAnalysis withNodesOfTheCentre() {
+    return new HarmonicAnalysis(
+        scheme, candidates, rayleigh, trend, true, inferences, inferenceAfterFit);
+  }
+
+  /**
+   * Analysis that infers constituents from others close to them; they are then not analysed for.
+   *
+   * @param list what follows from what
+   * @return the options
+   * @throws IllegalArgumentException if the scheme does not know a constituent
+   */
+  public HarmonicAnalysis withInference(Inference... list) {
+    for (Inference inference : list) {
+      requireKnown(List.of(inference.inferred(), inference.from()));
+    }
+    return new HarmonicAnalysis(
+        scheme,
+        candidates,
+        rayleigh,
+        trend,
+        nodesOfTheCentre,
+        List.copyOf(Arrays.asList(list)),
+        inferenceAfterFit);
+  }
+
+  /**
+   * Inference by correcting the fit afterwards, as Foreman (1977), section 2.3.4, does, instead of
+   * within the fit. Only for agreement with analyses made that way: within the fit is more exact,
+   * in a record with gaps above all.
+   *
+   * @return the options
+   */
+  public HarmonicAnalysis withInferenceAfterFit() {
+    return new HarmonicAnalysis(
+        scheme, candidates, rayleigh, trend, nodesOfTheCentre, inferences, true);
+  }
+
+  /**
+   * Analyses a record.
+   *
+   * @param record the record
+   * @return what was found
+   * @throws IllegalArgumentException if the record has fewer values than there is to find, some
+   *     constituents run together in it, or a constituent to infer from is not analysed for
+   */
+  public HarmonicFit of(ObservedSeries record) {
+    List<Constituent> wanted = new ArrayList<>(candidates);
+    for (Inference inference : inferences) {
+      wanted.remove(inference.inferred());
+    }
+    List<Constituent> chosen =
+        rayleigh > 0.0 ? Rayleigh.choose(wanted, record, rayleigh) : List.copyOf(wanted);
+    for (Inference inference : inferences) {
+      if (!chosen.contains(inference.from())) {
+        throw new IllegalArgumentException(
+            "a constituent to infer from must be analysed for, but "
+                + inference.from()
+                + " was not");
+      }
+    }
+    if (chosen.isEmpty()) {
+      throw new IllegalArgumentException(
+          "a record must be long enough for at least one constituent, but was "
+              + record.spanSeconds() / 3600.0
+              + " hours");
+    }
+    return new FitMaker(this, record, chosen).fit();
+  }
+
+  NodalScheme scheme() {
+    return scheme;
+  }
+
+  List<Constituent> candidates() {
+    return candidates;
+  }
+
+  boolean hasTrend() {
+    return trend;
+  }
+
+  boolean hasNodesOfTheCentre() {
+    return nodesOfTheCentre;
+  }
+
+  boolean infersAfterFit() {
+    return inferenceAfterFit;
+  }
+
+  List<Inference> inferences() {
+    return inferences;
+  }
+}
