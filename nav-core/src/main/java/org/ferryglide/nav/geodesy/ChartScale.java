@@ -1,0 +1,171 @@
+package org.ferryglide.nav.geodesy;
+
+import java.io.Serializable;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Arguments;
+
+/**
+ * The natural scale of a chart, and the way between millimetres on paper and distance on the water.
+ *
+ * <pre>{@code
+ * ChartScale chart = ChartScale.mercator(75000, 50.0);
+ * chart.millimetres(Distance.ofNauticalMiles(5.2), 50.1); // 128.7
+ * chart.distance(20.0, 49.5); // 1516 m: a little more than at the reference latitude
+ * ChartScale map = ChartScale.plan(50000); // a land map, or a harbour plan
+ * }</pre>
+ *
+ * <p>A Mercator chart has its natural scale on one parallel, printed as for example "1:75 000 at
+ * latitude 50°"; elsewhere a distance takes more paper the nearer it is to the pole. A plan or a
+ * land map has one scale throughout, within a few parts in a thousand.
+ */
+public final class ChartScale implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private static final double MILLIMETRES_PER_METRE = 1000.0;
+
+  private final double denominator;
+
+  /** Degrees; 0 on a plan, which does not use it. */
+  private final double referenceLatitude;
+
+  private final boolean mercator;
+
+  private ChartScale(double denominator, double referenceLatitude, boolean mercator) {
+    this.denominator = denominator;
+    this.referenceLatitude = referenceLatitude;
+    this.mercator = mercator;
+  }
+
+  /**
+   * A Mercator chart.
+   *
+   * @param denominator the scale's second number, 75000 for 1:75 000, above 0
+   * @param referenceLatitudeDegrees the latitude at which it holds, degrees, in [-85, 85]
+   * @return the scale
+   * @throws IllegalArgumentException if a number is NaN or out of range
+   */
+  public static ChartScale mercator(double denominator, double referenceLatitudeDegrees) {
+    return new ChartScale(
+        Arguments.positive(denominator, "denominator of a scale", "metres on the ground a metre"),
+        mercatorLatitude(referenceLatitudeDegrees),
+        true);
+  }
+
+  /**
+   * A chart or map of one scale.
+   *
+   * @param denominator the scale's second number, 50000 for 1:50 000, above 0
+   * @return the scale
+   * @throws IllegalArgumentException if the number is NaN, infinite or not above 0
+   */
+  public static ChartScale plan(double denominator) {
+    return new ChartScale(
+        Arguments.positive(denominator, "denominator of a scale", "metres on the ground a metre"),
+        0.0,
+        false);
+  }
+
+  /** Charts on Mercator's projection end short of the poles, which lie at infinity. */
+  static double mercatorLatitude(double degrees) {
+    return Arguments.within(degrees, -85.0, 85.0, "latitude on a Mercator chart", "degrees");
+  }
+
+  /**
+   * The scale at a latitude.
+   *
+   * @param latitudeDegrees latitude, degrees, in [-85, 85] on a Mercator chart
+   * @return the scale's second number there
+   * @throws IllegalArgumentException if the latitude is NaN or out of range
+   */
+  public double denominatorAt(double latitudeDegrees) {
+    if (!mercator) {
+      Arguments.within(latitudeDegrees, -90.0, 90.0, "latitude", "degrees");
+      return denominator;
+    }
+    return denominator
+        * (LatitudeScale.parallelRadius(mercatorLatitude(latitudeDegrees))
+            / LatitudeScale.parallelRadius(referenceLatitude));
+  }
+
+  /**
+   * The paper a distance takes.
+   *
+   * @param distance distance on the water
+   * @param latitudeDegrees latitude of the middle of the leg, degrees
+   * @return millimetres on the chart
+   * @throws IllegalArgumentException if the latitude is NaN or out of range
+   */
+  public double millimetres(Distance distance, double latitudeDegrees) {
+    return distance.metres() * MILLIMETRES_PER_METRE / denominatorAt(latitudeDegrees);
+  }
+
+  /**
+   * The distance that a length on paper stands for.
+   *
+   * @param millimetres length on the chart, millimetres, finite
+   * @param latitudeDegrees latitude of the middle of the leg, degrees
+   * @return distance on the water
+   * @throws IllegalArgumentException if a value is NaN or out of range
+   */
+  public Distance distance(double millimetres, double latitudeDegrees) {
+    return Distance.ofMetres(
+        Arguments.finite(millimetres, "length on the chart", "millimetres")
+            / MILLIMETRES_PER_METRE
+            * denominatorAt(latitudeDegrees));
+  }
+
+  /**
+   * The paper that a rhumb leg takes, exactly, however many latitudes it crosses: on a Mercator
+   * chart the leg is a straight line of this length.
+   *
+   * @param leg the leg, within latitudes [-85, 85] on a Mercator chart
+   * @return millimetres on the chart
+   * @throws IllegalArgumentException if an end is beyond the chart
+   */
+  public double millimetres(RhumbLeg leg) {
+    if (!mercator) {
+      return millimetres(leg.length(), leg.start().latitudeDegrees());
+    }
+    double startLatitude = mercatorLatitude(leg.start().latitudeDegrees());
+    double endLatitude = mercatorLatitude(leg.end().latitudeDegrees());
+    double east =
+        Math.toRadians(
+            Degrees.longitudeDifference(
+                leg.start().longitudeDegrees(), leg.end().longitudeDegrees()));
+    double north = isometricLatitude(endLatitude) - isometricLatitude(startLatitude);
+    return Math.hypot(east, north)
+        * LatitudeScale.parallelRadius(referenceLatitude)
+        * MILLIMETRES_PER_METRE
+        / denominator;
+  }
+
+  /** Snyder (1987), USGS PP 1395, eq. 7-7, in the form with artanh; good to 1e-15. */
+  private static double isometricLatitude(double latitudeDegrees) {
+    double sine = Math.sin(Math.toRadians(latitudeDegrees));
+    double e = Math.sqrt(Ellipsoid.WGS84.eccentricitySquared());
+    return inverseTanh(sine) - e * inverseTanh(e * sine);
+  }
+
+  private static double inverseTanh(double x) {
+    return 0.5 * Math.log((1.0 + x) / (1.0 - x));
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ChartScale that
+        && denominator == that.denominator
+        && referenceLatitude == that.referenceLatitude
+        && mercator == that.mercator;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Double.hashCode(denominator) + Double.hashCode(referenceLatitude);
+  }
+
+  /** The scale, and the latitude at which it holds. */
+  @Override
+  public String toString() {
+    return "1:" + denominator + (mercator ? " at latitude " + referenceLatitude + "°" : "");
+  }
+}
