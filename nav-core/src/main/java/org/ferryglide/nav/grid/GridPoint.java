@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.ferryglide.nav.bearing.Angles;
 import org.ferryglide.nav.bearing.GridConvergence;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
@@ -93,13 +94,13 @@ public final class GridPoint implements Serializable {
    * @return the door between grid and true bearings at this point
    */
   public GridConvergence convergence() {
-    return GridConvergence.ofDegreesEast(convergenceDegrees, grid.name());
+    return GridConvergence.ofDegreesEast(Angles.shortWay(convergenceDegrees), grid.name());
   }
 
   /**
    * How much the map stretches here, the same in every direction.
    *
-   * @return metres on the map for a metre on the ground (on the ellipsoid)
+   * @return metres on the map for a metre on the ellipsoid of the grid's datum
    */
   public double scale() {
     return scale;

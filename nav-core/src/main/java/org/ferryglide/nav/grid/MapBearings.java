@@ -23,9 +23,6 @@ import org.ferryglide.nav.position.Position;
  *
  * <p>Convergence is that of the place, so that no marginal diagram is needed; variation is the
  * caller's, for the place and date. Deviation of the compass on its heading comes after.
- *
- * <p>On a grid with a datum shift, convergence is measured from the meridian of the grid's datum,
- * which for the British and Irish grids lies within 0.003° of that of WGS84.
  */
 public final class MapBearings implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -78,7 +78,10 @@ final class ShiftedFrame implements Serializable {
     return none;
   }
 
-  /** Shifts a position of WGS84 to the datum of the map and projects it. */
+  /**
+   * Shifts a position of WGS84 to the datum of the map and projects it; turns the convergence from
+   * the meridian of that datum to the meridian of WGS84, thousandths of a degree apart.
+   */
   void project(
       double latitudeDegrees,
       double lambdaDegrees,
@@ -90,9 +93,10 @@ final class ShiftedFrame implements Serializable {
     double sinPhi = Math.sin(phi);
     double cosPhi = TransverseMercator.cosineOfLatitude(latitudeDegrees);
     double normal = WGS84_RADIUS / Math.sqrt(1.0 - WGS84_E2 * sinPhi * sinPhi);
-    double fromAxis = normal * cosPhi;
-    double x = fromAxis * Math.cos(lambda);
-    double y = fromAxis * Math.sin(lambda);
+    double sinLambda = Math.sin(lambda);
+    double cosLambda = Math.cos(lambda);
+    double x = normal * cosPhi * cosLambda;
+    double y = normal * cosPhi * sinLambda;
     double z = normal * (1.0 - WGS84_E2) * sinPhi;
     double localX = m00 * x + m01 * y + m02 * z + t0;
     double localY = m10 * x + m11 * y + m12 * z + t1;
@@ -105,21 +109,31 @@ final class ShiftedFrame implements Serializable {
     double sinBeta = localZ / hypotenuse;
     double cosBeta = reducedP / hypotenuse;
     double up = localZ + e2 * radius / axisRatio * sinBeta * sinBeta * sinBeta;
-    double out2 = p - e2 * radius * cosBeta * cosBeta * cosBeta;
-    double length = Math.sqrt(up * up + out2 * out2);
+    double outward = p - e2 * radius * cosBeta * cosBeta * cosBeta;
+    double length = Math.sqrt(up * up + outward * outward);
     double sinLocal = up / length;
-    double cosLocal = out2 / length;
+    double cosLocal = outward / length;
+    double localSin = p == 0.0 ? 0.0 : localY / p;
+    double localCos = p == 0.0 ? 1.0 : localX / p;
     projection.project(
         phi + arcsine(sinLocal * cosPhi - cosLocal * sinPhi),
         sinLocal,
         cosLocal,
-        p == 0.0 ? 0.0 : localY / p,
-        p == 0.0 ? 1.0 : localX / p,
+        localSin,
+        localCos,
         out,
         offset);
+
+    // true north of WGS84 as the map's datum sees it: how far east of its own north
+    double northX = -sinPhi * cosLambda;
+    double northY = -sinPhi * sinLambda;
+    double eastPart =
+        (m10 * northX + m11 * northY + m12 * cosPhi) * localCos
+            - (m00 * northX + m01 * northY + m02 * cosPhi) * localSin;
+    out[offset + 2] -= arcsine(eastPart) * DEGREES_PER_RADIAN;
   }
 
-  /** Shifts a position of the map's datum to WGS84; writes degrees. */
+  /** Shifts a position of the map's datum to WGS84; writes degrees and turns the convergence. */
   void toWgs84(
       double phi,
       double sinPhi,
@@ -157,10 +171,20 @@ final class ShiftedFrame implements Serializable {
     double across = p * (1.0 - WGS84_E2);
     double length = Math.sqrt(z * z + across * across);
     double shiftPhi = arcsine((z * cosPhi - across * sinPhi) / length);
-    double sinShift = p == 0.0 ? 0.0 : (y * cosLambda - x * sinLambda) / p;
-    double cosShift = p == 0.0 ? 1.0 : (x * cosLambda + y * sinLambda) / p;
+    double wgs84Sin = p == 0.0 ? 0.0 : y / p;
+    double wgs84Cos = p == 0.0 ? 1.0 : x / p;
+    double shiftLambda =
+        SmallAngles.angle(
+            wgs84Sin * cosLambda - wgs84Cos * sinLambda,
+            wgs84Cos * cosLambda + wgs84Sin * sinLambda);
+    double northX = -sinPhi * cosLambda;
+    double northY = -sinPhi * sinLambda;
+    double eastPart =
+        (m[3] * northX + m[4] * northY + m[5] * cosPhi) * wgs84Cos
+            - (m[0] * northX + m[1] * northY + m[2] * cosPhi) * wgs84Sin;
     out[offset] = (phi + shiftPhi) * DEGREES_PER_RADIAN + 0.0;
-    out[offset + 1] = (lambda + SmallAngles.angle(sinShift, cosShift)) * DEGREES_PER_RADIAN + 0.0;
+    out[offset + 1] = (lambda + shiftLambda) * DEGREES_PER_RADIAN + 0.0;
+    out[offset + 2] += arcsine(eastPart) * DEGREES_PER_RADIAN;
   }
 
   private static double arcsine(double sine) {

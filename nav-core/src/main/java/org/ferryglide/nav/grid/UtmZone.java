@@ -2,7 +2,6 @@ package org.ferryglide.nav.grid;
 
 import java.io.Serializable;
 import org.ferryglide.nav.geodesy.Ellipsoid;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.TextFormatException;
 import org.ferryglide.nav.position.Position;
 
@@ -68,7 +67,9 @@ public record UtmZone(int number, boolean north) implements Serializable {
    * @throws IllegalArgumentException if there is no such zone
    */
   public UtmZone {
-    Arguments.within(number, 1.0, 60.0, "UTM zone", "(no unit)");
+    if (number < 1 || number > 60) {
+      throw new IllegalArgumentException("UTM zone must be in [1, 60], but was " + number);
+    }
   }
 
   /**

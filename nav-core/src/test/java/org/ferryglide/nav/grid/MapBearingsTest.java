@@ -1,0 +1,121 @@
+package org.ferryglide.nav.grid;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.ferryglide.nav.bearing.GridBearing;
+import org.ferryglide.nav.bearing.GridConvergence;
+import org.ferryglide.nav.bearing.MagneticBearing;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.note.TextFormatException;
+import org.ferryglide.nav.position.Position;
+import org.junit.jupiter.api.Test;
+
+class MapBearingsTest {
+  /** A few roundings of an angle below 512. */
+  private static final double ROUNDING_DEGREES = 4.0 * Math.ulp(256.0);
+
+  /** A unit of the thirteenth decimal printed, and a rounding. */
+  private static final double PRINTED_DEGREES = 2e-13;
+
+  private static final Position PLACE = Position.ofDegrees(50.105, -5.535);
+  private static final MapGrid GRID = UtmZone.of(30, true).grid();
+  private static final MapBearings HERE = MapBearings.at(PLACE, GRID, Variation.ofDegreesWest(1.4));
+
+  /** Worked by hand from the convergence that GeoConvert 2.1.2 prints there (-c -p 9). */
+  @Test
+  void oneCallLeadsFromAnyNorthToAnyOther() {
+    double convergence = -1.9454320130521;
+    GridBearing onMap = GridBearing.ofDegrees(91.0, "UTM 30N");
+    assertEquals(91.0 + convergence, HERE.toTrue(onMap).degrees(), PRINTED_DEGREES);
+    assertEquals(91.0 + convergence + 1.4, HERE.toMagnetic(onMap).degrees(), PRINTED_DEGREES);
+    MagneticBearing taken = MagneticBearing.ofDegrees(270.0);
+    assertEquals(268.6, HERE.toTrue(taken).degrees(), ROUNDING_DEGREES);
+    assertEquals(268.6 - convergence, HERE.toGrid(taken).degrees(), PRINTED_DEGREES);
+    TrueBearing onChart = TrueBearing.ofDegrees(0.0);
+    assertEquals(-convergence, HERE.toGrid(onChart).degrees(), PRINTED_DEGREES);
+    assertEquals(1.4, HERE.toMagnetic(onChart).degrees(), ROUNDING_DEGREES);
+  }
+
+  @Test
+  void theGridMagneticAngleIsVariationLessConvergence() {
+    GridMagneticAngle angle = HERE.gridMagneticAngle();
+    assertEquals(-1.4 + 1.9454320130521, angle.degreesEast(), PRINTED_DEGREES);
+    assertEquals("UTM 30N", angle.grid());
+    assertEquals("grid to magnetic: take off 0.5°", angle.instruction());
+  }
+
+  @Test
+  void instructionsSayWhichWay() {
+    assertEquals("grid to magnetic: add 3.5°", angle(-3.46).instruction());
+    assertEquals("grid to magnetic: take off 12.0°", angle(11.96).instruction());
+    assertEquals("grid to magnetic: nothing to add", angle(0.04).instruction());
+    assertEquals("grid to magnetic: nothing to add", angle(-0.0).instruction());
+  }
+
+  private static GridMagneticAngle angle(double degreesEast) {
+    return new GridMagneticAngle(degreesEast, "UTM 30N");
+  }
+
+  @Test
+  void theAngleGoesTheShortWayRound() {
+    GridMagneticAngle angle =
+        GridMagneticAngle.of(
+            Variation.ofDegreesEast(-170.0), GridConvergence.ofDegreesEast(170.0, "UPS north"));
+    assertEquals(20.0, angle.degreesEast());
+  }
+
+  @Test
+  void textOfAnAngleIsReadBack() {
+    GridMagneticAngle angle = HERE.gridMagneticAngle();
+    assertEquals(angle, GridMagneticAngle.parse(angle.toString()));
+    assertEquals("3.5°W[UTM 30N]", angle(-3.5).toString());
+    assertThrows(TextFormatException.class, () -> GridMagneticAngle.parse("3.5°W"));
+  }
+
+  @Test
+  void bearingsOfAnotherGridAreRefused() {
+    GridBearing other = GridBearing.ofDegrees(91.0, "UTM 31N");
+    IllegalArgumentException refusal =
+        assertThrows(IllegalArgumentException.class, () -> HERE.toMagnetic(other));
+    assertEquals(
+        "both must be of the same grid, but were of \"UTM 30N\" and \"UTM 31N\"",
+        refusal.getMessage());
+    assertThrows(IllegalArgumentException.class, () -> HERE.toTrue(other));
+    refusal = assertThrows(IllegalArgumentException.class, () -> angle(181.0));
+    assertEquals(
+        "grid magnetic angle must be in [-180, 180] degrees east, but was 181.0",
+        refusal.getMessage());
+    assertThrows(IllegalArgumentException.class, () -> new GridMagneticAngle(1.0, ""));
+  }
+
+  @Test
+  void notesAreThoseOfTheGrid() {
+    MapBearings british =
+        MapBearings.at(PLACE, StandardGrids.BRITISH_NATIONAL_GRID, Variation.ZERO);
+    assertEquals("grid.helmert-only", british.notes().get(0).code());
+    assertEquals(PLACE, british.point().position());
+    assertEquals(Variation.ZERO, british.variation());
+    assertEquals(StandardGrids.BRITISH_NATIONAL_GRID, british.grid());
+  }
+
+  @Provide
+  Arbitrary<Double> degrees() {
+    return Arbitraries.doubles().between(0.0, 359.999999).ofScale(9);
+  }
+
+  @Property(tries = 500)
+  void everyWayRoundClosesAndAgrees(@ForAll("degrees") double degrees) {
+    GridBearing onMap = GridBearing.ofDegrees(degrees, GRID.name());
+    assertEquals(0.0, onMap.turnTo(HERE.toGrid(HERE.toMagnetic(onMap))), ROUNDING_DEGREES);
+    assertEquals(0.0, onMap.turnTo(HERE.toGrid(HERE.toTrue(onMap))), ROUNDING_DEGREES);
+    MagneticBearing throughTrue = HERE.toMagnetic(HERE.toTrue(onMap));
+    assertEquals(0.0, throughTrue.turnTo(HERE.toMagnetic(onMap)), ROUNDING_DEGREES);
+  }
+}
