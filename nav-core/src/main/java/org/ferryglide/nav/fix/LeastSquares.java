@@ -1,7 +1,6 @@
 package org.ferryglide.nav.fix;
 
 import java.util.List;
-import org.ferryglide.nav.bearing.Angles;
 import org.ferryglide.nav.geodesy.Geodesics;
 import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.position.Position;
@@ -216,35 +215,17 @@ final class LeastSquares {
     double aen = 0.0;
     double ce = 0.0;
     double cn = 0.0;
+    double[] pointAndDegrees = new double[3];
     for (PositionLine line : lines) {
-      Position point;
-      double degrees;
-      if (line instanceof BearingLine bearing) {
-        point = bearing.mark();
-        degrees = bearing.bearing().degrees();
-      } else if (line instanceof TransitLine transit) {
-        point = transit.front();
-        Geodesics.inverse(
-            transit.front().latitudeDegrees(),
-            transit.front().longitudeDegrees(),
-            transit.rear().latitudeDegrees(),
-            transit.rear().longitudeDegrees(),
-            scratch,
-            0);
-        degrees = scratch[0];
-      } else if (line instanceof StraightLine straight) {
-        point = straight.point();
-        degrees = straight.direction().degrees();
-      } else {
+      if (!pointAndDirection(line, pointAndDegrees)) {
         continue;
       }
       if (origin == null) {
-        origin = new double[] {point.latitudeDegrees(), point.longitudeDegrees()};
+        origin = new double[] {pointAndDegrees[0], pointAndDegrees[1]};
       }
-      LocalPlane.toPlane(
-          origin[0], origin[1], point.latitudeDegrees(), point.longitudeDegrees(), at, 0);
-      double across = Math.cos(Math.toRadians(degrees));
-      double along = -Math.sin(Math.toRadians(degrees));
+      LocalPlane.toPlane(origin[0], origin[1], pointAndDegrees[0], pointAndDegrees[1], at, 0);
+      double across = Math.cos(Math.toRadians(pointAndDegrees[2]));
+      double along = -Math.sin(Math.toRadians(pointAndDegrees[2]));
       double constant = across * at[0] + along * at[1];
       aee += across * across;
       ann += along * along;
@@ -265,6 +246,37 @@ final class LeastSquares {
         start,
         0);
     return start;
+  }
+
+  /** Writes a point of a nearly straight line and its direction; false if the line is a circle. */
+  private boolean pointAndDirection(PositionLine line, double[] out) {
+    Position point;
+    if (line instanceof BearingLine bearing) {
+      point = bearing.mark();
+      out[2] = bearing.bearing().degrees();
+    } else if (line instanceof TransitLine transit) {
+      point = transit.front();
+      SightLine.exact(
+          point.latitudeDegrees(),
+          point.longitudeDegrees(),
+          transit.rear().latitudeDegrees(),
+          transit.rear().longitudeDegrees(),
+          scratch);
+      out[2] = scratch[0];
+    } else if (line instanceof StraightLine straight) {
+      point = straight.point();
+      out[2] = straight.direction().degrees();
+    } else if (line instanceof TransferredLine moved && pointAndDirection(moved.original(), out)) {
+      RhumbLines.direct(out[0], out[1], moved.course().degrees(), moved.run().metres(), scratch, 0);
+      out[0] = scratch[0];
+      out[1] = scratch[1];
+      return true;
+    } else {
+      return false;
+    }
+    out[0] = point.latitudeDegrees();
+    out[1] = point.longitudeDegrees();
+    return true;
   }
 
   /**
@@ -308,11 +320,19 @@ final class LeastSquares {
   /** The first bearing that points away from its mark at the latest place, or -1. */
   int reversedBearing() {
     for (int i = 0; i < lines.length; i++) {
-      PositionLine line = lines[i] instanceof TransferredLine moved ? moved.original() : lines[i];
+      PositionLine line = lines[i];
+      double atLat = lat;
+      double atLon = lon;
+      if (line instanceof TransferredLine moved) {
+        RhumbLines.direct(
+            lat, lon, moved.course().degrees() + 180.0, moved.run().metres(), scratch, 0);
+        line = moved.original();
+        atLat = scratch[0];
+        atLon = scratch[1];
+      }
       if (line instanceof BearingLine bearing) {
-        equation(i, row);
-        double off = row[0] * bearing.standardDeviationDegrees();
-        if (Math.abs(Angles.turn(0.0, off)) > 90.0) {
+        LineEquation.write(line, atLat, atLon, true, row, scratch);
+        if (Math.abs(row[0] * bearing.standardDeviationDegrees()) > 90.0) {
           return i;
         }
       }
