@@ -1,0 +1,103 @@
+package org.ferryglide.nav.fix;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.position.Position;
+import org.junit.jupiter.api.Test;
+
+class SoundingLineTest {
+  private static final Position ORIGIN = Position.ofDegrees(56.3, -6.2);
+
+  /** An invented bottom: a bank and a slope. */
+  private static double bottom(double lat, double lon) {
+    double north = (lat - 56.3) * 111_300;
+    double east = (lon + 6.2) * 61_900;
+    return 12
+        + 0.006 * north
+        - 9 * Math.exp(-((east - 600) * (east - 600) + north * north) / (2 * 400.0 * 400))
+        + 0.002 * east;
+  }
+
+  /** A straight track of soundings, its reckoning off by an error. */
+  private static List<Sounding> track(double errorEast, double errorNorth, double noise) {
+    Random random = new Random(3);
+    List<Sounding> soundings = new ArrayList<>();
+    for (int i = 0; i <= 10; i++) {
+      Position truth =
+          RhumbLeg.from(ORIGIN, TrueBearing.ofDegrees(80), Distance.ofMetres(120 * i)).end();
+      soundings.add(
+          new Sounding(
+              LocalPlane.fromPlane(truth, errorEast, errorNorth),
+              bottom(truth.latitudeDegrees(), truth.longitudeDegrees())
+                  + noise * random.nextGaussian()));
+    }
+    return soundings;
+  }
+
+  private static EstimatedPosition reckoned(List<Sounding> soundings, double sigma) {
+    return EstimatedPosition.of(
+        soundings.get(soundings.size() - 1).reckoned(), Distance.ofMetres(sigma));
+  }
+
+  @Test
+  void soundingsFindTheTruePlace() {
+    List<Sounding> soundings = track(150, -120, 0.1);
+    SoundingLine fit =
+        SoundingLine.match(soundings, SoundingLineTest::bottom, 0.1, reckoned(soundings, 200))
+            .orElseThrow();
+    Position truth =
+        RhumbLeg.from(ORIGIN, TrueBearing.ofDegrees(80), Distance.ofMetres(1200)).end();
+    double[] off = LocalPlane.toPlane(truth, fit.position().position());
+    double sigma = fit.position().covariance().rootMeanSquare().metres();
+    assertTrue(sigma < 40, "known to " + sigma);
+    assertTrue(Math.hypot(off[0], off[1]) < 3 * sigma);
+    assertTrue(fit.agreement() > 0.01);
+  }
+
+  @Test
+  void aFlatBottomTeachesNothing() {
+    List<Sounding> soundings = track(0, 0, 0);
+    List<Sounding> flat = soundings.stream().map(s -> new Sounding(s.reckoned(), 10)).toList();
+    SoundingLine fit =
+        SoundingLine.match(flat, (lat, lon) -> 10.0, 0.3, reckoned(flat, 200)).orElseThrow();
+    assertEquals(
+        200,
+        fit.position().covariance().standardDeviationAlong(TrueBearing.ofDegrees(0)).metres(),
+        1e-6);
+  }
+
+  @Test
+  void aRippledBottomFitsInSeveralPlaces() {
+    ChartedDepth ripples = (lat, lon) -> 10 + 3 * Math.cos((lat - 56.3) * 111_300 / 50);
+    List<Sounding> soundings = List.of(new Sounding(ORIGIN, 11.5));
+    SoundingLine fit =
+        SoundingLine.match(soundings, ripples, 0.1, reckoned(soundings, 300)).orElseThrow();
+    assertEquals("sounding.several-places", fit.notes().get(0).code());
+  }
+
+  @Test
+  void noChartIsNoAnswer() {
+    List<Sounding> soundings = track(0, 0, 0);
+    assertEquals(
+        Optional.empty(),
+        SoundingLine.match(soundings, (lat, lon) -> Double.NaN, 0.3, reckoned(soundings, 200)));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> SoundingLine.match(List.of(), (lat, lon) -> 1, 0.3, reckoned(soundings, 200)));
+  }
+
+  @Test
+  void theTideIsTakenOff() {
+    assertEquals(5.3, Sounding.reduced(ORIGIN, 7.4, 2.1).chartedMetres(), 1e-12);
+    assertEquals(-0.6, Sounding.reduced(ORIGIN, 1.5, 2.1).chartedMetres(), 1e-12);
+  }
+}
