@@ -25,4 +25,14 @@ final class CosineShape implements PieceShape, Serializable {
   public double nextKnot(int piece, double fraction) {
     return 1.0;
   }
+
+  @Override
+  public double fromCosine(int piece) {
+    return 0.0;
+  }
+
+  @Override
+  public double fromTwelfths(int piece) {
+    return TideShapes.TWELFTHS_FROM_COSINE;
+  }
 }

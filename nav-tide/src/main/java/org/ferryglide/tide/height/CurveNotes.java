@@ -37,9 +37,6 @@ enum CurveNotes {
   /** Below this share of the rise or fall beside it, one of the two belongs to a mixed tide. */
   private static final double LEAST_SEMIDIURNAL_SHARE = 0.5;
 
-  /** Points at which two shapes are compared in an interval. */
-  private static final int COMPARED = 96;
-
   private final String title;
   private final String code;
   private final String text;
@@ -60,8 +57,8 @@ enum CurveNotes {
     double change = change(table, piece);
     notes.add(
         Note.information(code, text)
-            .with("fromCosineMetres", change * farthest(shape, new CosineShape(), piece))
-            .with("fromTwelfthsMetres", change * farthest(shape, new TwelfthsShape(), piece)));
+            .with("fromCosineMetres", change * shape.fromCosine(piece))
+            .with("fromTwelfthsMetres", change * shape.fromTwelfths(piece)));
     if ((this == TWELFTHS || this == HOURLY_TWELFTHS) && !isSemidiurnal(table, piece)) {
       notes.add(
           Note.warning(
@@ -96,16 +93,5 @@ enum CurveNotes {
     double own = change(table, piece);
     double other = change(table, neighbour);
     return Math.min(own, other) >= LEAST_SEMIDIURNAL_SHARE * Math.max(own, other);
-  }
-
-  /** Farthest that two shapes lie apart in an interval, as a fraction of the rise or fall. */
-  private static double farthest(PieceShape one, PieceShape other, int piece) {
-    double farthest = 0.0;
-    for (int i = 1; i < COMPARED; i++) {
-      double fraction = (double) i / COMPARED;
-      double apart = Math.abs(one.passed(piece, fraction) - other.passed(piece, fraction));
-      farthest = Math.max(farthest, apart);
-    }
-    return farthest;
   }
 }

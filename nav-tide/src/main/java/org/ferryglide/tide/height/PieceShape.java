@@ -2,6 +2,9 @@ package org.ferryglide.tide.height;
 
 /** The shape of each interval of a table between its two waters; times as fractions, in [0, 1]. */
 interface PieceShape {
+  /** Steps in which two shapes are compared over an interval. */
+  int COMPARED = 48;
+
   /** Fraction of the rise or fall passed. */
   double passed(int piece, double fraction);
 
@@ -13,4 +16,26 @@ interface PieceShape {
 
   /** The first fraction above {@code fraction} at which the shape is not smooth, 1 if none. */
   double nextKnot(int piece, double fraction);
+
+  /** The farthest that the shape lies from the cosine, as a fraction of the rise or fall. */
+  default double fromCosine(int piece) {
+    double farthest = 0.0;
+    for (int i = 1; i < COMPARED; i++) {
+      double fraction = (double) i / COMPARED;
+      farthest =
+          Math.max(farthest, Math.abs(passed(piece, fraction) - TideShapes.cosine(fraction)));
+    }
+    return farthest;
+  }
+
+  /** The farthest that the shape lies from the twelfths, as a fraction of the rise or fall. */
+  default double fromTwelfths(int piece) {
+    double farthest = 0.0;
+    for (int i = 1; i < COMPARED; i++) {
+      double fraction = (double) i / COMPARED;
+      farthest =
+          Math.max(farthest, Math.abs(passed(piece, fraction) - TideShapes.twelfths(fraction)));
+    }
+    return farthest;
+  }
 }

@@ -25,4 +25,14 @@ final class TwelfthsShape implements PieceShape, Serializable {
   public double nextKnot(int piece, double fraction) {
     return (Math.floor(6.0 * fraction) + 1.0) / 6.0;
   }
+
+  @Override
+  public double fromCosine(int piece) {
+    return TideShapes.TWELFTHS_FROM_COSINE;
+  }
+
+  @Override
+  public double fromTwelfths(int piece) {
+    return 0.0;
+  }
 }
