@@ -39,10 +39,7 @@ final class LevelSearch {
     this.curve = curve;
     this.side = wantedAbove ? 1.0 : -1.0;
     this.levelMetres = Arguments.finite(levelMetres, "level", "metres");
-    if (to.isBefore(from)) {
-      throw new IllegalArgumentException(
-          "end of a search must not be before its start, but start was " + from + " and end " + to);
-    }
+    requireForwards(from, to);
     double askedFrom = EpochSeconds.of(from);
     double askedTo = EpochSeconds.of(to);
     this.from = Math.max(askedFrom, curve.startSeconds());
@@ -53,6 +50,13 @@ final class LevelSearch {
     if (this.from < this.to) {
       search();
       forgetTouches();
+    }
+  }
+
+  static void requireForwards(Instant from, Instant to) {
+    if (to.isBefore(from)) {
+      throw new IllegalArgumentException(
+          "end of a search must not be before its start, but start was " + from + " and end " + to);
     }
   }
 

@@ -58,4 +58,9 @@ final class NormalisedShape implements PieceShape, Serializable {
         springs.part(rising[piece]).nextPoint(fraction),
         neaps.part(rising[piece]).nextPoint(fraction));
   }
+
+  @Override
+  public boolean mayTurn() {
+    return true;
+  }
 }

@@ -17,6 +17,11 @@ interface PieceShape {
   /** The first fraction above {@code fraction} at which the shape is not smooth, 1 if none. */
   double nextKnot(int piece, double fraction);
 
+  /** Whether the tide may turn inside an interval too. */
+  default boolean mayTurn() {
+    return false;
+  }
+
   /** The farthest that the shape lies from the cosine, as a fraction of the rise or fall. */
   default double fromCosine(int piece) {
     double farthest = 0.0;

@@ -2,6 +2,7 @@ package org.ferryglide.tide.height;
 
 import java.io.Serializable;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
@@ -217,6 +218,39 @@ public final class TableCurve implements TideCurve, Serializable {
 
   private double fraction(int piece, double epochSeconds) {
     return (epochSeconds - table.seconds(piece)) / interval(piece);
+  }
+
+  /**
+   * The waters of the table, its first and its last included, and those that a port's own curve
+   * adds between them.
+   *
+   * @param from start of the search
+   * @param to end of the search
+   * @return the waters later than {@code from} and earlier than {@code to}, in order of time;
+   *     unmodifiable
+   * @throws IllegalArgumentException if {@code to} is before {@code from}
+   */
+  @Override
+  public List<TideEvent> extremes(Instant from, Instant to) {
+    LevelSearch.requireForwards(from, to);
+    List<TideEvent> waters = table.events();
+    int last = waters.size() - 1;
+    List<TideEvent> inner =
+        shape.mayTurn()
+            ? TideExtremes.between(this, startSeconds(), endSeconds())
+            : waters.subList(1, last);
+    List<TideEvent> found = new ArrayList<>();
+    addIfBetween(found, waters.get(0), from, to);
+    inner.forEach(water -> addIfBetween(found, water, from, to));
+    addIfBetween(found, waters.get(last), from, to);
+    return List.copyOf(found);
+  }
+
+  private static void addIfBetween(
+      List<TideEvent> found, TideEvent water, Instant from, Instant to) {
+    if (water.time().isAfter(from) && water.time().isBefore(to)) {
+      found.add(water);
+    }
   }
 
   @Override

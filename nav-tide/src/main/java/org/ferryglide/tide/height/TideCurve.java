@@ -81,6 +81,7 @@ public interface TideCurve extends WaterLevel {
    * @throws IllegalArgumentException if {@code to} is before {@code from}
    */
   default List<TideEvent> extremes(Instant from, Instant to) {
+    LevelSearch.requireForwards(from, to);
     return TideExtremes.between(this, EpochSeconds.of(from), EpochSeconds.of(to));
   }
 

@@ -65,13 +65,12 @@ public final class TideShapes {
   }
 
   /**
-   * Half a cosine wave from one water to the next.
+   * Half a cosine wave from one water to the next: what Table 3 (height of the tide at any time) of
+   * the United States' Tide Tables prints.
    *
    * @param fractionOfInterval time since the last water as a fraction of the whole interval, in [0,
    *     1]
    * @return fraction of the rise or fall passed, in [0, 1]
-   * @see <a href="https://tidesandcurrents.noaa.gov">Tide Tables, Table 3 (height of the tide at
-   *     any time), which is this formula in print</a>
    */
   public static double cosine(double fractionOfInterval) {
     return 0.5 - 0.5 * Math.cos(Math.PI * fractionOfInterval);

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.note.InputFormatException;
@@ -211,7 +212,7 @@ public final class TideTable implements Serializable {
    * @return the waters in order of time, at least two, unmodifiable
    */
   public List<TideEvent> events() {
-    return List.of(events);
+    return Collections.unmodifiableList(Arrays.asList(events)); // never written to
   }
 
   /**

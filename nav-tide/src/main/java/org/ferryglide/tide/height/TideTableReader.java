@@ -27,7 +27,7 @@ import org.ferryglide.tide.sheet.Sheet;
  *       L}. Where it is empty or the column is not there, the heights before and after tell.
  *   <li>{@code port}, {@code datum}, {@code zone}: stated in the first row; the rows beneath are
  *       empty or say the same. A zone is {@code Z}, an offset such as {@code +01:00}, or a region
- *       such as {@code Europe/Lisbon}.
+ *       of the IANA time zone database.
  * </ul>
  *
  * <p>A zone that is an offset takes the times as they stand, all the year. A zone that is a region

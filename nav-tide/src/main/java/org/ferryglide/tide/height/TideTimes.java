@@ -37,7 +37,8 @@ final class TideTimes {
           .get(0)
           .problem(
               "zone",
-              "must be Z, an offset such as +01:00 or a region such as Europe/Lisbon, but was \""
+              "must be Z, an offset such as +01:00 or a region of the IANA time zone database,"
+                  + " but was \""
                   + zoneId
                   + "\"");
       return new TideTimes(Optional.of(ZoneOffset.UTC)); // the sheet is refused before it is used

@@ -3,6 +3,7 @@ package org.ferryglide.tide.height;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -80,6 +81,23 @@ public record TideWindow(Instant opens, Instant closes, boolean openedBefore, bo
     Instant earlier = openAtEnd ? closes : closes.minus(margin);
     return later.isBefore(earlier)
         ? Optional.of(new TideWindow(later, earlier, openedBefore, openAtEnd))
+        : Optional.empty();
+  }
+
+  /**
+   * The window in whole minutes, for a card: opened no sooner and closed no later than it is.
+   *
+   * @return the window with its opening rounded up and its closing rounded down, both in UTC; empty
+   *     if nothing is left
+   */
+  public Optional<TideWindow> inWholeMinutes() {
+    Instant down = closes.truncatedTo(ChronoUnit.MINUTES);
+    Instant up = opens.truncatedTo(ChronoUnit.MINUTES);
+    if (up.isBefore(opens)) {
+      up = up.plus(1, ChronoUnit.MINUTES);
+    }
+    return up.isBefore(down)
+        ? Optional.of(new TideWindow(up, down, openedBefore, openAtEnd))
         : Optional.empty();
   }
 }

@@ -97,7 +97,7 @@ class TableCurveProperties {
   void theSearchFindsTheWatersOfTheTableAndNoOthers(@ForAll("tables") TideTable table) {
     List<TideEvent> inner = table.events().subList(1, table.events().size() - 1);
     for (TideCurve curve : Tables.curvesThrough(table)) {
-      List<TideEvent> found = curve.extremes(table.start(), table.end());
+      List<TideEvent> found = TideExtremes.between(curve, curve.startSeconds(), curve.endSeconds());
       assertEquals(inner.size(), found.size(), curve::toString);
       for (int i = 0; i < found.size(); i++) {
         assertEquals(inner.get(i).kind(), found.get(i).kind());

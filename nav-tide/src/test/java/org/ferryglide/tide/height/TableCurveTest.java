@@ -1,10 +1,12 @@
 package org.ferryglide.tide.height;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
@@ -156,5 +158,23 @@ class TableCurveTest {
     assertEquals(
         List.of("tide.twelfths", "tide.not-semidiurnal"), codes(TableCurve.twelfths(mixed), 12));
     assertEquals(List.of("tide.twelfths"), codes(TableCurve.twelfths(SEMIDIURNAL), 12));
+  }
+
+  @Test
+  void theWatersOfACurveAreThoseOfItsTableTheFirstAndTheLastIncluded() {
+    Instant before = Tables.atHour(-1);
+    Instant after = Tables.atHour(30);
+    for (TideCurve curve : Tables.curvesThrough(SEMIDIURNAL)) {
+      assertEquals(SEMIDIURNAL.events(), curve.extremes(before, after), curve::toString);
+      assertEquals(
+          SEMIDIURNAL.events().subList(1, 3),
+          curve.extremes(Tables.atHour(0), Tables.atHour(18.6)),
+          curve::toString);
+      assertEquals(
+          Optional.of(SEMIDIURNAL.events().get(3)),
+          curve.nextWater(Tables.atHour(13), TideEvent.Kind.HIGH));
+      assertEquals(Optional.empty(), curve.nextWater(Tables.atHour(13), TideEvent.Kind.LOW));
+      assertThrows(IllegalArgumentException.class, () -> curve.extremes(after, before));
+    }
   }
 }

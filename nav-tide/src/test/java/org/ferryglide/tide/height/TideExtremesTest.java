@@ -84,8 +84,8 @@ class TideExtremesTest {
             new double[] {0, 0.75, 1}, new double[] {0, 1, 1},
             new double[] {0, 0.25, 1}, new double[] {1, 1, 0});
     TideTable table = Tables.ofHours("Skarra", 0, 0.0, 6, 4.0, 12, 0.0);
-    List<TideEvent> waters =
-        TableCurve.normalised(table, standing).extremes(table.start(), table.end());
+    TideCurve curve = TableCurve.normalised(table, standing);
+    List<TideEvent> waters = TideExtremes.between(curve, curve.startSeconds(), curve.endSeconds());
     assertEquals(1, waters.size());
     assertEquals(table.events().get(1), waters.get(0));
   }
@@ -94,7 +94,8 @@ class TideExtremesTest {
   void aLevelSeaHasNoWaters() {
     TideTable table = Tables.ofHours("Skarra", 0, 1.0, 6, 1.0, 12, 1.0, 18, 1.0);
     for (TideCurve curve : Tables.curvesThrough(table)) {
-      assertEquals(List.of(), curve.extremes(table.start(), table.end()));
+      assertEquals(
+          List.of(), TideExtremes.between(curve, curve.startSeconds(), curve.endSeconds()));
     }
   }
 

@@ -154,4 +154,31 @@ class TideWindowsTest {
         IllegalArgumentException.class,
         () -> new TideWindow(Tables.atHour(2), Tables.atHour(1), false, false));
   }
+
+  @Test
+  void wholeMinutesRoundToTheSafeSide() {
+    TideWindow window =
+        new TideWindow(
+            Instant.parse("2026-06-01T06:20:00.001Z"),
+            Instant.parse("2026-06-01T12:47:59.999Z"),
+            false,
+            true);
+    assertEquals(
+        Optional.of(
+            new TideWindow(
+                Instant.parse("2026-06-01T06:21:00Z"),
+                Instant.parse("2026-06-01T12:47:00Z"),
+                false,
+                true)),
+        window.inWholeMinutes());
+    TideWindow whole = new TideWindow(Tables.atHour(2), Tables.atHour(10), false, false);
+    assertEquals(Optional.of(whole), whole.inWholeMinutes());
+    TideWindow brief =
+        new TideWindow(
+            Instant.parse("2026-06-01T06:20:01Z"),
+            Instant.parse("2026-06-01T06:21:59Z"),
+            false,
+            false);
+    assertEquals(Optional.empty(), brief.inWholeMinutes());
+  }
 }
