@@ -179,11 +179,7 @@ public final class StationField implements StreamField, Serializable {
     double longitude = position.longitudeDegrees();
     double[] weights = rule.weights(latitude, longitude, EpochSeconds.of(instant));
     if (weights.length == 0) {
-      return new FlowExplanation(
-          List.of(),
-          List.of(
-              Note.information(
-                  "stream.no-data", "No station speaks for this place at this time.")));
+      return StreamFlags.noData("No station speaks for this place at this time.");
     }
     List<FlowExplanation.Source> sources = new ArrayList<>();
     List<Note> notes =

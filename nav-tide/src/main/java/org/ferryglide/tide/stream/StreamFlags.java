@@ -3,6 +3,7 @@ package org.ferryglide.tide.stream;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.water.FlowExplanation;
 
 /** What the kernels know about an answer, as bits, and the notes that say it in words. */
 final class StreamFlags {
@@ -16,6 +17,7 @@ final class StreamFlags {
   static final int HELD = 1 << 7;
   static final int NEAP_ASSUMED = 1 << 8;
   static final int ROUGH_RULE = 1 << 9;
+  static final int BETWEEN_SLACKS = 1 << 10;
 
   private StreamFlags() {}
 
@@ -24,10 +26,20 @@ final class StreamFlags {
     return springness > 1.0 ? BEYOND_SPRINGS : springness < 0.0 ? BELOW_NEAPS : 0;
   }
 
+  /** The explanation of an empty answer. */
+  static FlowExplanation noData(String why) {
+    return new FlowExplanation(List.of(), List.of(Note.information("stream.no-data", why)));
+  }
+
   static List<Note> notes(int flags) {
     List<Note> notes = new ArrayList<>();
     if (has(flags, INTERPOLATED)) {
       notes.add(Note.information("stream.interpolated", "Interpolated between the table's hours."));
+    }
+    if (has(flags, BETWEEN_SLACKS)) {
+      notes.add(
+          Note.information(
+              "stream.between-slacks", "Reckoned from the nearest slack and maximum."));
     }
     if (has(flags, HELD)) {
       notes.add(

@@ -1,14 +1,8 @@
 package org.ferryglide.tide.stream;
 
 import java.io.Serializable;
-import java.util.Arrays;
 
-/**
- * A stream in pieces: between two knots in time the east and north parts are polynomials.
- *
- * <p>The piece that holds an instant is found through buckets of equal width, so that a lookup
- * costs the same in a day's table and in a year's.
- */
+/** A stream in pieces: between two knots in time the east and north parts are polynomials. */
 final class StreamKnots implements Serializable {
   private static final long serialVersionUID = 1L;
 
@@ -18,8 +12,7 @@ final class StreamKnots implements Serializable {
   private static final StreamKnots EMPTY =
       new StreamKnots(new double[0], new double[0], new int[0], 0, 0.0);
 
-  /** Knots in order, seconds; piece k runs from times[k] to times[k + 1]. */
-  private final double[] times;
+  private final AxisKnots knots;
 
   /** For each piece the east polynomial, constant term first, then the north one. */
   private final double[] coefficients;
@@ -27,29 +20,14 @@ final class StreamKnots implements Serializable {
   private final int[] pieceFlags;
   private final int stride;
   private final double maxRate;
-  private final int[] buckets;
-  private final double bucketsPerSecond;
 
   private StreamKnots(
       double[] times, double[] coefficients, int[] pieceFlags, int stride, double maxRate) {
-    this.times = times;
+    this.knots = new AxisKnots(times);
     this.coefficients = coefficients;
     this.pieceFlags = pieceFlags;
     this.stride = stride;
     this.maxRate = maxRate;
-    int pieces = pieceFlags.length;
-    this.buckets = new int[pieces + 1];
-    double span = pieces == 0 ? 1.0 : times[pieces] - times[0];
-    this.bucketsPerSecond = pieces / span;
-    int k = 0;
-    for (int b = 0; b < buckets.length && pieces > 0; b++) {
-      // a little early, so that rounding never puts an instant before its bucket's piece
-      double bucketStart = times[0] + (b - 1e-6) / bucketsPerSecond;
-      while (k + 1 < pieces && times[k + 1] <= bucketStart) {
-        k++;
-      }
-      buckets[b] = k;
-    }
   }
 
   static StreamKnots empty() {
@@ -160,7 +138,7 @@ final class StreamKnots implements Serializable {
     if (k < 0) {
       return false;
     }
-    double x = t - times[k];
+    double x = t - knots.knot(k);
     double[] c = coefficients;
     int at = k * stride;
     switch (stride) {
@@ -180,19 +158,12 @@ final class StreamKnots implements Serializable {
     return true;
   }
 
-  /** The piece that holds an instant; -1 if none does. */
+  /** The piece with data that holds an instant; -1 if none does. */
   private int piece(double t) {
-    int pieces = pieceFlags.length;
-    if (pieces == 0 || !(t >= times[0] && t <= times[pieces])) { // written so that NaN fails
-      return -1;
-    }
-    int k = buckets[(int) ((t - times[0]) * bucketsPerSecond)];
-    while (k + 1 < pieces && times[k + 1] <= t) {
-      k++;
-    }
-    if ((pieceFlags[k] & GAP) != 0) {
+    int k = knots.piece(t);
+    if (k >= 0 && (pieceFlags[k] & GAP) != 0) {
       // the last knot before a gap still belongs to the piece before it
-      return k > 0 && t == times[k] && (pieceFlags[k - 1] & GAP) == 0 ? k - 1 : -1;
+      return k > 0 && t == knots.knot(k) && (pieceFlags[k - 1] & GAP) == 0 ? k - 1 : -1;
     }
     return k;
   }
@@ -203,38 +174,16 @@ final class StreamKnots implements Serializable {
     return k < 0 ? GAP : pieceFlags[k];
   }
 
-  /** Whether an instant is a knot. */
   boolean isKnot(double t) {
-    return Arrays.binarySearch(times, t) >= 0;
+    return knots.isKnot(t);
   }
 
   double nextSeamAfter(double t) {
-    if (times.length == 0 || !(t < times[times.length - 1])) {
-      return Double.POSITIVE_INFINITY;
-    }
-    if (t < times[0]) {
-      return times[0];
-    }
-    int k = buckets[(int) ((t - times[0]) * bucketsPerSecond)];
-    while (times[k] <= t) {
-      k++;
-    }
-    return times[k];
+    return knots.nextAfter(t);
   }
 
+  /** A rate that is never exceeded, metres a second. */
   double maxRate() {
     return maxRate;
-  }
-
-  double start() {
-    return times.length == 0 ? Double.NaN : times[0];
-  }
-
-  double end() {
-    return times.length == 0 ? Double.NaN : times[times.length - 1];
-  }
-
-  boolean isEmpty() {
-    return times.length == 0;
   }
 }

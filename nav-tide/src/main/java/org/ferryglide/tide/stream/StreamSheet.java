@@ -17,7 +17,7 @@ import org.ferryglide.tide.sheet.Sheet;
 /** Reads hourly stream tables, many stations in one sheet. */
 final class StreamSheet {
   private static final List<String> OF_THE_STATION =
-      List.of("latitude", "longitude", "port", "neap_range_m", "spring_range_m");
+      List.of("latitude", "longitude", "port", "neap_range_m", "spring_range_m", "about");
   private static final List<String> OF_THE_ROW =
       List.of("hour", "set_deg", "spring_rate_kn", "neap_rate_kn");
 
@@ -41,7 +41,7 @@ final class StreamSheet {
 
   static List<StreamTable> read(String source, Reader reader) throws IOException {
     List<String> required = new ArrayList<>(List.of("station"));
-    required.addAll(OF_THE_STATION);
+    required.addAll(OF_THE_STATION.subList(0, 5));
     required.addAll(OF_THE_ROW);
     Sheet sheet = Sheet.read(source, reader, required, List.of("about"));
     Map<String, Station> stations = new LinkedHashMap<>();
@@ -51,7 +51,7 @@ final class StreamSheet {
         continue;
       }
       Station station = stations.computeIfAbsent(row.text("station"), name -> new Station(row));
-      refuseContradiction(station.first, row);
+      RepeatedFields.refuseContradiction(station.first, row, OF_THE_STATION);
       addHour(station, row);
     }
     List<StreamTable> tables = new ArrayList<>();
@@ -61,24 +61,6 @@ final class StreamSheet {
     }
     sheet.refuseIfFaulty();
     return List.copyOf(tables);
-  }
-
-  private static void refuseContradiction(Sheet.Row first, Sheet.Row row) {
-    List<String> same = new ArrayList<>(OF_THE_STATION);
-    same.add("about");
-    for (String heading : same) {
-      if (row.has(heading) && !row.text(heading).equals(first.text(heading))) {
-        row.problem(
-            heading,
-            "must be empty or \""
-                + first.text(heading)
-                + "\" as in line "
-                + first.line()
-                + " for the same station, but was \""
-                + row.text(heading)
-                + "\"");
-      }
-    }
   }
 
   private static void addHour(Station station, Sheet.Row row) {

@@ -1,0 +1,155 @@
+package org.ferryglide.tide.stream;
+
+import java.io.Serializable;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.FlowExplanation;
+
+/**
+ * The current between the slacks and maxima of a table, or of a rule of thumb about two slacks and
+ * one maximum.
+ *
+ * <p>Between slack and maximum the direction is the maximum's and the rate follows a {@link
+ * FlowShape}, from slack to maximum and from maximum to slack each over its own time, so that
+ * unequal halves are no trouble. Before the first and after the last line there are no data.
+ *
+ * <pre>{@code
+ * CurrentCurve flood =
+ *     CurrentCurve.ofRule(
+ *         FlowShape.FIFTY_NINETY, slackBefore, strongest, slackAfter, set, Speed.ofKnots(1.9));
+ * }</pre>
+ */
+public final class CurrentCurve implements StreamCurve, Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String name;
+  private final CurrentEvent[] events;
+  private final FlowShape shape;
+  private final SlackKnots knots;
+  private final boolean rule;
+
+  private CurrentCurve(String name, CurrentEvent[] events, FlowShape shape, boolean rule) {
+    this.name = name;
+    this.events = events;
+    this.shape = shape;
+    this.rule = rule;
+    SlackKnots.Builder builder = new SlackKnots.Builder();
+    builder.startAt(EpochSeconds.of(events[0].time()));
+    int rough = rule || shape != FlowShape.SINE ? StreamFlags.ROUGH_RULE : 0;
+    for (int i = 1; i < events.length; i++) {
+      boolean fromSlack = events[i - 1].kind() == CurrentEvent.Kind.SLACK;
+      CurrentEvent maximum = events[fromSlack ? i : i - 1];
+      Velocity flow = Velocity.ofSetAndRate(maximum.set(), maximum.rate());
+      builder.add(
+          EpochSeconds.of(events[i].time()),
+          flow.eastMetresPerSecond(),
+          flow.northMetresPerSecond(),
+          fromSlack,
+          rough | StreamFlags.BETWEEN_SLACKS);
+    }
+    this.knots = builder.build(shape);
+  }
+
+  static CurrentCurve of(CurrentTable table) {
+    return new CurrentCurve(
+        table.station(), table.events().toArray(new CurrentEvent[0]), FlowShape.SINE, false);
+  }
+
+  /**
+   * A rule of thumb about two slacks and the maximum between them; its notes say that it is one.
+   *
+   * @param shape the rule
+   * @param slackBefore when the stream begins
+   * @param strongest when it is strongest; halfway unless something better is known
+   * @param slackAfter when it ends
+   * @param set where it goes
+   * @param maximum its greatest rate
+   * @return the curve; no data before {@code slackBefore} and after {@code slackAfter}
+   * @throws IllegalArgumentException if the times do not grow
+   */
+  public static CurrentCurve ofRule(
+      FlowShape shape,
+      Instant slackBefore,
+      Instant strongest,
+      Instant slackAfter,
+      TrueBearing set,
+      Speed maximum) {
+    if (!slackBefore.isBefore(strongest) || !strongest.isBefore(slackAfter)) {
+      throw new IllegalArgumentException(
+          "times of slack, maximum and slack must grow, but were "
+              + slackBefore
+              + ", "
+              + strongest
+              + ", "
+              + slackAfter);
+    }
+    CurrentEvent[] events = {
+      CurrentEvent.slack(slackBefore),
+      CurrentEvent.flood(strongest, set, maximum),
+      CurrentEvent.slack(slackAfter)
+    };
+    return new CurrentCurve("rule of thumb", events, shape, true);
+  }
+
+  /**
+   * The same current with another shape between slack and maximum.
+   *
+   * @param newShape the shape
+   * @return a changed copy
+   */
+  public CurrentCurve withShape(FlowShape newShape) {
+    return new CurrentCurve(name, events, newShape, rule);
+  }
+
+  /**
+   * This current with its name, at a place.
+   *
+   * @param position where it holds
+   * @return the station
+   */
+  public StreamStation atPosition(Position position) {
+    return StreamStation.of(name, position, this);
+  }
+
+  @Override
+  public boolean sample(double epochSeconds, double[] eastNorth, int offset) {
+    return knots.sample(epochSeconds, eastNorth, offset);
+  }
+
+  @Override
+  public double nextSeamAfter(double epochSeconds) {
+    return knots.nextSeamAfter(epochSeconds);
+  }
+
+  @Override
+  public Optional<Speed> maxRate() {
+    return Optional.of(Speed.ofMetresPerSecond(knots.maxRate()));
+  }
+
+  @Override
+  public FlowExplanation explain(Instant instant) {
+    int flags = knots.flagsAt(EpochSeconds.of(instant));
+    if ((flags & StreamKnots.GAP) != 0) {
+      return StreamFlags.noData("The current of " + name + " is not known at this time.");
+    }
+    List<Note> notes = new ArrayList<>();
+    for (Note note : StreamFlags.notes(flags)) {
+      notes.add(note.with("station", name));
+    }
+    return new FlowExplanation(List.of(new FlowExplanation.Source(name, 1.0)), notes);
+  }
+
+  /** The name and the shape. */
+  @Override
+  public String toString() {
+    return name + ", " + shape;
+  }
+}

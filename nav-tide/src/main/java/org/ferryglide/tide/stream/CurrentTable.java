@@ -1,0 +1,192 @@
+package org.ferryglide.tide.stream;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Serializable;
+import java.util.List;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.tide.stream.CurrentEvent.Kind;
+
+/**
+ * A published current table: for one position, times of slack and times and rates of maximum
+ * current, in turn.
+ *
+ * <pre>{@code
+ * CurrentTable table = CurrentTable.read("narrows.csv", reader);
+ * Optional<Velocity> atEleven = table.asCurve().at(Instant.parse("2026-06-01T11:00:00Z"));
+ * }</pre>
+ */
+public final class CurrentTable implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String station;
+  private final Position position;
+  private final CurrentEvent[] events;
+
+  private CurrentTable(String station, Position position, CurrentEvent[] events) {
+    this.station = station;
+    this.position = position;
+    this.events = events;
+  }
+
+  /**
+   * Makes a table from its lines.
+   *
+   * @param station the station's name, not empty
+   * @param position where the table holds
+   * @param events slack and maximum in turn, in order of time, at least two
+   * @return the table
+   * @throws IllegalArgumentException if the name is empty, there are fewer than two events, two
+   *     slacks or two maxima follow each other, or times do not grow
+   */
+  public static CurrentTable of(String station, Position position, List<CurrentEvent> events) {
+    if (station.isEmpty()) {
+      throw new IllegalArgumentException("name of a current table's station must not be empty");
+    }
+    if (events.size() < 2) {
+      throw new IllegalArgumentException(
+          "current table " + station + " must have at least 2 lines, but had " + events.size());
+    }
+    for (int i = 1; i < events.size(); i++) {
+      String fault = faultBetween(events.get(i - 1), events.get(i));
+      if (!fault.isEmpty()) {
+        throw new IllegalArgumentException("current table " + station + ": " + fault);
+      }
+    }
+    return new CurrentTable(station, position, events.toArray(new CurrentEvent[0]));
+  }
+
+  /** What is wrong between two lines that follow each other; empty if nothing. */
+  static String faultBetween(CurrentEvent before, CurrentEvent after) {
+    if (!before.time().isBefore(after.time())) {
+      return "times must grow, but " + after.time() + " follows " + before.time();
+    }
+    if ((before.kind() == Kind.SLACK) == (after.kind() == Kind.SLACK)) {
+      return "slack and maximum must come in turn, but "
+          + before.kind()
+          + " at "
+          + before.time()
+          + " is followed by "
+          + after.kind()
+          + " at "
+          + after.time();
+    }
+    return "";
+  }
+
+  /**
+   * Reads one station's table. Headings: {@code station}, {@code latitude}, {@code longitude}
+   * (decimal degrees) in the first row, later rows empty or the same; {@code time} with its offset
+   * from UTC, such as {@code 2026-06-01T09:31Z} or {@code 2026-06-01T10:31+01:00}; {@code kind}:
+   * {@code slack}, {@code flood} or {@code ebb}; {@code set_deg} (true) and {@code rate_kn}, empty
+   * for slack.
+   *
+   * @param source what to call the sheet in messages
+   * @param reader the text; left open
+   * @return the table
+   * @throws IOException if the text cannot be read
+   * @throws org.ferryglide.nav.note.InputFormatException listing every problem by line and column
+   */
+  public static CurrentTable read(String source, Reader reader) throws IOException {
+    return CurrentSheet.read(source, reader);
+  }
+
+  /**
+   * The current at any time by the method of the published tables: sine between slack and maximum.
+   *
+   * @return the curve; no data before the first line and after the last
+   */
+  public CurrentCurve asCurve() {
+    return CurrentCurve.of(this);
+  }
+
+  /**
+   * How long the current stays below a rate about a slack, each side reckoned with its own maximum.
+   *
+   * @param slack a slack of this table with a maximum on both sides
+   * @param limit the rate not to be exceeded
+   * @return the window, open towards a maximum that does not reach the limit
+   * @throws IllegalArgumentException if {@code slack} is not such a slack
+   */
+  public StreamWindow slackWindow(CurrentEvent slack, Speed limit) {
+    int at = List.of(events).indexOf(slack);
+    if (at <= 0 || at >= events.length - 1 || slack.kind() != Kind.SLACK) {
+      throw new IllegalArgumentException(
+          "must be a slack of table " + station + " between two maxima, but was " + slack);
+    }
+    double turn = EpochSeconds.of(slack.time());
+    double before = timeToReach(at - 1, turn, limit.metresPerSecond());
+    double after = timeToReach(at + 1, turn, limit.metresPerSecond());
+    return new StreamWindow(
+        EpochSeconds.toInstant(turn - before),
+        EpochSeconds.toInstant(turn + after),
+        events[at - 1].rate().compareTo(limit) <= 0,
+        events[at + 1].rate().compareTo(limit) <= 0);
+  }
+
+  private double timeToReach(int maximum, double slack, double limit) {
+    return CurrentTimes.timeToReach(
+        Math.abs(EpochSeconds.of(events[maximum].time()) - slack),
+        limit,
+        events[maximum].rate().metresPerSecond());
+  }
+
+  /**
+   * The station's name.
+   *
+   * @return the name, not empty
+   */
+  public String station() {
+    return station;
+  }
+
+  /**
+   * Where the table holds.
+   *
+   * @return the position
+   */
+  public Position position() {
+    return position;
+  }
+
+  /**
+   * The lines of the table.
+   *
+   * @return unmodifiable list in order of time
+   */
+  public List<CurrentEvent> events() {
+    return List.of(events);
+  }
+
+  /**
+   * The maximum that a slack leads to: the one after it, or at the end of the table the opposite of
+   * the one before.
+   */
+  Kind leadsTo(int slack) {
+    if (slack + 1 < events.length) {
+      return events[slack + 1].kind();
+    }
+    return events[slack - 1].kind() == Kind.FLOOD ? Kind.EBB : Kind.FLOOD;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof CurrentTable that
+        && station.equals(that.station)
+        && position.equals(that.position)
+        && events().equals(that.events());
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * station.hashCode() + events().hashCode();
+  }
+
+  /** Station, position and number of lines. */
+  @Override
+  public String toString() {
+    return "current table " + station + " at " + position + ", " + events.length + " lines";
+  }
+}

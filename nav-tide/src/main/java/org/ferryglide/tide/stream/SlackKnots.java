@@ -1,0 +1,117 @@
+package org.ferryglide.tide.stream;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A stream that runs from slack to a maximum and back, again and again: between two knots it keeps
+ * the maximum's direction and grows or falls by a shape.
+ */
+final class SlackKnots implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final AxisKnots knots;
+  private final FlowShape shape;
+
+  /** East and north at the maximum of each piece, metres a second. */
+  private final double[] maxima;
+
+  /** Whether a piece begins with slack; it ends with slack otherwise. */
+  private final boolean[] rising;
+
+  private final int[] pieceFlags;
+  private final AxisKnots seams;
+
+  private SlackKnots(Builder builder, FlowShape shape) {
+    int pieces = builder.pieceFlags.size();
+    double[] times = toArray(builder.times);
+    this.knots = new AxisKnots(times);
+    this.shape = shape;
+    this.maxima = toArray(builder.maxima);
+    this.rising = new boolean[pieces];
+    this.pieceFlags = new int[pieces];
+    List<Double> corners = new ArrayList<>(builder.times);
+    for (int k = 0; k < pieces; k++) {
+      rising[k] = builder.rising.get(k);
+      pieceFlags[k] = builder.pieceFlags.get(k);
+      double width = times[k + 1] - times[k];
+      for (double corner : shape.corners()) {
+        corners.add(rising[k] ? times[k] + corner * width : times[k + 1] - corner * width);
+      }
+    }
+    corners.sort(Double::compare);
+    this.seams = new AxisKnots(toArray(corners));
+  }
+
+  private static double[] toArray(List<Double> values) {
+    return values.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** Gathers slacks and maxima in turn; a gap may take the place of a piece. */
+  static final class Builder {
+    private final List<Double> times = new ArrayList<>();
+    private final List<Double> maxima = new ArrayList<>();
+    private final List<Boolean> rising = new ArrayList<>();
+    private final List<Integer> pieceFlags = new ArrayList<>();
+
+    /** The first knot, or a knot after a gap. */
+    void startAt(double time) {
+      if (times.isEmpty()) {
+        times.add(time);
+      } else if (times.get(times.size() - 1) < time) {
+        add(time, 0.0, 0.0, true, StreamKnots.GAP);
+      }
+    }
+
+    void add(double end, double east, double north, boolean fromSlack, int flags) {
+      times.add(end);
+      maxima.add(east);
+      maxima.add(north);
+      rising.add(fromSlack);
+      pieceFlags.add(flags);
+    }
+
+    SlackKnots build(FlowShape shape) {
+      return new SlackKnots(this, shape);
+    }
+  }
+
+  boolean sample(double t, double[] out, int offset) {
+    int k = piece(t);
+    if (k < 0) {
+      return false;
+    }
+    double from = knots.knot(k);
+    double to = knots.knot(k + 1);
+    double share = shape.share((rising[k] ? t - from : to - t) / (to - from));
+    out[offset] = share * maxima[2 * k];
+    out[offset + 1] = share * maxima[2 * k + 1];
+    return true;
+  }
+
+  private int piece(double t) {
+    int k = knots.piece(t);
+    if (k >= 0 && (pieceFlags[k] & StreamKnots.GAP) != 0) {
+      return k > 0 && t == knots.knot(k) && (pieceFlags[k - 1] & StreamKnots.GAP) == 0 ? k - 1 : -1;
+    }
+    return k;
+  }
+
+  int flagsAt(double t) {
+    int k = piece(t);
+    return k < 0 ? StreamKnots.GAP : pieceFlags[k];
+  }
+
+  double nextSeamAfter(double t) {
+    return seams.nextAfter(t);
+  }
+
+  double maxRate() {
+    double max = 0.0;
+    for (int k = 0; k < pieceFlags.length; k++) {
+      max = Math.max(max, Math.hypot(maxima[2 * k], maxima[2 * k + 1]));
+    }
+    return max;
+  }
+}
