@@ -32,6 +32,12 @@ final class HourlyKnots {
     return between == BetweenHours.HOURLY_STEPS ? rows.steps() : rows.joined(between);
   }
 
+  /** When each row of each tide with a known range holds by the half-hour rule. */
+  static List<HourSpan> spans(StreamTable table, ReferenceTides tides) {
+    HourlyKnots rows = scaled(table, tides);
+    return HourSpan.all(rows.tideTimes, rows.hours, LONGEST_BRIDGE_SECONDS);
+  }
+
   private static HourlyKnots scaled(StreamTable table, ReferenceTides tides) {
     int[] known = new int[tides.count()];
     int count = 0;

@@ -2,10 +2,13 @@ package org.ferryglide.tide.stream;
 
 import java.io.Serializable;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.FlowExplanation;
@@ -50,15 +53,7 @@ public final class HourlyStream implements StreamCurve, Serializable {
   }
 
   static HourlyStream of(StreamTable table, TideTable tides) {
-    if (!tides.port().equals(table.standardPort().name())) {
-      throw new IllegalArgumentException(
-          "stream table "
-              + table.station()
-              + " must be bound to the tides of "
-              + table.standardPort().name()
-              + ", but was given those of "
-              + tides.port());
-    }
+    table.standardPort().refuseOther(tides, "stream table " + table.station());
     return new HourlyStream(table, tides, BetweenHours.COMPONENTS, TideRange.ofEachTide());
   }
 
@@ -109,6 +104,37 @@ public final class HourlyStream implements StreamCurve, Serializable {
     return StreamStation.of(table.station(), table.position(), this);
   }
 
+  /**
+   * The table's hours in clock time for a day, by the half-hour rule: each row holds for the half
+   * hour before and after its hour; rows of two tides meet halfway between the high (or low)
+   * waters.
+   *
+   * @param day the day
+   * @param zone the zone whose midnight begins and ends it
+   * @return the hours that hold at some time of the day, in order, those at its ends uncut; none
+   *     where the tides give none
+   */
+  public List<ClockHour> clockHours(LocalDate day, ZoneId zone) {
+    double from = EpochSeconds.of(day.atStartOfDay(zone).toInstant());
+    double to = EpochSeconds.of(day.plusDays(1).atStartOfDay(zone).toInstant());
+    StreamKnots held = HourlyKnots.of(table, references, BetweenHours.HOURLY_STEPS);
+    List<ClockHour> hours = new ArrayList<>();
+    double[] flow = new double[2];
+    for (HourSpan span : HourlyKnots.spans(table, references)) {
+      if (span.end() > from
+          && span.start() < to
+          && held.sample(span.start() + (span.end() - span.start()) / 2.0, flow, 0)) {
+        hours.add(
+            new ClockHour(
+                table.hours().get(span.row()).label(table.standardPort().mark()),
+                EpochSeconds.toInstant(span.start()),
+                EpochSeconds.toInstant(span.end()),
+                Velocity.ofEastAndNorth(flow[0], flow[1])));
+      }
+    }
+    return List.copyOf(hours);
+  }
+
   @Override
   public boolean sample(double epochSeconds, double[] eastNorth, int offset) {
     return knots.sample(epochSeconds, eastNorth, offset);
@@ -129,22 +155,18 @@ public final class HourlyStream implements StreamCurve, Serializable {
     double t = EpochSeconds.of(instant);
     int flags = knots.flagsAt(t);
     if ((flags & StreamKnots.GAP) != 0) {
-      return new FlowExplanation(
-          List.of(),
-          List.of(
-              Note.information(
-                  "stream.no-data",
-                  "The tides of "
-                      + tides.port()
-                      + " give stream table "
-                      + table.station()
-                      + " no row for this time.")));
+      return StreamFlags.noData(
+          "The tides of "
+              + tides.port()
+              + " give stream table "
+              + table.station()
+              + " no row for this time.");
     }
     if (knots.isKnot(t)) {
       flags &= ~StreamFlags.INTERPOLATED;
     }
     int tide = references.nearest(t);
-    List<Note> notes = new ArrayList<>();
+    List<Note> notes = new ArrayList<>(tides.notes());
     for (Note note : StreamFlags.notes(flags)) {
       notes.add(
           note.with("station", table.station())

@@ -3,6 +3,7 @@ package org.ferryglide.tide.stream;
 import java.io.Serializable;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.tide.height.TideEvent;
+import org.ferryglide.tide.height.TideTable;
 
 /**
  * The port whose tides a stream table follows, and the two ranges its rates are printed for.
@@ -69,5 +70,17 @@ public record StandardPort(
    */
   public String mark() {
     return about == TideEvent.Kind.HIGH ? "HW" : "LW";
+  }
+
+  /** Refuses the tides of another port. */
+  void refuseOther(TideTable tides, String whose) {
+    if (!tides.port().equals(name)) {
+      throw new IllegalArgumentException(
+          whose
+              + " must be bound to the tides of "
+              + name
+              + ", but was given those of "
+              + tides.port());
+    }
   }
 }

@@ -1,0 +1,188 @@
+package org.ferryglide.tide.stream;
+
+import java.io.Serializable;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.tide.height.TideTable;
+
+/**
+ * Pilot remarks laid along the tides of their port: slack at every turn, between two turns a stream
+ * that is strongest halfway.
+ *
+ * <p>The greatest rate lies on the line from neap to spring rate as for hourly tables. Where only a
+ * spring rate is printed it is taken in proportion to the range (common practice, no source), with
+ * a note. A stream longer than twelve hours is a hole in the tides and has no data. The shape
+ * between turns is a guess in any case, and the notes say so.
+ *
+ * <pre>{@code
+ * PilotStream stream = remarks.boundTo(tides).withShape(FlowShape.FIFTY_NINETY);
+ * }</pre>
+ */
+public final class PilotStream implements StreamCurve, Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private static final double LONGEST_STREAM_SECONDS = 12.0 * 3600.0;
+
+  private final PilotRemarks remarks;
+  private final TideTable tides;
+  private final FlowShape shape;
+  private final TideRange range;
+  private final SlackKnots knots;
+
+  private PilotStream(PilotRemarks remarks, TideTable tides, FlowShape shape, TideRange range) {
+    this.remarks = remarks;
+    this.tides = tides;
+    this.shape = shape;
+    this.range = range;
+    this.knots =
+        knots(remarks, ReferenceTides.of(tides, remarks.standardPort().about(), range), shape);
+  }
+
+  static PilotStream of(PilotRemarks remarks, TideTable tides) {
+    remarks.standardPort().refuseOther(tides, "pilot remarks on " + remarks.station());
+    return new PilotStream(remarks, tides, FlowShape.SINE, TideRange.ofEachTide());
+  }
+
+  private static SlackKnots knots(PilotRemarks remarks, ReferenceTides tides, FlowShape shape) {
+    List<PilotTurn> turns = remarks.turns();
+    SlackKnots.Builder builder = new SlackKnots.Builder();
+    int count = tides.count() * turns.size();
+    double[] times = new double[count];
+    for (int k = 0; k < count; k++) {
+      times[k] =
+          tides.time(k / turns.size())
+              + turns.get(k % turns.size()).afterWater().toMinutes() * 60.0;
+      if (k > 0 && times[k] <= times[k - 1]) {
+        throw new IllegalArgumentException(
+            "the last turn of one tide must come before the first of the next, but at "
+                + remarks.station()
+                + " it comes "
+                + Math.round((times[k - 1] - times[k]) / 60.0)
+                + " minutes after it");
+      }
+    }
+    for (int k = 0; k + 1 < count; k++) {
+      int tide = k / turns.size();
+      if (times[k + 1] - times[k] <= LONGEST_STREAM_SECONDS
+          && !Double.isNaN(tides.rangeMetres(tide))) {
+        int flags = tides.oneSided(tide) ? StreamFlags.ONE_SIDED_RANGE : 0;
+        addStream(
+            builder,
+            turns.get(k % turns.size()),
+            remarks.standardPort(),
+            tides.rangeMetres(tide),
+            times[k],
+            times[k + 1],
+            flags);
+      }
+    }
+    return builder.build(shape);
+  }
+
+  private static void addStream(
+      SlackKnots.Builder builder,
+      PilotTurn turn,
+      StandardPort port,
+      double rangeMetres,
+      double from,
+      double to,
+      int tideFlags) {
+    double spring = turn.springRate().metresPerSecond();
+    boolean printed = turn.neapRate().isPresent();
+    double neap =
+        printed
+            ? turn.neapRate().get().metresPerSecond()
+            : spring * port.neapRangeMetres() / port.springRangeMetres();
+    double springness =
+        StreamRates.springness(rangeMetres, port.neapRangeMetres(), port.springRangeMetres());
+    double rate = StreamRates.atSpringness(neap, spring, springness);
+    Velocity flow = Velocity.ofSetAndRate(turn.set(), Speed.ofMetresPerSecond(rate));
+    int flags =
+        tideFlags
+            | StreamFlags.ROUGH_RULE
+            | StreamFlags.ofSpringness(springness)
+            | (printed ? 0 : StreamFlags.NEAP_ASSUMED);
+    if (StreamRates.unfloored(neap, spring, springness) < 0.0) {
+      flags |= StreamFlags.FLOORED;
+    }
+    double middle = from + (to - from) / 2.0;
+    builder.startAt(from);
+    builder.add(middle, flow.eastMetresPerSecond(), flow.northMetresPerSecond(), true, flags);
+    builder.add(to, flow.eastMetresPerSecond(), flow.northMetresPerSecond(), false, flags);
+  }
+
+  /**
+   * The same stream with another shape between turns.
+   *
+   * @param newShape the shape
+   * @return a changed copy
+   */
+  public PilotStream withShape(FlowShape newShape) {
+    return new PilotStream(remarks, tides, newShape, range);
+  }
+
+  /**
+   * The same stream scaled by another range.
+   *
+   * @param choice which range
+   * @return a changed copy
+   */
+  public PilotStream withRange(TideRange choice) {
+    return new PilotStream(remarks, tides, shape, choice);
+  }
+
+  /**
+   * This stream with its name and place, for the fields between stations.
+   *
+   * @return the station
+   */
+  public StreamStation asStation() {
+    return StreamStation.of(remarks.station(), remarks.position(), this);
+  }
+
+  @Override
+  public boolean sample(double epochSeconds, double[] eastNorth, int offset) {
+    return knots.sample(epochSeconds, eastNorth, offset);
+  }
+
+  @Override
+  public double nextSeamAfter(double epochSeconds) {
+    return knots.nextSeamAfter(epochSeconds);
+  }
+
+  @Override
+  public Optional<Speed> maxRate() {
+    return Optional.of(Speed.ofMetresPerSecond(knots.maxRate()));
+  }
+
+  @Override
+  public FlowExplanation explain(Instant instant) {
+    int flags = knots.flagsAt(EpochSeconds.of(instant));
+    if ((flags & StreamKnots.GAP) != 0) {
+      return StreamFlags.noData(
+          "The tides of "
+              + tides.port()
+              + " give no turn of the stream on both sides of this time at "
+              + remarks.station()
+              + ".");
+    }
+    List<Note> notes = new ArrayList<>(tides.notes());
+    for (Note note : StreamFlags.notes(flags)) {
+      notes.add(note.with("station", remarks.station()).with("standardPort", tides.port()));
+    }
+    return new FlowExplanation(List.of(new FlowExplanation.Source(remarks.station(), 1.0)), notes);
+  }
+
+  /** The remarks and how they are used. */
+  @Override
+  public String toString() {
+    return remarks + ", " + shape + ", " + range;
+  }
+}
