@@ -1,0 +1,120 @@
+package org.ferryglide.tide.stream;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.tide.sheet.Sheet;
+
+/** Reads a gridded stream, one cell a row. */
+final class GridSheet {
+  private static final double FASTEST_METRES_PER_SECOND = 15.0;
+  private static final double FASTEST_KNOTS = 25.0;
+
+  private record Key(double time, double latitude, double longitude) {}
+
+  private GridSheet() {}
+
+  static GriddedStream read(String source, Reader reader) throws IOException {
+    Sheet sheet =
+        Sheet.read(
+            source,
+            reader,
+            List.of("time", "latitude", "longitude"),
+            List.of("east_ms", "north_ms", "set_deg", "rate_kn"));
+    Map<Key, double[]> cells = new HashMap<>();
+    Map<Key, Sheet.Row> rows = new HashMap<>();
+    for (Sheet.Row row : sheet.rows()) {
+      Instant time = row.read("time", CurrentSheet::instant, Instant.EPOCH);
+      OptionalDouble latitude = row.number("latitude", -90.0, 90.0);
+      OptionalDouble longitude = row.number("longitude", -180.0, 180.0);
+      double[] flow = flow(row);
+      if (latitude.isPresent() && longitude.isPresent()) {
+        Key key = new Key(EpochSeconds.of(time), latitude.getAsDouble(), longitude.getAsDouble());
+        Sheet.Row before = rows.putIfAbsent(key, row);
+        if (before != null) {
+          row.problem("time", "the same cell stands in line " + before.line());
+        }
+        cells.put(key, flow);
+      }
+    }
+    sheet.refuseIfFaulty();
+    double[] times = axis(cells, 0);
+    double[] latitudes = axis(cells, 1);
+    double[] printed = axis(cells, 2);
+    for (double[] axis : List.of(times, latitudes, printed)) {
+      if (axis.length < 2) {
+        sheet.problem("must have at least 2 times, 2 latitudes and 2 longitudes");
+      }
+    }
+    sheet.refuseIfFaulty();
+    double[] longitudes = acrossAntimeridian(printed);
+    double[] east = new double[times.length * latitudes.length * longitudes.length];
+    double[] north = new double[east.length];
+    Arrays.fill(east, Double.NaN);
+    Arrays.fill(north, Double.NaN);
+    cells.forEach(
+        (key, flow) -> {
+          int t = Arrays.binarySearch(times, key.time());
+          int i = Arrays.binarySearch(latitudes, key.latitude());
+          int j = Arrays.binarySearch(longitudes, key.longitude());
+          j = j >= 0 ? j : Arrays.binarySearch(longitudes, key.longitude() + 360.0);
+          int at = (t * latitudes.length + i) * longitudes.length + j;
+          east[at] = flow[0];
+          north[at] = flow[1];
+        });
+    return GriddedStream.of(source, latitudes, longitudes, times, east, north);
+  }
+
+  private static double[] axis(Map<Key, double[]> cells, int which) {
+    TreeSet<Double> values = new TreeSet<>();
+    for (Key key : cells.keySet()) {
+      values.add(which == 0 ? key.time() : which == 1 ? key.latitude() : key.longitude());
+    }
+    return values.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** Longitudes that lie on both sides of the antimeridian, the western ones as more than 180. */
+  private static double[] acrossAntimeridian(double[] longitudes) {
+    if (longitudes[longitudes.length - 1] - longitudes[0] <= 180.0) {
+      return longitudes;
+    }
+    return Arrays.stream(longitudes).map(l -> l < 0.0 ? l + 360.0 : l).sorted().toArray();
+  }
+
+  /** East and north of a row; NaN if it is missing or at fault. */
+  private static double[] flow(Sheet.Row row) {
+    boolean parts = row.has("east_ms") || row.has("north_ms");
+    boolean setAndRate = row.has("set_deg") || row.has("rate_kn");
+    if (parts && setAndRate) {
+      row.problem("east_ms", "must not stand beside set_deg and rate_kn");
+    } else if (parts) {
+      OptionalDouble east =
+          row.number("east_ms", -FASTEST_METRES_PER_SECOND, FASTEST_METRES_PER_SECOND);
+      OptionalDouble north =
+          row.number("north_ms", -FASTEST_METRES_PER_SECOND, FASTEST_METRES_PER_SECOND);
+      if (east.isPresent() && north.isPresent()) {
+        return new double[] {east.getAsDouble(), north.getAsDouble()};
+      }
+    } else if (setAndRate) {
+      OptionalDouble set = row.number("set_deg", 0.0, 360.0);
+      OptionalDouble rate = row.number("rate_kn", 0.0, FASTEST_KNOTS);
+      if (set.isPresent() && rate.isPresent()) {
+        Velocity flow =
+            Velocity.ofSetAndRate(
+                TrueBearing.ofDegrees(set.getAsDouble()), Speed.ofKnots(rate.getAsDouble()));
+        return new double[] {flow.eastMetresPerSecond(), flow.northMetresPerSecond()};
+      }
+    }
+    return new double[] {Double.NaN, Double.NaN};
+  }
+}

@@ -1,0 +1,262 @@
+package org.ferryglide.tide.stream;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Serializable;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.StreamField;
+
+/**
+ * A stream on a grid of latitudes, longitudes and times, as models and forecasts give it: bilinear
+ * in place, linear in time, east and north parts apart.
+ *
+ * <p>Cells that are NaN are missing, usually land. Where a missing cell would have a share in the
+ * answer there are no data; nor outside the grid.
+ *
+ * <pre>{@code
+ * GriddedStream stream =
+ *     GriddedStream.of("model", latitudes, longitudes, epochSeconds, east, north);
+ * GriddedStream fromSheet = GriddedStream.read("grid.csv", reader);
+ * }</pre>
+ */
+public final class GriddedStream implements StreamField, Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String source;
+  private final AxisKnots latitudes;
+  private final AxisKnots longitudes;
+  private final AxisKnots times;
+
+  /** East and north of each cell in turn; longitude runs fastest, then latitude, then time. */
+  private final double[] flow;
+
+  private final double maxRate;
+
+  private GriddedStream(
+      String source, AxisKnots latitudes, AxisKnots longitudes, AxisKnots times, double[] flow) {
+    this.source = source;
+    this.latitudes = latitudes;
+    this.longitudes = longitudes;
+    this.times = times;
+    this.flow = flow;
+    double max = 0.0;
+    for (int i = 0; i < flow.length; i += 2) {
+      double rate = Math.hypot(flow[i], flow[i + 1]);
+      max = rate > max ? rate : max; // NaN cells are passed over
+    }
+    this.maxRate = max;
+  }
+
+  /**
+   * Makes a field from arrays, which are copied.
+   *
+   * @param source what explanations shall call it, not empty
+   * @param latitudes degrees, increasing, at least two, in [-90, 90]
+   * @param longitudes degrees, increasing, at least two, in [-180, 540], spanning less than 360;
+   *     beyond 180 to cross the antimeridian
+   * @param epochSeconds times, seconds since 1970-01-01T00:00:00Z, increasing, at least two
+   * @param east parts to the east, metres a second, NaN where missing; cell (time t, latitude i,
+   *     longitude j) at index {@code (t * latitudes.length + i) * longitudes.length + j}
+   * @param north parts to the north, in the same order
+   * @return the field
+   * @throws IllegalArgumentException if an axis is too short, not increasing or out of range, an
+   *     array has another length than the axes ask for, a part is infinite, or only one part of a
+   *     cell is NaN
+   */
+  public static GriddedStream of(
+      String source,
+      double[] latitudes,
+      double[] longitudes,
+      double[] epochSeconds,
+      double[] east,
+      double[] north) {
+    if (source.isEmpty()) {
+      throw new IllegalArgumentException("name of a gridded stream must not be empty");
+    }
+    refuseAxis(latitudes, -90.0, 90.0, "latitudes");
+    refuseAxis(longitudes, -180.0, 540.0, "longitudes");
+    refuseAxis(epochSeconds, -1e11, 1e11, "times");
+    if (!(longitudes[longitudes.length - 1] - longitudes[0] < 360.0)) {
+      throw new IllegalArgumentException(
+          "longitudes of a grid must span less than 360 degrees, but span "
+              + (longitudes[longitudes.length - 1] - longitudes[0]));
+    }
+    int cells =
+        Math.multiplyExact(
+            Math.multiplyExact(latitudes.length, longitudes.length), epochSeconds.length);
+    if (east.length != cells || north.length != cells) {
+      throw new IllegalArgumentException(
+          "a grid of "
+              + epochSeconds.length
+              + " times, "
+              + latitudes.length
+              + " latitudes and "
+              + longitudes.length
+              + " longitudes must have "
+              + cells
+              + " east and north parts, but had "
+              + east.length
+              + " and "
+              + north.length);
+    }
+    double[] flow = new double[2 * cells];
+    for (int i = 0; i < cells; i++) {
+      if (Double.isInfinite(east[i])
+          || Double.isInfinite(north[i])
+          || Double.isNaN(east[i]) != Double.isNaN(north[i])) {
+        throw new IllegalArgumentException(
+            "both parts of a cell must be finite or both NaN, but cell "
+                + i
+                + " was "
+                + east[i]
+                + ", "
+                + north[i]);
+      }
+      flow[2 * i] = east[i];
+      flow[2 * i + 1] = north[i];
+    }
+    return new GriddedStream(
+        source,
+        new AxisKnots(latitudes.clone()),
+        new AxisKnots(longitudes.clone()),
+        new AxisKnots(epochSeconds.clone()),
+        flow);
+  }
+
+  private static void refuseAxis(double[] axis, double least, double greatest, String name) {
+    if (axis.length < 2) {
+      throw new IllegalArgumentException(
+          "a grid must have at least 2 " + name + ", but had " + axis.length);
+    }
+    for (int i = 0; i < axis.length; i++) {
+      if (!(axis[i] >= least && axis[i] <= greatest) || (i > 0 && axis[i] <= axis[i - 1])) {
+        throw new IllegalArgumentException(
+            name
+                + " of a grid must increase within ["
+                + least
+                + ", "
+                + greatest
+                + "], but number "
+                + (i + 1)
+                + " was "
+                + axis[i]);
+      }
+    }
+  }
+
+  /**
+   * Reads a sheet of cells, one a row in any order: headings {@code time} (with its offset from
+   * UTC, such as {@code 2026-06-01T09:00Z}), {@code latitude}, {@code longitude} (decimal degrees),
+   * and either {@code east_ms} and {@code north_ms} (metres a second) or {@code set_deg} (true) and
+   * {@code rate_kn}. A cell without a row, or with both figures empty, is missing.
+   *
+   * @param source what to call the sheet in messages and explanations
+   * @param reader the text; left open
+   * @return the field
+   * @throws IOException if the text cannot be read
+   * @throws org.ferryglide.nav.note.InputFormatException listing every problem by line and column
+   */
+  public static GriddedStream read(String source, Reader reader) throws IOException {
+    return GridSheet.read(source, reader);
+  }
+
+  @Override
+  public boolean sample(
+      double latitudeDegrees,
+      double longitudeDegrees,
+      double epochSeconds,
+      double[] eastNorth,
+      int offset) {
+    int i = latitudes.piece(latitudeDegrees);
+    double longitude = turned(longitudeDegrees);
+    int j = longitudes.piece(longitude);
+    int t = times.piece(epochSeconds);
+    if (i < 0 || j < 0 || t < 0) {
+      return false;
+    }
+    double up = share(latitudes, i, latitudeDegrees);
+    double right = share(longitudes, j, longitude);
+    double later = share(times, t, epochSeconds);
+    double east = 0.0;
+    double north = 0.0;
+    for (int corner = 0; corner < 8; corner++) {
+      double weight =
+          ((corner & 1) == 0 ? 1.0 - right : right)
+              * ((corner & 2) == 0 ? 1.0 - up : up)
+              * ((corner & 4) == 0 ? 1.0 - later : later);
+      if (weight != 0.0) {
+        int cell = 2 * ((t + (corner >> 2)) * (latitudes.pieces() + 1) + i + ((corner >> 1) & 1));
+        int at = cell * (longitudes.pieces() + 1) + 2 * (j + (corner & 1));
+        east += weight * flow[at];
+        north += weight * flow[at + 1];
+      }
+    }
+    if (Double.isNaN(east)) { // a missing cell has a share
+      return false;
+    }
+    eastNorth[offset] = east;
+    eastNorth[offset + 1] = north;
+    return true;
+  }
+
+  /** The same longitude where the grid has it. */
+  private double turned(double longitudeDegrees) {
+    double first = longitudes.knot(0);
+    double longitude = longitudeDegrees;
+    if (longitude < first) {
+      longitude += 360.0;
+    } else if (longitude > longitudes.knot(longitudes.pieces()) && longitude - 360.0 >= first) {
+      longitude -= 360.0;
+    }
+    return longitude;
+  }
+
+  private static double share(AxisKnots axis, int piece, double value) {
+    double from = axis.knot(piece);
+    return (value - from) / (axis.knot(piece + 1) - from);
+  }
+
+  @Override
+  public double nextSeamAfter(double epochSeconds) {
+    return times.nextAfter(epochSeconds);
+  }
+
+  @Override
+  public Optional<Speed> maxRate() {
+    return Optional.of(Speed.ofMetresPerSecond(maxRate));
+  }
+
+  @Override
+  public FlowExplanation explain(Position position, Instant instant) {
+    if (!at(position, instant).isPresent()) {
+      return StreamFlags.noData(
+          "The grid " + source + " does not reach this place and time, or has no cell here.");
+    }
+    return new FlowExplanation(
+        List.of(new FlowExplanation.Source(source, 1.0)),
+        List.of(
+            Note.information(
+                    "stream.gridded",
+                    "Interpolated between the cells of a grid and between its times.")
+                .with("source", source)));
+  }
+
+  /** Source and size. */
+  @Override
+  public String toString() {
+    return source
+        + ", "
+        + (times.pieces() + 1)
+        + " times, "
+        + (latitudes.pieces() + 1)
+        + " latitudes, "
+        + (longitudes.pieces() + 1)
+        + " longitudes";
+  }
+}
