@@ -292,4 +292,10 @@ public final class SwingFit implements Serializable {
   public List<Note> notes() {
     return List.of(notes);
   }
+
+  /** Verdict, scatter and coefficients. */
+  @Override
+  public String toString() {
+    return verdict + ", scatter " + Math.rint(scatter * 100.0) / 100.0 + "°, " + coefficients;
+  }
 }

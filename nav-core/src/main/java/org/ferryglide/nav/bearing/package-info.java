@@ -16,7 +16,9 @@
  * convergence are positive east, so that true = magnetic + variation, magnetic = compass +
  * deviation, true = grid + convergence. All types are immutable.
  *
- * <p>{@link BearingWorking} writes a conversion out step by step, as a learner would.
+ * <p>The deviation of a compass on every heading is a {@link DeviationTable}, laid through the
+ * lines of a table or fitted to a swing ({@link SwingFit}). {@link BearingWorking} writes a
+ * conversion out step by step, as a learner would.
  */
 @NullMarked
 package org.ferryglide.nav.bearing;

@@ -227,4 +227,14 @@ public final class LegVariation implements Serializable {
   public List<Note> notes() {
     return List.of(notes);
   }
+
+  /** Variation at start, middle and end as charts print it. */
+  @Override
+  public String toString() {
+    return start.degreesAndMinutes()
+        + ", "
+        + middle.degreesAndMinutes()
+        + ", "
+        + end.degreesAndMinutes();
+  }
 }

@@ -80,4 +80,10 @@ public final class MagneticPlace implements Serializable {
     double east = stretches[i + 1] + years * stretches[i + 4];
     return Math.toDegrees(Math.atan2(east, north));
   }
+
+  /** The model and the place. */
+  @Override
+  public String toString() {
+    return model.name() + " for " + position;
+  }
 }

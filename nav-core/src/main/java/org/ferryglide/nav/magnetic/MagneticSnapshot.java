@@ -295,4 +295,10 @@ public final class MagneticSnapshot implements Serializable {
       elements(latitudesDegrees[i], longitudesDegrees[i], heightMetres, out, ELEMENTS * i);
     }
   }
+
+  /** The model and the date: {@code WMM2025 at 2026.4137}. */
+  @Override
+  public String toString() {
+    return model.name() + " at " + Math.rint(decimalYear * 1e4) / 1e4;
+  }
 }

@@ -7,13 +7,15 @@ import org.ferryglide.nav.note.Note;
 /**
  * How far a printed rose may be trusted after some years.
  *
- * <p>The growth was measured: roses made from IGRF-14 for twelve coasts, with the annual change of
- * their year, carried forward in a straight line to 2026 and set beside WMM2025. The worst of them
- * stands in the table.
+ * <p>The growth was measured: roses made from IGRF-14 for fifteen coasts all over the world, once
+ * with the annual change of the five years before and once with that of the five years after
+ * (between them lies what a chart maker can know), carried in a straight line to 2026 and set
+ * beside WMM2025. Twice the root mean square stands in the table. Where the change itself turned,
+ * as in Alaska after 2016, it was twice as much again after ten years.
  */
 final class RoseAge {
   private static final double[] YEARS = {0.0, 5.0, 10.0, 20.0, 30.0};
-  private static final double[] WORST_DEGREES = {0.0, 0.05, 0.18, 0.95, 1.43};
+  private static final double[] TWO_SIGMA_DEGREES = {0.0, 0.1, 0.6, 1.3, 2.9};
 
   private static final double WORTH_SAYING_YEARS = 5.0;
   private static final double OLD_YEARS = 10.0;
@@ -21,15 +23,15 @@ final class RoseAge {
 
   private RoseAge() {}
 
-  /** Worst error to be expected, degrees; beyond the table its last slope goes on. */
+  /** Error not to be surprised at, degrees; beyond the table its last slope goes on. */
   static double expectedErrorDegrees(double ageYears) {
     double age = Math.abs(ageYears);
     int i = 1;
     while (i < YEARS.length - 1 && YEARS[i] < age) {
       i++;
     }
-    double slope = (WORST_DEGREES[i] - WORST_DEGREES[i - 1]) / (YEARS[i] - YEARS[i - 1]);
-    return WORST_DEGREES[i - 1] + slope * (age - YEARS[i - 1]);
+    double slope = (TWO_SIGMA_DEGREES[i] - TWO_SIGMA_DEGREES[i - 1]) / (YEARS[i] - YEARS[i - 1]);
+    return TWO_SIGMA_DEGREES[i - 1] + slope * (age - YEARS[i - 1]);
   }
 
   static List<Note> notes(CompassRose rose, double age) {

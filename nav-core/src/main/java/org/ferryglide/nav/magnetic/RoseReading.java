@@ -83,4 +83,10 @@ public final class RoseReading implements Serializable {
   public List<Note> notes() {
     return List.of(notes);
   }
+
+  /** Variation and annual change as charts print them: {@code 3°28'W (9'E)}. */
+  @Override
+  public String toString() {
+    return variation.degreesAndMinutes() + " (" + annualChange.printed() + ")";
+  }
 }

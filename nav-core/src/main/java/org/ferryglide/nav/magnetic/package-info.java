@@ -16,6 +16,14 @@
  *     CompassRose.parse("4°15'W 2019 (8'E)").variationAt(LocalDate.of(2026, 6, 1));
  * }</pre>
  *
+ * <p>Around these stand a model prepared for one place ({@link
+ * org.ferryglide.nav.magnetic.MagneticPlace}), the variation along a leg ({@link
+ * org.ferryglide.nav.magnetic.LegVariation}), several roses on one chart ({@link
+ * org.ferryglide.nav.magnetic.ChartRoses}), a rose set beside a model ({@link
+ * org.ferryglide.nav.magnetic.RoseComparison}), rounding for the helm ({@link
+ * org.ferryglide.nav.magnetic.HelmVariation}) and other models read from their published files
+ * ({@link org.ferryglide.nav.magnetic.MagneticModelFile}).
+ *
  * <p>Conventions: declination (the modeller's word for variation) is positive east, dip positive
  * down, field components in nanotesla along geographic north, east and down, heights in metres
  * above the WGS84 ellipsoid. Dates are explicit and count from midnight UTC. A date outside a
@@ -24,7 +32,7 @@
  *
  * <p>A model knows the field of the Earth's core. It cannot know rocks, wrecks, power cables or
  * your own phone: local anomalies are charted, and deviation is yours to measure ({@link
- * org.ferryglide.nav.bearing.Deviation}). Official charts come first.
+ * org.ferryglide.nav.bearing.SwingFit}). Official charts come first.
  */
 @NullMarked
 package org.ferryglide.nav.magnetic;
