@@ -250,6 +250,51 @@ public final class BearingWorking implements Serializable {
         'T');
   }
 
+  /**
+   * From the north of a map grid to magnetic: from the map to the compass.
+   *
+   * @param bearing the grid bearing
+   * @param convergence the convergence of the same grid at the place
+   * @param variation the variation at the place and date
+   * @return five lines
+   * @throws IllegalArgumentException if bearing and convergence are of different grids
+   */
+  public Working gridToMagnetic(
+      GridBearing bearing, GridConvergence convergence, Variation variation) {
+    Working working =
+        Working.titled("Grid " + convergence.grid() + " to magnetic")
+            .plus(gridToTrue(bearing, convergence));
+    return takingOff(
+        working,
+        working.result(),
+        door("Variation", "variation", variation.degreesEast()),
+        "Magnetic bearing",
+        "true",
+        'M');
+  }
+
+  /**
+   * From magnetic to the north of a map grid: from the compass to the map.
+   *
+   * @param bearing the magnetic bearing
+   * @param variation the variation at the place and date
+   * @param convergence the convergence of the grid at the place
+   * @return five lines
+   */
+  public Working magneticToGrid(
+      MagneticBearing bearing, Variation variation, GridConvergence convergence) {
+    Working working =
+        Working.titled("Magnetic to grid " + convergence.grid())
+            .plus(magneticToTrue(bearing, variation));
+    return takingOff(
+        working,
+        working.result(),
+        door("Convergence", "convergence", convergence.degreesEast()),
+        "Grid bearing",
+        "true",
+        'G');
+  }
+
   private Figure given(Bearing bearing) {
     if (bearing instanceof TrueBearing) {
       return bearing("True bearing", bearing.degrees(), rounding.round(bearing.degrees()), 'T');

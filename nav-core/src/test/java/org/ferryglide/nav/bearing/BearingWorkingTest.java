@@ -47,6 +47,39 @@ class BearingWorkingTest {
   }
 
   @Test
+  void gridToMagneticGoesThroughTrue() {
+    GridConvergence convergence = GridConvergence.ofDegreesEast(-2, "UTM 30N");
+    assertEquals(
+        """
+        Grid UTM 30N to magnetic
+          Grid bearing      091°G
+          Convergence       2°W
+          True bearing      089°T  convergence is west: take it from grid
+          Variation         4°W
+          Magnetic bearing  093°M  variation is west: add it to true""",
+        WHOLE
+            .gridToMagnetic(
+                GridBearing.ofDegrees(91, "UTM 30N"), convergence, Variation.ofDegreesWest(4))
+            .toString());
+    assertEquals(
+        """
+        Magnetic to grid UTM 30N
+          Magnetic bearing  093°M
+          Variation         4°W
+          True bearing      089°T  variation is west: take it from magnetic
+          Convergence       2°W
+          Grid bearing      091°G  convergence is west: add it to true""",
+        WHOLE
+            .magneticToGrid(MagneticBearing.ofDegrees(93), Variation.ofDegreesWest(4), convergence)
+            .toString());
+    assertThrows(
+        IllegalArgumentException.class,
+        () ->
+            WHOLE.gridToMagnetic(
+                GridBearing.ofDegrees(91, "UTM 31N"), convergence, Variation.ZERO));
+  }
+
+  @Test
   void writtenLinesAddUpAndTheExactResultStandsBelow() {
     Working working =
         WHOLE.trueToMagnetic(TrueBearing.ofDegrees(44.6), Variation.ofDegreesWest(4.6));
