@@ -2,12 +2,14 @@ package org.ferryglide.nav.grid;
 
 import java.io.Serializable;
 import java.util.List;
+import org.ferryglide.nav.bearing.BearingWorking;
 import org.ferryglide.nav.bearing.GridBearing;
 import org.ferryglide.nav.bearing.GridConvergence;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Working;
 import org.ferryglide.nav.position.Position;
 
 /**
@@ -153,6 +155,29 @@ public final class MapBearings implements Serializable {
    */
   public GridBearing toGrid(MagneticBearing taken) {
     return gridMagneticAngle().toGrid(taken);
+  }
+
+  /**
+   * The steps from the map to the compass, written out.
+   *
+   * @param onMap a bearing of this grid
+   * @param writer how finely the angles are written
+   * @return grid bearing, convergence, true bearing, variation, magnetic bearing
+   * @throws IllegalArgumentException if the bearing is of another grid
+   */
+  public Working workingToMagnetic(GridBearing onMap, BearingWorking writer) {
+    return writer.gridToMagnetic(onMap, convergence(), variation);
+  }
+
+  /**
+   * The steps from the compass to the map, written out.
+   *
+   * @param taken a bearing from magnetic north
+   * @param writer how finely the angles are written
+   * @return magnetic bearing, variation, true bearing, convergence, grid bearing
+   */
+  public Working workingToGrid(MagneticBearing taken, BearingWorking writer) {
+    return writer.magneticToGrid(taken, variation, convergence());
   }
 
   /**

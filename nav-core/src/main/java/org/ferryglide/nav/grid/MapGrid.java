@@ -65,36 +65,69 @@ public final class MapGrid implements Serializable {
       double centralScale,
       double falseEastingMetres,
       double falseNorthingMetres) {
-    return transverseMercator(
+    return central(
         name,
         datum,
         TransverseMercator.of(datum.ellipsoid(), centralScale),
         originLatitudeDegrees,
         centralMeridianDegrees,
-        centralScale,
         falseEastingMetres,
         falseNorthingMetres);
   }
 
-  static MapGrid transverseMercator(
+  /**
+   * Makes a grid on Lambert's conformal conic projection with two parallels of true scale.
+   *
+   * @param name what bearings of this grid will carry, not empty, without square brackets
+   * @param datum what its latitudes and longitudes are measured on
+   * @param firstParallelDegrees latitude of one parallel, degrees, in [-89, 89]
+   * @param secondParallelDegrees latitude of the other, degrees, in [-89, 89]
+   * @param originLatitudeDegrees latitude of the origin, degrees, on the grid's datum, in [-90, 90]
+   * @param centralMeridianDegrees longitude of the origin, degrees, on the grid's datum, in [-180,
+   *     180]
+   * @param falseEastingMetres easting given to the origin, metres
+   * @param falseNorthingMetres northing given to the origin, metres
+   * @return the grid
+   * @throws IllegalArgumentException if the name does not fit, a number is NaN or out of range, or
+   *     the mean of the parallels lies within 1° of the equator
+   */
+  public static MapGrid lambertConic(
       String name,
       Datum datum,
-      TransverseMercator projection,
+      double firstParallelDegrees,
+      double secondParallelDegrees,
       double originLatitudeDegrees,
       double centralMeridianDegrees,
-      double centralScale,
+      double falseEastingMetres,
+      double falseNorthingMetres) {
+    return central(
+        name,
+        datum,
+        LambertConic.of(datum.ellipsoid(), firstParallelDegrees, secondParallelDegrees),
+        originLatitudeDegrees,
+        centralMeridianDegrees,
+        falseEastingMetres,
+        falseNorthingMetres);
+  }
+
+  /** Shared by the zones of UTM, which have one projection. */
+  static MapGrid central(
+      String name,
+      Datum datum,
+      Projector projection,
+      double originLatitudeDegrees,
+      double centralMeridianDegrees,
       double falseEastingMetres,
       double falseNorthingMetres) {
     GridConvergence.ofDegreesEast(0.0, name); // refuses names that bearings cannot carry
     return new MapGrid(
         name,
         datum,
-        new Plane.Meridian(
+        new Plane.Central(
             datum,
             projection,
             Arguments.within(originLatitudeDegrees, -90.0, 90.0, "latitude of origin", "degrees"),
             Arguments.within(centralMeridianDegrees, -180.0, 180.0, "central meridian", "degrees"),
-            centralScale,
             Arguments.finite(falseEastingMetres, "false easting", "metres"),
             Arguments.finite(falseNorthingMetres, "false northing", "metres")));
   }
@@ -131,12 +164,15 @@ public final class MapGrid implements Serializable {
    * @param position where, on WGS84
    * @return the point
    * @throws IllegalArgumentException if the position lies more than 3900 km from the central
-   *     meridian (on a polar grid, from the pole), where the projection is no longer exact
+   *     meridian (on a cone, from its parallels; on a polar grid, from the pole), where the
+   *     projection is no longer exact
    */
   public GridPoint at(Position position) {
     double[] out = new double[4];
     plane.forward(position.latitudeDegrees(), position.longitudeDegrees(), out, 0);
-    refuseFarAway(position.toString(), out[0], out[1]);
+    if (isFarAway(out[0], out[1])) {
+      throw farAway(position.toString());
+    }
     return new GridPoint(this, out[0], out[1], position, out[2], out[3]);
   }
 
@@ -147,12 +183,15 @@ public final class MapGrid implements Serializable {
    * @param northingMetres metres north of the false origin
    * @return the point
    * @throws IllegalArgumentException if a figure is NaN or infinite, or the point lies more than
-   *     3900 km from the central meridian (on a polar grid, from the pole)
+   *     3900 km from the central meridian (on a cone, from its parallels; on a polar grid, from the
+   *     pole)
    */
   public GridPoint at(double eastingMetres, double northingMetres) {
     double easting = Arguments.finite(eastingMetres, "easting", "metres");
     double northing = Arguments.finite(northingMetres, "northing", "metres");
-    refuseFarAway("easting " + easting + ", northing " + northing, easting, northing);
+    if (isFarAway(easting, northing)) {
+      throw farAway("easting " + easting + ", northing " + northing);
+    }
     double[] out = new double[4];
     plane.reverse(easting, northing, out, 0);
     double latitude = Math.max(-90.0, Math.min(90.0, out[0])); // rounding at the pole
@@ -160,12 +199,19 @@ public final class MapGrid implements Serializable {
     return new GridPoint(this, easting, northing, position, out[2], out[3]);
   }
 
-  private void refuseFarAway(String what, double easting, double northing) {
+  private boolean isFarAway(double easting, double northing) {
     double metres = plane.metresFromCentre(easting, northing);
-    if (!(metres <= plane.greatestMetresFromCentre())) { // written so that NaN fails
-      throw new IllegalArgumentException(
-          "a point of " + name + " must lie within " + plane.centre() + ", but was " + what);
-    }
+    return !(metres <= Plane.GREATEST_METRES_FROM_CENTRE); // written so that NaN is far away
+  }
+
+  private IllegalArgumentException farAway(String what) {
+    return new IllegalArgumentException(
+        "a point of "
+            + name
+            + " must lie within 3900 km of "
+            + plane.centre()
+            + ", but was "
+            + what);
   }
 
   /**

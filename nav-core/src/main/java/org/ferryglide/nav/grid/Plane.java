@@ -12,14 +12,14 @@ sealed interface Plane extends Serializable {
   /** See {@link MapGrid#reverse(double, double, double[], int)}. */
   void reverse(double eastingMetres, double northingMetres, double[] out, int offset);
 
+  /** Beyond this {@link #metresFromCentre} the figures are not to be trusted. */
+  double GREATEST_METRES_FROM_CENTRE = 3.9e6;
+
   /** How far the figures lie from where the projection is at its best, metres. */
   double metresFromCentre(double eastingMetres, double northingMetres);
 
-  /** What that is measured from, and the greatest distance at which the figures are good. */
+  /** What that is measured from. */
   String centre();
-
-  /** Beyond this {@link #metresFromCentre} the figures are not to be trusted. */
-  double greatestMetresFromCentre();
 
   /** A longitude, or a difference of two, brought into [-180, 180). */
   static double aroundTheWorld(double degrees) {
@@ -37,84 +37,72 @@ sealed interface Plane extends Serializable {
     return reduced == 180.0 ? -180.0 : reduced;
   }
 
-  /** Along a meridian. */
-  final class Meridian implements Plane {
+  /** About a central meridian. */
+  final class Central implements Plane {
     private static final long serialVersionUID = 1L;
 
-    private final TransverseMercator projection;
+    private final Projector projection;
     private final ShiftedFrame frame;
     private final double originLatitude;
     private final double centralMeridian;
-    private final double centralScale;
     private final double falseEasting;
     private final double falseNorthing;
 
-    /** Northing of the equator on the central meridian. */
-    private final double equatorNorthing;
+    /** What to add to the northing of the projection. */
+    private final double shiftNorthing;
 
-    Meridian(
+    Central(
         Datum datum,
-        TransverseMercator projection,
+        Projector projection,
         double originLatitude,
         double centralMeridian,
-        double centralScale,
         double falseEasting,
         double falseNorthing) {
       this.projection = projection;
       this.originLatitude = originLatitude;
       this.centralMeridian = centralMeridian;
-      this.centralScale = centralScale;
       this.falseEasting = falseEasting;
       this.falseNorthing = falseNorthing;
       frame = new ShiftedFrame(datum.ellipsoid(), datum.shift(), centralMeridian);
       double[] origin = new double[4];
-      projection.forward(originLatitude, 0.0, origin, 0);
-      equatorNorthing = falseNorthing - origin[1];
+      double phi = Math.toRadians(originLatitude);
+      double cosPhi = TransverseMercator.cosineOfLatitude(originLatitude);
+      projection.project(phi, Math.sin(phi), cosPhi, 0.0, 1.0, origin, 0);
+      shiftNorthing = falseNorthing - origin[1];
     }
 
     @Override
     public void forward(double latitude, double longitude, double[] out, int offset) {
       double lambda = aroundTheWorld(longitude - centralMeridian);
-      if (frame.isNone()) {
-        projection.forward(latitude, lambda, out, offset);
-      } else {
-        frame.project(latitude, lambda, projection, out, offset);
-      }
+      frame.project(latitude, lambda, projection, out, offset);
       out[offset] += falseEasting;
-      out[offset + 1] += equatorNorthing;
+      out[offset + 1] += shiftNorthing;
     }
 
     @Override
     public void reverse(double easting, double northing, double[] out, int offset) {
-      projection.unproject(easting - falseEasting, northing - equatorNorthing, frame, out, offset);
+      projection.unproject(easting - falseEasting, northing - shiftNorthing, frame, out, offset);
       out[offset + 1] = aroundTheWorld(out[offset + 1] + centralMeridian);
     }
 
     @Override
     public double metresFromCentre(double easting, double northing) {
-      double fromMeridian = Math.abs(easting - falseEasting) / centralScale;
-      double beyondPole = Math.abs(northing - equatorNorthing) / centralScale - 10.1e6;
-      return Math.max(fromMeridian, beyondPole);
+      return projection.metresFromCentre(easting - falseEasting, northing - shiftNorthing);
     }
 
     @Override
     public String centre() {
-      return "3900 km of the central meridian";
-    }
-
-    @Override
-    public double greatestMetresFromCentre() {
-      return 3.9e6;
+      return projection.centre();
     }
 
     @Override
     public boolean equals(Object other) {
-      return other instanceof Meridian that
+      return other instanceof Central that
           && originLatitude == that.originLatitude
           && centralMeridian == that.centralMeridian
-          && centralScale == that.centralScale
           && falseEasting == that.falseEasting
-          && falseNorthing == that.falseNorthing;
+          && falseNorthing == that.falseNorthing
+          && projection.equals(that.projection);
     }
 
     @Override
@@ -156,12 +144,7 @@ sealed interface Plane extends Serializable {
 
     @Override
     public String centre() {
-      return "3900 km of the pole";
-    }
-
-    @Override
-    public double greatestMetresFromCentre() {
-      return 3.9e6;
+      return "the pole";
     }
 
     @Override

@@ -85,16 +85,20 @@ final class ShiftedFrame implements Serializable {
   void project(
       double latitudeDegrees,
       double lambdaDegrees,
-      TransverseMercator projection,
+      Projector projection,
       double[] out,
       int offset) {
     double phi = latitudeDegrees * RADIANS_PER_DEGREE;
     double lambda = lambdaDegrees * RADIANS_PER_DEGREE;
     double sinPhi = Math.sin(phi);
     double cosPhi = TransverseMercator.cosineOfLatitude(latitudeDegrees);
-    double normal = WGS84_RADIUS / Math.sqrt(1.0 - WGS84_E2 * sinPhi * sinPhi);
     double sinLambda = Math.sin(lambda);
     double cosLambda = Math.cos(lambda);
+    if (none) {
+      projection.project(phi, sinPhi, cosPhi, sinLambda, cosLambda, out, offset);
+      return;
+    }
+    double normal = WGS84_RADIUS / Math.sqrt(1.0 - WGS84_E2 * sinPhi * sinPhi);
     double x = normal * cosPhi * cosLambda;
     double y = normal * cosPhi * sinLambda;
     double z = normal * (1.0 - WGS84_E2) * sinPhi;

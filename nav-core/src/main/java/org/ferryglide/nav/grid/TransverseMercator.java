@@ -1,6 +1,5 @@
 package org.ferryglide.nav.grid;
 
-import java.io.Serializable;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.note.Arguments;
 
@@ -28,18 +27,20 @@ import org.ferryglide.nav.note.Arguments;
  * in the third flattening. On the equator 90° from the central meridian the plane is infinite, and
  * the answer is NaN.
  *
- * <p>NaN in gives NaN out. Nothing is allocated. Immutable.
+ * <p>NaN in gives NaN out. Nothing is allocated. Immutable; two of the same ellipsoid and scale are
+ * equal.
  *
  * @see <a href="https://doi.org/10.1007/s00190-011-0445-3">Karney (2011), Transverse Mercator with
  *     an accuracy of a few nanometers, Journal of Geodesy 85</a>
  */
-public final class TransverseMercator implements Serializable {
+public final class TransverseMercator extends Projector {
   private static final long serialVersionUID = 1L;
 
   private static final double RADIANS_PER_DEGREE = Math.PI / 180.0;
   private static final double DEGREES_PER_RADIAN = 180.0 / Math.PI;
 
   private final double eccentricity2;
+  private final double centralScale;
 
   /** Metres on the plane for a radian of rectifying latitude, central scale included. */
   private final double metresPerRadian;
@@ -55,6 +56,7 @@ public final class TransverseMercator implements Serializable {
   private TransverseMercator(Ellipsoid ellipsoid, double centralScale) {
     double n = ellipsoid.thirdFlattening();
     eccentricity2 = ellipsoid.eccentricitySquared();
+    this.centralScale = centralScale;
     metresPerRadian = centralScale * ellipsoid.rectifyingRadiusMetres();
     scaleUnit = metresPerRadian / ellipsoid.semiMajorAxisMetres();
     geographicToConformal = KruegerSeries.geographicToConformal(n);
@@ -108,7 +110,7 @@ public final class TransverseMercator implements Serializable {
     return fromPole >= 0.0 ? Math.sin(fromPole * RADIANS_PER_DEGREE) : Double.NaN;
   }
 
-  /** {@link #forward} for angles in radians whose sines and cosines are known. */
+  @Override
   void project(
       double phi,
       double sinPhi,
@@ -195,7 +197,7 @@ public final class TransverseMercator implements Serializable {
     unproject(eastingMetres, northingMetres, ShiftedFrame.NONE, out, offset);
   }
 
-  /** {@link #reverse}, then from the datum of the map to WGS84. */
+  @Override
   void unproject(
       double eastingMetres, double northingMetres, ShiftedFrame frame, double[] out, int offset) {
     double eta = eastingMetres / metresPerRadian;
@@ -261,5 +263,36 @@ public final class TransverseMercator implements Serializable {
       frame.toWgs84(
           chi + d, sinPhi, cosChi * cosineRatio, lambda, sinLambda, cosLambda, out, offset);
     }
+  }
+
+  @Override
+  double metresFromCentre(double eastingMetres, double northingMetres) {
+    double fromMeridian = Math.abs(eastingMetres) / centralScale;
+    double quarterMeridian = metresPerRadian * (Math.PI / 2.0);
+    return Math.max(fromMeridian, (Math.abs(northingMetres) - quarterMeridian) / centralScale);
+  }
+
+  @Override
+  String centre() {
+    return "the central meridian";
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TransverseMercator that
+        && metresPerRadian == that.metresPerRadian
+        && centralScale == that.centralScale
+        && eccentricity2 == that.eccentricity2;
+  }
+
+  @Override
+  public int hashCode() {
+    return Double.hashCode(metresPerRadian);
+  }
+
+  /** The central scale. */
+  @Override
+  public String toString() {
+    return "transverse Mercator, central scale " + centralScale;
   }
 }

@@ -45,13 +45,12 @@ public record UtmZone(int number, boolean north) implements Serializable {
     for (int number = 1; number <= 60; number++) {
       for (int half = 0; half < 2; half++) {
         grids[60 * half + number - 1] =
-            MapGrid.transverseMercator(
+            MapGrid.central(
                 "UTM " + number + (half == 0 ? "N" : "S"),
                 Datum.WGS84,
                 projection,
                 0.0,
                 6.0 * number - 183.0,
-                0.9996,
                 500000.0,
                 half == 0 ? 0.0 : 1e7);
       }

@@ -8,6 +8,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.ferryglide.nav.bearing.BearingWorking;
 import org.ferryglide.nav.bearing.GridBearing;
 import org.ferryglide.nav.bearing.GridConvergence;
 import org.ferryglide.nav.bearing.MagneticBearing;
@@ -93,6 +94,21 @@ class MapBearingsTest {
         "grid magnetic angle must be in [-180, 180] degrees east, but was 181.0",
         refusal.getMessage());
     assertThrows(IllegalArgumentException.class, () -> new GridMagneticAngle(1.0, ""));
+  }
+
+  @Test
+  void theWorkingIsThatOfTheSameConversion() {
+    BearingWorking whole = BearingWorking.inWholeDegrees();
+    GridBearing onMap = GridBearing.ofDegrees(91.0, "UTM 30N");
+    assertEquals(
+        HERE.toMagnetic(onMap).degrees(),
+        HERE.workingToMagnetic(onMap, whole).result().exact(),
+        ROUNDING_DEGREES);
+    MagneticBearing taken = MagneticBearing.ofDegrees(270.0);
+    assertEquals(
+        HERE.toGrid(taken).degrees(),
+        HERE.workingToGrid(taken, whole).result().exact(),
+        ROUNDING_DEGREES);
   }
 
   @Test
