@@ -4,8 +4,13 @@ import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import net.sf.geographiclib.Geodesic;
 import net.sf.geographiclib.GeodesicData;
+import net.sf.geographiclib.GeodesicLine;
 import net.sf.geographiclib.GeodesicMask;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.geodesy.RhumbLine;
 import org.ferryglide.nav.geodesy.RhumbLines;
+import org.ferryglide.nav.position.Position;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -48,6 +53,11 @@ public class RhumbBenchmark {
   private final double[] course = new double[LEGS];
   private final double[] metres = new double[LEGS];
   private final double[] out = new double[2];
+  private final double[] point = new double[3];
+  private final Position[] from = new Position[LEGS];
+  private final Position[] to = new Position[LEGS];
+  private final RhumbLine[] rhumbLine = new RhumbLine[LEGS];
+  private final GeodesicLine[] geodesicLine = new GeodesicLine[LEGS];
   private final GeodeticPoint[] start = new GeodeticPoint[LEGS];
   private final GeodeticPoint[] end = new GeodeticPoint[LEGS];
   private final OneAxisEllipsoid earth =
@@ -75,6 +85,18 @@ public class RhumbBenchmark {
         course[i] = out[0];
         metres[i] = out[1];
       }
+      from[i] = Position.ofDegrees(lat1[i], lon1[i]);
+      to[i] = Position.ofDegrees(lat2[i], lon2[i]);
+      rhumbLine[i] = RhumbLine.from(from[i], TrueBearing.ofDegrees(course[i]));
+      geodesicLine[i] =
+          Geodesic.WGS84.Line(
+              lat1[i],
+              lon1[i],
+              course[i],
+              GeodesicMask.LATITUDE
+                  | GeodesicMask.LONGITUDE
+                  | GeodesicMask.AZIMUTH
+                  | GeodesicMask.DISTANCE_IN);
       start[i] = new GeodeticPoint(Math.toRadians(lat1[i]), Math.toRadians(lon1[i]), 0);
       end[i] = new GeodeticPoint(Math.toRadians(lat2[i]), Math.toRadians(lon2[i]), 0);
     }
@@ -99,6 +121,29 @@ public class RhumbBenchmark {
     int i = next();
     RhumbLines.direct(lat1[i], lon1[i], course[i], metres[i], out, 0);
     return out;
+  }
+
+  /** The same as {@link #rhumbInverse} through the values at the surface. */
+  @Benchmark
+  public RhumbLeg rhumbLeg() {
+    int i = next();
+    return RhumbLeg.between(from[i], to[i]);
+  }
+
+  /** A point of a rhumb line prepared beforehand. */
+  @Benchmark
+  public double[] rhumbLinePoint() {
+    int i = next();
+    rhumbLine[i].pointAt(0.5 * metres[i], point, 0);
+    return point;
+  }
+
+  /** A point of a geodesic prepared beforehand, GeographicLib-Java. */
+  @Benchmark
+  public GeodesicData peerGeodesicLinePoint() {
+    int i = next();
+    return geodesicLine[i].Position(
+        0.5 * metres[i], GeodesicMask.LATITUDE | GeodesicMask.LONGITUDE | GeodesicMask.AZIMUTH);
   }
 
   /** Length and both azimuths of a geodesic, GeographicLib-Java. */
