@@ -50,16 +50,26 @@ public final class LegComparison implements Serializable {
         best = length * i / SAMPLES;
       }
     }
-    // The curve is round at its top, so that a part in a million of the length is far enough.
+    // The curve is round at its top, so that 1e-5 of the length is far nearer than need be.
     double lo = Math.max(0.0, best - length / SAMPLES);
     double hi = Math.min(length, best + length / SAMPLES);
-    while (hi - lo > 1e-6 * length) {
-      double left = hi - GOLDEN * (hi - lo);
-      double right = lo + GOLDEN * (hi - lo);
-      if (off(line, left, shortest, span) >= off(line, right, shortest, span)) {
+    double left = hi - GOLDEN * (hi - lo);
+    double right = lo + GOLDEN * (hi - lo);
+    double offLeft = off(line, left, shortest, span);
+    double offRight = off(line, right, shortest, span);
+    while (hi - lo > 1e-5 * length) {
+      if (offLeft >= offRight) {
         hi = right;
+        right = left;
+        offRight = offLeft;
+        left = hi - GOLDEN * (hi - lo);
+        offLeft = off(line, left, shortest, span);
       } else {
         lo = left;
+        left = right;
+        offLeft = offRight;
+        right = lo + GOLDEN * (hi - lo);
+        offRight = off(line, right, shortest, span);
       }
     }
     alongMetres = 0.5 * (lo + hi);

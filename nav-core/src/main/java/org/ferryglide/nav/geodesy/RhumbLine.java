@@ -132,9 +132,7 @@ public final class RhumbLine implements Line, Serializable {
     if (Double.isNaN(point[1])) {
       throw new IllegalArgumentException(
           "a rhumb line from "
-              + origin.latitudeDegrees()
-              + ", "
-              + origin.longitudeDegrees()
+              + origin
               + " on course "
               + course
               + " ends at the pole before "

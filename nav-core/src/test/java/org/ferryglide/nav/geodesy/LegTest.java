@@ -10,9 +10,11 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
+import java.time.Duration;
 import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -144,7 +146,7 @@ class LegTest {
   @Test
   void aRhumbLegPastAPoleIsRefused() {
     assertEquals(
-        "a rhumb line from 80.0, 10.0 on course 45.0°T ends at the pole before 2000000.0 m",
+        "a rhumb line from 80.0°N 10.0°E on course 45.0°T ends at the pole before 2000000.0 m",
         message(
             () ->
                 RhumbLeg.from(
@@ -187,6 +189,10 @@ class LegTest {
             rhumb.closestTo(ISLAND),
             CoastStretch.along(LANDING, ISLAND),
             LegComparison.between(LANDING, ISLAND),
+            ClosestApproach.between(
+                MovingVessel.mark(LANDING),
+                new MovingVessel(ISLAND, TrueBearing.ofDegrees(200), Speed.ofKnots(5)),
+                Duration.ofHours(2)),
             GreatCircle.between(LANDING, ISLAND, GreatCircle.MEAN_RADIUS))) {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {

@@ -1,0 +1,88 @@
+package org.ferryglide.nav.geodesy;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.position.Position;
+import org.junit.jupiter.api.Test;
+
+class LineTest {
+  private static final Position HERE = Position.ofDegrees(50, -5);
+  private static final Position THERE = Position.ofDegrees(51, -4);
+
+  @Test
+  void aPreparedRhumbLineGivesTheSameBitsAsTheKernel() {
+    RhumbLine line = RhumbLine.through(HERE, THERE);
+    double[] kernel = new double[2];
+    double[] prepared = new double[3];
+    for (double metres = -1e6; metres <= 1e6; metres += 12_345) {
+      RhumbLines.direct(50, -5, line.course().degrees(), metres, kernel, 0);
+      line.pointAt(metres, prepared, 0);
+      assertEquals(kernel[0], prepared[0]);
+      assertEquals(kernel[1], prepared[1]);
+      assertEquals(line.course().degrees(), prepared[2]);
+    }
+  }
+
+  @Test
+  void aPreparedGeodesicAgreesWithTheKernel() {
+    GeodesicLine line = GeodesicLine.through(HERE, THERE);
+    double[] kernel = new double[3];
+    for (double metres = -1e7; metres <= 1e7; metres += 123_456) {
+      Geodesics.direct(50, -5, line.initialCourse().degrees(), metres, kernel, 0);
+      Distance along = Distance.ofMetres(metres);
+      assertEquals(0.0, Places.metres(line.pointAt(along), kernel[0], kernel[1]), 1e-8);
+      assertEquals(kernel[2], line.courseAt(along).degrees(), 1e-12);
+    }
+  }
+
+  @Test
+  void aRhumbLineReachesFromPoleToPole() {
+    RhumbLine north = RhumbLine.from(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(0));
+    double toPole = Places.metres(Position.ofDegrees(80, 0), 90, 0);
+    assertEquals(toPole, north.ahead().metres(), 1e-8);
+    double pole = Ellipsoid.WGS84.quarterMeridianMetres();
+    assertEquals(toPole - 2 * pole, north.astern().metres(), 1e-8);
+    assertEquals(90.0, north.pointAt(north.ahead()).latitudeDegrees(), 1e-13);
+
+    RhumbLine winding = RhumbLine.from(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(120));
+    assertEquals(-toPole / Math.cos(Math.toRadians(60)), winding.astern().metres(), 1e-5);
+    assertTrue(winding.pointAt(winding.astern()).latitudeDegrees() > 89.999_999);
+    assertEquals(Line.SEARCH_SPAN, winding.ahead());
+    RhumbLine east = RhumbLine.from(HERE, TrueBearing.ofDegrees(90));
+    assertEquals(Line.SEARCH_SPAN, east.ahead());
+    assertEquals(Line.SEARCH_SPAN, east.astern().magnitude());
+  }
+
+  @Test
+  void aGeodesicHasNoEnd() {
+    GeodesicLine line = GeodesicLine.through(HERE, THERE);
+    assertEquals(Line.SEARCH_SPAN, line.ahead());
+    assertEquals(Line.SEARCH_SPAN, line.astern().magnitude());
+    assertEquals(HERE, line.origin());
+  }
+
+  @Test
+  void linesAreEqualByOriginAndCourse() {
+    assertEquals(RhumbLine.through(HERE, THERE), RhumbLeg.between(HERE, THERE).line());
+    assertEquals(GeodesicLine.through(HERE, THERE), GeodesicLeg.between(HERE, THERE).line());
+    assertNotEquals(RhumbLine.through(HERE, THERE), RhumbLine.through(THERE, HERE));
+    for (Line line : List.of(RhumbLine.through(HERE, THERE), GeodesicLine.through(HERE, THERE))) {
+      assertNotEquals(line, HERE);
+      assertTrue(line.toString().contains("through 50.0°N 5.0°W"), line.toString());
+    }
+  }
+
+  @Test
+  void nanAlongGivesNan() {
+    double[] out = new double[3];
+    for (Line line : List.of(RhumbLine.through(HERE, THERE), GeodesicLine.through(HERE, THERE))) {
+      line.pointAt(Double.NaN, out, 0);
+      assertTrue(Double.isNaN(out[0]) && Double.isNaN(out[1]) && Double.isNaN(out[2]));
+    }
+  }
+}
