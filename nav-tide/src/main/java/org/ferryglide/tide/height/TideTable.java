@@ -85,9 +85,9 @@ public final class TideTable implements Serializable {
     }
     TideEvent[] copy = events.toArray(new TideEvent[0]);
     for (int i = 1; i < copy.length; i++) {
-      Optional<Fault> fault = faultBetween(copy[i - 1], copy[i], LONGEST_INTERVAL);
+      Optional<WaterFault> fault = WaterFault.between(copy[i - 1], copy[i], LONGEST_INTERVAL);
       if (fault.isPresent()) {
-        throw new IllegalArgumentException("water " + (i + 1) + ": " + fault.get().text);
+        throw new IllegalArgumentException("water " + (i + 1) + ": " + fault.get().text());
       }
     }
     return new TideTable(port, datum, copy, List.of());
@@ -111,60 +111,6 @@ public final class TideTable implements Serializable {
     if (text.trim().isEmpty()) {
       throw new IllegalArgumentException(name + " of a tide table must not be empty");
     }
-  }
-
-  /** What is wrong with a water, and which heading of a sheet that concerns. */
-  static final class Fault {
-    final String heading;
-    final String text;
-
-    Fault(String heading, String text) {
-      this.heading = heading;
-      this.text = text;
-    }
-  }
-
-  /** What is wrong with one water after another, if anything is. */
-  static Optional<Fault> faultBetween(TideEvent before, TideEvent after, Duration longest) {
-    if (!after.time().isAfter(before.time())) {
-      return Optional.of(
-          new Fault(
-              "time",
-              "must be later than the water before, at "
-                  + before.time()
-                  + ", but was "
-                  + after.time()));
-    }
-    if (after.kind() == before.kind()) {
-      return Optional.of(
-          new Fault(
-              "kind",
-              "high and low waters must alternate, but two "
-                  + (after.isHigh() ? "high" : "low")
-                  + " waters follow each other"));
-    }
-    TideEvent high = after.isHigh() ? after : before;
-    TideEvent low = after.isHigh() ? before : after;
-    if (high.heightMetres() < low.heightMetres()) {
-      return Optional.of(
-          new Fault(
-              "height_m",
-              "a high water must not be lower than the low water beside it, but was "
-                  + high.heightMetres()
-                  + " m beside "
-                  + low.heightMetres()
-                  + " m"));
-    }
-    if (Duration.between(before.time(), after.time()).compareTo(longest) > 0) {
-      return Optional.of(
-          new Fault(
-              "time",
-              "a water seems to be missing: waters must be at most "
-                  + longest.toHours()
-                  + " hours apart, but the water before was at "
-                  + before.time()));
-    }
-    return Optional.empty();
   }
 
   /**

@@ -153,10 +153,10 @@ public final class TideTableReader {
     sheet.refuseIfFaulty();
     for (int i = 1; i < events.size(); i++) {
       Sheet.Row row = waters.get(i).row;
-      Optional<TideTable.Fault> fault =
-          TideTable.faultBetween(events.get(i - 1), events.get(i), longestInterval);
+      Optional<WaterFault> fault =
+          WaterFault.between(events.get(i - 1), events.get(i), longestInterval);
       if (fault.isPresent()) {
-        row.problem(fault.get().heading, fault.get().text);
+        row.problem(fault.get().heading(), fault.get().text());
       } else if (isLongBesideItsNeighbours(waters, i)) {
         row.problem(
             "time",

@@ -1,0 +1,51 @@
+package org.ferryglide.tide.height;
+
+import java.time.Duration;
+import java.util.Optional;
+
+/** What is wrong with a water of a table, and which heading of a sheet that concerns. */
+record WaterFault(String heading, String text) {
+
+  /** What is wrong with one water after another, if anything is. */
+  static Optional<WaterFault> between(TideEvent before, TideEvent after, Duration longest) {
+    if (!after.time().isAfter(before.time())) {
+      return Optional.of(
+          new WaterFault(
+              "time",
+              "must be later than the water before, at "
+                  + before.time()
+                  + ", but was "
+                  + after.time()));
+    }
+    if (after.kind() == before.kind()) {
+      return Optional.of(
+          new WaterFault(
+              "kind",
+              "high and low waters must alternate, but two "
+                  + (after.isHigh() ? "high" : "low")
+                  + " waters follow each other"));
+    }
+    TideEvent high = after.isHigh() ? after : before;
+    TideEvent low = after.isHigh() ? before : after;
+    if (high.heightMetres() < low.heightMetres()) {
+      return Optional.of(
+          new WaterFault(
+              "height_m",
+              "a high water must not be lower than the low water beside it, but was "
+                  + high.heightMetres()
+                  + " m beside "
+                  + low.heightMetres()
+                  + " m"));
+    }
+    if (Duration.between(before.time(), after.time()).compareTo(longest) > 0) {
+      return Optional.of(
+          new WaterFault(
+              "time",
+              "a water seems to be missing: waters must be at most "
+                  + longest.toHours()
+                  + " hours apart, but the water before was at "
+                  + before.time()));
+    }
+    return Optional.empty();
+  }
+}
