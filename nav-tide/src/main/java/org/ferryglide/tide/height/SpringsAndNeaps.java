@@ -19,10 +19,10 @@ import org.ferryglide.tide.height.SpringNeap.Kind;
  *
  * <p>Springs come after new and full moon, neaps after the quarters, by the age of the tide: two
  * days on average in United Kingdom waters and from none to four in general (public answers of the
- * United Kingdom Hydrographic Office). The moon's distance shifts the largest range by days: in
- * four years of harmonic tides at Boston, Eastport and New York, with the age from their constants,
- * 19 of 20 springs fell within 3.3, 2.7 and 2.1 days of the date from the moon; up a river within
- * 5. Where the diurnal tide is large, the words mislead.
+ * United Kingdom Hydrographic Office). The moon's distance shifts the largest range by days: of the
+ * springs and neaps of the harmonic tides of 2024 to 2027 at Boston, Eastport and New York, with
+ * the age from their constants, 19 of 20 fell within 2.9, 2.6 and 2.3 days of the date from the
+ * moon; up a river within 5 or 6. Where the diurnal tide is large, the words mislead.
  */
 public final class SpringsAndNeaps {
   private static final Duration USUAL_AGE = Duration.ofDays(2);
