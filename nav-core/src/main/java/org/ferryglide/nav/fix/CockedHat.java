@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 
@@ -69,7 +70,7 @@ public final class CockedHat implements Serializable {
           double east = (a[0] * b[2] - a[2] * b[0]) / determinant;
           double north = (a[1] * b[0] - a[0] * b[1]) / determinant;
           plane.add(new double[] {east, north});
-          corners.add(LocalPlane.fromPlane(fix, east, north));
+          corners.add(corner(fix, east, north));
         }
       }
     }
@@ -85,6 +86,19 @@ public final class CockedHat implements Serializable {
         Distance.ofMetres(longest),
         1.0 - n / Math.pow(2.0, n - 1),
         sharedError(rows, degrees));
+  }
+
+  /** Rhumb lines are near enough: the lines themselves are taken as straight here. */
+  private static Position corner(Position fix, double east, double north) {
+    double[] latLon = new double[2];
+    RhumbLines.direct(
+        fix.latitudeDegrees(),
+        fix.longitudeDegrees(),
+        Math.toDegrees(Math.atan2(east, north)),
+        Math.hypot(east, north),
+        latLon,
+        0);
+    return Position.ofDegrees(latLon[0], latLon[1]);
   }
 
   /** Least squares for east, north and one error shared by all bearings; NaN if not determined. */

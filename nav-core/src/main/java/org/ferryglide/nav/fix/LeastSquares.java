@@ -9,16 +9,15 @@ import org.jspecify.annotations.Nullable;
 /**
  * The place that position lines agree on best: Gauss-Newton on the ellipsoid.
  *
- * <p>The first steps use the quick form of the sight line, the last the geodesic, until a step is
- * shorter than a tenth of a millimetre.
+ * <p>The first steps use the quick form of the sight line, the last the geodesic.
  */
 final class LeastSquares {
 
   /** Steps with the quick form end here, metres. */
-  private static final double ROUGH_METRES = 0.05;
+  private static final double ROUGH_METRES = 0.002;
 
-  /** Steps with geodesics end here, metres. */
-  private static final double FINE_METRES = 1e-4;
+  /** The last step, with geodesics, is shorter than this, metres; it leaves a twentieth or less. */
+  private static final double FINE_METRES = 0.004;
 
   /** Share of the trace added to the diagonal where lines are parallel (Levenberg). */
   private static final double DAMPING = 1e-3;
@@ -33,7 +32,7 @@ final class LeastSquares {
 
   private final PositionLine[] lines;
   private final @Nullable EstimatedPosition prior;
-  private final double[] row = new double[3];
+  private final double[][] rows;
   private final double[] scratch = new double[6];
 
   // The normal equations at the latest place.
@@ -52,6 +51,7 @@ final class LeastSquares {
 
   LeastSquares(List<PositionLine> lines, @Nullable EstimatedPosition prior) {
     this.lines = lines.toArray(new PositionLine[0]);
+    this.rows = new double[this.lines.length][3];
     this.prior = prior;
   }
 
@@ -79,12 +79,13 @@ final class LeastSquares {
       double north = ((nee + damping) * bn - nen * be) / determinant;
       double metres = Math.hypot(east, north);
       if (exact && metres < FINE_METRES) {
+        settle(east, north);
         return true;
       }
       if (!(metres < 2e6)) {
         return false;
       }
-      move(east, north, !exact || metres > ROUGH_METRES);
+      move(east, north, !exact && metres > ROUGH_METRES);
       if (!exact && metres < ROUGH_METRES) {
         exact = true;
         form(true);
@@ -93,6 +94,16 @@ final class LeastSquares {
       }
     }
     return false;
+  }
+
+  /** Takes the last short step, over which the equations are straight. */
+  private void settle(double east, double north) {
+    shift(lat, lon, east, north);
+    for (double[] row : rows) {
+      row[0] -= row[1] * east + row[2] * north;
+    }
+    sumOfSquares -= be * east + bn * north;
+    sumOfSquares = Math.max(0.0, sumOfSquares);
   }
 
   /**
@@ -146,8 +157,9 @@ final class LeastSquares {
     bn = 0.0;
     sumOfSquares = 0.0;
     sumOfSquaredWeights = 0.0;
-    for (PositionLine line : lines) {
-      LineEquation.write(line, lat, lon, exact, row, scratch);
+    for (int i = 0; i < lines.length; i++) {
+      double[] row = rows[i];
+      LineEquation.write(lines[i], lat, lon, exact, row, scratch);
       nee += row[1] * row[1];
       nnn += row[2] * row[2];
       nen += row[1] * row[2];
@@ -198,117 +210,17 @@ final class LeastSquares {
     return parallel;
   }
 
-  /** Writes the equation of one line at the solution. */
-  void equation(int index, double[] out) {
-    LineEquation.write(lines[index], lat, lon, true, out, scratch);
-  }
-
   /**
-   * A start for lines that are nearly straight over a few miles: where the bearings and straight
-   * lines among them meet in the plane about the first mark. Null if fewer than two do.
+   * The equation of one line at the solution: residual and derivatives by metres east and north, in
+   * standard deviations. Overwritten by the next solution.
    */
-  double @Nullable [] meetingInThePlane() {
-    double[] origin = null;
-    double[] at = new double[2];
-    double aee = 0.0;
-    double ann = 0.0;
-    double aen = 0.0;
-    double ce = 0.0;
-    double cn = 0.0;
-    double[] pointAndDegrees = new double[3];
-    for (PositionLine line : lines) {
-      if (!pointAndDirection(line, pointAndDegrees)) {
-        continue;
-      }
-      if (origin == null) {
-        origin = new double[] {pointAndDegrees[0], pointAndDegrees[1]};
-      }
-      LocalPlane.toPlane(origin[0], origin[1], pointAndDegrees[0], pointAndDegrees[1], at, 0);
-      double across = Math.cos(Math.toRadians(pointAndDegrees[2]));
-      double along = -Math.sin(Math.toRadians(pointAndDegrees[2]));
-      double constant = across * at[0] + along * at[1];
-      aee += across * across;
-      ann += along * along;
-      aen += across * along;
-      ce += across * constant;
-      cn += along * constant;
-    }
-    double determinant = aee * ann - aen * aen;
-    if (origin == null || !(determinant > PARALLEL * Math.max(1e-12, aee * ann))) {
-      return null;
-    }
-    double[] start = new double[2];
-    LocalPlane.fromPlane(
-        origin[0],
-        origin[1],
-        (ann * ce - aen * cn) / determinant,
-        (aee * cn - aen * ce) / determinant,
-        start,
-        0);
-    return start;
-  }
-
-  /** Writes a point of a nearly straight line and its direction; false if the line is a circle. */
-  private boolean pointAndDirection(PositionLine line, double[] out) {
-    Position point;
-    if (line instanceof BearingLine bearing) {
-      point = bearing.mark();
-      out[2] = bearing.bearing().degrees();
-    } else if (line instanceof TransitLine transit) {
-      point = transit.front();
-      SightLine.exact(
-          point.latitudeDegrees(),
-          point.longitudeDegrees(),
-          transit.rear().latitudeDegrees(),
-          transit.rear().longitudeDegrees(),
-          scratch);
-      out[2] = scratch[0];
-    } else if (line instanceof StraightLine straight) {
-      point = straight.point();
-      out[2] = straight.direction().degrees();
-    } else if (line instanceof TransferredLine moved && pointAndDirection(moved.original(), out)) {
-      RhumbLines.direct(out[0], out[1], moved.course().degrees(), moved.run().metres(), scratch, 0);
-      out[0] = scratch[0];
-      out[1] = scratch[1];
-      return true;
-    } else {
-      return false;
-    }
-    out[0] = point.latitudeDegrees();
-    out[1] = point.longitudeDegrees();
-    return true;
-  }
-
-  /**
-   * A start for a bearing and a distance: off the mark of the one by the other. Null without both.
-   */
-  static double @Nullable [] backedOff(List<PositionLine> lines) {
-    BearingLine bearing = null;
-    DistanceCircle circle = null;
-    for (PositionLine line : lines) {
-      if (line instanceof BearingLine found && bearing == null) {
-        bearing = found;
-      } else if (line instanceof DistanceCircle found && circle == null) {
-        circle = found;
-      }
-    }
-    if (bearing == null || circle == null) {
-      return null;
-    }
-    double[] start = new double[3];
-    Geodesics.direct(
-        bearing.mark().latitudeDegrees(),
-        bearing.mark().longitudeDegrees(),
-        bearing.bearing().degrees() + 180.0,
-        circle.distance().metres(),
-        start,
-        0);
-    return start;
+  double[] equation(int index) {
+    return rows[index];
   }
 
   /** The first bearing that points away from its mark where the lines meet in the plane, or -1. */
   int reversedBearingWhereLinesMeet() {
-    double[] meeting = meetingInThePlane();
+    double[] meeting = RoughMeeting.inThePlane(lines);
     if (meeting == null) {
       return -1;
     }
@@ -319,6 +231,7 @@ final class LeastSquares {
 
   /** The first bearing that points away from its mark at the latest place, or -1. */
   int reversedBearing() {
+    double[] row = new double[3];
     for (int i = 0; i < lines.length; i++) {
       PositionLine line = lines[i];
       double atLat = lat;
@@ -331,7 +244,7 @@ final class LeastSquares {
         atLon = scratch[1];
       }
       if (line instanceof BearingLine bearing) {
-        LineEquation.write(line, atLat, atLon, true, row, scratch);
+        LineEquation.write(line, atLat, atLon, false, row, scratch);
         if (Math.abs(row[0] * bearing.standardDeviationDegrees()) > 90.0) {
           return i;
         }

@@ -17,8 +17,8 @@ import org.ferryglide.nav.note.Arguments;
  * <pre>{@code
  * LongestLeg leg =
  *     LongestLeg.of(run, ErrorModel.usual(), launch.covariance(), Distance.ofMetres(400), 0.9).get();
- * leg.distance(); // 2.1 NM over the ground
- * leg.duration(); // 38 minutes
+ * leg.distance(); // 1.2 NM over the ground
+ * leg.duration(); // 21 minutes
  * }</pre>
  *
  * @param duration how long one may go on

@@ -13,8 +13,8 @@ import org.ferryglide.nav.note.Arguments;
  * TargetChance chance =
  *     TargetChance.of(budget.covariance(), course, Distance.ofMetres(800)) // visibility
  *         .withWidth(Distance.ofMetres(300)); // a small island
- * chance.whenPassing(); // 0.87, going on until it is abeam
- * chance.atArrival(); // 0.71, from the reckoned place alone
+ * chance.whenPassing(); // 0.59, going on until it is abeam
+ * chance.atArrival(); // 0.24, from the reckoned place alone
  * chance.withOffset(aim.offset()).whenPassing(); // how much less, having aimed off
  * }</pre>
  */

@@ -54,8 +54,7 @@ final class TwoPlaces {
       axisEast = otherMark[0] - mark[0];
       axisNorth = otherMark[1] - mark[1];
     } else { // across the line, which is along its gradient
-      double[] row = new double[3];
-      squares.equation(1 - index, row);
+      double[] row = squares.equation(1 - index);
       axisEast = row[1];
       axisNorth = row[2];
     }

@@ -21,7 +21,7 @@ class SightChanceTest {
   private static final double QUADRATURE = 1e-6;
 
   /** What the class states of ellipses. */
-  private static final double STATED_ELLIPSE = 1e-9;
+  private static final double STATED_ELLIPSE = 1e-10;
 
   @ParameterizedTest
   @CsvFileSource(resources = "rice.csv")
