@@ -130,6 +130,14 @@ public record Covariance(double eastVariance, double northVariance, double eastN
     return standardDeviationAlong(direction.turnedBy(90.0));
   }
 
+  /** Covariance of the errors along a direction and across it, to the right; square metres. */
+  double alongWithAcross(TrueBearing direction) {
+    double sine = Math.sin(Math.toRadians(direction.degrees()));
+    double cosine = Math.cos(Math.toRadians(direction.degrees()));
+    return sine * cosine * (eastVariance - northVariance)
+        + eastNorthCovariance * (cosine * cosine - sine * sine);
+  }
+
   /**
    * The root mean square distance from the true position, every direction taken together.
    *

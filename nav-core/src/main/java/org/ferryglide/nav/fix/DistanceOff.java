@@ -7,18 +7,37 @@ import org.ferryglide.nav.note.Arguments;
  * How far off a mark is, by the angle between its top and the water.
  *
  * <pre>{@code
- * // a lighthouse 40 m above the water now subtends 0° 24'
- * DistanceOff.byVerticalAngle(Distance.ofMetres(40), 0.4); // 3.09 NM
+ * // charted 37 m above high water springs (5.2 m); the water stands at 2.2 m: 40 m
+ * Distance height = DistanceOff.heightAboveWater(Distance.ofMetres(37), 5.2, 2.2);
+ * DistanceOff.byVerticalAngle(height, 0.4); // 3.09 NM for 0° 24'
  * }</pre>
  *
- * <p>Heights are above the water now. A charted height above high water grows by what the tide has
- * fallen since; leaving that out puts the mark too near, which is the dangerous side of a clearance
- * only when the tide is above that level.
+ * <p>Heights are above the water now ({@link #heightAboveWater}). With the charted height instead,
+ * the mark seems nearer than it is while the water stands below the level of charted heights, and
+ * further off, which is the dangerous side, when it stands above.
  */
 public final class DistanceOff {
   private DistanceOff() {}
 
   private static final double RIGHT_ANGLE = 90.0;
+
+  /**
+   * How high a charted height stands above the water now.
+   *
+   * @param chartedHeight height as charted, above the level the chart states for heights
+   * @param heightDatumMetres that level above chart datum, metres: mean high water springs or
+   *     highest tide at the place
+   * @param waterLevelMetres height of the water above chart datum now, metres, from the tide tables
+   * @return the charted height, plus what the water has fallen below the level of heights
+   * @throws IllegalArgumentException if a number is NaN or infinite
+   */
+  public static Distance heightAboveWater(
+      Distance chartedHeight, double heightDatumMetres, double waterLevelMetres) {
+    return Distance.ofMetres(
+        chartedHeight.metres()
+            + Arguments.finite(heightDatumMetres, "level of charted heights", "metres")
+            - Arguments.finite(waterLevelMetres, "height of the water", "metres"));
+  }
 
   /**
    * The distance of a mark whose waterline is in sight.

@@ -29,6 +29,9 @@ public record ErrorEllipse(
 
   private static final long serialVersionUID = 1L;
 
+  /** What the ellipse of one standard deviation holds: 1 - e^(-1/2), 39.35 %. */
+  public static final double ONE_STANDARD_DEVIATION = 1.0 - Math.exp(-0.5);
+
   /**
    * Takes all parts.
    *

@@ -144,7 +144,7 @@ public final class ErrorModel implements Serializable {
   }
 
   double intervalSeconds() {
-    return interval.getSeconds() + interval.getNano() * 1e-9;
+    return Seconds.of(interval);
   }
 
   @Override

@@ -62,7 +62,7 @@ public final class ExpandingSquare implements Serializable {
       throw new IllegalArgumentException(
           "wanted chance must be in (0, 1), but was " + wantedChance);
     }
-    ErrorEllipse one = likeliest.covariance().ellipse(1.0 - Math.exp(-0.5));
+    ErrorEllipse one = likeliest.covariance().ellipse(ErrorEllipse.ONE_STANDARD_DEVIATION);
     SweptArea area =
         new SweptArea(one.semiMajorAxis().metres(), one.semiMinorAxis().metres(), sight);
     double step = 2.0 * sight * SPACING;

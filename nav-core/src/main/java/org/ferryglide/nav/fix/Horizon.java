@@ -13,9 +13,8 @@ import org.ferryglide.nav.note.Arguments;
  * Horizon.dipMinutes(eye, Refraction.ONE_SEVENTH); // 1.7'
  * }</pre>
  *
- * <p>Heights are above the water now, not above a chart's datum: take the height of tide off a
- * charted height above high water's level as the chart defines it. A mean earth of 6371 km is used;
- * the refraction is the caller's.
+ * <p>Heights are above the water now; see {@link DistanceOff#heightAboveWater} for charted ones. A
+ * mean earth of 6371 km is used; the refraction is the caller's.
  */
 public final class Horizon {
   private Horizon() {}

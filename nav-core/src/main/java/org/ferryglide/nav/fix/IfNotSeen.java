@@ -115,9 +115,8 @@ public record IfNotSeen(double ahead, double toLeft, double toRight, Advice advi
     double reach = Arguments.notNegative(sight.metres(), "sight", "metres");
     double along = covariance.standardDeviationAlong(course).metres();
     double across = covariance.standardDeviationAcross(course).metres();
-    double mean = speedOverGround.metresPerSecond() * seconds(pastReckonedTime);
-    double radians = Math.toRadians(course.degrees());
-    double slope = across > 0.0 ? crossCovariance(covariance, radians) / (across * across) : 0.0;
+    double mean = speedOverGround.metresPerSecond() * Seconds.of(pastReckonedTime);
+    double slope = across > 0.0 ? covariance.alongWithAcross(course) / (across * across) : 0.0;
     double rest = Math.sqrt(Math.max(0.0, along * along - slope * slope * across * across));
     double ahead = 0.0;
     double left = 0.0;
@@ -157,17 +156,5 @@ public record IfNotSeen(double ahead, double toLeft, double toRight, Advice advi
 
   private static double below(double limit, double mean, double sigma) {
     return sigma > 0.0 ? Gaussian.cumulative((limit - mean) / sigma) : mean < limit ? 1.0 : 0.0;
-  }
-
-  /** Covariance of along and across (to the right). */
-  private static double crossCovariance(Covariance covariance, double radians) {
-    double sine = Math.sin(radians);
-    double cosine = Math.cos(radians);
-    return sine * cosine * (covariance.eastVariance() - covariance.northVariance())
-        + covariance.eastNorthCovariance() * (cosine * cosine - sine * sine);
-  }
-
-  private static double seconds(Duration duration) {
-    return duration.getSeconds() + duration.getNano() * 1e-9;
   }
 }

@@ -77,9 +77,7 @@ public final class PositionKeeper implements Serializable {
    */
   public PositionKeeper afterRun(
       Duration duration, Velocity throughWater, Speed waterStandardDeviation) {
-    double t =
-        Arguments.notNegative(
-            duration.getSeconds() + duration.getNano() * 1e-9, "duration", "seconds");
+    double t = Arguments.notNegative(Seconds.of(duration), "duration", "seconds");
     Velocity over = throughWater.plus(stream);
     double[] latLon = new double[2];
     RhumbLines.direct(

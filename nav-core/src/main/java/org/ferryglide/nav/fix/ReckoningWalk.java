@@ -57,7 +57,7 @@ final class ReckoningWalk {
   void sail(LogEntry entry, Instant until) {
     Velocity water = Velocity.ofSetAndRate(entry.waterTrack(), entry.speed());
     while (time.isBefore(until)) {
-      double seconds = seconds(Duration.between(time, until));
+      double seconds = Seconds.of(Duration.between(time, until));
       double now = EpochSeconds.of(time);
       double toSeam = stream.nextSeamAfter(now) - now;
       double step = Math.min(seconds, LONGEST_STEP_SECONDS);
@@ -75,7 +75,7 @@ final class ReckoningWalk {
 
   private void step(LogEntry entry, Velocity water, double now, Instant next) {
     Duration duration = Duration.between(time, next);
-    double step = seconds(duration);
+    double step = Seconds.of(duration);
     RhumbLines.direct(
         loggedLat,
         loggedLon,
@@ -132,14 +132,14 @@ final class ReckoningWalk {
 
   /** The point at a time between two steps, on the rhumb line between them. */
   static ReckonedPoint between(ReckonedPoint a, ReckonedPoint b, Instant time) {
-    double whole = seconds(Duration.between(a.time(), b.time()));
+    double whole = Seconds.of(Duration.between(a.time(), b.time()));
     if (whole <= 0.0 || time.equals(b.time())) {
       return b;
     }
     if (time.equals(a.time())) {
       return a;
     }
-    double share = seconds(Duration.between(a.time(), time)) / whole;
+    double share = Seconds.of(Duration.between(a.time(), time)) / whole;
     @Nullable Position estimated =
         a.estimated().isPresent() && b.estimated().isPresent()
             ? along(a.estimated().get(), b.estimated().get(), share)
@@ -168,9 +168,5 @@ final class ReckoningWalk {
       }
     }
     return rest;
-  }
-
-  private static double seconds(Duration duration) {
-    return duration.getSeconds() + duration.getNano() * 1e-9;
   }
 }

@@ -72,7 +72,7 @@ public record SoundingLine(EstimatedPosition position, double agreement, List<No
     if (soundings.isEmpty()) {
       throw new IllegalArgumentException("a line of soundings needs at least one");
     }
-    ErrorEllipse one = reckoned.covariance().ellipse(1.0 - Math.exp(-0.5));
+    ErrorEllipse one = reckoned.covariance().ellipse(ErrorEllipse.ONE_STANDARD_DEVIATION);
     Arguments.positive(one.semiMinorAxis().metres(), "uncertainty of the reckoning", "metres");
     SoundingFit fit = new SoundingFit(soundings, chart, depthSigmaMetres, reckoned.covariance());
     double radians = Math.toRadians(one.direction().degrees());

@@ -77,6 +77,6 @@ public record SteadyRun(Duration duration, TrueBearing waterTrack, Speed speed, 
   }
 
   double seconds() {
-    return duration.getSeconds() + duration.getNano() * 1e-9;
+    return Seconds.of(duration);
   }
 }

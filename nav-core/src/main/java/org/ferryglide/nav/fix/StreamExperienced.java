@@ -45,7 +45,7 @@ public record StreamExperienced(Velocity velocity, Duration duration, Covariance
   public StreamExperienced {
     Objects.requireNonNull(velocity, "velocity");
     Objects.requireNonNull(uncertainty, "uncertainty");
-    Arguments.positive(seconds(duration), "duration", "seconds");
+    Arguments.positive(Seconds.of(duration), "duration", "seconds");
   }
 
   /**
@@ -73,7 +73,7 @@ public record StreamExperienced(Velocity velocity, Duration duration, Covariance
    */
   public static StreamExperienced between(
       EstimatedPosition deadReckoning, EstimatedPosition fix, Duration elapsed) {
-    double seconds = Arguments.positive(seconds(elapsed), "time elapsed", "seconds");
+    double seconds = Arguments.positive(Seconds.of(elapsed), "time elapsed", "seconds");
     double[] courseAndMetres = new double[2];
     RhumbLines.inverse(
         deadReckoning.position().latitudeDegrees(),
@@ -102,7 +102,7 @@ public record StreamExperienced(Velocity velocity, Duration duration, Covariance
    */
   public static StreamExperienced betweenFixes(
       EstimatedPosition first, EstimatedPosition second, Velocity throughWater, Duration elapsed) {
-    double seconds = Arguments.positive(seconds(elapsed), "time elapsed", "seconds");
+    double seconds = Arguments.positive(Seconds.of(elapsed), "time elapsed", "seconds");
     double[] latLon = new double[2];
     RhumbLines.direct(
         first.position().latitudeDegrees(),
@@ -122,7 +122,7 @@ public record StreamExperienced(Velocity velocity, Duration duration, Covariance
    * @return the drift
    */
   public Distance drift() {
-    return Distance.ofMetres(velocity.rate().metresPerSecond() * seconds(duration));
+    return Distance.ofMetres(velocity.rate().metresPerSecond() * Seconds.of(duration));
   }
 
   /**
@@ -132,7 +132,7 @@ public record StreamExperienced(Velocity velocity, Duration duration, Covariance
    */
   public Speed rateStandardDeviation() {
     return Speed.ofMetresPerSecond(
-        uncertainty.standardDeviationAlong(velocity.set()).metres() / seconds(duration));
+        uncertainty.standardDeviationAlong(velocity.set()).metres() / Seconds.of(duration));
   }
 
   /**
@@ -145,9 +145,5 @@ public record StreamExperienced(Velocity velocity, Duration duration, Covariance
     double across = uncertainty.standardDeviationAcross(velocity.set()).metres();
     double drift = drift().metres();
     return across < drift ? Math.toDegrees(Math.asin(across / drift)) : 180.0;
-  }
-
-  private static double seconds(Duration duration) {
-    return duration.getSeconds() + duration.getNano() * 1e-9;
   }
 }

@@ -119,7 +119,7 @@ public final class TargetChance implements Serializable {
       return WideTarget.within(
           covariance.standardDeviationAlong(course).metres(),
           covariance.standardDeviationAcross(course).metres(),
-          along(radians, e, n, c),
+          covariance.alongWithAcross(course),
           offsetMetres,
           0.5 * widthMetres,
           visibilityMetres);
@@ -135,12 +135,5 @@ public final class TargetChance implements Serializable {
         offEast * cosine + offNorth * sine,
         -offEast * sine + offNorth * cosine,
         visibilityMetres);
-  }
-
-  /** Covariance of the errors along and across (to the right of) the course. */
-  private static double along(double course, double e, double n, double c) {
-    double sine = Math.sin(course);
-    double cosine = Math.cos(course);
-    return sine * cosine * (e - n) + c * (cosine * cosine - sine * sine);
   }
 }

@@ -26,8 +26,12 @@ class CovarianceTest {
     for (double[] row : table) {
       assertEquals(row[1], unit.ellipse(row[0]).semiMajorAxis().metres(), 0.00005);
     }
-    assertEquals(1.0, unit.ellipse(1 - Math.exp(-0.5)).semiMajorAxis().metres(), 1e-12);
-    assertEquals(0.3935, 1 - Math.exp(-0.5), 0.00005); // what the ellipse of one sigma holds
+    assertEquals(
+        1.0, unit.ellipse(ErrorEllipse.ONE_STANDARD_DEVIATION).semiMajorAxis().metres(), 1e-12);
+    assertEquals(
+        0.3935,
+        ErrorEllipse.ONE_STANDARD_DEVIATION,
+        0.00005); // what the ellipse of one sigma holds
   }
 
   @Property(tries = 300)
@@ -36,7 +40,7 @@ class CovarianceTest {
     TrueBearing direction = TrueBearing.ofDegrees(angle);
     Covariance covariance =
         Covariance.ofAxes(direction, Distance.ofMetres(a), Distance.ofMetres(b));
-    ErrorEllipse ellipse = covariance.ellipse(1 - Math.exp(-0.5));
+    ErrorEllipse ellipse = covariance.ellipse(ErrorEllipse.ONE_STANDARD_DEVIATION);
     double rounding = 1e-6 * Math.max(a, b);
     assertEquals(Math.max(a, b), ellipse.semiMajorAxis().metres(), rounding);
     assertEquals(Math.min(a, b), ellipse.semiMinorAxis().metres(), rounding);

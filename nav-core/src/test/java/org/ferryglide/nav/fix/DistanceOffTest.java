@@ -159,6 +159,14 @@ class DistanceOffTest {
   }
 
   @Test
+  void aFallenTideRaisesTheMark() {
+    assertEquals(
+        40.0, DistanceOff.heightAboveWater(Distance.ofMetres(37), 5.2, 2.2).metres(), 1e-12);
+    assertEquals(
+        36.9, DistanceOff.heightAboveWater(Distance.ofMetres(37), 5.2, 5.3).metres(), 1e-12);
+  }
+
+  @Test
   void badValuesAreRefusedByName() {
     assertEquals(
         "vertical angle must be in (0, 90) degrees, but was 0.0",
