@@ -10,7 +10,7 @@ import org.ferryglide.nav.note.Arguments;
  * <pre>{@code
  * ChartScale chart = ChartScale.mercator(75000, 50.0);
  * chart.millimetres(Distance.ofNauticalMiles(5.2), 50.1); // 128.7
- * chart.distance(20.0, 49.5); // 1516 m: a little more than at the reference latitude
+ * chart.distance(20.0, 49.5); // 1515 m: a little more than at the reference latitude
  * ChartScale map = ChartScale.plan(50000); // a land map, or a harbour plan
  * }</pre>
  *

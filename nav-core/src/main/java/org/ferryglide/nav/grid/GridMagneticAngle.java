@@ -15,7 +15,7 @@ import org.ferryglide.nav.note.Arguments;
  * GridMagneticAngle angle =
  *     GridMagneticAngle.of(Variation.ofDegreesEast(-1.4), grid.convergence(landing));
  * angle.toMagnetic(GridBearing.ofDegrees(91, grid.name()));
- * angle.instruction(); // "grid to magnetic: add 0.5°"
+ * angle.instruction(); // "grid to magnetic: take off 0.5°"
  * }</pre>
  *
  * @param degreesEast variation less convergence, degrees, positive when magnetic north lies east of

@@ -10,8 +10,8 @@ import org.ferryglide.nav.note.Note;
  * The square of a map that a grid reference names: a reference is never a point.
  *
  * <pre>{@code
- * GridSquare square = LetteredGrid.BRITISH.parse("SW 471 273");
- * square.southWestCorner().eastingMetres(); // 147100
+ * GridSquare square = LetteredGrid.BRITISH.parse("SW 473 287");
+ * square.southWestCorner().eastingMetres(); // 147300
  * square.centre().position(); // the best guess at the place, within 71 m
  * }</pre>
  */

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.grid;
 
+import java.io.Serializable;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.note.Arguments;
 
@@ -17,8 +18,8 @@ import org.ferryglide.nav.note.Arguments;
  * <p>At the pole that is the apex of the cone scale is infinite.
  *
  * <p>Eastings count from the central meridian, northings from the apex of the cone, negative in
- * front of it; {@link MapGrid} adds the false origin. Longitudes are taken from the central
- * meridian. Convergence is longitude times the sine of the cone.
+ * front of a northern one; {@link MapGrid} adds the false origin. Longitudes are taken from the
+ * central meridian. Convergence is longitude times the sine of the cone.
  *
  * <p>Accuracy: 10 nanometres there and back within 3000 km of the parallels, and within the
  * micrometre that PROJ 9.1.1 prints. (Parallels two degrees apart fix the cone to some 5e-15, which
@@ -28,40 +29,13 @@ import org.ferryglide.nav.note.Arguments;
  * @see <a href="https://doi.org/10.3133/pp1395">Snyder (1987), USGS PP 1395, eqs. 15-1 to 15-11,
  *     with the conformal latitude by series</a>
  */
-public final class LambertConic extends Projector {
+public final class LambertConic implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private static final double RADIANS_PER_DEGREE = Math.PI / 180.0;
-  private static final double DEGREES_PER_RADIAN = 180.0 / Math.PI;
+  private final Cone cone;
 
-  private final double equatorialRadius;
-  private final double eccentricity2;
-
-  /** Sine of the cone: degrees on the plane for a degree of longitude. */
-  private final double cone;
-
-  /** Distance from the apex of the conformal equator, metres, with the sign of the cone. */
-  private final double equatorDistance;
-
-  /** Distance from the apex of the first parallel, metres, positive. */
-  private final double parallelDistance;
-
-  private final SineSeries geographicToConformal;
-  private final SineSeries conformalToGeographic;
-
-  private LambertConic(Ellipsoid ellipsoid, double parallel1, double parallel2, double scale) {
-    equatorialRadius = ellipsoid.semiMajorAxisMetres();
-    eccentricity2 = ellipsoid.eccentricitySquared();
-    geographicToConformal = KruegerSeries.geographicToConformal(ellipsoid.thirdFlattening());
-    conformalToGeographic = KruegerSeries.conformalToGeographic(ellipsoid.thirdFlattening());
-    double t1 = tangentOfHalf(parallel1);
-    double m1 = parallelRadius(parallel1);
-    cone =
-        parallel1 == parallel2
-            ? Math.sin(parallel1 * RADIANS_PER_DEGREE)
-            : Math.log(m1 / parallelRadius(parallel2)) / Math.log(t1 / tangentOfHalf(parallel2));
-    equatorDistance = scale * m1 / (cone * Math.pow(t1, cone));
-    parallelDistance = scale * m1 / Math.abs(cone);
+  private LambertConic(Cone cone) {
+    this.cone = cone;
   }
 
   /**
@@ -110,23 +84,11 @@ public final class LambertConic extends Projector {
               + " and "
               + parallel2);
     }
-    return new LambertConic(ellipsoid, parallel1, parallel2, scale);
+    return new LambertConic(Cone.ofParallels(ellipsoid, parallel1, parallel2, scale));
   }
 
-  /** tan(π/4 - χ/2), of the conformal latitude. */
-  private double tangentOfHalf(double latitudeDegrees) {
-    double sinPhi = Math.sin(latitudeDegrees * RADIANS_PER_DEGREE);
-    double cosPhi = TransverseMercator.cosineOfLatitude(latitudeDegrees);
-    double series = geographicToConformal.overSine((cosPhi - sinPhi) * (cosPhi + sinPhi));
-    double chi = latitudeDegrees * RADIANS_PER_DEGREE + 2.0 * sinPhi * cosPhi * series;
-    return Math.cos(chi) / (1.0 + Math.sin(chi));
-  }
-
-  private double parallelRadius(double latitudeDegrees) {
-    double sinPhi = Math.sin(latitudeDegrees * RADIANS_PER_DEGREE);
-    return equatorialRadius
-        * TransverseMercator.cosineOfLatitude(latitudeDegrees)
-        / Math.sqrt(1.0 - eccentricity2 * sinPhi * sinPhi);
+  Cone cone() {
+    return cone;
   }
 
   /**
@@ -141,58 +103,7 @@ public final class LambertConic extends Projector {
    */
   public void forward(
       double latitudeDegrees, double eastOfCentralMeridianDegrees, double[] out, int offset) {
-    double phi = latitudeDegrees * RADIANS_PER_DEGREE;
-    double lambda = eastOfCentralMeridianDegrees * RADIANS_PER_DEGREE;
-    plot(Math.sin(phi), TransverseMercator.cosineOfLatitude(latitudeDegrees), lambda, out, offset);
-  }
-
-  @Override
-  void project(
-      double phi,
-      double sinPhi,
-      double cosPhi,
-      double sinLambda,
-      double cosLambda,
-      double[] out,
-      int offset) {
-    plot(sinPhi, cosPhi, SmallAngles.angle(sinLambda, cosLambda), out, offset);
-  }
-
-  private void plot(double sinPhi, double cosPhi, double lambda, double[] out, int offset) {
-    double series = geographicToConformal.overSine((cosPhi - sinPhi) * (cosPhi + sinPhi));
-    double dOverCos = 2.0 * sinPhi * series;
-    double d = cosPhi * dOverCos;
-    double d2 = d * d;
-    double sineRatio = SmallAngles.sineOverAngle(d2);
-    double cosD = SmallAngles.cosine(d2);
-    double cosineRatio = cosD - sinPhi * dOverCos * sineRatio; // cos chi / cos phi
-    double sinChi = sinPhi * cosD + cosPhi * d * sineRatio;
-    double cosChi = cosPhi * cosineRatio;
-    double t = sinChi >= 0.0 ? cosChi / (1.0 + sinChi) : (1.0 - sinChi) / cosChi;
-    double distance = equatorDistance * Math.pow(t, cone);
-    double angle = cone * lambda;
-    out[offset] = distance * Math.sin(angle) + 0.0;
-    out[offset + 1] = -distance * Math.cos(angle) + 0.0;
-    out[offset + 2] = angle * DEGREES_PER_RADIAN + 0.0;
-    out[offset + 3] = scale(distance * cone, sinPhi, cosPhi);
-  }
-
-  /** The parallel on the plane over the parallel of the ellipsoid; infinite at the apex. */
-  private double scale(double distanceTimesCone, double sinPhi, double cosPhi) {
-    double parallel = equatorialRadius * cosPhi;
-    return parallel == 0.0
-        ? Double.POSITIVE_INFINITY
-        : distanceTimesCone * Math.sqrt(1.0 - eccentricity2 * sinPhi * sinPhi) / parallel;
-  }
-
-  @Override
-  double metresFromCentre(double eastingMetres, double northingMetres) {
-    return Math.abs(Math.hypot(eastingMetres, northingMetres) - parallelDistance);
-  }
-
-  @Override
-  String centre() {
-    return "its parallels";
+    cone.plot(latitudeDegrees, eastOfCentralMeridianDegrees, out, offset);
   }
 
   /**
@@ -205,58 +116,22 @@ public final class LambertConic extends Projector {
    * @param offset index in {@code out} of the latitude
    */
   public void reverse(double eastingMetres, double northingMetres, double[] out, int offset) {
-    unproject(eastingMetres, northingMetres, ShiftedFrame.NONE, out, offset);
-  }
-
-  @Override
-  void unproject(
-      double eastingMetres, double northingMetres, ShiftedFrame frame, double[] out, int offset) {
-    double side = Math.signum(cone);
-    double distance = Math.sqrt(eastingMetres * eastingMetres + northingMetres * northingMetres);
-    double angle =
-        distance == 0.0 ? 0.0 : SmallAngles.angle(side * eastingMetres, -side * northingMetres);
-    double lambda = angle / cone;
-    double t = Math.pow(distance / Math.abs(equatorDistance), 1.0 / cone);
-    double inverse = 1.0 / (1.0 + t * t);
-    double sinChi = (1.0 - t) * (1.0 + t) * inverse;
-    double cosChi = 2.0 * t * inverse;
-    double chi = Math.PI / 2.0 - 2.0 * Math.atan(t);
-    double series = conformalToGeographic.overSine((cosChi - sinChi) * (cosChi + sinChi));
-    double dOverCos = 2.0 * sinChi * series;
-    double d = cosChi * dOverCos;
-    double d2 = d * d;
-    double sineRatio = SmallAngles.sineOverAngle(d2);
-    double cosD = SmallAngles.cosine(d2);
-    double sinPhi = sinChi * cosD + cosChi * d * sineRatio;
-    double cosPhi = cosChi * (cosD - sinChi * dOverCos * sineRatio);
-    out[offset + 2] = angle * DEGREES_PER_RADIAN + 0.0;
-    out[offset + 3] = scale(distance * Math.abs(cone), sinPhi, cosPhi);
-    if (frame.isNone()) {
-      out[offset] = (chi + d) * DEGREES_PER_RADIAN + 0.0;
-      out[offset + 1] = lambda * DEGREES_PER_RADIAN + 0.0;
-    } else {
-      frame.toWgs84(
-          chi + d, sinPhi, cosPhi, lambda, Math.sin(lambda), Math.cos(lambda), out, offset);
-    }
+    cone.unproject(eastingMetres, northingMetres, ShiftedFrame.NONE, out, offset);
   }
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof LambertConic that
-        && cone == that.cone
-        && equatorDistance == that.equatorDistance
-        && equatorialRadius == that.equatorialRadius
-        && eccentricity2 == that.eccentricity2;
+    return other instanceof LambertConic that && cone.equals(that.cone);
   }
 
   @Override
   public int hashCode() {
-    return Double.hashCode(cone) + 31 * Double.hashCode(equatorDistance);
+    return cone.hashCode();
   }
 
-  /** The sine of the cone. */
+  /** The sine of the cone, negative in the south. */
   @Override
   public String toString() {
-    return "Lambert's conformal cone of sine " + cone;
+    return cone.toString();
   }
 }

@@ -7,8 +7,8 @@ import org.ferryglide.nav.position.Position;
  * Grid references of letters and figures, as British and Irish land maps print them.
  *
  * <pre>{@code
- * LetteredGrid.BRITISH.reference(landing, GridPrecision.HUNDRED_METRES); // SW 471 273
- * Position middle = LetteredGrid.BRITISH.parse("SW 471 273").centre().position();
+ * LetteredGrid.BRITISH.reference(landing, GridPrecision.HUNDRED_METRES); // SW 473 287
+ * Position middle = LetteredGrid.BRITISH.parse("SW 473 287").centre().position();
  * LetteredGrid.IRISH.reference(pier, GridPrecision.KILOMETRE); // one letter: V 93 27
  * }</pre>
  *
@@ -59,7 +59,7 @@ public enum LetteredGrid {
    *
    * @param position where
    * @param precision how fine
-   * @return for example {@code SW 471 273}
+   * @return for example {@code SW 473 287}
    * @throws IllegalArgumentException if the place lies beyond the lettered squares
    */
   public String reference(Position position, GridPrecision precision) {
@@ -73,7 +73,7 @@ public enum LetteredGrid {
    *
    * @param point a point of this grid
    * @param precision how fine
-   * @return for example {@code SW 471 273}
+   * @return for example {@code SW 473 287}
    * @throws IllegalArgumentException if the point lies beyond the lettered squares or is of another
    *     grid
    */
@@ -107,7 +107,7 @@ public enum LetteredGrid {
   }
 
   /**
-   * Reads a reference: {@code SW 471 273}, {@code SW471273}, {@code sw 4 2}, {@code SW}.
+   * Reads a reference: {@code SW 473 287}, {@code SW471273}, {@code sw 4 2}, {@code SW}.
    *
    * @param text the letters, of either case, then none to five figures of easting and as many of
    *     northing, together or apart

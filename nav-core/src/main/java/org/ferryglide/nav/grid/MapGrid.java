@@ -4,7 +4,6 @@ import java.io.Serializable;
 import java.util.Objects;
 import org.ferryglide.nav.bearing.AngleReader;
 import org.ferryglide.nav.bearing.GridConvergence;
-import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.position.Position;
 
@@ -103,8 +102,44 @@ public final class MapGrid implements Serializable {
     return central(
         name,
         datum,
-        LambertConic.of(datum.ellipsoid(), firstParallelDegrees, secondParallelDegrees),
+        LambertConic.of(datum.ellipsoid(), firstParallelDegrees, secondParallelDegrees).cone(),
         originLatitudeDegrees,
+        centralMeridianDegrees,
+        falseEastingMetres,
+        falseNorthingMetres);
+  }
+
+  /**
+   * Makes a grid on the polar stereographic projection, as maps of the polar seas have.
+   *
+   * @param name what bearings of this grid will carry, not empty, without square brackets
+   * @param datum what its latitudes and longitudes are measured on
+   * @param north whether it is about the north pole
+   * @param centralMeridianDegrees longitude along which grid north is true north, degrees, in
+   *     [-180, 180]: it runs down the map from a north pole, up from a south pole
+   * @param poleScale scale at the pole, above 0
+   * @param falseEastingMetres easting given to the pole, metres
+   * @param falseNorthingMetres northing given to the pole, metres
+   * @return the grid
+   * @throws IllegalArgumentException if the name does not fit or a number is NaN or out of range
+   */
+  public static MapGrid polarStereographic(
+      String name,
+      Datum datum,
+      boolean north,
+      double centralMeridianDegrees,
+      double poleScale,
+      double falseEastingMetres,
+      double falseNorthingMetres) {
+    PolarStereographic projection =
+        north
+            ? PolarStereographic.north(datum.ellipsoid(), poleScale)
+            : PolarStereographic.south(datum.ellipsoid(), poleScale);
+    return central(
+        name,
+        datum,
+        projection.cone(),
+        north ? 90.0 : -90.0,
         centralMeridianDegrees,
         falseEastingMetres,
         falseNorthingMetres);
@@ -123,21 +158,13 @@ public final class MapGrid implements Serializable {
     return new MapGrid(
         name,
         datum,
-        new Plane.Central(
+        new Plane(
             datum,
             projection,
             Arguments.within(originLatitudeDegrees, -90.0, 90.0, "latitude of origin", "degrees"),
             Arguments.within(centralMeridianDegrees, -180.0, 180.0, "central meridian", "degrees"),
             Arguments.finite(falseEastingMetres, "false easting", "metres"),
             Arguments.finite(falseNorthingMetres, "false northing", "metres")));
-  }
-
-  static MapGrid polar(String name, boolean north) {
-    PolarStereographic projection =
-        north
-            ? PolarStereographic.north(Ellipsoid.WGS84, 0.994)
-            : PolarStereographic.south(Ellipsoid.WGS84, 0.994);
-    return new MapGrid(name, Datum.WGS84, new Plane.Pole(projection, north));
   }
 
   /**

@@ -134,11 +134,10 @@ class LambertConicTest {
     double[] south = new double[4];
     LambertConic.of(Ellipsoid.GRS80, 36.0, 38.0).forward(40.0, 7.0, out, 0);
     LambertConic.of(Ellipsoid.GRS80, -36.0, -38.0).forward(-40.0, 7.0, south, 0);
-    double quotientOfSmallDifferences = 1e-7; // the cone of parallels 2° apart, 8000 km to the apex
-    assertEquals(out[0], south[0], quotientOfSmallDifferences);
-    assertEquals(-out[1], south[1], quotientOfSmallDifferences);
-    assertEquals(-out[2], south[2], 1e-13);
-    assertEquals(out[3], south[3], 1e-14);
+    assertEquals(out[0], south[0]);
+    assertEquals(-out[1], south[1]);
+    assertEquals(-out[2], south[2]);
+    assertEquals(out[3], south[3]);
   }
 
   @Test
@@ -150,6 +149,18 @@ class LambertConicTest {
     assertTrue(Double.isNaN(out[0]));
     cone.reverse(Double.NaN, 1.0, out, 0);
     assertTrue(Double.isNaN(out[0]) && Double.isNaN(out[1]));
+  }
+
+  /** The cone of one parallel grows into the polar plane as the parallel nears the pole. */
+  @Test
+  void aConeOfOneParallelAtThePoleIsThePolarPlane() {
+    double[] plane = new double[4];
+    LambertConic.withScale(Ellipsoid.WGS84, 89.0, 0.994).forward(85.0, 40.0, out, 0);
+    PolarStereographic.north(Ellipsoid.WGS84, 0.994).forward(85.0, 40.0, plane, 0);
+    double oneMinusTheSine = 1.0 - Math.sin(Math.toRadians(89.0));
+    assertEquals(plane[2], out[2], 40.0 * oneMinusTheSine * 1.001);
+    assertEquals(plane[3], out[3], 1e-3);
+    assertNotEquals(plane[3], out[3]);
   }
 
   @Test

@@ -229,8 +229,32 @@ class MapGridTest {
     GridPoint south = StandardGrids.UPS_SOUTH.at(Position.ofDegrees(-90.0, 12.0));
     assertEquals(2e6, south.eastingMetres());
     assertEquals(2e6, south.northingMetres());
-    assertEquals(-12.0, south.convergence().degreesEast());
+    assertEquals(-12.0, south.convergence().degreesEast(), 1e-14);
     assertEquals(0.0, StandardGrids.UPS_SOUTH.at(2e6, 2e6).position().longitudeDegrees());
+  }
+
+  /**
+   * PROJ 9.1.1: proj -f %.6f +proj=stere +lat_0=90 +k=0.97 +lon_0=-45 +x_0=1e6 +y_0=3e6
+   * +ellps=WGS84 and +proj=stere +lat_0=-90 +k=0.97 +lon_0=-70 +ellps=WGS84.
+   */
+  @Test
+  void aPolarGridOfOnesOwnIsMadeFromTheMargin() {
+    double printedMicrometre = 1e-6;
+    MapGrid north = MapGrid.polarStereographic("Own", Datum.WGS84, true, -45.0, 0.97, 1e6, 3e6);
+    GridPoint point = north.at(Position.ofDegrees(78.25, -10.5));
+    assertEquals(1723488.912734, point.eastingMetres(), printedMicrometre);
+    assertEquals(1947317.099828, point.northingMetres(), printedMicrometre);
+    assertEquals(34.5, point.convergence().degreesEast(), 1e-13);
+    point = north.at(Position.ofDegrees(85.0, 120.0));
+    assertEquals(1140291.813968, point.eastingMetres(), printedMicrometre);
+    assertEquals(3523576.177613, point.northingMetres(), printedMicrometre);
+    MapGrid south = MapGrid.polarStereographic("Own", Datum.WGS84, false, -70.0, 0.97, 0, 0);
+    point = south.at(Position.ofDegrees(-66.0, -60.25));
+    assertEquals(446642.112548, point.eastingMetres(), printedMicrometre);
+    assertEquals(2599303.985232, point.northingMetres(), printedMicrometre);
+    Position back = south.at(point.eastingMetres(), point.northingMetres()).position();
+    assertEquals(-66.0, back.latitudeDegrees(), 1e-13);
+    assertEquals(-60.25, back.longitudeDegrees(), 1e-13);
   }
 
   @Test

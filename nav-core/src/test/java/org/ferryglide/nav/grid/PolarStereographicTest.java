@@ -1,6 +1,7 @@
 package org.ferryglide.nav.grid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -82,6 +83,15 @@ class PolarStereographicTest {
     assertTrue(Double.isNaN(out[0]) && Double.isNaN(out[1]));
     NORTH.forward(-90.0, 10.0, out, 0);
     assertTrue(Double.isNaN(out[1]) || Double.isInfinite(out[1]), "" + out[1]);
+  }
+
+  @Test
+  void equalPlanesAreEqual() {
+    PolarStereographic same = PolarStereographic.north(Ellipsoid.WGS84, 0.994);
+    assertEquals(NORTH, same);
+    assertEquals(NORTH.hashCode(), same.hashCode());
+    assertNotEquals(NORTH, SOUTH);
+    assertEquals("conformal cone of sine -1.0", SOUTH.toString());
   }
 
   @Test
