@@ -9,9 +9,16 @@
  *
  * <pre>{@code
  * TideTable table = TideTable.read("skarra.csv", reader);
- * TideCurve curve = TableCurve.cosine(table);
+ * TideCurve curve = TableCurve.smooth(table);
  * OptionalDouble height = curve.heightMetresAt(Instant.parse("2026-06-01T09:30:00Z"));
+ * ChartedDepth bar = ChartedDepth.ofDryingHeight(1.6, "chart datum");
+ * TideWindows overTheBar = bar.windows(curve, 0.3, 0.5, from, to); // 0.3 m, and 0.5 m margin
  * }</pre>
+ *
+ * <p>A {@link org.ferryglide.tide.height.SecondaryPort} makes a table from that of its standard
+ * port; {@link org.ferryglide.tide.height.SpringsAndNeaps} tells when the range is largest; the
+ * high and low waters of any curve are found for certain by {@link
+ * org.ferryglide.tide.height.TideExtremes}.
  *
  * <p>Heights are metres above the table's datum, up positive. Times are instants; in the kernel
  * forms, seconds since 1970-01-01T00:00:00Z. Tables predict the tide alone: wind and air pressure
