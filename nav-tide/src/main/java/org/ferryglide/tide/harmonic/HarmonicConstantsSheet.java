@@ -84,6 +84,30 @@ public final class HarmonicConstantsSheet {
     return new HarmonicConstantsSheet(sheet, scheme, own).constants();
   }
 
+  /**
+   * Writes constants of heights as a sheet that {@link #read} reads, lags referred to Greenwich.
+   *
+   * <p>Numbers are written as they are held, so that reading gives equal amplitudes and Greenwich
+   * lags back. Constituents that the scheme does not list are written by name, and reading them
+   * takes the same constituents again.
+   *
+   * @param constants the constants, metres
+   * @param out where to write; neither flushed nor closed
+   * @throws IOException if it cannot be written
+   */
+  public static void write(HarmonicConstants constants, Appendable out) throws IOException {
+    out.append(NAME + "," + METRES + "," + GREENWICH + "\n");
+    out.append(MEAN + "," + constants.mean() + ",\n");
+    for (HarmonicConstant constant : constants.list()) {
+      out.append(constant.constituent().name())
+          .append(",")
+          .append(Double.toString(constant.amplitude()))
+          .append(",")
+          .append(Double.toString(constant.greenwichLagDegrees()))
+          .append("\n");
+    }
+  }
+
   private String onlyOneOf(String what, String... headings) {
     List<String> used = new ArrayList<>();
     for (String heading : headings) {

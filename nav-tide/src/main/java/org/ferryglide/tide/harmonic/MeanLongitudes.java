@@ -14,7 +14,7 @@ package org.ferryglide.tide.harmonic;
  * double moonDegrees = angles[MeanLongitudes.S];
  * }</pre>
  *
- * <p>The two series differ by less than 0.01° between 1900 and 2100. A station's constants belong
+ * <p>The two series differ by less than 0.04° between 1900 and 2100. A station's constants belong
  * to the series, and to the nodal scheme, that they were found with.
  */
 public enum MeanLongitudes {
