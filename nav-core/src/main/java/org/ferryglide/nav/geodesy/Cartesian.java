@@ -15,6 +15,15 @@ final class Cartesian {
     out[2] = n * (1.0 - e2) * sine;
   }
 
+  /**
+   * The longest piece of a rhumb line at a latitude that bends little: a quarter of the distance
+   * from the axis, since near a pole it winds ever more tightly; a hundred metres at least.
+   */
+  static double gentlePieceMetres(double latDegrees) {
+    double fromAxis = Ellipsoid.WGS84.semiMajorAxisMetres() * Degrees.cosine(latDegrees);
+    return Math.max(100.0, 0.25 * fromAxis);
+  }
+
   static double distance(double[] a, double[] b) {
     double x = a[0] - b[0];
     double y = a[1] - b[1];

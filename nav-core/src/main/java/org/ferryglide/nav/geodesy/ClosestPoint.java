@@ -82,7 +82,6 @@ public record ClosestPoint(
   /** The distance of one position as a function of the way along a line. */
   private static final class ToPosition implements LeastDistance.Function {
     private static final double LONGEST_STEP_METRES = 300e3;
-    private static final double SHORTEST_STEP_METRES = 5e3;
 
     private final Line line;
     private final Position position;
@@ -90,6 +89,7 @@ public record ClosestPoint(
     private final double[] vector = new double[3];
     private final double[] sight = new double[3];
     private final double[] point = new double[3];
+    private double sampledLatitude;
 
     ToPosition(Line line, Position position) {
       this.line = line;
@@ -101,14 +101,13 @@ public record ClosestPoint(
     public double chord(double along) {
       line.pointAt(along, point, 0);
       Cartesian.vector(point[0], point[1], vector);
+      sampledLatitude = point[0];
       return Cartesian.distance(vector, target);
     }
 
-    /** A quarter of the distance from the axis, since near a pole a rhumb line turns in tightly. */
     @Override
     public double step(double along) {
-      double fromAxis = 6.4e6 * Degrees.cosine(point[0]);
-      return Math.max(SHORTEST_STEP_METRES, Math.min(LONGEST_STEP_METRES, 0.25 * fromAxis));
+      return Math.min(LONGEST_STEP_METRES, Cartesian.gentlePieceMetres(sampledLatitude));
     }
 
     @Override

@@ -74,8 +74,8 @@ final class CrossingSearch {
     if (Cartesian.distance(vectorA, vectorB) > halfA + halfB + TOLERANCE_METRES) {
       return;
     }
-    boolean shortA = 2.0 * halfA <= pieceA * 1.001;
-    boolean shortB = 2.0 * halfB <= pieceB * 1.001;
+    boolean shortA = 2.0 * halfA <= shortPiece(pieceA, pointA);
+    boolean shortB = 2.0 * halfB <= shortPiece(pieceB, pointB);
     if (shortA && shortB) {
       approach(loA, middleB);
       approach(hiA, middleB);
@@ -86,6 +86,10 @@ final class CrossingSearch {
       halve(loA, hiA, loB, middleB);
       halve(loA, hiA, middleB, hiB);
     }
+  }
+
+  private static double shortPiece(double piece, double[] middle) {
+    return Math.min(1.001 * piece, Cartesian.gentlePieceMetres(middle[0])); // 1.001 for rounding
   }
 
   /** Newton's method from a pair of distances along; the lines are taken as straight. */

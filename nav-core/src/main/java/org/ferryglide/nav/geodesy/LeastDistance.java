@@ -15,7 +15,7 @@ final class LeastDistance {
     /** The straight distance through the earth at t, metres. */
     double chord(double t);
 
-    /** A step from t within which the distance has at most one hollow. */
+    /** A step from the t last sampled, within which the distance has at most one hollow. */
     double step(double t);
 
     /**

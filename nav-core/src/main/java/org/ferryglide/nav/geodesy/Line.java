@@ -11,7 +11,7 @@ import org.ferryglide.nav.position.Position;
  * <p>Distances along it count from the origin, forward positive. A {@link RhumbLine} ends at the
  * poles; a {@link GeodesicLine} goes round the earth. Searches along a line (closest point,
  * crossings) follow it half the way round the earth, {@link #SEARCH_SPAN}, ahead and astern. Within
- * a hundred kilometres of a pole, where a rhumb line winds tightly, a search may miss a turn of it.
+ * a kilometre of a pole, where a rhumb line winds tightly, a search may miss a turn of it.
  *
  * <pre>{@code
  * Line line = RhumbLeg.between(landing, island).line();

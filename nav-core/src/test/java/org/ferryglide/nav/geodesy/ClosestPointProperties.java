@@ -38,6 +38,28 @@ class ClosestPointProperties {
     }
   }
 
+  /** Against the slow and obvious way, from pole to pole. */
+  @Property(tries = 25)
+  void noPointOfAnEndlessLineIsCloser(
+      @ForAll Position origin,
+      @ForAll Position position,
+      @ForAll @DoubleRange(min = 0, max = 359) @Scale(9) double course) {
+    Assume.that(Math.abs(origin.latitudeDegrees()) < 90);
+    TrueBearing bearing = new TrueBearing(course);
+    for (Line line :
+        new Line[] {RhumbLine.from(origin, bearing), GeodesicLine.from(origin, bearing)}) {
+      double closest = line.closestTo(position).distance().metres();
+      double astern = line.astern().metres();
+      double step = (line.ahead().metres() - astern) / 500;
+      double[] point = new double[3];
+      for (int i = 0; i <= 500; i++) {
+        line.pointAt(astern + i * step, point, 0);
+        double there = Places.metres(position, point[0], point[1]);
+        assertTrue(closest <= there + A_MICROMETRE);
+      }
+    }
+  }
+
   @Property(tries = 200)
   void theFootIsGoodToAMicrometre(
       @ForAll KayakLeg kayak,

@@ -131,6 +131,21 @@ class ClosestPointTest {
     assertEquals(20_000, closest.crossTrack().metres(), A_MICROMETRE);
   }
 
+  /** Four kilometres short of the pole the line still turns away from a position far off. */
+  @Test
+  void theLastTurnBeforeThePoleIsFound() {
+    RhumbLine line = RhumbLine.from(Position.ofDegrees(63, 165), TrueBearing.ofDegrees(335));
+    Position far = Position.ofDegrees(49, 141);
+    double closest = Double.POSITIVE_INFINITY;
+    double[] point = new double[3];
+    for (int i = 0; i <= 100_000; i++) {
+      line.pointAt(line.astern().metres() + i * 0.1, point, 0);
+      closest = Math.min(closest, Places.metres(far, point[0], point[1]));
+    }
+    double found = line.closestTo(far).distance().metres();
+    assertTrue(found <= closest + A_MICROMETRE, found + " above " + closest);
+  }
+
   /** A position so far to one side of a point of the leg. */
   private static Position off(RhumbLeg leg, double along, double turn, double metres) {
     Position from = leg.pointAt(Distance.ofMetres(along));

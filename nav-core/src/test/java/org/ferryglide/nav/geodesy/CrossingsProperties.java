@@ -3,6 +3,7 @@ package org.ferryglide.nav.geodesy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -59,6 +60,68 @@ class CrossingsProperties {
     Crossings other = second.crossings(first);
     assertEquals(one.runTogether(), other.runTogether());
     assertEquals(one.points().size(), other.points().size());
+  }
+
+  /** The independent way: straight lines on the chart, repeated every 360 degrees of longitude. */
+  @Property(tries = 40)
+  void rhumbLinesCrossAsOftenAsOnTheMercatorChart(
+      @ForAll @DoubleRange(min = -70, max = 70) @Scale(9) double lat1,
+      @ForAll @DoubleRange(min = -70, max = 70) @Scale(9) double lat2,
+      @ForAll @DoubleRange(min = 0, max = 360) @Scale(9) double dlon,
+      @ForAll @DoubleRange(min = 0.5, max = 179.5) @Scale(9) double course1,
+      @ForAll @DoubleRange(min = 0.5, max = 179.5) @Scale(9) double course2,
+      @ForAll @DoubleRange(min = 100, max = 15_000) @Scale(6) double kilometres) {
+    Assume.that(Math.abs(course1 - 90) > 0.1 && Math.abs(course2 - 90) > 0.1);
+    Assume.that(Math.abs(course1 - course2) > 0.1);
+    RhumbLine first = RhumbLine.from(Position.ofDegrees(lat1, 0), new TrueBearing(course1));
+    RhumbLine second =
+        RhumbLine.from(Position.ofDegrees(lat2, Degrees.longitude(dlon)), new TrueBearing(course2));
+    Distance span = Distance.ofKilometres(kilometres);
+    double[] reach1 = northings(first, span);
+    double[] reach2 = northings(second, span);
+    double north = isometric(lat2) - isometric(lat1);
+    double sin1 = Math.sin(Math.toRadians(course1));
+    double cos1 = Math.cos(Math.toRadians(course1));
+    double sin2 = Math.sin(Math.toRadians(course2));
+    double cos2 = Math.cos(Math.toRadians(course2));
+    int expected = 0;
+    for (int turns = -400; turns <= 400; turns++) {
+      double east = Math.toRadians(dlon + 360.0 * turns);
+      double sine = sin1 * cos2 - cos1 * sin2;
+      double north1 = (east * cos2 - north * sin2) / sine * cos1;
+      double north2 = (east * cos1 - north * sin1) / sine * cos2;
+      if (within(north1, reach1) && within(north2, reach2)) {
+        expected++;
+      }
+    }
+    assertEquals(expected, first.crossings(second, span).points().size());
+  }
+
+  /** Isometric latitude at both ends of what is searched, from that of the origin. */
+  private static double[] northings(RhumbLine line, Distance span) {
+    double origin = isometric(line.origin().latitudeDegrees());
+    double[] point = new double[3];
+    line.pointAt(Math.max(-span.metres(), line.astern().metres()), point, 0);
+    Assume.that(Math.abs(point[0]) < 89.9);
+    double astern = isometric(point[0]) - origin;
+    line.pointAt(Math.min(span.metres(), line.ahead().metres()), point, 0);
+    Assume.that(Math.abs(point[0]) < 89.9);
+    return new double[] {astern, isometric(point[0]) - origin};
+  }
+
+  private static boolean within(double x, double[] ends) {
+    return x >= Math.min(ends[0], ends[1]) && x <= Math.max(ends[0], ends[1]);
+  }
+
+  /** Snyder (1987), eq. 7-7. */
+  private static double isometric(double latDegrees) {
+    double sine = Math.sin(Math.toRadians(latDegrees));
+    double e = Math.sqrt(Ellipsoid.WGS84.eccentricitySquared());
+    return atanh(sine) - e * atanh(e * sine);
+  }
+
+  private static double atanh(double x) {
+    return 0.5 * Math.log((1 + x) / (1 - x));
   }
 
   private static Leg leg(boolean rhumb, Position start, TrueBearing course, Distance length) {
