@@ -73,4 +73,14 @@ final class AxisKnots implements Serializable {
   boolean isKnot(double t) {
     return Arrays.binarySearch(knots, t) >= 0;
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof AxisKnots that && Arrays.equals(knots, that.knots);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(knots);
+  }
 }

@@ -95,6 +95,10 @@ public final class HourlyStream implements StreamCurve, Serializable {
     return tides;
   }
 
+  StreamKnots knots() {
+    return knots;
+  }
+
   /**
    * This stream with its name and place, for the fields between stations.
    *

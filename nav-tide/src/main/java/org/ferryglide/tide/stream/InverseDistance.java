@@ -25,12 +25,13 @@ final class InverseDistance implements StationRule {
   @Override
   public boolean sample(double latitude, double longitude, double t, double[] out, int offset) {
     double eastScale = StationPlaces.eastScale(latitude);
+    int piece = places.pieceOf(t);
     double sum = 0.0;
     double east = 0.0;
     double north = 0.0;
     for (int i = 0; i < places.count(); i++) {
       double weight = weight(i, latitude, longitude, eastScale);
-      if (weight > 0.0 && places.curve(i).sample(t, out, offset)) {
+      if (weight > 0.0 && places.sample(i, piece, t, out, offset)) {
         if (weight == Double.POSITIVE_INFINITY) {
           return true;
         }
@@ -56,7 +57,7 @@ final class InverseDistance implements StationRule {
     if (distance < AT_THE_STATION) {
       return Double.POSITIVE_INFINITY;
     }
-    double root = (reachMetres - distance) / (reachMetres * distance);
+    double root = 1.0 / distance - 1.0 / reachMetres;
     return root * root;
   }
 

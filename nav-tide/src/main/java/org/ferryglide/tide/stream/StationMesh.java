@@ -12,6 +12,9 @@ final class StationMesh implements StationRule {
 
   private static final double WIDEST_DEGREES = 10.0;
 
+  /** Triangles flatter than this share of their longest side are passed over. */
+  private static final double LEAST_HEIGHT = 1e-6;
+
   /** A share below zero by no more than this is a rounding on an edge. */
   private static final double EDGE = 1e-12;
 
@@ -44,7 +47,8 @@ final class StationMesh implements StationRule {
     for (int i = 0; i < count; i++) {
       east[i] = x[i] * Math.cos(Math.toRadians(middle));
     }
-    List<int[]> all = Delaunay.triangles(east, y);
+    List<int[]> all = new ArrayList<>(Delaunay.triangles(east, y));
+    all.removeIf(triangle -> isSliver(triangle, east, y));
     if (all.isEmpty()) {
       throw new IllegalArgumentException(
           "triangles need at least 3 stations that are not all in line, but were given " + count);
@@ -80,6 +84,21 @@ final class StationMesh implements StationRule {
       };
       System.arraycopy(row, 0, shares, 6 * t, 6);
     }
+  }
+
+  /** Whether the corners are all but in line, so that shares would be lost in rounding. */
+  private static boolean isSliver(int[] triangle, double[] x, double[] y) {
+    double longest = 0.0;
+    for (int c = 0; c < 3; c++) {
+      int a = triangle[c];
+      int b = triangle[(c + 1) % 3];
+      longest = Math.max(longest, Math.hypot(x[b] - x[a], y[b] - y[a]));
+    }
+    int a = triangle[0];
+    int b = triangle[1];
+    int c = triangle[2];
+    double area = (x[b] - x[a]) * (y[c] - y[a]) - (y[b] - y[a]) * (x[c] - x[a]);
+    return area <= LEAST_HEIGHT * longest * longest;
   }
 
   private static void refuseTooWide(double[] degrees) {
@@ -119,11 +138,12 @@ final class StationMesh implements StationRule {
     double north = 0.0;
     double before = out[offset];
     double beforeNext = out[offset + 1];
+    int piece = places.pieceOf(t);
     for (int corner = 0; corner < 3; corner++) {
       double share = share(triangle, corner, x, latitude);
       int station = corners[3 * triangle + corner];
       if (share > 0.0 && !places.isCutOff(station, latitude, longitude)) {
-        if (!places.curve(station).sample(t, out, offset)) {
+        if (!places.sample(station, piece, t, out, offset)) {
           out[offset] = before;
           out[offset + 1] = beforeNext;
           return false;

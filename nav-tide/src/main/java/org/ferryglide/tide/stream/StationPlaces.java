@@ -23,6 +23,9 @@ final class StationPlaces implements Serializable {
   private final double[] latitudes;
   private final double[] longitudes;
 
+  /** The pieces of each station's curve if all change at the same times; empty otherwise. */
+  private final StreamKnots[] inStep;
+
   /** Metres in a degree of latitude at each station. */
   private final double[] northScales;
 
@@ -45,6 +48,7 @@ final class StationPlaces implements Serializable {
     }
     this.stations = stations.toArray(new StreamStation[0]);
     this.shores = shores;
+    this.inStep = inStep(stations);
     int count = stations.size();
     this.latitudes = new double[count];
     this.longitudes = new double[count];
@@ -59,6 +63,31 @@ final class StationPlaces implements Serializable {
           RADIANS * SEMI_MAJOR_AXIS * (1.0 - ECCENTRICITY_SQUARED) / (w * Math.sqrt(w));
       eastScales[i] = eastScale(latitudes[i]);
     }
+  }
+
+  /** Hourly streams about one port need only one search for the hour. */
+  private static StreamKnots[] inStep(List<StreamStation> stations) {
+    StreamKnots[] pieces = new StreamKnots[stations.size()];
+    for (int i = 0; i < pieces.length; i++) {
+      if (!(stations.get(i).curve() instanceof HourlyStream hourly)
+          || (i > 0 && !hourly.knots().hasKnotsOf(pieces[0]))) {
+        return new StreamKnots[0];
+      }
+      pieces[i] = i == 0 ? hourly.knots() : hourly.knots().onKnotsOf(pieces[0]);
+    }
+    return pieces;
+  }
+
+  /** What {@link #sample} wants to know of a time once for all stations. */
+  int pieceOf(double t) {
+    return inStep.length == 0 ? 0 : inStep[0].pieceOf(t);
+  }
+
+  /** The stream at a station; {@code piece} from {@link #pieceOf} the same time. */
+  boolean sample(int i, int piece, double t, double[] out, int offset) {
+    return inStep.length == 0
+        ? stations[i].curve().sample(t, out, offset)
+        : inStep[i].sampleIn(piece, t, out, offset);
   }
 
   StationPlaces withShores(Shoreline others) {

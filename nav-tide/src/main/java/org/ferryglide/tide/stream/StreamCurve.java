@@ -1,6 +1,7 @@
 package org.ferryglide.tide.stream;
 
 import java.time.Instant;
+import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
@@ -30,6 +31,28 @@ public interface StreamCurve extends StreamField {
    * @return false if there are no data for that time, or it is NaN
    */
   boolean sample(double epochSeconds, double[] eastNorth, int offset);
+
+  /**
+   * The stream at many times, without allocation.
+   *
+   * @param epochSeconds times in any order, seconds since 1970-01-01T00:00:00Z
+   * @param eastNorth receives for the time at index {@code i} the parts to the east and north,
+   *     metres a second, at {@code 2 * i} and {@code 2 * i + 1}; NaN where there are no data
+   * @param from index of the first time
+   * @param to index after the last time
+   * @throws IndexOutOfBoundsException if {@code from} and {@code to} are not a range of {@code
+   *     epochSeconds}, or {@code eastNorth} has no room for them
+   */
+  default void sampleAll(double[] epochSeconds, double[] eastNorth, int from, int to) {
+    Objects.checkFromToIndex(from, to, epochSeconds.length);
+    Objects.checkFromToIndex(2 * from, 2 * to, eastNorth.length);
+    for (int i = from; i < to; i++) {
+      if (!sample(epochSeconds[i], eastNorth, 2 * i)) {
+        eastNorth[2 * i] = Double.NaN;
+        eastNorth[2 * i + 1] = Double.NaN;
+      }
+    }
+  }
 
   /**
    * The stream at a time.

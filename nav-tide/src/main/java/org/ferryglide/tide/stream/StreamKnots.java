@@ -10,11 +10,11 @@ final class StreamKnots implements Serializable {
   static final int GAP = 1 << 30;
 
   private static final StreamKnots EMPTY =
-      new StreamKnots(new double[0], new double[0], new int[0], 0, 0.0);
+      new StreamKnots(new AxisKnots(new double[0]), new double[0], new int[0], 0, 0.0);
 
   private final AxisKnots knots;
 
-  /** For each piece the east polynomial, constant term first, then the north one. */
+  /** For each piece the east polynomial, constant term first, then the north one; a gap is NaN. */
   private final double[] coefficients;
 
   private final int[] pieceFlags;
@@ -22,12 +22,17 @@ final class StreamKnots implements Serializable {
   private final double maxRate;
 
   private StreamKnots(
-      double[] times, double[] coefficients, int[] pieceFlags, int stride, double maxRate) {
-    this.knots = new AxisKnots(times);
+      AxisKnots knots, double[] coefficients, int[] pieceFlags, int stride, double maxRate) {
+    this.knots = knots;
     this.coefficients = coefficients;
     this.pieceFlags = pieceFlags;
     this.stride = stride;
     this.maxRate = maxRate;
+    for (int k = 0; k < pieceFlags.length; k++) {
+      if ((pieceFlags[k] & GAP) != 0) {
+        coefficients[k * stride] = Double.NaN;
+      }
+    }
   }
 
   static StreamKnots empty() {
@@ -48,7 +53,7 @@ final class StreamKnots implements Serializable {
         max = Math.max(max, Math.hypot(eastNorth[2 * k], eastNorth[2 * k + 1]));
       }
     }
-    return new StreamKnots(times, eastNorth.clone(), flags, 2, max);
+    return new StreamKnots(new AxisKnots(times), eastNorth.clone(), flags, 2, max);
   }
 
   /**
@@ -71,7 +76,7 @@ final class StreamKnots implements Serializable {
     for (int k = 0; k < times.length; k++) {
       max = Math.max(max, Math.hypot(eastNorth[2 * k], eastNorth[2 * k + 1]));
     }
-    return new StreamKnots(times, coefficients, flags, 4, max);
+    return new StreamKnots(new AxisKnots(times), coefficients, flags, 4, max);
   }
 
   /**
@@ -107,7 +112,7 @@ final class StreamKnots implements Serializable {
         }
       }
     }
-    return new StreamKnots(times, coefficients, flags, 8, max);
+    return new StreamKnots(new AxisKnots(times), coefficients, flags, 8, max);
   }
 
   private static double[] slopes(double[] times, double[] eastNorth, int[] flags) {
@@ -134,12 +139,20 @@ final class StreamKnots implements Serializable {
   }
 
   boolean sample(double t, double[] out, int offset) {
-    int k = piece(t);
-    if (k < 0) {
-      return false;
+    return sampleIn(knots.piece(t), t, out, offset);
+  }
+
+  /** The same where the piece is known; it may be -1. */
+  boolean sampleIn(int piece, double t, double[] out, int offset) {
+    double[] c = coefficients;
+    int k = piece;
+    if (k < 0 || Double.isNaN(c[k * stride])) {
+      k = beforeGap(k, t);
+      if (k < 0) {
+        return false;
+      }
     }
     double x = t - knots.knot(k);
-    double[] c = coefficients;
     int at = k * stride;
     switch (stride) {
       case 2 -> {
@@ -158,19 +171,32 @@ final class StreamKnots implements Serializable {
     return true;
   }
 
-  /** The piece with data that holds an instant; -1 if none does. */
-  private int piece(double t) {
-    int k = knots.piece(t);
-    if (k >= 0 && (pieceFlags[k] & GAP) != 0) {
-      // the last knot before a gap still belongs to the piece before it
-      return k > 0 && t == knots.knot(k) && (pieceFlags[k - 1] & GAP) == 0 ? k - 1 : -1;
-    }
-    return k;
+  /** The last knot before a gap still belongs to the piece before it; -1 for any other time. */
+  private int beforeGap(int gap, double t) {
+    return gap > 0 && t == knots.knot(gap) && (pieceFlags[gap - 1] & GAP) == 0 ? gap - 1 : -1;
+  }
+
+  /** The piece that holds an instant, for {@link #sampleIn}; -1 if none does. */
+  int pieceOf(double t) {
+    return knots.piece(t);
+  }
+
+  /** Whether both change from piece to piece at the same times. */
+  boolean hasKnotsOf(StreamKnots other) {
+    return knots.equals(other.knots);
+  }
+
+  /** The same pieces on the other's equal knots, so that several streams share them in memory. */
+  StreamKnots onKnotsOf(StreamKnots other) {
+    return new StreamKnots(other.knots, coefficients, pieceFlags, stride, maxRate);
   }
 
   /** Flags of the piece that holds an instant; {@link #GAP} if none does. */
   int flagsAt(double t) {
-    int k = piece(t);
+    int k = knots.piece(t);
+    if (k >= 0 && (pieceFlags[k] & GAP) != 0) {
+      k = beforeGap(k, t);
+    }
     return k < 0 ? GAP : pieceFlags[k];
   }
 

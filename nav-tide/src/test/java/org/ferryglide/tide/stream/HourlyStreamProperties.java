@@ -143,4 +143,32 @@ class HourlyStreamProperties {
     assertEquals(-here[0], there[0], 10 * ROUNDING);
     assertEquals(-here[1], there[1], 10 * ROUNDING);
   }
+
+  @Property(tries = 100)
+  void theSmoothCurveHasNoCornersAndIsPeriodicWhereTheTidesAre(
+      @ForAll("tables") StreamTable table, @ForAll @IntRange(min = 730, max = 760) int minutes) {
+    HourlyStream stream =
+        table
+            .boundTo(StreamSamples.tides(4.0, minutes, minutes, minutes))
+            .withBetweenHours(BetweenHours.SMOOTH);
+    double high = EpochSeconds.of(StreamSamples.FIRST_HIGH) + 60.0 * minutes;
+    for (int hour = -6; hour <= 6; hour++) {
+      double t = high + 3600.0 * hour;
+      double[] at = sample(stream, t);
+      double[] before = sample(stream, t - 0.5);
+      double[] after = sample(stream, t + 0.5);
+      double[] next = sample(stream, t + 60.0 * minutes);
+      for (int axis = 0; axis < 2; axis++) {
+        // slopes of up to about 12 m/s in ten minutes, curved over half a second
+        assertEquals(at[axis] - before[axis], after[axis] - at[axis], 1e-4);
+        assertEquals(at[axis], next[axis], 10 * ROUNDING);
+      }
+    }
+    for (int minute = 0; minute < minutes; minute += 7) {
+      double[] here = sample(stream, high + 60.0 * minute);
+      double[] next = sample(stream, high + 60.0 * (minute + minutes));
+      assertEquals(here[0], next[0], 1e-9);
+      assertEquals(here[1], next[1], 1e-9);
+    }
+  }
 }

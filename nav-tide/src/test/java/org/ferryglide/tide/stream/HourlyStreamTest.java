@@ -7,14 +7,27 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.tide.harmonic.Constituents;
+import org.ferryglide.tide.harmonic.GreenwichPhaseLag;
+import org.ferryglide.tide.harmonic.HarmonicConstant;
+import org.ferryglide.tide.harmonic.HarmonicConstants;
+import org.ferryglide.tide.harmonic.HarmonicTide;
+import org.ferryglide.tide.harmonic.NodalConvention;
+import org.ferryglide.tide.harmonic.NodalScheme;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 import org.junit.jupiter.api.Test;
@@ -290,5 +303,68 @@ class HourlyStreamTest {
     HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, USUAL_TIDE));
     assertEquals(3.0, stream.maxRate().get().knots(), ROUNDING);
     assertTrue(stream.isUniform());
+  }
+
+  @Test
+  void thePortsTidesMayBePredictedHarmonically() {
+    HarmonicTide predicted =
+        HarmonicTide.of(
+            "Port Ennor",
+            "chart datum",
+            HarmonicConstants.of(
+                NodalScheme.schureman(),
+                3.0,
+                List.of(
+                    new HarmonicConstant(Constituents.M2, 1.6, new GreenwichPhaseLag(100)),
+                    new HarmonicConstant(Constituents.S2, 0.5, new GreenwichPhaseLag(140)))),
+            NodalConvention.MID_YEAR);
+    TideTable june =
+        predicted.table(
+            Instant.parse("2026-06-01T00:00:00Z"), Instant.parse("2026-07-01T00:00:00Z"));
+    HourlyStream stream = StreamSamples.table().boundTo(june);
+    TideEvent high = june.highWaters().get(20);
+    double springness = (june.rangeMetres(high) - 2.0) / 3.0;
+    assertEquals(
+        1.5 + 1.5 * springness,
+        stream.at(high.time().plus(Duration.ofHours(3))).get().rate().knots(),
+        1e-6);
+    assertTrue(stream.at(Instant.parse("2026-06-15T00:00:00Z")).isPresent());
+  }
+
+  @Test
+  void manyTimesAtOnceAgreeWithSingleOnes() {
+    HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, USUAL_TIDE));
+    double high = EpochSeconds.of(afterHigh(0));
+    double[] times = {high - 1e6, high + 1234.5, Double.NaN, high};
+    double[] out = new double[8];
+    stream.sampleAll(times, out, 0, 4);
+    double[] one = new double[2];
+    assertTrue(stream.sample(times[1], one, 0));
+    assertEquals(one[0], out[2]);
+    assertEquals(one[1], out[3]);
+    for (int missing : new int[] {0, 1, 4, 5}) {
+      assertTrue(Double.isNaN(out[missing]));
+    }
+    assertThrows(
+        IndexOutOfBoundsException.class, () -> stream.sampleAll(times, new double[6], 0, 4));
+  }
+
+  @Test
+  void streamsTravelToOtherMachines() throws IOException, ClassNotFoundException {
+    HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, USUAL_TIDE));
+    StationField field =
+        StationField.inverseDistance(List.of(stream.asStation()), Distance.ofNauticalMiles(3));
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+      out.writeObject(AdjustedStream.of(field, 1.25, Duration.ofMinutes(20)));
+    }
+    try (ObjectInputStream in =
+        new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+      AdjustedStream read = (AdjustedStream) in.readObject();
+      assertEquals(
+          AdjustedStream.of(field, 1.25, Duration.ofMinutes(20))
+              .at(StreamSamples.SKARRA, afterHigh(2)),
+          read.at(StreamSamples.SKARRA, afterHigh(2)));
+    }
   }
 }
