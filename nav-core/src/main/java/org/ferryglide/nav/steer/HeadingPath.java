@@ -8,6 +8,15 @@ class HeadingPath extends Stepper {
   /** The fastest stream met, metres a second. */
   double greatestStream;
 
+  /** The least speed by paddling met, metres a second. */
+  double leastWaterSpeed;
+
+  /** The greatest share of it that went across the course. */
+  double greatestCrossShare;
+
+  private double courseSine;
+  private double courseCosine = 1.0;
+
   private double headingDegrees;
   private double sine;
   private double cosine;
@@ -16,19 +25,22 @@ class HeadingPath extends Stepper {
     this.motion = motion;
   }
 
+  /** The course across which the share of the speed is taken. */
+  final void weighAgainst(double courseDegrees) {
+    double radians = Math.toRadians(courseDegrees);
+    courseSine = Math.sin(radians);
+    courseCosine = Math.cos(radians);
+  }
+
   /** Follows the heading from a place and time; false where the stream or wind is not known. */
   final boolean follow(
       double heading, double fromTime, double latitude, double longitude, double untilTime) {
     head(heading);
     recorder.clear();
     greatestStream = 0.0;
+    leastWaterSpeed = Double.POSITIVE_INFINITY;
+    greatestCrossShare = 0.0;
     start(fromTime, latitude, longitude);
-    return runUntil(untilTime);
-  }
-
-  /** Goes on from the present time and place on another heading. */
-  final boolean goOn(double heading, double untilTime) {
-    head(heading);
     return runUntil(untilTime);
   }
 
@@ -79,6 +91,11 @@ class HeadingPath extends Stepper {
   @Override
   void setOut() {
     greatestStream = Math.max(greatestStream, Math.hypot(motion.streamEast, motion.streamNorth));
+    leastWaterSpeed = Math.min(leastWaterSpeed, motion.waterSpeed);
+    double across = motion.paddledEast * courseCosine - motion.paddledNorth * courseSine;
+    if (motion.waterSpeed > 0.0) {
+      greatestCrossShare = Math.max(greatestCrossShare, Math.abs(across) / motion.waterSpeed);
+    }
   }
 
   @Override

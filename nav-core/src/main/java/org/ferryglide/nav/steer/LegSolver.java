@@ -1,5 +1,6 @@
 package org.ferryglide.nav.steer;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Speed;
@@ -31,11 +32,34 @@ final class LegSolver {
       return standStill(leg, frame, departure);
     }
     Strategy strategy = options.strategy();
-    Outcome<SteeredLeg> outcome =
-        strategy == Strategy.trackHeld()
-            ? holdTrack(leg, frame, departure)
-            : holdHeading(leg, frame, departure);
+    Outcome<SteeredLeg> outcome;
+    if (strategy instanceof Strategy.TrackHeld) {
+      outcome = holdTrack(leg, frame, departure);
+    } else if (strategy instanceof Strategy.OneHeadingHeld) {
+      outcome = holdHeading(leg, frame, departure);
+    } else if (strategy instanceof Strategy.BowOnTarget) {
+      outcome = keepBowOnTarget(leg, frame, departure);
+    } else {
+      outcome = changeHeadings(leg, frame, departure);
+    }
     return withNotes ? outcome.map(steered -> Notes.added(steered, options)) : outcome;
+  }
+
+  /** Steers the legs of a route one after another. */
+  Outcome<SteeredRoute> solve(Route route, double departure, boolean withNotes) {
+    List<SteeredLeg> steered = new ArrayList<>(route.legs().size());
+    double time = departure;
+    for (Leg leg : route.legs()) {
+      Outcome<SteeredLeg> outcome = solve(leg, time, withNotes);
+      NotPossible why = outcome.notPossible().orElse(null);
+      if (why != null) {
+        return Outcome.ofNotPossible(why.inLeg(steered.size() + 1));
+      }
+      SteeredLeg solved = outcome.orElseThrow();
+      steered.add(solved);
+      time = solved.arrivalSeconds();
+    }
+    return Outcome.ofSolved(new SteeredRoute(route, steered));
   }
 
   private Outcome<SteeredLeg> standStill(Leg leg, LegFrame frame, double departure) {
@@ -68,14 +92,10 @@ final class LegSolver {
           oneHeading.shortBy);
     }
     GroundTrack track = oneHeading.path.track();
-    double course = Math.toRadians(frame.courseDegrees());
-    double heading = Math.toRadians(oneHeading.headingDegrees);
-    double duration = oneHeading.arrival - departure;
-    double paddled = motion.calmWaterSpeed();
-    double share = Math.abs(Math.sin(heading - course));
-    double along = frame.length / duration - paddled * Math.cos(heading - course);
-    double spare = paddled - SteadyTriangle.leastWaterSpeed(along, paddled * share);
-    return weighed(leg, track, share, spare, duration);
+    HeadingPath path = oneHeading.path;
+    double share = path.greatestCrossShare;
+    double spare = spare(path.leastWaterSpeed, share, frame.length / (path.time - departure));
+    return weighed(leg, track, share, spare);
   }
 
   private Outcome<SteeredLeg> holdTrack(Leg leg, LegFrame frame, double departure) {
@@ -90,12 +110,45 @@ final class LegSolver {
       return notPossible(
           reason, held.time, frame.latitude, frame.longitude, lacking ? held.shortBy : Double.NaN);
     }
-    return weighed(
-        leg, held.track(), held.greatestCrossShare, held.leastSpare, held.time - departure);
+    return weighed(leg, held.track(), held.greatestCrossShare, held.leastSpare);
   }
 
-  private Outcome<SteeredLeg> weighed(
-      Leg leg, GroundTrack track, double share, double spare, double duration) {
+  /** Speed to spare over a stretch on one heading: see {@link SteeredLeg#reserve}. */
+  static double spare(double waterSpeed, double share, double madeGood) {
+    double across = waterSpeed * share;
+    double paddledAlong = waterSpeed * Math.sqrt(Math.max(0.0, 1.0 - share * share));
+    return waterSpeed - SteadyTriangle.leastWaterSpeed(madeGood - paddledAlong, across);
+  }
+
+  private Outcome<SteeredLeg> keepBowOnTarget(Leg leg, LegFrame frame, double departure) {
+    BowOnTarget chase = new BowOnTarget(motion, frame);
+    if (!chase.follow(departure, departure + longest)) {
+      return notPossible(
+          chase.reason,
+          chase.time,
+          chase.state0,
+          chase.state1,
+          chase.reason == Reason.CROSS_STREAM || chase.reason == Reason.ADVERSE_STREAM
+              ? motion.shortBy
+              : Double.NaN);
+    }
+    return weighed(leg, chase.track(), chase.greatestCrossShare, chase.leastSpare);
+  }
+
+  private Outcome<SteeredLeg> changeHeadings(Leg leg, LegFrame frame, double departure) {
+    NewHeadings changing = new NewHeadings(motion, oneHeading, frame);
+    if (!changing.follow(options.strategy(), departure, departure + longest)) {
+      return notPossible(
+          changing.reason,
+          changing.failureTime,
+          changing.failureLatitude,
+          changing.failureLongitude,
+          changing.shortBy);
+    }
+    return weighed(leg, changing.track(), changing.greatestCrossShare, changing.leastSpare);
+  }
+
+  private Outcome<SteeredLeg> weighed(Leg leg, GroundTrack track, double share, double spare) {
     if (share > options.limits().refuseAbove()) {
       double needed = share * motion.calmWaterSpeed() / options.limits().refuseAbove();
       double shortBy = needed - motion.calmWaterSpeed();
@@ -104,7 +157,7 @@ final class LegSolver {
               .at(leg.start(), track.start())
               .by(Speed.ofMetresPerSecond(Math.max(0.0, shortBy))));
     }
-    double effort = motion.calmWaterSpeed() * duration;
+    double effort = motion.calmWaterSpeed() * (track.endSeconds() - track.startSeconds());
     return Outcome.ofSolved(
         new SteeredLeg(
             leg,

@@ -43,7 +43,12 @@ final class Motion {
 
   double waterNorth;
 
-  /** Speed made by paddling for the last heading given, rests taken off, metres a second. */
+  /** The part of it that is paddled, drift down the wind left out, metres a second. */
+  double paddledEast;
+
+  double paddledNorth;
+
+  /** Its size, rests taken off, metres a second. */
   double waterSpeed;
 
   /** What {@link #holdCourse} found. */
@@ -110,6 +115,8 @@ final class Motion {
     if (!windy) {
       waterEast = waterSpeed * sine;
       waterNorth = waterSpeed * cosine;
+      paddledEast = waterEast;
+      paddledNorth = waterNorth;
       return;
     }
     double speed = Math.hypot(windEast, windNorth);
@@ -126,8 +133,10 @@ final class Motion {
     double turnedSine = sine * Math.cos(leeway) + cosine * Math.sin(leeway);
     double turnedCosine = cosine * Math.cos(leeway) - sine * Math.sin(leeway);
     double drift = response.driftFraction();
-    waterEast = waterSpeed * turnedSine + drift * windEast;
-    waterNorth = waterSpeed * turnedCosine + drift * windNorth;
+    paddledEast = waterSpeed * turnedSine;
+    paddledNorth = waterSpeed * turnedCosine;
+    waterEast = paddledEast + drift * windEast;
+    waterNorth = paddledNorth + drift * windNorth;
   }
 
   /**
@@ -241,16 +250,11 @@ final class Motion {
     double radians = Math.toRadians(courseDegrees + off);
     head(Math.sin(radians), Math.cos(radians));
     double course = Math.toRadians(courseDegrees);
-    double drift = response.driftFraction();
-    double east = waterEast - drift * windEast;
-    double north = waterNorth - drift * windNorth;
-    return across + east * Math.cos(course) - north * Math.sin(course);
+    return across + paddledEast * Math.cos(course) - paddledNorth * Math.sin(course);
   }
 
   private double forward(double courseDegrees) {
     double course = Math.toRadians(courseDegrees);
-    double drift = response.driftFraction();
-    return (waterEast - drift * windEast) * Math.sin(course)
-        + (waterNorth - drift * windNorth) * Math.cos(course);
+    return paddledEast * Math.sin(course) + paddledNorth * Math.cos(course);
   }
 }

@@ -67,7 +67,7 @@ final class NearMisses extends HeadingPath {
   private void keep(double time, double square) {
     double reach =
         Math.max(
-            AT_TARGET_METRES, 2.0 * radiansApart * motion.calmWaterSpeed() * (time - startTime));
+            AT_TARGET_METRES, 3.0 * radiansApart * motion.calmWaterSpeed() * (time - startTime));
     if (square <= reach * reach && count < times.length) {
       times[count++] = time;
     }

@@ -4,7 +4,9 @@ import java.io.Serializable;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
 
@@ -26,10 +28,16 @@ public final class NotPossible implements Serializable {
   private final @Nullable Position where;
   private final @Nullable Instant when;
   private final @Nullable Speed shortBy;
+  private final int legNumber;
 
   private NotPossible(
-      Reason reason, @Nullable Position where, @Nullable Instant when, @Nullable Speed shortBy) {
+      Reason reason,
+      @Nullable Position where,
+      @Nullable Instant when,
+      @Nullable Speed shortBy,
+      int legNumber) {
     this.reason = reason;
+    this.legNumber = legNumber;
     this.where = where;
     this.when = when;
     this.shortBy = shortBy;
@@ -42,7 +50,7 @@ public final class NotPossible implements Serializable {
    * @return the finding; the {@code with} methods add figures
    */
   public static NotPossible because(Reason reason) {
-    return new NotPossible(Objects.requireNonNull(reason, "reason"), null, null, null);
+    return new NotPossible(Objects.requireNonNull(reason, "reason"), null, null, null, 0);
   }
 
   /**
@@ -53,7 +61,7 @@ public final class NotPossible implements Serializable {
    * @return the finding with its place and time
    */
   public NotPossible at(Position position, Instant instant) {
-    return new NotPossible(reason, position, instant, shortBy);
+    return new NotPossible(reason, position, instant, shortBy, legNumber);
   }
 
   /**
@@ -63,7 +71,21 @@ public final class NotPossible implements Serializable {
    * @return the finding with the figure
    */
   public NotPossible by(Speed speed) {
-    return new NotPossible(reason, where, when, speed);
+    return new NotPossible(reason, where, when, speed, legNumber);
+  }
+
+  /**
+   * The same finding in a leg of a route.
+   *
+   * @param legNumber number of the leg, 1 for the first
+   * @return the finding with the leg
+   * @throws IllegalArgumentException if the number is less than 1
+   */
+  public NotPossible inLeg(int legNumber) {
+    if (legNumber < 1) {
+      throw new IllegalArgumentException("leg number must be at least 1, but was " + legNumber);
+    }
+    return new NotPossible(reason, where, when, shortBy, legNumber);
   }
 
   /**
@@ -104,6 +126,15 @@ public final class NotPossible implements Serializable {
   }
 
   /**
+   * In which leg of a route.
+   *
+   * @return number of the leg, 1 for the first; empty if no route was asked about
+   */
+  public OptionalInt legNumber() {
+    return legNumber == 0 ? OptionalInt.empty() : OptionalInt.of(legNumber);
+  }
+
+  /**
    * The finding as plain English.
    *
    * @return one line without a full stop
@@ -117,7 +148,10 @@ public final class NotPossible implements Serializable {
       line.append(", at ").append(when);
     }
     if (where != null) {
-      line.append(", near ").append(where);
+      line.append(", near ").append(where.text(AngleForm.DEGREES_MINUTES, 1));
+    }
+    if (legNumber != 0) {
+      line.append(", in leg ").append(legNumber);
     }
     return line.toString();
   }
@@ -126,6 +160,7 @@ public final class NotPossible implements Serializable {
   public boolean equals(Object other) {
     return other instanceof NotPossible that
         && reason == that.reason
+        && legNumber == that.legNumber
         && Objects.equals(where, that.where)
         && Objects.equals(when, that.when)
         && Objects.equals(shortBy, that.shortBy);
@@ -133,7 +168,7 @@ public final class NotPossible implements Serializable {
 
   @Override
   public int hashCode() {
-    return Objects.hash(reason, where, when, shortBy);
+    return Objects.hash(reason, where, when, shortBy, legNumber);
   }
 
   @Override

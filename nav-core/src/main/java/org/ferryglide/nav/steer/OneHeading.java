@@ -20,7 +20,7 @@ final class OneHeading {
   private static final double CLOSE_ENOUGH_METRES = 0.05;
 
   /** How far apart headings are tried, degrees. */
-  private static final double TRIAL_DEGREES = 6.0;
+  private static final double TRIAL_DEGREES = 5.0;
 
   private static final int CORRECTIONS = 30;
 
@@ -41,6 +41,9 @@ final class OneHeading {
   double failureLatitude;
   double failureLongitude;
   double shortBy;
+
+  /** Whether headings all round may be tried; without it only plain cases are solved. */
+  boolean thorough = true;
 
   private final Motion motion;
   private final DriftWalk walk;
@@ -86,6 +89,7 @@ final class OneHeading {
         latitude, Earth.longitude(longitude), toLatitude, Earth.longitude(toLongitude), line, 0);
     double course = line[0];
     double length = line[1];
+    path.weighAgainst(course);
     if (motion.calmWaterSpeed() == 0.0) {
       return drift(course, limit);
     }
@@ -93,14 +97,14 @@ final class OneHeading {
         walk.walk(time, latitude, longitude, toLatitude, toLongitude, course, length, limit);
     boolean met = !Double.isNaN(walk.meeting);
     boolean exact = motion.uniform && !motion.windy;
-    if (met
-        && correct(walk.headingDegrees, walk.meeting, limit)
-        && (exact
-            || (corrections <= EASY_CORRECTIONS
-                && path.greatestStream < 0.98 * motion.calmWaterSpeed()))) {
+    boolean corrected = met && correct(walk.headingDegrees, walk.meeting, limit);
+    boolean plain =
+        corrections <= EASY_CORRECTIONS && path.greatestStream < 0.98 * path.leastWaterSpeed;
+    if (corrected && (exact || plain || !thorough)) {
       return true;
     }
-    if ((met || !exact) && tryAllRound(course, limit)) {
+    double first = corrected ? arrival : Double.POSITIVE_INFINITY;
+    if (thorough && (met || !exact) && tryAllRound(course, limit, first, headingDegrees)) {
       return true;
     }
     explain(known, course, limit);
@@ -191,10 +195,13 @@ final class OneHeading {
     return (path.state0 - targetLatitude) * metresPerLatitude;
   }
 
-  /** Tries headings all round; every path that passes near the target is corrected onto it. */
-  private boolean tryAllRound(double course, double limit) {
-    double best = Double.POSITIVE_INFINITY;
-    double bestHeading = Double.NaN;
+  /**
+   * Tries headings all round for an arrival earlier than the best known; every path that passes
+   * near the target is corrected onto it.
+   */
+  private boolean tryAllRound(double course, double limit, double first, double firstHeading) {
+    double best = first;
+    double bestHeading = firstHeading;
     for (double off = 0.0; off < 360.0; off += TRIAL_DEGREES) {
       double heading = course + off;
       trial.look(
@@ -216,10 +223,9 @@ final class OneHeading {
     if (best == Double.POSITIVE_INFINITY) {
       return false;
     }
-    end(Math.toRadians(bestHeading), best);
     headingDegrees = bestHeading;
     arrival = best;
-    return true;
+    return end(Math.toRadians(bestHeading), best);
   }
 
   /** A craft that makes no speed of its own arrives only if the stream carries it there. */

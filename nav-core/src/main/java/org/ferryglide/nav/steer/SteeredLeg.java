@@ -206,6 +206,20 @@ public final class SteeredLeg implements Serializable {
   }
 
   @Override
+  public boolean equals(Object other) {
+    return other instanceof SteeredLeg that
+        && leg.equals(that.leg)
+        && strategy.equals(that.strategy)
+        && track.equals(that.track)
+        && notes.equals(that.notes);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * leg.hashCode() + track.hashCode();
+  }
+
+  @Override
   public String toString() {
     return strategy.words()
         + ", "

@@ -1,6 +1,9 @@
 package org.ferryglide.nav.steer;
 
 import java.io.Serializable;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
 
 /**
  * How a leg is steered.
@@ -10,7 +13,11 @@ import java.io.Serializable;
  * }</pre>
  */
 public sealed interface Strategy extends Serializable
-    permits Strategy.OneHeadingHeld, Strategy.TrackHeld {
+    permits Strategy.OneHeadingHeld,
+        Strategy.TrackHeld,
+        Strategy.HeadingEvery,
+        Strategy.HeadingsAt,
+        Strategy.BowOnTarget {
 
   /**
    * One heading held from start to end.
@@ -28,6 +35,38 @@ public sealed interface Strategy extends Serializable
    */
   static Strategy trackHeld() {
     return TrackHeld.INSTANCE;
+  }
+
+  /**
+   * A new heading at even intervals from the departure, each bringing the craft back onto the line
+   * by its end.
+   *
+   * @param interval time between changes, at least a second: an hour is usual
+   * @return the strategy
+   * @throws IllegalArgumentException if the interval is less than a second
+   */
+  static Strategy newHeadingEvery(Duration interval) {
+    return new HeadingEvery(interval);
+  }
+
+  /**
+   * A new heading at given times, each bringing the craft back onto the line by the next.
+   *
+   * @param times when to change, in order; those before the departure are left out of account
+   * @return the strategy
+   * @throws IllegalArgumentException if the times do not ascend
+   */
+  static Strategy newHeadingsAt(List<Instant> times) {
+    return new HeadingsAt(times);
+  }
+
+  /**
+   * The bow kept on the target, whatever the stream does: what comes of not laying off a course.
+   *
+   * @return the strategy
+   */
+  static Strategy bowOnTarget() {
+    return BowOnTarget.INSTANCE;
   }
 
   /**
@@ -74,6 +113,95 @@ public sealed interface Strategy extends Serializable
     @Override
     public String words() {
       return "track held";
+    }
+  }
+
+  /**
+   * A new heading at even intervals from the departure: between one heading held and the track
+   * held. During each interval the craft strays from the line, at its end it is back on it; during
+   * the last the heading leads to the end of the leg.
+   *
+   * <pre>{@code
+   * Strategy strategy = Strategy.newHeadingEvery(Duration.ofHours(1));
+   * }</pre>
+   *
+   * @param interval time between changes, at least a second
+   */
+  record HeadingEvery(Duration interval) implements Strategy {
+    private static final long serialVersionUID = 1L;
+
+    /**
+     * Takes the interval; {@link Strategy#newHeadingEvery} reads better.
+     *
+     * @param interval time between changes, at least a second
+     * @throws IllegalArgumentException if the interval is less than a second
+     */
+    public HeadingEvery {
+      if (interval.compareTo(Duration.ofSeconds(1)) < 0) {
+        throw new IllegalArgumentException(
+            "interval between headings must be at least PT1S, but was " + interval);
+      }
+    }
+
+    @Override
+    public String words() {
+      return "a new heading every " + interval;
+    }
+  }
+
+  /**
+   * A new heading at given times, back on the line at each of them.
+   *
+   * <pre>{@code
+   * Strategy strategy = Strategy.newHeadingsAt(List.of(turnOfTheStream));
+   * }</pre>
+   *
+   * @param times when to change, in order
+   */
+  record HeadingsAt(List<Instant> times) implements Strategy {
+    private static final long serialVersionUID = 1L;
+
+    /**
+     * Takes the times, copied; {@link Strategy#newHeadingsAt} reads better.
+     *
+     * @param times when to change, in order
+     * @throws IllegalArgumentException if the times do not ascend
+     */
+    public HeadingsAt {
+      times = List.copyOf(times);
+      for (int i = 1; i < times.size(); i++) {
+        if (!times.get(i).isAfter(times.get(i - 1))) {
+          throw new IllegalArgumentException(
+              "times of new headings must ascend, but "
+                  + times.get(i)
+                  + " follows "
+                  + times.get(i - 1));
+        }
+      }
+    }
+
+    @Override
+    public String words() {
+      return "new headings at given times";
+    }
+  }
+
+  /**
+   * The bow kept on the target: the craft is swept down-stream in a curve and comes up to the
+   * target against the stream. It is always slower than the straight track and is here to show by
+   * how much.
+   *
+   * <pre>{@code
+   * Strategy strategy = Strategy.bowOnTarget();
+   * }</pre>
+   */
+  enum BowOnTarget implements Strategy {
+    /** The one there is. */
+    INSTANCE;
+
+    @Override
+    public String words() {
+      return "bow kept on the target";
     }
   }
 }

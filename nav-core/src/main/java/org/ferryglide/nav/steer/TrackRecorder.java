@@ -14,8 +14,14 @@ final class TrackRecorder {
     count = 0;
   }
 
-  int count() {
-    return count;
+  /** When the last piece starts. */
+  double lastTime() {
+    return rows[(count - 1) * WIDTH];
+  }
+
+  /** The heading of the last piece. */
+  double heading() {
+    return rows[(count - 1) * WIDTH + 7];
   }
 
   /** Adds a piece from a time and place, with rates in degrees a second at both its ends. */
@@ -40,6 +46,16 @@ final class TrackRecorder {
     rows[at + 5] = toLatitudeRate;
     rows[at + 6] = toLongitudeRate;
     rows[at + 7] = headingDegrees;
+  }
+
+  /** Adds all pieces of another recorder. */
+  void append(TrackRecorder other) {
+    int length = (count + other.count) * WIDTH;
+    if (length > rows.length) {
+      rows = Arrays.copyOf(rows, 2 * length);
+    }
+    System.arraycopy(other.rows, 0, rows, count * WIDTH, other.count * WIDTH);
+    count += other.count;
   }
 
   /** The track that ends at a time and place on a heading. */

@@ -1,0 +1,199 @@
+package org.ferryglide.nav.steer;
+
+import java.io.Serializable;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * A route that can be steered, leg after leg without a stop between them.
+ *
+ * <pre>{@code
+ * SteeredRoute steered = solver.solve(route, departure).orElseThrow();
+ * for (SteeredLeg leg : steered.legs()) {
+ *   System.out.println(leg.courseToSteer().threeDigits() + " until " + leg.arrival());
+ * }
+ * }</pre>
+ */
+public final class SteeredRoute implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Route route;
+  private final List<SteeredLeg> legs;
+
+  SteeredRoute(Route route, List<SteeredLeg> legs) {
+    this.route = route;
+    this.legs = Collections.unmodifiableList(legs);
+  }
+
+  /**
+   * The route.
+   *
+   * @return the route that is steered
+   */
+  public Route route() {
+    return route;
+  }
+
+  /**
+   * The legs, steered.
+   *
+   * @return one for each leg of the route, in order; unmodifiable
+   */
+  public List<SteeredLeg> legs() {
+    return legs;
+  }
+
+  private SteeredLeg last() {
+    return legs.get(legs.size() - 1);
+  }
+
+  /**
+   * When it starts.
+   *
+   * @return the departure
+   */
+  public Instant departure() {
+    return legs.get(0).departure();
+  }
+
+  /**
+   * When the end is reached.
+   *
+   * @return the arrival
+   */
+  public Instant arrival() {
+    return last().arrival();
+  }
+
+  double departureSeconds() {
+    return legs.get(0).groundTrack().startSeconds();
+  }
+
+  double arrivalSeconds() {
+    return last().arrivalSeconds();
+  }
+
+  /**
+   * When a waypoint is passed.
+   *
+   * @param waypoint number of the waypoint: 0 for the start, the number of legs for the end
+   * @return the time
+   * @throws IndexOutOfBoundsException if there is no such waypoint
+   */
+  public Instant timeAt(int waypoint) {
+    return waypoint == 0 ? departure() : legs.get(waypoint - 1).arrival();
+  }
+
+  /**
+   * How long it takes.
+   *
+   * @return arrival less departure
+   */
+  public Duration time() {
+    return Duration.between(departure(), arrival());
+  }
+
+  /**
+   * The speed made good along the route.
+   *
+   * @return its length over the time it takes; zero for a route without length
+   */
+  public Speed speedMadeGood() {
+    double seconds = arrivalSeconds() - departureSeconds();
+    return seconds > 0.0 ? Speed.ofMetresPerSecond(route.length().metres() / seconds) : Speed.ZERO;
+  }
+
+  /**
+   * The effort: how far the same paddling would carry the craft over still water in calm air.
+   *
+   * @return the sum over the legs
+   */
+  public Distance effort() {
+    Distance sum = Distance.ZERO;
+    for (SteeredLeg leg : legs) {
+      sum = sum.plus(leg.effort());
+    }
+    return sum;
+  }
+
+  /**
+   * The least reserve left on any leg.
+   *
+   * @return the speed to spare; see {@link SteeredLeg#reserve}
+   */
+  public Speed reserve() {
+    Speed least = legs.get(0).reserve();
+    for (SteeredLeg leg : legs) {
+      if (leg.reserve().compareTo(least) < 0) {
+        least = leg.reserve();
+      }
+    }
+    return least;
+  }
+
+  /**
+   * The greatest share of the speed through the water that any leg spends against what sets across.
+   *
+   * @return in [0, 1]; see {@link SteeredLeg#crossStreamShare}
+   */
+  public double crossStreamShare() {
+    double most = 0.0;
+    for (SteeredLeg leg : legs) {
+      most = Math.max(most, leg.crossStreamShare());
+    }
+    return most;
+  }
+
+  /**
+   * Where the craft is at a time.
+   *
+   * @param instant when
+   * @return the position
+   * @throws IllegalArgumentException if the time is before the departure or after the arrival
+   */
+  public Position at(Instant instant) {
+    for (SteeredLeg leg : legs) {
+      if (!instant.isAfter(leg.arrival())) {
+        return leg.groundTrack().at(instant);
+      }
+    }
+    return last().groundTrack().at(instant);
+  }
+
+  /**
+   * The notes of all legs.
+   *
+   * @return each note once; unmodifiable
+   */
+  public List<Note> notes() {
+    Set<Note> notes = new LinkedHashSet<>();
+    for (SteeredLeg leg : legs) {
+      notes.addAll(leg.notes());
+    }
+    return Collections.unmodifiableList(new ArrayList<>(notes));
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof SteeredRoute that && route.equals(that.route) && legs.equals(that.legs);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * route.hashCode() + legs.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "steered " + route + ", " + departure() + " to " + arrival();
+  }
+}

@@ -1,0 +1,227 @@
+package org.ferryglide.nav.steer;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.Leg;
+import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.water.EpochSeconds;
+
+/**
+ * Turning back under streams that change: the point of no return, the point of equal time, and how
+ * far out one can go and be home in time.
+ *
+ * <p>The way home from a moment on the way out is a rhumb leg from where the craft then is to the
+ * last waypoint passed, then the legs passed before it the other way round, each steered as the
+ * solver is told.
+ *
+ * <pre>{@code
+ * SteeredRoute out = solver.solve(route, departure).orElseThrow();
+ * Outcome<TurnPoint> last = TurnBack.pointOfNoReturn(solver, out, sunset);
+ * Outcome<TurnPoint> equal = TurnBack.equalTime(solver, out);
+ * }</pre>
+ */
+public final class TurnBack {
+  /** How often the way out is looked at, seconds, unless that makes more than a thousand looks. */
+  private static final double STEP_SECONDS = 300.0;
+
+  private static final double REFINED_SECONDS = 0.1;
+  private static final double REFINED_METRES = 1.0;
+  private static final int RADIUS_PARTS = 60;
+
+  private TurnBack() {}
+
+  /**
+   * The latest moment at which one can turn back and still be home by a time.
+   *
+   * <p>Earlier moments can fail even so, where the stream bars the way home for a while: look at
+   * {@link #homeFrom} when streams outrun the craft.
+   *
+   * @param solver how the legs home are steered
+   * @param out the way out
+   * @param homeBy when to be home
+   * @return the turn, refined to a tenth of a second, at the destination itself if there is time
+   *     for all of the way; not possible if there is time for none of it
+   */
+  public static Outcome<TurnPoint> pointOfNoReturn(
+      CourseToSteer solver, SteeredRoute out, Instant homeBy) {
+    LegSolver own = new LegSolver(solver);
+    double latest = EpochSeconds.of(homeBy);
+    double from = out.departureSeconds();
+    double until = out.arrivalSeconds();
+    double step = step(from, until);
+    double later = until;
+    for (int i = 0; later > from || i == 0; i++) {
+      double time = Math.max(from, until - i * step);
+      if (home(own, out, time) <= latest) {
+        double turn =
+            i == 0
+                ? time
+                : Questions.edge(t -> home(own, out, t) <= latest, time, later, REFINED_SECONDS);
+        return Outcome.ofSolved(turnPoint(own, out, turn));
+      }
+      later = time;
+    }
+    return Outcome.ofNotPossible(
+        NotPossible.because(Reason.BEYOND_HORIZON).at(out.route().start(), out.departure()));
+  }
+
+  /**
+   * The first moment at which going on takes as long as going home.
+   *
+   * @param solver how the legs home are steered
+   * @param out the way out
+   * @return the moment, refined to a tenth of a second; not possible if there is none, because the
+   *     way home is barred or always the shorter
+   */
+  public static Outcome<TurnPoint> equalTime(CourseToSteer solver, SteeredRoute out) {
+    LegSolver own = new LegSolver(solver);
+    double from = out.departureSeconds();
+    double until = out.arrivalSeconds();
+    double step = step(from, until);
+    double before = from;
+    for (double time = from; time < until + step; time += step) {
+      double now = Math.min(time, until);
+      if (home(own, out, now) >= until) {
+        double turn =
+            now == from
+                ? now
+                : Questions.edge(t -> home(own, out, t) >= until, now, before, REFINED_SECONDS);
+        double home = home(own, out, turn);
+        return Double.isInfinite(home)
+            ? Outcome.ofNotPossible(
+                homeOutcome(own, out, turn).notPossible().orElseThrow(IllegalStateException::new))
+            : Outcome.ofSolved(turnPoint(own, out, turn));
+      }
+      before = now;
+    }
+    return Outcome.ofNotPossible(
+        NotPossible.because(Reason.BEYOND_HORIZON).at(out.route().end(), out.arrival()));
+  }
+
+  /**
+   * When one is home after turning back at a moment.
+   *
+   * @param solver how the legs home are steered
+   * @param out the way out
+   * @param turn when to turn
+   * @return the way home, or why there is none
+   * @throws IllegalArgumentException if the turn is before the departure or after the arrival
+   */
+  public static Outcome<SteeredRoute> homeFrom(
+      CourseToSteer solver, SteeredRoute out, Instant turn) {
+    return new LegSolver(solver).solve(wayHome(out, turn), EpochSeconds.of(turn), true);
+  }
+
+  /**
+   * How far one can go out on a course and be back by a time, turning at once.
+   *
+   * @param solver how both legs are steered
+   * @param start where it starts and ends
+   * @param course the course out
+   * @param departure when it starts
+   * @param homeBy when to be home
+   * @return the farthest turn, refined to a metre; not possible if no distance can be gone and come
+   *     back from, with the reason of the shortest tried
+   */
+  public static Outcome<TurnPoint> radius(
+      CourseToSteer solver, Position start, TrueBearing course, Instant departure, Instant homeBy) {
+    LegSolver own = new LegSolver(solver);
+    double time = EpochSeconds.of(departure);
+    double latest = EpochSeconds.of(homeBy);
+    double fastest =
+        solver.craft().speed().metresPerSecond()
+            + solver.stream().maxRate().map(Speed::metresPerSecond).orElse(5.0);
+    double farthest = Math.max(0.0, latest - time) * fastest / 2.0;
+    double step = farthest / RADIUS_PARTS;
+    if (!(step > REFINED_METRES / RADIUS_PARTS)) {
+      return Outcome.ofNotPossible(NotPossible.because(Reason.BEYOND_HORIZON).at(start, departure));
+    }
+    for (int i = RADIUS_PARTS; i > 0; i--) {
+      if (back(own, start, course, time, i * step) <= latest) {
+        double distance =
+            Questions.edge(
+                metres -> back(own, start, course, time, metres) <= latest,
+                i * step,
+                (i + 1) * step,
+                REFINED_METRES);
+        return Outcome.ofSolved(radiusPoint(own, start, course, time, distance));
+      }
+    }
+    return own.solve(RhumbLeg.from(start, course, Distance.ofMetres(step)), time, false)
+        .match(
+            out -> Outcome.ofNotPossible(NotPossible.because(Reason.BEYOND_HORIZON)),
+            Outcome::ofNotPossible);
+  }
+
+  private static double step(double from, double until) {
+    return Math.max((until - from) / 1000.0, Math.min(STEP_SECONDS, Math.max(1.0, until - from)));
+  }
+
+  /** When one is home after turning at a time; infinite if the way home is barred. */
+  private static double home(LegSolver own, SteeredRoute out, double turn) {
+    return homeOutcome(own, out, turn)
+        .match(SteeredRoute::arrivalSeconds, why -> Double.POSITIVE_INFINITY);
+  }
+
+  private static Outcome<SteeredRoute> homeOutcome(LegSolver own, SteeredRoute out, double turn) {
+    double inside = Math.min(out.arrivalSeconds(), Math.max(out.departureSeconds(), turn));
+    return own.solve(wayHome(out, EpochSeconds.toInstant(inside)), inside, false);
+  }
+
+  private static Route wayHome(SteeredRoute out, Instant turn) {
+    Position here = out.at(turn);
+    List<Leg> legs = new ArrayList<>();
+    int passed = 0;
+    while (passed < out.legs().size() - 1 && turn.isAfter(out.timeAt(passed + 1))) {
+      passed++;
+    }
+    legs.add(RhumbLeg.between(here, out.route().legs().get(passed).start()));
+    for (int i = passed - 1; i >= 0; i--) {
+      legs.add(out.route().legs().get(i).reverse());
+    }
+    return Route.of(legs);
+  }
+
+  private static TurnPoint turnPoint(LegSolver own, SteeredRoute out, double turn) {
+    Instant time = EpochSeconds.toInstant(turn);
+    Position here = out.at(time);
+    return new TurnPoint(
+        time,
+        here,
+        RhumbLeg.between(here, out.route().start()).length(),
+        EpochSeconds.toInstant(home(own, out, turn)));
+  }
+
+  /** When one is back from so far out; infinite if that is not possible. */
+  private static double back(
+      LegSolver own, Position start, TrueBearing course, double departure, double metres) {
+    RhumbLeg leg = RhumbLeg.from(start, course, Distance.ofMetres(metres));
+    OptionalDouble turn = arrival(own, leg, departure);
+    return turn.isPresent()
+        ? arrival(own, leg.reverse(), turn.getAsDouble()).orElse(Double.POSITIVE_INFINITY)
+        : Double.POSITIVE_INFINITY;
+  }
+
+  private static OptionalDouble arrival(LegSolver own, Leg leg, double departure) {
+    return own.solve(leg, departure, false)
+        .match(
+            steered -> OptionalDouble.of(steered.arrivalSeconds()), why -> OptionalDouble.empty());
+  }
+
+  private static TurnPoint radiusPoint(
+      LegSolver own, Position start, TrueBearing course, double departure, double metres) {
+    RhumbLeg leg = RhumbLeg.from(start, course, Distance.ofMetres(metres));
+    double turn = arrival(own, leg, departure).orElse(departure);
+    return new TurnPoint(
+        EpochSeconds.toInstant(turn),
+        leg.end(),
+        leg.length(),
+        EpochSeconds.toInstant(back(own, start, course, departure, metres)));
+  }
+}
