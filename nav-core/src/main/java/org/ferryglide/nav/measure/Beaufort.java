@@ -21,7 +21,6 @@ import org.ferryglide.nav.note.TextFormatException;
  *
  * @param least the lower force, in [0, 12]
  * @param greatest the higher force, in [{@code least}, 12]
- * @see <a href="https://library.wmo.int/idurl/4/35713">WMO-No. 306</a>
  */
 public record Beaufort(int least, int greatest) implements Serializable {
 

@@ -10,8 +10,13 @@ package org.ferryglide.nav.steer;
  * target. The state is the drift to the east and north in metres.
  */
 final class DriftWalk extends Stepper {
-  /** How finely each piece is looked through for the first meeting. */
-  private static final int PARTS = 6;
+  /** The target is met when it is as close as this, metres; corrections do the rest. */
+  private static final double MET_METRES = 0.02;
+
+  /** The longest and the shortest stride through a piece, seconds. */
+  private static final double LONGEST_STRIDE = 600.0;
+
+  private static final double SHORTEST_STRIDE = 1.0;
 
   private final Motion motion;
   private double startTime;
@@ -112,12 +117,17 @@ final class DriftWalk extends Stepper {
   @Override
   boolean stepped(double fromTime, double from0, double from1, double fromRate0, double fromRate1) {
     double span = time - fromTime;
-    double before = fromTime;
-    for (int i = 1; i <= PARTS; i++) {
-      double part = i / (double) PARTS;
-      double now = fromTime + part * span;
-      double gap = gap(part, span, from0, from1, fromRate0, fromRate1, now);
-      if (gap <= 0.0) {
+    // The gap cannot close faster than this, so that no meeting lies within gap / closing.
+    double closing =
+        speed + 1.25 * Math.max(Math.hypot(fromRate0, fromRate1), Math.hypot(rate0, rate1));
+    double now = fromTime;
+    double gap = gap(0.0, span, from0, from1, fromRate0, fromRate1, now);
+    while (now < time) {
+      double stride = Math.min(LONGEST_STRIDE, Math.max(SHORTEST_STRIDE, gap / closing));
+      double before = now;
+      now = Math.min(time, now + stride);
+      gap = gap((now - fromTime) / span, span, from0, from1, fromRate0, fromRate1, now);
+      if (gap <= MET_METRES) {
         meet(before, now, fromTime, span, from0, from1, fromRate0, fromRate1);
         return true;
       }
@@ -129,7 +139,6 @@ final class DriftWalk extends Stepper {
         leastShortNorth = north;
         headingDegrees = Math.toDegrees(Math.atan2(targetEast - east, targetNorth - north));
       }
-      before = now;
     }
     return false;
   }
@@ -165,7 +174,7 @@ final class DriftWalk extends Stepper {
     while (late - early > 1e-3 * (1.0 + span * 1e-3)) {
       double middle = 0.5 * (early + late);
       double part = (middle - fromTime) / span;
-      if (gap(part, span, from0, from1, fromRate0, fromRate1, middle) <= 0.0) {
+      if (gap(part, span, from0, from1, fromRate0, fromRate1, middle) <= MET_METRES) {
         late = middle;
       } else {
         early = middle;

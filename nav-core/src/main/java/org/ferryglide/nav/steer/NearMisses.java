@@ -5,7 +5,8 @@ package org.ferryglide.nav.steer;
  * heading may hit it.
  */
 final class NearMisses extends HeadingPath {
-  private static final int PARTS = 6;
+  /** How far apart in time the path is looked at, seconds. */
+  private static final double LOOK_SECONDS = 100.0;
 
   /** A craft that cannot steer is at the target if it passes as close as this, metres. */
   private static final double AT_TARGET_METRES = 0.1;
@@ -77,8 +78,9 @@ final class NearMisses extends HeadingPath {
   boolean stepped(double fromTime, double from0, double from1, double fromRate0, double fromRate1) {
     super.stepped(fromTime, from0, from1, fromRate0, fromRate1);
     double span = time - fromTime;
-    for (int i = 1; i <= PARTS; i++) {
-      double part = i / (double) PARTS;
+    int looks = (int) Math.ceil(span / LOOK_SECONDS);
+    for (int i = 1; i <= looks; i++) {
+      double part = i / (double) looks;
       double now = fromTime + part * span;
       double square =
           square(

@@ -1,19 +1,26 @@
 package org.ferryglide.nav.steer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.FlowExplanation;
 import org.ferryglide.nav.water.StreamField;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 
 class CourseToSteerTest {
   private static final double PROMISED_METRES = 0.1;
@@ -78,6 +85,283 @@ class CourseToSteerTest {
       along += rate;
       time += 1.0;
     }
+  }
+
+  @Test
+  void aGeodesicTrackIsHeldAlongItsOwnLine() {
+    StreamField stream = HourlyStream.lines(NOON_SECONDS - 3600, EAST, NORTH);
+    Leg leg = GeodesicLeg.between(START, Position.ofDegrees(50.02, -3.75));
+    SteeredLeg held = solve(leg, 3.2, stream, Strategy.trackHeld());
+    for (TrackPoint point : held.groundTrack().pointsEvery(300)) {
+      Leg here = GeodesicLeg.between(START, point.position());
+      if (here.length().metres() > 100.0) { // on the geodesic the first course is the same
+        assertEquals(
+            0.0, leg.initialCourse().turnTo(here.initialCourse()), 0.001, point.toString());
+      }
+    }
+    assertEquals(0.0, held.greatestOffLine().distance().metres(), 0.01);
+  }
+
+  @Test
+  void aStreamThatOnlyFlowsPastAPlaceIsMetThere() {
+    // 4 kn across in the middle third of the way alone, from 1230 to 1330
+    StreamField race = race(NOON_SECONDS + 1800, NOON_SECONDS + 5400, 4.0);
+    RhumbLeg leg = leg(0, 3);
+    CourseToSteer solver =
+        CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3)), race)
+            .withStrategy(Strategy.trackHeld())
+            .withLimits(SteeringLimits.NONE);
+    NotPossible why = solver.solve(leg, NOON).notPossible().orElseThrow();
+    assertEquals(Reason.CROSS_STREAM, why.reason());
+    assertEquals(NOON.plusSeconds(1800), why.when().orElseThrow());
+  }
+
+  /** A strong stream across the middle of a leg to the north, while it lasts, in knots. */
+  private static StreamField race(double from, double until, double knots) {
+    return new StreamField() {
+      @Override
+      public boolean sample(double lat, double lon, double time, double[] out, int offset) {
+        double milesOut = (lat - 50.0) * 60.0;
+        boolean on = milesOut > 1.0 && milesOut < 2.0 && time >= from && time < until;
+        out[offset] = on ? knots * Speed.METRES_PER_SECOND_PER_KNOT : 0.0;
+        out[offset + 1] = 0.0;
+        return true;
+      }
+
+      @Override
+      public double nextSeamAfter(double time) {
+        return time < from ? from : time < until ? until : Double.POSITIVE_INFINITY;
+      }
+    };
+  }
+
+  @Test
+  void aLateStrongStreamStopsTheFasterPaddlerAndMissesTheSlower() {
+    // the race across the middle third runs from 1221 to 1223: at 3 kn the paddler is in it by
+    // then,
+    // at 2.6 kn still short of it
+    StreamField race = race(NOON_SECONDS + 1260, NOON_SECONDS + 1380, 4.0);
+    RhumbLeg leg = leg(0, 3);
+    CourseToSteer fast =
+        CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3)), race)
+            .withStrategy(Strategy.trackHeld());
+    assertEquals(Reason.CROSS_STREAM, fast.solve(leg, NOON).notPossible().orElseThrow().reason());
+    assertTrue(fast.withCraft(Craft.ofSpeed(Speed.ofKnots(2.6))).solve(leg, NOON).isSolved());
+  }
+
+  @Test
+  void theBowKeptOnTheTargetCostsWhatTheClosedFormSays() {
+    // T = D (v - a) / (v^2 - u^2), a the stream toward the target: 1.077 h and 0.555 h, plane
+    StreamField across =
+        StreamField.steady(Velocity.ofSetAndRate(TrueBearing.ofDegrees(90), Speed.ofKnots(3)));
+    // on the equator, where the meridians do not turn east under the craft
+    RhumbLeg leg =
+        RhumbLeg.from(
+            Position.ofDegrees(0, 0), TrueBearing.ofDegrees(0), Distance.ofNauticalMiles(1));
+    double chased = hours(solve(leg, 3.5, across, Strategy.bowOnTarget()));
+    double ferried = hours(solve(leg, 3.5, across, Strategy.trackHeld()));
+    assertEquals(3.5 / (3.5 * 3.5 - 9.0), chased, 1e-6);
+    assertEquals(1.0 / Math.sqrt(3.5 * 3.5 - 9.0), ferried, 1e-6);
+  }
+
+  @Test
+  void theBowKeptOnTheTargetNeverGetsThereInAStreamTooStrong() {
+    StreamField across =
+        StreamField.steady(Velocity.ofSetAndRate(TrueBearing.ofDegrees(90), Speed.ofKnots(3)));
+    NotPossible why =
+        CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(2.9)), across)
+            .withStrategy(Strategy.bowOnTarget())
+            .withLimits(SteeringLimits.NONE)
+            .solve(leg(0, 1), NOON)
+            .notPossible()
+            .orElseThrow();
+    assertEquals(Reason.ADVERSE_STREAM, why.reason());
+  }
+
+  @Test
+  void newHeadingsBringTheCraftBackOntoTheLine() {
+    StreamField stream = HourlyStream.lines(NOON_SECONDS - 3600, EAST, NORTH);
+    RhumbLeg leg = leg(200, 10);
+    SteeredLeg steered = solve(leg, 3.2, stream, Strategy.newHeadingEvery(Duration.ofHours(1)));
+    assertHit(steered, 3.2, stream);
+    assertEquals(4, steered.headings().size());
+    LegFrame frame = new LegFrame(leg);
+    for (TimedHeading change : steered.headings()) {
+      Position there = steered.groundTrack().at(change.from());
+      assertEquals(
+          0.0, frame.offLine(there.latitudeDegrees(), there.longitudeDegrees()), PROMISED_METRES);
+    }
+    List<Instant> times = List.of(NOON.minusSeconds(60), NOON.plusSeconds(5000));
+    SteeredLeg given = solve(leg, 3.2, stream, Strategy.newHeadingsAt(times));
+    assertEquals(2, given.headings().size());
+    assertEquals(times.get(1), given.headings().get(1).from());
+    assertHit(given, 3.2, stream);
+  }
+
+  @Test
+  void zeroSpeedArrivesOnlyWhereTheStreamCarries() {
+    StreamField north = StreamField.steady(Velocity.ofEastAndNorth(0.0, 1.0));
+    Leg leg = leg(0, 1);
+    for (Strategy strategy : new Strategy[] {Strategy.oneHeading(), Strategy.trackHeld()}) {
+      SteeredLeg drifted = solve(leg, 0, north, strategy);
+      assertEquals(1852.0, drifted.time().toMillis() / 1000.0, 0.1, strategy.words());
+    }
+    CourseToSteer still = CourseToSteer.with(Craft.ofSpeed(Speed.ZERO), StreamField.slack());
+    assertEquals(Reason.NO_PROGRESS, still.solve(leg, NOON).notPossible().orElseThrow().reason());
+    CourseToSteer across =
+        CourseToSteer.with(
+            Craft.ofSpeed(Speed.ZERO), StreamField.steady(Velocity.ofEastAndNorth(1.0, 1.0)));
+    assertEquals(Reason.CROSS_STREAM, across.solve(leg, NOON).notPossible().orElseThrow().reason());
+  }
+
+  @Test
+  void theStreamAheadOrAsternLeavesTheHeadingOnTheCourse() {
+    for (double north : new double[] {1.0, -1.0}) {
+      StreamField stream = StreamField.steady(Velocity.ofEastAndNorth(0.0, north));
+      for (Strategy strategy : new Strategy[] {Strategy.oneHeading(), Strategy.trackHeld()}) {
+        SteeredLeg steered = solve(leg(0, 3), 3, stream, strategy);
+        assertEquals(0.0, TrueBearing.ofDegrees(0).turnTo(steered.courseToSteer()), 1e-6);
+      }
+    }
+  }
+
+  @Test
+  void theReasonsNameTheirFigures() {
+    Leg leg = leg(0, 5);
+    Craft slow = Craft.ofSpeed(Speed.ofKnots(2));
+    NotPossible cross =
+        why(
+            slow,
+            StreamField.steady(Velocity.ofSetAndRate(TrueBearing.ofDegrees(90), Speed.ofKnots(3))),
+            leg);
+    assertEquals(Reason.CROSS_STREAM, cross.reason());
+    assertEquals(1.0, cross.shortBy().orElseThrow().knots(), 0.1);
+    NotPossible adverse =
+        why(
+            slow,
+            StreamField.steady(Velocity.ofSetAndRate(TrueBearing.ofDegrees(180), Speed.ofKnots(3))),
+            leg);
+    assertEquals(Reason.ADVERSE_STREAM, adverse.reason());
+    NotPossible far = why(slow, StreamField.slack(), leg(0, 60));
+    assertEquals(Reason.BEYOND_HORIZON, far.reason());
+    assertEquals(0.5, far.shortBy().orElseThrow().knots(), 0.001);
+    NotPossible unknown =
+        why(slow, HourlyStream.lines(NOON_SECONDS, new double[3], new double[3]), leg(0, 10));
+    assertEquals(Reason.NO_DATA, unknown.reason());
+    assertEquals(
+        NOON.plusSeconds(7200).getEpochSecond(), unknown.when().orElseThrow().getEpochSecond(), 1);
+    assertTrue(unknown.shortBy().isEmpty());
+    assertTrue(
+        unknown.message().startsWith("the stream or wind is not known there and then, at 2026"),
+        unknown.message());
+  }
+
+  private static NotPossible why(Craft craft, StreamField stream, Leg leg) {
+    return CourseToSteer.with(craft, stream).solve(leg, NOON).notPossible().orElseThrow();
+  }
+
+  @Test
+  void aCrossStreamAboveHalfWarnsAndAboveFourFifthsIsRefused() {
+    // sines of the ferry angle: 1.8 / 3.5 = 0.51 and 2.9 / 3.5 = 0.83
+    Leg leg = leg(0, 2);
+    Craft craft = Craft.ofSpeed(Speed.ofKnots(3.5));
+    for (Strategy strategy : new Strategy[] {Strategy.oneHeading(), Strategy.trackHeld()}) {
+      SteeredLeg warned = cross(craft, 1.8).withStrategy(strategy).solve(leg, NOON).orElseThrow();
+      assertEquals(1.8 / 3.5, warned.crossStreamShare(), 1e-4);
+      assertEquals(3.5 - 1.8, warned.reserve().knots(), 1e-3);
+      assertEquals("steer.little-reserve", warned.notes().get(0).code());
+      assertEquals(
+          "The stream across takes 51 % of the craft's speed; little is left if it runs harder than"
+              + " foreseen.",
+          warned.notes().get(0).text());
+      NotPossible refused =
+          cross(craft, 2.9).withStrategy(strategy).solve(leg, NOON).notPossible().orElseThrow();
+      assertEquals(Reason.NO_RESERVE, refused.reason());
+      assertEquals(2.9 / 0.8 - 3.5, refused.shortBy().orElseThrow().knots(), 1e-3);
+      assertTrue(
+          cross(craft, 2.9)
+              .withStrategy(strategy)
+              .withLimits(SteeringLimits.of(0.5, 0.9))
+              .solve(leg, NOON)
+              .isSolved());
+      assertTrue(
+          cross(craft, 1.7)
+              .withStrategy(strategy)
+              .solve(leg, NOON)
+              .orElseThrow()
+              .notes()
+              .isEmpty());
+    }
+  }
+
+  private static CourseToSteer cross(Craft craft, double knots) {
+    return CourseToSteer.with(
+        craft,
+        StreamField.steady(Velocity.ofSetAndRate(TrueBearing.ofDegrees(90), Speed.ofKnots(knots))));
+  }
+
+  @Test
+  void theNotesOfTheStreamTravelWithTheAnswer() {
+    StreamField noted =
+        new StreamField() {
+          @Override
+          public boolean sample(double lat, double lon, double time, double[] out, int offset) {
+            out[offset] = 0.1;
+            out[offset + 1] = 0.0;
+            return true;
+          }
+
+          @Override
+          public FlowExplanation explain(Position position, Instant instant) {
+            return new FlowExplanation(
+                List.of(), List.of(Note.information("stream.interpolated", "Between two hours.")));
+          }
+        };
+    SteeredLeg steered = solve(leg(0, 5), 3, noted, Strategy.oneHeading());
+    assertEquals(1, steered.notes().size());
+    assertEquals("stream.interpolated", steered.notes().get(0).code());
+  }
+
+  @Test
+  void badOptionsAreRefusedByName() {
+    CourseToSteer solver = CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3)), StreamField.slack());
+    assertEquals(
+        "longest duration must be above PT0S and at most 366 days, but was PT0S",
+        refusal(() -> solver.withLongestDuration(Duration.ZERO)));
+    assertEquals(
+        "limits must satisfy 0 <= warn above <= refuse above <= 1, but were 0.9 and 0.8",
+        refusal(() -> SteeringLimits.of(0.9, 0.8)));
+    assertEquals(
+        "interval between headings must be at least PT1S, but was PT0S",
+        refusal(() -> Strategy.newHeadingEvery(Duration.ZERO)));
+    assertEquals(
+        "times of new headings must ascend, but 2026-06-01T12:00:00Z follows 2026-06-01T12:00:00Z",
+        refusal(() -> Strategy.newHeadingsAt(List.of(NOON, NOON))));
+    assertEquals(
+        "a leg to steer must lie within 89 degrees of the equator, but an end is at latitude 89.5",
+        refusal(
+            () ->
+                solver.solve(
+                    RhumbLeg.between(Position.ofDegrees(88, 0), Position.ofDegrees(89.5, 0)),
+                    NOON)));
+    assertEquals(
+        "time must be in [2026-06-01T12:00:00Z, 2026-06-01T12:20:00Z], but was"
+            + " 2026-06-01T11:59:59Z",
+        refusal(
+            () ->
+                solver
+                    .solve(leg(90, 1), NOON)
+                    .orElseThrow()
+                    .groundTrack()
+                    .at(NOON.minusSeconds(1))));
+  }
+
+  private static String refusal(Executable bad) {
+    return assertThrows(IllegalArgumentException.class, bad).getMessage();
+  }
+
+  private static double hours(SteeredLeg steered) {
+    return steered.time().toMillis() / 3.6e6;
   }
 
   @Test
