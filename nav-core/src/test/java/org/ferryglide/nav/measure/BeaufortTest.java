@@ -84,7 +84,7 @@ class BeaufortTest {
     TextFormatException wrong =
         assertThrows(TextFormatException.class, () -> Beaufort.parse("5 or 4"));
     assertEquals(5, wrong.index());
-    assertTrue(wrong.getMessage().contains("the higher force must come second"));
+    assertTrue(String.valueOf(wrong.getMessage()).contains("the higher force must come second"));
   }
 
   @Test

@@ -220,8 +220,9 @@ class CourseToSteerProperties {
   @Property(tries = 60)
   void timeReversedTheSameHeadingLeadsBack(@ForAll("passages") Passage passage) {
     Assume.that(passage.rate() < 0.95 * passage.knots()); // else there may be an earlier way back
-    SteeredLeg out = passage.solve(Strategy.oneHeading()).solved().orElse(null);
-    Assume.that(out != null);
+    Outcome<SteeredLeg> outcome = passage.solve(Strategy.oneHeading());
+    Assume.that(outcome.isSolved());
+    SteeredLeg out = outcome.orElseThrow();
     double arrival = EpochSeconds.of(out.arrival());
     StreamField forward = passage.stream();
     StreamField backward =

@@ -357,7 +357,7 @@ class CourseToSteerTest {
   }
 
   private static String refusal(Executable bad) {
-    return assertThrows(IllegalArgumentException.class, bad).getMessage();
+    return String.valueOf(assertThrows(IllegalArgumentException.class, bad).getMessage());
   }
 
   private static double hours(SteeredLeg steered) {
