@@ -45,7 +45,7 @@ public final class CourseToSteer implements Serializable {
   private static final long serialVersionUID = 1L;
 
   /** How long a leg may take unless told otherwise. */
-  public static final Duration USUAL_LONGEST_DURATION = Duration.ofHours(24);
+  public static final Duration USUAL_LONGEST_DURATION = Duration.ofDays(1);
 
   private final Craft craft;
   private final StreamField stream;

@@ -72,7 +72,7 @@ public final class SteadyTriangle {
       out[offset + 1] = Double.NaN;
       return finding;
     }
-    out[offset] = Angles.reduced(courseDegrees - ferryAngleDegrees(across, waterSpeed));
+    out[offset] = reduced(courseDegrees - ferryAngleDegrees(across, waterSpeed));
     out[offset + 1] = speedMadeGood(along, across, waterSpeed);
     return SOLVED;
   }
@@ -109,7 +109,7 @@ public final class SteadyTriangle {
       out[offset + 1] = Double.NaN;
       return false;
     }
-    out[offset] = Angles.reduced(courseDegrees + 180.0 + ferryAngleDegrees(across, waterSpeed));
+    out[offset] = reduced(courseDegrees + 180.0 + ferryAngleDegrees(across, waterSpeed));
     out[offset + 1] = excess / (along + root);
     return true;
   }
@@ -145,7 +145,7 @@ public final class SteadyTriangle {
       boolean solved = finding(along, across, waterSpeed[i]) == SOLVED;
       waterTrackDegrees[i] =
           solved
-              ? Angles.reduced(courseDegrees[i] - ferryAngleDegrees(across, waterSpeed[i]))
+              ? reduced(courseDegrees[i] - ferryAngleDegrees(across, waterSpeed[i]))
               : Double.NaN;
       speedMadeGood[i] = solved ? speedMadeGood(along, across, waterSpeed[i]) : Double.NaN;
     }
@@ -183,9 +183,18 @@ public final class SteadyTriangle {
     return spare / (root - along);
   }
 
-  /** How far the water track must lie to the left of the course, degrees. */
+  /**
+   * How far the water track must lie to the left of the course, degrees. The arc sine by way of the
+   * other side of the triangle: well conditioned near a right angle, and quicker.
+   */
   static double ferryAngleDegrees(double across, double waterSpeed) {
-    return across == 0.0 ? 0.0 : Math.toDegrees(Math.asin(across / waterSpeed));
+    double root = Math.sqrt((waterSpeed - across) * (waterSpeed + across));
+    return Math.toDegrees(Math.atan2(across, root));
+  }
+
+  /** An angle that is seldom more than a turn out, in [0, 360). */
+  private static double reduced(double degrees) {
+    return degrees >= 0.0 && degrees < 360.0 ? degrees + 0.0 : Angles.reduced(degrees);
   }
 
   /** The least speed through the water that holds the course and does not lose ground along it. */

@@ -70,7 +70,7 @@ class CourseToSteerProperties {
     CourseToSteer solver() {
       return CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(knots)), stream())
           .withLimits(SteeringLimits.NONE)
-          .withLongestDuration(Duration.ofHours(24));
+          .withLongestDuration(Duration.ofDays(1));
     }
 
     Outcome<SteeredLeg> solve(Strategy strategy) {
@@ -275,7 +275,7 @@ class CourseToSteerProperties {
           CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(passage.knots() / 2)), halved)
               .withStrategy(strategy)
               .withLimits(SteeringLimits.NONE)
-              .withLongestDuration(Duration.ofHours(48))
+              .withLongestDuration(Duration.ofDays(2))
               .solve(passage.leg(), NOON);
       assertEquals(whole.isSolved(), half.isSolved());
       if (whole.isSolved()) {

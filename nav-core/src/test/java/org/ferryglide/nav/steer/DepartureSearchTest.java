@@ -1,0 +1,203 @@
+package org.ferryglide.nav.steer;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.water.WaterLevel;
+import org.junit.jupiter.api.Test;
+
+class DepartureSearchTest {
+  private static final Instant MIDNIGHT = Instant.parse("2026-06-01T00:00:00Z");
+  private static final double START = EpochSeconds.of(MIDNIGHT);
+  private static final double KNOT = Speed.METRES_PER_SECOND_PER_KNOT;
+
+  /** 4 NM to the north, then 4 NM to the east. */
+  private static final Route ROUTE =
+      Route.ofRhumbLegs(
+          Position.ofDegrees(55, -6),
+          Position.ofDegrees(55 + 4.0 / 60, -6),
+          Position.ofDegrees(55 + 4.0 / 60, -6 + 7.0 / 60));
+
+  /** North and south by turns, up to 3.2 kn, slack at midnight and every 6.21 h after it. */
+  private static StreamField tide() {
+    return new StreamField() {
+      @Override
+      public boolean sample(double lat, double lon, double time, double[] out, int offset) {
+        out[offset] = 0.0;
+        out[offset + 1] = 3.2 * KNOT * Math.sin((time - START) * 2 * Math.PI / 44712);
+        return true;
+      }
+
+      @Override
+      public boolean isUniform() {
+        return true;
+      }
+    };
+  }
+
+  private static CourseToSteer solver() {
+    return CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3)), tide())
+        .withStrategy(Strategy.trackHeld());
+  }
+
+  private static Departures day(Condition... conditions) {
+    DepartureSearch search = DepartureSearch.of(solver(), ROUTE).withStep(Duration.ofMinutes(5));
+    for (Condition condition : conditions) {
+      search = search.withCondition(condition);
+    }
+    return search.between(MIDNIGHT, MIDNIGHT.plus(Duration.ofDays(1)));
+  }
+
+  @Test
+  void everyDepartureIsTold() {
+    Departures departures = day();
+    assertEquals(24 * 12 + 1, departures.all().size());
+    assertEquals(MIDNIGHT.plusSeconds(300), departures.all().get(1).time());
+    for (Departure departure : departures.all()) {
+      assertEquals(departure.outcome().isSolved(), departure.isFit());
+      Outcome<SteeredRoute> alone = solver().solve(ROUTE, departure.time());
+      assertEquals(alone.isSolved(), departure.isFit());
+    }
+  }
+
+  @Test
+  void theEdgesOfWindowsAreThoseOfASecond() {
+    List<TimeSpan> windows = day().windows();
+    assertFalse(windows.isEmpty());
+    for (TimeSpan window : windows) {
+      if (window.from().isAfter(MIDNIGHT)) {
+        assertTrue(solver().solve(ROUTE, window.from()).isSolved());
+        assertFalse(solver().solve(ROUTE, window.from().minusMillis(1100)).isSolved());
+      }
+      if (window.until().isBefore(MIDNIGHT.plus(Duration.ofDays(1)))) {
+        assertTrue(solver().solve(ROUTE, window.until()).isSolved());
+        assertFalse(solver().solve(ROUTE, window.until().plusMillis(1100)).isSolved());
+      }
+    }
+  }
+
+  @Test
+  void theBestAreNoWorseThanASearchEveryTwentySeconds() {
+    Departures departures = day();
+    double earliest = Double.POSITIVE_INFINITY;
+    double effort = Double.POSITIVE_INFINITY;
+    double reserve = 0.0;
+    for (int i = 0; i <= 24 * 180; i++) {
+      SteeredRoute steered =
+          solver().solve(ROUTE, MIDNIGHT.plusSeconds(i * 20L)).solved().orElse(null);
+      if (steered != null) {
+        earliest = Math.min(earliest, steered.arrivalSeconds());
+        effort = Math.min(effort, steered.effort().metres());
+        reserve = Math.max(reserve, steered.reserve().metresPerSecond());
+      }
+    }
+    assertTrue(
+        departures.earliestArrival().orElseThrow().outcome().orElseThrow().arrivalSeconds()
+            <= earliest + 1.0);
+    assertTrue(
+        departures.leastEffort().orElseThrow().outcome().orElseThrow().effort().metres()
+            <= effort + 0.01);
+    assertTrue(
+        departures.mostReserve().orElseThrow().outcome().orElseThrow().reserve().metresPerSecond()
+            >= reserve - 1e-4);
+  }
+
+  @Test
+  void allCoresFindTheSame() {
+    DepartureSearch one = DepartureSearch.of(solver(), ROUTE);
+    Instant until = MIDNIGHT.plus(Duration.ofHours(30));
+    assertEquals(
+        one.between(MIDNIGHT, until).all(), one.withParallel(true).between(MIDNIGHT, until).all());
+  }
+
+  @Test
+  void conditionsNarrowTheWindows() {
+    Instant sunrise = MIDNIGHT.plus(Duration.ofHours(5));
+    Instant sunset = MIDNIGHT.plus(Duration.ofHours(20));
+    Condition daylight = Condition.during("daylight", List.of(TimeSpan.of(sunrise, sunset)));
+    Condition arrival = Condition.arriveBy(MIDNIGHT.plus(Duration.ofHours(18)));
+    Departures departures = day(daylight, arrival);
+    assertEquals(List.of(daylight, arrival), departures.conditions());
+    for (TimeSpan window : departures.windows()) {
+      assertFalse(window.from().isBefore(sunrise));
+      assertFalse(
+          solver()
+              .solve(ROUTE, window.until())
+              .orElseThrow()
+              .arrival()
+              .isAfter(MIDNIGHT.plus(Duration.ofHours(18))));
+    }
+    Departure early = departures.all().get(12); // 0100, before sunrise
+    if (early.outcome().isSolved()) {
+      assertEquals(-4 * 3600.0, early.margins()[0], 1e-6);
+    }
+    assertFalse(early.isFit());
+  }
+
+  @Test
+  void depthStreamAndReserveAreMargins() {
+    WaterLevel level =
+        new WaterLevel() {
+          @Override
+          public double heightMetres(double time) {
+            return 2.0 + 2.0 * Math.cos((time - START) * 2 * Math.PI / 44712);
+          }
+
+          @Override
+          public String datum() {
+            return "chart datum";
+          }
+        };
+    Instant four = MIDNIGHT.plus(Duration.ofHours(4));
+    SteeredRoute passage = solver().solve(ROUTE, four).orElseThrow();
+    Condition bar = Condition.depthAtLeast("the bar", 1, level, -1.0, 0.5);
+    assertEquals("depth at the bar", bar.name());
+    assertEquals("metres", bar.unit());
+    assertEquals(
+        level.heightMetres(EpochSeconds.of(passage.timeAt(1))) - 1.5, bar.margin(passage), 1e-9);
+    Condition quiet = Condition.streamAtMost(tide(), Speed.ofKnots(3.0));
+    double fastest = 0.0;
+    for (double t = START + 4 * 3600; t <= passage.arrivalSeconds(); t += 60) {
+      fastest = Math.max(fastest, 3.2 * Math.abs(Math.sin((t - START) * 2 * Math.PI / 44712)));
+    }
+    assertEquals((3.0 - fastest) * KNOT, quiet.margin(passage), 0.02);
+    Condition spare = Condition.reserveAtLeast(Speed.ofKnots(1));
+    assertEquals(passage.reserve().metresPerSecond() - KNOT, spare.margin(passage), 1e-12);
+    assertTrue(Condition.of("any", "units", any -> 0.0).isMet(passage));
+    assertFalse(Condition.of("unknown", "units", any -> Double.NaN).isMet(passage));
+  }
+
+  @Test
+  void aSearchThatFindsNothingSaysSo() {
+    Departures none = day(Condition.of("never", "units", passage -> -1.0));
+    assertTrue(none.windows().isEmpty());
+    assertTrue(none.earliestArrival().isEmpty());
+    assertTrue(none.leastEffort().isEmpty());
+    assertTrue(none.mostReserve().isEmpty());
+  }
+
+  @Test
+  void badSearchesAreRefused() {
+    DepartureSearch search = DepartureSearch.of(solver(), ROUTE);
+    assertEquals(
+        "step must be at least PT1S, but was PT0S",
+        assertThrows(IllegalArgumentException.class, () -> search.withStep(Duration.ZERO))
+            .getMessage());
+    assertEquals(
+        "the last departure must not be before the first, nor more than 1000000 steps later, but"
+            + " they were from 2026-06-01T00:00:00Z until 2026-05-31T23:50:00Z",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> search.between(MIDNIGHT, MIDNIGHT.minusSeconds(600)))
+            .getMessage());
+  }
+}
