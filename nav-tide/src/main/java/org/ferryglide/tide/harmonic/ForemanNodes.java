@@ -4,8 +4,8 @@ import java.util.List;
 import org.ferryglide.nav.note.Arguments;
 
 /**
- * Nodal corrections after Foreman, Pacific Marine Science Report 77-10 (1977), section 2.3: the
- * close satellites of a main constituent, added as vectors.
+ * Nodal corrections after Foreman, Pacific Marine Science Report 77-10 (1977): the close satellites
+ * of a main constituent, added as vectors.
  */
 final class ForemanNodes implements NodalScheme {
 

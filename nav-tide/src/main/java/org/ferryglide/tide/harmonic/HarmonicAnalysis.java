@@ -171,9 +171,9 @@ public final class HarmonicAnalysis implements Serializable {
   }
 
   /**
-   * Inference by correcting the fit afterwards, as Foreman (1977), section 2.3.4, does, instead of
-   * within the fit. Only for agreement with analyses made that way: within the fit is more exact,
-   * in a record with gaps above all.
+   * Inference by correcting the fit afterwards, as Foreman (1977) does, instead of within the fit.
+   * Only for agreement with analyses made that way: within the fit is more exact, in a record with
+   * gaps above all.
    *
    * @return the options
    */

@@ -115,7 +115,7 @@ public final class HarmonicFit implements Serializable {
   }
 
   /**
-   * Candidates that the record is too short to tell apart.
+   * Candidates that the record is too short, or its steps too long, to tell apart.
    *
    * @return unmodifiable list
    */

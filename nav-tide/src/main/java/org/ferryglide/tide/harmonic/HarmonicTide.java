@@ -24,8 +24,8 @@ import org.ferryglide.tide.height.TideTable;
  * }</pre>
  *
  * <p>With an agency's own constants and its own convention it gives the agency's own heights to
- * what they are printed to: against official US predictions 0.6 mm rms and at most 1.5 mm, high and
- * low water to the minute.
+ * what they are printed to: against a day of official US predictions at 31 stations 0.39 mm rms and
+ * at most 1.05 mm, high and low water to the minute.
  */
 public final class HarmonicTide implements TideCurve, Serializable {
 

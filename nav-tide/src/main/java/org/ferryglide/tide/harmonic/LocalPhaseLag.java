@@ -7,8 +7,8 @@ import org.ferryglide.nav.note.Arguments;
  * A phase lag counted from the angle at the station's own meridian, written κ: how long after the
  * mean moon's passage over the place the constituent's high water comes.
  *
- * <p>G = κ - (species) × (longitude, east positive), after Schureman (1958), paragraph 226, who
- * counts longitude west.
+ * <p>G = κ - (species) × (longitude, east positive), after Schureman (1958), who counts longitude
+ * west.
  *
  * <pre>{@code
  * PhaseLag lag = new LocalPhaseLag(330.1, -71.05);

@@ -8,8 +8,8 @@ package org.ferryglide.tide.harmonic;
  * Constituent own = Constituent.ofDoodson("SIG1", "127.555", 3, NodeFamily.O1);
  * }</pre>
  *
- * <p>The formulas are those of Schureman (1958), pages 24 to 44, quoted at {@link SchuremanNodes}.
- * A compound needs none: it takes those of its parts.
+ * <p>The formulas are those of Schureman (1958), quoted at {@link SchuremanNodes}. A compound needs
+ * none: it takes those of its parts.
  */
 public enum NodeFamily {
   /** Not touched by the moon's node: S2, P1, SA and all other tides of the sun. */

@@ -10,7 +10,7 @@ import org.ferryglide.nav.note.Arguments;
  * what an analysis of a record in zone time gives, often written g, or κ′.
  *
  * <p>G = g - (speed in degrees an hour) × (hours that the zone is ahead of UTC), after Schureman
- * (1958), paragraph 226, with his west longitudes turned to offsets ahead of UTC.
+ * (1958), with his west longitudes turned to offsets ahead of UTC.
  *
  * <pre>{@code
  * PhaseLag lag = new ZonePhaseLag(77.7, ZoneOffset.ofHours(-7));

@@ -8,7 +8,11 @@ final class DirectSum {
 
   /** Corrections of the middle of the year, V of 1 January, then a steady advance. */
   static double midYear(HarmonicConstants constants, double seconds) {
-    int year = CalendarYears.yearOf(seconds);
+    return ofYear(constants, CalendarYears.yearOf(seconds), seconds);
+  }
+
+  /** The same with the corrections and V of a given year, within it or beyond. */
+  static double ofYear(HarmonicConstants constants, int year, double seconds) {
     double start = CalendarYears.startSeconds(year);
     double middle = 0.5 * (start + CalendarYears.startSeconds(year + 1));
     List<Constituent> constituents = constants.constituents();
