@@ -33,8 +33,8 @@ import org.ferryglide.tide.harmonic.NodalScheme;
  * Optional<Velocity> atNine = stream.at(Instant.parse("2026-06-01T09:00:00Z"));
  * }</pre>
  *
- * <p>With an agency's constants and its convention the official velocities are reproduced to the
- * 0.1 cm/s they are printed to (measured over one day at one station).
+ * <p>With an agency's constants and its convention the official velocities, printed to 0.1 cm/s,
+ * are met within 0.07 cm/s, 0.03 cm/s rms (measured over 241 values of one day at one US station).
  */
 public final class HarmonicStream implements StreamCurve, Serializable {
   private static final long serialVersionUID = 1L;

@@ -187,12 +187,32 @@ public final class StationField implements StreamField, Serializable {
     for (int i = 0; i < weights.length; i++) {
       if (weights[i] > 0.0) {
         sources.add(new FlowExplanation.Source(places.station(i).name(), weights[i]));
-        notes.addAll(places.curve(i).explain(instant).notes());
+        addOnce(places.curve(i).explain(instant).notes(), notes);
       }
     }
     addCutOff(latitude, longitude, notes);
     sources.sort((a, b) -> Double.compare(b.weight(), a.weight()));
     return new FlowExplanation(sources, notes);
+  }
+
+  /** Adds notes; one that several stations have stands once and names them all. */
+  private static void addOnce(List<Note> more, List<Note> notes) {
+    for (Note note : more) {
+      int same = 0;
+      while (same < notes.size() && !notes.get(same).text().equals(note.text())) {
+        same++;
+      }
+      if (same == notes.size()) {
+        notes.add(note);
+      } else {
+        Note first = notes.get(same);
+        String names = first.data().getOrDefault("station", "");
+        String name = note.data().getOrDefault("station", "");
+        if (!name.isEmpty()) {
+          notes.set(same, first.with("station", names.isEmpty() ? name : names + "; " + name));
+        }
+      }
+    }
   }
 
   private void addCutOff(double latitude, double longitude, List<Note> notes) {
@@ -208,5 +228,11 @@ public final class StationField implements StreamField, Serializable {
                   "stream.cut-off", "Stations behind a shore were not asked: " + names + ".")
               .with("stations", String.join("; ", names)));
     }
+  }
+
+  /** The rule and the stations. */
+  @Override
+  public String toString() {
+    return kind + " of " + stations();
   }
 }

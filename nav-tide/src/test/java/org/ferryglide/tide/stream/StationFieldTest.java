@@ -279,4 +279,14 @@ class StationFieldTest {
   private static String message(org.junit.jupiter.api.function.Executable call) {
     return String.valueOf(assertThrows(IllegalArgumentException.class, call).getMessage());
   }
+
+  @Test
+  void aNoteOfSeveralStationsStandsOnceAndNamesThem() {
+    StationField field = StationField.inverseDistance(List.of(A, B), TEN_MILES);
+    FlowExplanation explanation =
+        field.explain(Position.ofDegrees(50.05, -5.0), StreamSamples.afterHigh(1));
+    assertEquals(List.of("stream.between-stations", "stream.interpolated"), codes(explanation));
+    assertEquals("A; B", explanation.notes().get(1).data().get("station"));
+    assertTrue(field.toString().startsWith("INVERSE_DISTANCE of [A at 50.0"), field.toString());
+  }
 }
