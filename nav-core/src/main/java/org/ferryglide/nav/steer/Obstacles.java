@@ -1,0 +1,110 @@
+package org.ferryglide.nav.steer;
+
+import java.util.List;
+import org.ferryglide.nav.position.Position;
+
+/** Land or anything else that a path may not cross: closed polygons with straight map edges. */
+final class Obstacles {
+  /** Latitudes and longitudes of each polygon in turn, radians. */
+  private final double[][] latitudes;
+
+  private final double[][] longitudes;
+
+  private Obstacles(double[][] latitudes, double[][] longitudes) {
+    this.latitudes = latitudes;
+    this.longitudes = longitudes;
+  }
+
+  static Obstacles none() {
+    return new Obstacles(new double[0][], new double[0][]);
+  }
+
+  static Obstacles of(List<List<Position>> polygons) {
+    double[][] latitudes = new double[polygons.size()][];
+    double[][] longitudes = new double[polygons.size()][];
+    for (int i = 0; i < latitudes.length; i++) {
+      List<Position> corners = polygons.get(i);
+      if (corners.size() < 3) {
+        throw new IllegalArgumentException(
+            "obstacle " + (i + 1) + " must have at least 3 corners, but had " + corners.size());
+      }
+      latitudes[i] =
+          corners.stream().mapToDouble(p -> Math.toRadians(p.latitudeDegrees())).toArray();
+      longitudes[i] =
+          corners.stream().mapToDouble(p -> Math.toRadians(p.longitudeDegrees())).toArray();
+    }
+    return new Obstacles(latitudes, longitudes);
+  }
+
+  boolean isEmpty() {
+    return latitudes.length == 0;
+  }
+
+  int count() {
+    return latitudes.length;
+  }
+
+  double[] latitudes(int polygon) {
+    return latitudes[polygon];
+  }
+
+  double[] longitudes(int polygon) {
+    return longitudes[polygon];
+  }
+
+  /** Whether a short straight step crosses an edge. */
+  boolean blocks(double latitude, double longitude, double toLatitude, double toLongitude) {
+    for (int p = 0; p < latitudes.length; p++) {
+      double[] lat = latitudes[p];
+      double[] lon = longitudes[p];
+      for (int i = 0, j = lat.length - 1; i < lat.length; j = i++) {
+        // every longitude as seen from the first point of the step, so that the date line is
+        // nothing
+        double east = near(toLongitude - longitude);
+        double north = toLatitude - latitude;
+        double eastI = near(lon[i] - longitude);
+        double northI = lat[i] - latitude;
+        double eastJ = near(lon[j] - longitude);
+        double northJ = lat[j] - latitude;
+        double sideI = east * northI - north * eastI;
+        double sideJ = east * northJ - north * eastJ;
+        if (sideI > 0.0 == sideJ > 0.0) {
+          continue;
+        }
+        double edgeEast = eastJ - eastI;
+        double edgeNorth = northJ - northI;
+        double sideStart = edgeEast * -northI - edgeNorth * -eastI;
+        double sideEnd = edgeEast * (north - northI) - edgeNorth * (east - eastI);
+        if (sideStart > 0.0 != sideEnd > 0.0) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Whether a place lies inside a polygon, by the crossings of a ray to the north. */
+  boolean contains(double latitude, double longitude) {
+    for (int p = 0; p < latitudes.length; p++) {
+      double[] lat = latitudes[p];
+      double[] lon = longitudes[p];
+      boolean inside = false;
+      for (int i = 0, j = lat.length - 1; i < lat.length; j = i++) {
+        double eastI = near(lon[i] - longitude);
+        double eastJ = near(lon[j] - longitude);
+        if (eastI > 0.0 != eastJ > 0.0) {
+          double crossing = lat[i] + (lat[j] - lat[i]) * -eastI / (eastJ - eastI);
+          inside ^= crossing > latitude;
+        }
+      }
+      if (inside) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static double near(double radians) {
+    return Math.IEEEremainder(radians, 2.0 * Math.PI);
+  }
+}
