@@ -12,6 +12,7 @@ import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.magnetic.MagneticModel;
 import org.ferryglide.nav.magnetic.MagneticSnapshot;
+import org.ferryglide.nav.magnetic.RoseComparison;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
@@ -77,9 +78,9 @@ record LaidOffLeg(
     final MagneticSnapshot model = MagneticModel.inForceOn(date).at(date);
     final StreamTable table = nearest(scenario.streams(), middle);
     final HourlyStream stream = bound(table, scenario.tides());
-    List<Note> notes = new ArrayList<>();
-    roseNote(scenario, date).ifPresent(notes::add);
+    List<Note> notes = new ArrayList<>(scenario.rose().notesAt(date));
     notes.addAll(model.notes());
+    notes.addAll(RoseComparison.of(scenario.rose(), model.model(), middle, date).notes());
     CourseToSteer solver = CourseToSteer.with(Craft.ofSpeed(scenario.speed()), stream);
     Optional<Outcome<SteeredLeg>> oneHeading = departure.map(start -> solver.solve(leg, start));
     Optional<Outcome<SteeredLeg>> trackHeld =
@@ -103,23 +104,6 @@ record LaidOffLeg(
         oneHeading,
         trackHeld,
         List.copyOf(notes));
-  }
-
-  /** A rose is for its year; its annual change is a straight line through a bent one. */
-  private static Optional<Note> roseNote(Scenario scenario, LocalDate date) {
-    double age = scenario.rose().ageAt(date);
-    if (Math.abs(age) < 1.0) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        Note.caution(
-                "rose.old",
-                "The printed rose is "
-                    + Math.round(Math.abs(age))
-                    + " years "
-                    + (age > 0 ? "old" : "ahead of the date")
-                    + "; its variation was carried to the date by its annual change.")
-            .with("ageYears", age));
   }
 
   private static Distance between(Position one, Position other) {
