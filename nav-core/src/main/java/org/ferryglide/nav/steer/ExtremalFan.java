@@ -30,6 +30,9 @@ final class ExtremalFan {
   /** Halvings spent on the border between rays that live and rays that ran aground: 0.001°. */
   private static final int DEEPEST_AT_BORDER = 12;
 
+  /** More rays than this tell of a front stretched beyond reason; no more are put in. */
+  private static final int MOST_RAYS = 5000;
+
   /** A front between two rays counts as straight below this share of the distance sailed. */
   private static final double STRAIGHT_SHARE = 0.02;
 
@@ -133,14 +136,17 @@ final class ExtremalFan {
         continue;
       }
       if (aLives != bLives) {
-        if (depth < DEEPEST_AT_BORDER) {
+        if (depth < DEEPEST_AT_BORDER && rays.size() < MOST_RAYS) {
           insertBetween(i, a, b, depth, k);
           i--; // look at the left half first
         }
         continue;
       }
       goal.look(a, b, k);
-      if (goal.isNear() && goal.gap > goal.straightEnough(times.get(k)) && depth < DEEPEST) {
+      if (goal.isNear()
+          && goal.gap > goal.straightEnough(times.get(k))
+          && depth < DEEPEST
+          && rays.size() < MOST_RAYS) {
         insertBetween(i, a, b, depth, k);
         i--;
       } else if (goal.isSwept()) {
@@ -336,16 +342,22 @@ final class ExtremalFan {
 
     /** Below this the front between two rays may be taken for straight, metres. */
     double straightEnough(double seconds) {
-      return Math.max(0.5, STRAIGHT_SHARE * Math.min(seconds, horizon) * extremals.speed());
+      return Math.max(0.5, STRAIGHT_SHARE * seconds * extremals.speed());
     }
 
     /** Whether the goal may lie under this piece of front, bent as it may be. */
     boolean isNear() {
       double stride = Math.max(distance(a0, a1), distance(b0, b1));
-      return Math.min(
-              Math.min(Math.hypot(a1[0], a1[1]), Math.hypot(b1[0], b1[1])),
-              Math.hypot(0.5 * (a1[0] + b1[0]), 0.5 * (a1[1] + b1[1])))
-          < 1.5 * gap + stride;
+      return distanceToChord() < 0.75 * gap + stride;
+    }
+
+    private double distanceToChord() {
+      double north1 = b1[0] - a1[0];
+      double east1 = b1[1] - a1[1];
+      double square = north1 * north1 + east1 * east1;
+      double share = square == 0.0 ? 0.0 : -(a1[0] * north1 + a1[1] * east1) / square;
+      share = Math.min(1.0, Math.max(0.0, share));
+      return Math.hypot(a1[0] + share * north1, a1[1] + share * east1);
     }
 
     boolean isSwept() {

@@ -13,6 +13,16 @@ final class LegSolver {
   /** A leg shorter than this has no course of its own, metres. */
   private static final double NO_LENGTH_METRES = 1e-6;
 
+  private static final Note QUICKEST_STOOD_BY =
+      Note.information(
+          "steer.quickest-one-heading",
+          "One heading held is quicker than any smooth path found; the stream may jump from place"
+              + " to place.");
+
+  private static final Note QUICKEST_WITHOUT_WIND =
+      Note.caution(
+          "steer.quickest-no-wind", "The quickest path was found without regard to the wind.");
+
   private final CourseToSteer options;
   private final Motion motion;
   private final OneHeading oneHeading;
@@ -39,6 +49,8 @@ final class LegSolver {
       outcome = holdHeading(leg, frame, departure);
     } else if (strategy instanceof Strategy.BowOnTarget) {
       outcome = keepBowOnTarget(leg, frame, departure);
+    } else if (strategy instanceof Strategy.Quickest quickest) {
+      outcome = goQuickest(leg, frame, departure, quickest);
     } else {
       outcome = changeHeadings(leg, frame, departure);
     }
@@ -118,6 +130,40 @@ final class LegSolver {
     double across = waterSpeed * share;
     double paddledAlong = waterSpeed * Math.sqrt(Math.max(0.0, 1.0 - share * share));
     return waterSpeed - SteadyTriangle.leastWaterSpeed(madeGood - paddledAlong, across);
+  }
+
+  /** Unless there are obstacles, one heading held stands by where the stream is not smooth. */
+  private Outcome<SteeredLeg> goQuickest(
+      Leg leg, LegFrame frame, double departure, Strategy.Quickest strategy) {
+    Obstacles obstacles = Obstacles.of(strategy.obstacles());
+    obstacles.refuseInside(leg.start(), "start");
+    obstacles.refuseInside(leg.end(), "end");
+    if (motion.calmWaterSpeed() == 0.0) {
+      return holdHeading(leg, frame, departure);
+    }
+    QuickestPath path = new QuickestPath(options.stream(), motion.calmWaterSpeed(), obstacles);
+    boolean found = path.solve(frame, departure, longest);
+    if (obstacles.isEmpty()) {
+      Outcome<SteeredLeg> straight = holdHeading(leg, frame, departure);
+      boolean better =
+          straight
+              .solved()
+              .map(held -> !found || held.arrivalSeconds() < path.arrival - 0.5)
+              .orElse(!found);
+      if (better) {
+        return straight.map(held -> held.with(QUICKEST_STOOD_BY));
+      }
+    } else if (!found) {
+      return notPossible(
+          Reason.BEYOND_HORIZON,
+          departure + longest,
+          frame.endLatitude,
+          frame.endLongitude,
+          Double.NaN);
+    }
+    Outcome<SteeredLeg> outcome =
+        weighed(leg, path.track(), path.greatestCrossShare, path.leastSpare);
+    return motion.windy ? outcome.map(steered -> steered.with(QUICKEST_WITHOUT_WIND)) : outcome;
   }
 
   private Outcome<SteeredLeg> keepBowOnTarget(Leg leg, LegFrame frame, double departure) {

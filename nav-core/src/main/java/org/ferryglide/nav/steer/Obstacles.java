@@ -36,6 +36,14 @@ final class Obstacles {
     return new Obstacles(latitudes, longitudes);
   }
 
+  void refuseInside(Position position, String name) {
+    if (contains(
+        Math.toRadians(position.latitudeDegrees()), Math.toRadians(position.longitudeDegrees()))) {
+      throw new IllegalArgumentException(
+          name + " of the leg must not lie inside an obstacle, but was " + position);
+    }
+  }
+
   boolean isEmpty() {
     return latitudes.length == 0;
   }

@@ -132,6 +132,16 @@ final class PathsAroundObstacles {
    *     is no way within the horizon
    */
   double @Nullable [][] quickest() {
+    double within = Math.min(horizon, 3.0 * metres(nodes.get(0), nodes.get(1)) / speed);
+    double[][] found = quickestWithin(within);
+    while (found == null && within < horizon) { // a short horizon saves following lost rays all day
+      within = Math.min(horizon, 3.0 * within);
+      found = quickestWithin(within);
+    }
+    return found;
+  }
+
+  private double @Nullable [][] quickestWithin(double within) {
     int count = nodes.size();
     double[] arrival = new double[count];
     Arrays.fill(arrival, Double.POSITIVE_INFINITY);
@@ -148,7 +158,7 @@ final class PathsAroundObstacles {
         return joined(pieces, from, arrival);
       }
       settled[next] = true;
-      double until = Math.min(horizon, arrival[1]);
+      double until = Math.min(within, arrival[1]);
       ExtremalFan fan =
           new ExtremalFan(
               field,

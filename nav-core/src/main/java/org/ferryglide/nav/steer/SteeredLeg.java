@@ -52,6 +52,13 @@ public final class SteeredLeg implements Serializable {
     this.notes = notes;
   }
 
+  /** The same leg with one more note. */
+  SteeredLeg with(Note note) {
+    List<Note> more = new ArrayList<>(notes);
+    more.add(note);
+    return withNotes(Collections.unmodifiableList(more));
+  }
+
   SteeredLeg withNotes(List<Note> notes) {
     return new SteeredLeg(leg, strategy, track, crossStreamShare, reserve, effortMetres, notes);
   }

@@ -1,49 +1,98 @@
 package org.ferryglide.nav.steer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.util.List;
-import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.geodesy.GeodesicLeg;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.StreamField;
 import org.junit.jupiter.api.Test;
 
 class PathsAroundObstaclesTest {
-  private static double lat(double y) {
-    return y * 1000.0 / (6378137.0 * (1 - Ellipsoid.WGS84.eccentricitySquared()));
+  private static final double SPEED = 1.5;
+
+  /** Two corners passed at 2 m add at most twice that to the way round, each time. */
+  private static final double CLEARANCE_SECONDS = 8.0 / SPEED;
+
+  private static final Instant DEPARTURE = Instant.parse("2026-06-14T10:00:00Z");
+
+  /** An island across the straight way from (0, 0) to (5, 0), nearer its southern end. */
+  private static final List<Position> ISLAND =
+      List.of(
+          PlanePatch.at(2, -1), PlanePatch.at(3, -1), PlanePatch.at(3, 1.5), PlanePatch.at(2, 1.5));
+
+  private static SteeredLeg quickest(StreamField stream, List<List<Position>> obstacles) {
+    return CourseToSteer.with(Craft.ofSpeed(Speed.ofMetresPerSecond(SPEED)), stream)
+        .withStrategy(Strategy.quickestAround(obstacles))
+        .withLimits(SteeringLimits.NONE)
+        .solve(GeodesicLeg.between(PlanePatch.at(0, 0), PlanePatch.at(5, 0)), DEPARTURE)
+        .orElseThrow();
   }
 
-  private static double lon(double x) {
-    return x * 1000.0 / 6378137.0;
-  }
-
-  private static Position at(double x, double y) {
-    return Position.ofDegrees(Math.toDegrees(lat(y)), Math.toDegrees(lon(x)));
-  }
-
-  private static double seconds(StreamField field, double gx, double gy) {
-    Obstacles island = Obstacles.of(List.of(List.of(at(2, -1), at(3, -1), at(3, 1.5), at(2, 1.5))));
-    long t0 = System.nanoTime();
-    double[][] rows =
-        new PathsAroundObstacles(
-                field, 1.5, island, new double[] {0, 0}, new double[] {lat(gy), lon(gx)}, 0, 86400)
-            .quickest();
-    System.out.println("took " + (System.nanoTime() - t0) / 1e6 + " ms");
-    assertNotNull(rows);
-    return rows[rows.length - 1][0];
-  }
-
-  @Test
-  void still() {
-    double around = Math.hypot(2, 1) + 1 + Math.hypot(2, 1);
-    assertEquals(around * 1000 / 1.5, seconds(StreamField.slack(), 5, 0), 6);
+  private static double seconds(SteeredLeg leg) {
+    return leg.time().toMillis() / 1000.0;
   }
 
   @Test
-  void streamNorth() {
-    System.out.println(seconds(StreamField.steady(Velocity.ofEastAndNorth(0, 0.8)), 5, 0));
-    System.out.println(seconds(StreamField.steady(Velocity.ofEastAndNorth(0, -0.8)), 5, 0));
+  void inStillWaterTheShorterWayRoundIsTaken() {
+    SteeredLeg leg = quickest(StreamField.slack(), List.of(ISLAND));
+    double metres = (Math.hypot(2, 1) + 1 + Math.hypot(2, 1)) * PlanePatch.UNIT_METRES;
+    assertEquals(metres / SPEED, seconds(leg), CLEARANCE_SECONDS);
+    assertEquals(OffLine.Side.RIGHT, leg.greatestOffLine().side());
+  }
+
+  @Test
+  void thePathNeverCrossesTheIsland() {
+    Obstacles obstacles = Obstacles.of(List.of(ISLAND));
+    for (double north : new double[] {-0.8, 0.0, 0.8}) {
+      SteeredLeg leg =
+          quickest(StreamField.steady(Velocity.ofEastAndNorth(0.3, north)), List.of(ISLAND));
+      for (TrackPoint point : leg.groundTrack().pointsEvery(10.0)) {
+        assertFalse(
+            obstacles.contains(
+                Math.toRadians(point.position().latitudeDegrees()),
+                Math.toRadians(point.position().longitudeDegrees())),
+            point.toString());
+      }
+    }
+  }
+
+  @Test
+  void anIslandOutOfTheWayChangesNothing() {
+    StreamField stream = StreamField.steady(Velocity.ofEastAndNorth(0.2, 0.4));
+    List<Position> far = List.of(PlanePatch.at(2, -9), PlanePatch.at(3, -9), PlanePatch.at(3, -8));
+    assertEquals(
+        seconds(quickest(stream, List.of())), seconds(quickest(stream, List.of(far))), 0.01);
+  }
+
+  @Test
+  void aWayRoundIsNeverQuickerThanOpenWater() {
+    StreamField stream = PlanePatch.stream((x, y) -> 0.4 * y, (x, y) -> 0.3 * Math.sin(x));
+    assertTrue(seconds(quickest(stream, List.of())) <= seconds(quickest(stream, List.of(ISLAND))));
+  }
+
+  @Test
+  void obstaclesThatAreNoneAndStartsAgroundAreRefused() {
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> Strategy.quickestAround(List.of(List.of(PlanePatch.at(0, 0), PlanePatch.at(1, 0)))));
+    IllegalArgumentException aground =
+        assertThrows(
+            IllegalArgumentException.class,
+            () ->
+                quickest(
+                    StreamField.slack(),
+                    List.of(
+                        List.of(
+                            PlanePatch.at(-1, -1), PlanePatch.at(1, -1), PlanePatch.at(0, 2)))));
+    assertTrue(
+        String.valueOf(aground.getMessage())
+            .startsWith("start of the leg must not lie inside an obstacle"));
   }
 }
