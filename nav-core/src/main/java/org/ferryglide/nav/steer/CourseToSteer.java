@@ -25,8 +25,12 @@ import org.ferryglide.nav.water.WindField;
  * Outcome<SteeredLeg> outcome = solver.solve(leg, departure);
  * }</pre>
  *
- * <p>Accuracy: the end of the leg is hit within 0.1 m in the stream as given, against an
- * independent integration in steps of one second. Special cases:
+ * <p>Accuracy: the end of the leg is hit within 0.1 m in the stream as given, measured against an
+ * independent integration in steps of one second, and of a fiftieth of a second where the stream
+ * jumps from place to place, over legs of up to 14 NM. Of several headings that lead to the end the
+ * one that arrives first is found: surely where the stream is the same everywhere and the wind
+ * leaves the craft alone, elsewhere among headings tried every five degrees, which missed it in 2
+ * of 300 legs among eddies faster than the craft. Special cases:
  *
  * <ul>
  *   <li>A leg without length is solved at once, in no time, heading as its course says.
@@ -37,6 +41,9 @@ import org.ferryglide.nav.water.WindField;
  *       headings that then hold the course the fastest is taken.
  *   <li>One heading held may pass the end of the leg far off and be brought back to it by the turn
  *       of the stream. That is an answer, with a note; of several such arrivals the first is taken.
+ *   <li>Where the stream jumps from place to place, as between the areas of two tables, there may
+ *       be places to which no one heading leads: {@link Reason#BEYOND_HORIZON} without a figure. A
+ *       path that would run along such a jump is followed only roughly.
  *   <li>With the track held, the first moment at which the track cannot be held or no way is made
  *       ends the matter: nobody waits at sea for the turn.
  * </ul>

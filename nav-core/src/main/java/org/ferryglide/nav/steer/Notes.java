@@ -4,8 +4,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.FlowExplanation;
 
 /** The notes of a steered leg. */
@@ -14,6 +19,9 @@ final class Notes {
   private static final int MOST_QUESTIONS = 13;
 
   private static final double HOUR = 3600.0;
+
+  /** Passing the end of a leg by less is not worth a note, metres. */
+  private static final double PASSED_METRES = 100.0;
 
   private Notes() {}
 
@@ -32,6 +40,51 @@ final class Notes {
             .with("crossStreamShare", share));
   }
 
+  /** That the path passes the end of the leg and is brought back to it. */
+  private static Optional<Note> passedEnd(SteeredLeg steered) {
+    LegFrame frame = new LegFrame(steered.leg());
+    double farthest = 0.0;
+    for (TrackPoint point : steered.groundTrack().points()) {
+      Position here = point.position();
+      double along = frame.along(here.latitudeDegrees(), here.longitudeDegrees());
+      farthest = Math.max(farthest, along - frame.length);
+    }
+    if (farthest < PASSED_METRES) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Note.caution(
+                "steer.passes-end",
+                "The path goes "
+                    + Distance.ofMetres(farthest).inNauticalMiles(1)
+                    + " beyond the end of the leg and is brought back to it by the stream.")
+            .with("beyondMetres", farthest));
+  }
+
+  /** That the wind is stronger than the craft's tables of it. */
+  private static Optional<Note> windBeyondTable(SteeredLeg steered, CourseToSteer options) {
+    WindResponse response = options.craft().windResponse();
+    if (response.isNone()) {
+      return Optional.empty();
+    }
+    for (TrackPoint point : steered.groundTrack().points()) {
+      Velocity wind = options.wind().at(point.position(), point.time()).orElse(Velocity.STILL);
+      Velocity stream = options.stream().at(point.position(), point.time()).orElse(Velocity.STILL);
+      Speed overWater = wind.minus(stream).rate();
+      if (!response.reaches(overWater.metresPerSecond())) {
+        return Optional.of(
+            Note.warning(
+                    "steer.wind-beyond-table",
+                    "A wind of "
+                        + overWater.inKnots(0)
+                        + " over the water is stronger than the craft's wind table goes; leeway and"
+                        + " speed are guesses.")
+                .with("windMetresPerSecond", overWater.metresPerSecond()));
+      }
+    }
+    return Optional.empty();
+  }
+
   /** The same leg with what the stream has to say of itself along it. */
   static SteeredLeg added(SteeredLeg steered, CourseToSteer options) {
     Set<Note> notes = new LinkedHashSet<>(steered.notes());
@@ -41,6 +94,8 @@ final class Notes {
       FlowExplanation explanation = options.stream().explain(point.position(), point.time());
       notes.addAll(explanation.notes());
     }
+    passedEnd(steered).ifPresent(notes::add);
+    windBeyondTable(steered, options).ifPresent(notes::add);
     return steered.withNotes(Collections.unmodifiableList(new ArrayList<>(notes)));
   }
 }

@@ -104,8 +104,13 @@ final class OneHeading {
       return true;
     }
     double first = corrected ? arrival : Double.POSITIVE_INFINITY;
-    if (thorough && (met || !exact) && tryAllRound(course, limit, first, headingDegrees)) {
-      return true;
+    if (thorough && (met || !exact)) {
+      // most arrivals are not far from the guess, and every path costs its length
+      double near = met ? startTime + 1.5 * (walk.meeting - startTime) + 1800.0 : limit;
+      if ((near < limit && tryAllRound(course, near, first, headingDegrees))
+          || tryAllRound(course, limit, first, headingDegrees)) {
+        return true;
+      }
     }
     explain(known, course, limit);
     return false;
@@ -280,8 +285,12 @@ final class OneHeading {
     double across = east * Math.cos(radians) - north * Math.sin(radians);
     int finding = SteadyTriangle.finding(along, across, motion.calmWaterSpeed());
     reason = Reasons.of(finding, Reason.BEYOND_HORIZON);
-    if (reason == Reason.BEYOND_HORIZON && !(shortBy < Double.MAX_VALUE)) {
+    if (!Double.isNaN(walk.meeting) || !(shortBy < Double.MAX_VALUE)) {
+      // in the plane it would be reached, but no one heading leads there past the jumps of the
+      // field
+      reason = Reason.BEYOND_HORIZON;
       shortBy = Double.NaN;
+      failureTime = limit;
     }
   }
 }

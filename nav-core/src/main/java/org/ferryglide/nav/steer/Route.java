@@ -2,6 +2,7 @@ package org.ferryglide.nav.steer;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.ferryglide.nav.geodesy.Leg;
@@ -54,6 +55,18 @@ public final class Route implements Serializable {
       }
     }
     return new Route(Collections.unmodifiableList(new ArrayList<>(legs)));
+  }
+
+  /**
+   * Makes a route of legs.
+   *
+   * @param legs the legs in order, at least one
+   * @return the route
+   * @throws IllegalArgumentException if there is no leg, or a leg does not start where the one
+   *     before it ends
+   */
+  public static Route ofLegs(Leg... legs) {
+    return of(Arrays.asList(legs));
   }
 
   /**

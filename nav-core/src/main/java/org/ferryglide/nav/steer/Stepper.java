@@ -18,6 +18,19 @@ abstract class Stepper {
   /** Where a field is not smooth steps stop shrinking here; at 5 m/s that is 10 mm, seconds. */
   private static final double SHORTEST_STEP = 2e-3;
 
+  /**
+   * A path that keeps meeting a jump of the field runs along it, pushed to it from both sides. Each
+   * time so many steps were shorter than a second, which a dozen plain crossings of a jump take,
+   * the shortest step is made four times longer for the rest of the path.
+   */
+  private static final int SHORT_STEPS = 100;
+
+  private static final double SHORT_STEP = 1.0;
+  private static final double LONGEST_SHORTEST_STEP = 60.0;
+
+  private double shortestStep = SHORTEST_STEP;
+  private int shortSteps;
+
   /** How finely the moment is found at which a craft can go no further, seconds. */
   private static final double FAILURE_STEP = 0.25;
 
@@ -67,6 +80,8 @@ abstract class Stepper {
     this.time = time;
     this.state0 = state0;
     this.state1 = state1;
+    shortestStep = SHORTEST_STEP;
+    shortSteps = 0;
   }
 
   /**
@@ -165,9 +180,12 @@ abstract class Stepper {
       double error0 = E1 * a0 + E3 * c0 + E4 * d0 + E5 * e0 + E6 * f0 + E7 * rate0;
       double error1 = E1 * a1 + E3 * c1 + E4 * d1 + E5 * e1 + E6 * f1 + E7 * rate1;
       double error = step * scale * (Math.abs(error0) + Math.abs(error1)) / STEP_ERROR_METRES;
-      if (error > 1.0 && step > SHORTEST_STEP) {
-        h = step * Math.max(0.1, 0.9 * Math.pow(error, -0.2));
+      if (error > 1.0 && step > shortestStep) {
+        h = Math.max(shortestStep, step * Math.max(0.1, 0.9 * Math.pow(error, -0.2)));
         continue;
+      }
+      if (step < SHORT_STEP) {
+        countShort();
       }
       if (Double.isNaN(error)) {
         return FAILED;
@@ -181,11 +199,19 @@ abstract class Stepper {
       }
       a0 = rate0;
       a1 = rate1;
-      if (error < 0.03 && h < longest) {
-        h = Math.min(longest, h * 2.0);
+      if (error < 0.2 && h < longest) {
+        h = Math.min(longest, h * Math.min(5.0, 0.9 * Math.pow(Math.max(error, 1e-6), -0.2)));
       }
+      h = Math.min(longest, Math.max(h, shortestStep));
     }
     return RUNNING;
+  }
+
+  private void countShort() {
+    shortSteps++;
+    if (shortSteps % SHORT_STEPS == 0) {
+      shortestStep = Math.min(LONGEST_SHORTEST_STEP, 4.0 * shortestStep);
+    }
   }
 
   private static final double A51 = 19372.0 / 6561.0;

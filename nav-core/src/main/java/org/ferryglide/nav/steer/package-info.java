@@ -10,16 +10,24 @@
  *
  * <pre>{@code
  * CourseToSteer solver = CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3.5)), stream);
- * solver.solve(leg, departure)
- *     .match(
- *         steered -> steered.courseToSteer().threeDigits() + ", arriving " + steered.arrival(),
- *         notPossible -> "not possible: " + notPossible.message());
+ * String line =
+ *     solver
+ *         .solve(leg, departure)
+ *         .match(
+ *             steered -> steered.courseToSteer().threeDigits() + ", there by " + steered.arrival(),
+ *             notPossible -> "not possible: " + notPossible.message());
  * }</pre>
  *
  * <p>"Not possible" is an answer, not an exception: every solver returns an {@link
  * org.ferryglide.nav.steer.Outcome} of exactly two cases. A plan that spends too much of the
  * craft's speed against the stream is refused too, within {@link
  * org.ferryglide.nav.steer.SteeringLimits} that the caller may move.
+ *
+ * <p>The same solver answers what follows from a course: the latest departure, the least speed, the
+ * launch interval, arrival at slack ({@link org.ferryglide.nav.steer.SlackWater}), turning back
+ * ({@link org.ferryglide.nav.steer.TurnBack}), separation schemes ({@link
+ * org.ferryglide.nav.steer.SeparationCrossing}), and the search of weeks of departures ({@link
+ * org.ferryglide.nav.steer.DepartureSearch}).
  *
  * <p>Headings are true. Leeway and ferry angle are positive to starboard, distances off the line
  * positive to the right. The stream is named by where it goes, the wind by where it comes from.

@@ -19,6 +19,7 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.FlowExplanation;
 import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.water.WindField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 
@@ -319,6 +320,33 @@ class CourseToSteerTest {
     SteeredLeg steered = solve(leg(0, 5), 3, noted, Strategy.oneHeading());
     assertEquals(1, steered.notes().size());
     assertEquals("stream.interpolated", steered.notes().get(0).code());
+  }
+
+  @Test
+  void aPathThatPassesTheEndAndIsBroughtBackSaysSo() {
+    // 3.4 kn along the leg for an hour, then 3 kn back, across it a little: too fast to stop at 2
+    // kn
+    double[] east = {3.4, 3.4, -3.0, -3.0, -3.0, -3.0, -3.0, -3.0, -3.0};
+    double[] north = {2.3, 2.3, -2.2, -2.2, -2.2, -2.2, -2.2, -2.2, -2.2};
+    StreamField stream = HourlyStream.steps(NOON_SECONDS, east, north);
+    SteeredLeg steered = solve(leg(90, 2), 2, stream, Strategy.oneHeading());
+    assertHit(steered, 2, stream);
+    assertEquals("steer.passes-end", steered.notes().get(steered.notes().size() - 1).code());
+  }
+
+  @Test
+  void aWindStrongerThanTheTableSaysSo() {
+    SteeredLeg steered =
+        CourseToSteer.with(
+                Craft.ofSpeed(Speed.ofKnots(3.5))
+                    .withWindResponse(WindResponse.commonPractice(WindResponse.Trim.LOADED)),
+                StreamField.slack())
+            .withWind(
+                WindField.steady(Velocity.ofWind(TrueBearing.ofDegrees(180), Speed.ofKnots(25))))
+            .solve(leg(0, 2), NOON)
+            .orElseThrow();
+    assertEquals("steer.wind-beyond-table", steered.notes().get(0).code());
+    assertTrue(steered.notes().get(0).text().startsWith("A wind of 25 kn over the water"));
   }
 
   @Test

@@ -12,6 +12,9 @@ final class SlowFollower {
   double longitude;
   double time;
 
+  /** Length of a step, seconds. */
+  double stepSeconds = 1.0;
+
   SlowFollower(double latitude, double longitude, double time) {
     this.latitude = latitude;
     this.longitude = longitude;
@@ -22,7 +25,7 @@ final class SlowFollower {
   boolean follow(double headingDegrees, double speed, StreamField stream, double until) {
     double[] flow = new double[2];
     while (time < until) {
-      double step = Math.min(1.0, until - time);
+      double step = Math.min(stepSeconds, until - time);
       // half a step first, so that the stream and the degree's length are those of the middle
       if (!stream.sample(latitude, longitude, time + 0.5 * step, flow, 0)) {
         return false;

@@ -100,6 +100,81 @@ class StreamsByPlaceTest {
     }
   }
 
+  /** The nearest of five tables, so that the stream jumps where the nearest changes. */
+  private static StreamField nearest(Random random) {
+    int tables = 5;
+    double[] latitude = new double[tables];
+    double[] longitude = new double[tables];
+    HourlyStream[] streams = new HourlyStream[tables];
+    for (int i = 0; i < tables; i++) {
+      latitude[i] = 50.0 + 0.05 * random.nextGaussian();
+      longitude[i] = -4.0 + 0.08 * random.nextGaussian();
+      double rate = 2.5 * random.nextDouble();
+      double set = 6.0 * random.nextDouble();
+      double phase = 6.0 * random.nextDouble();
+      double[] east = new double[30];
+      double[] north = new double[30];
+      for (int k = 0; k < 30; k++) {
+        east[k] = rate * Math.cos(0.5 * k + phase) * Math.sin(set);
+        north[k] = rate * Math.cos(0.5 * k + phase) * Math.cos(set);
+      }
+      streams[i] = HourlyStream.lines(NOON_SECONDS - 3600, east, north);
+    }
+    return new StreamField() {
+      @Override
+      public boolean sample(double lat, double lon, double time, double[] out, int offset) {
+        int best = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < tables; i++) {
+          double north = lat - latitude[i];
+          double east = 0.64 * (lon - longitude[i]);
+          if (north * north + east * east < least) {
+            least = north * north + east * east;
+            best = i;
+          }
+        }
+        return streams[best].sample(lat, lon, time, out, offset);
+      }
+
+      @Override
+      public double nextSeamAfter(double time) {
+        return streams[0].nextSeamAfter(time);
+      }
+    };
+  }
+
+  @TestFactory
+  List<DynamicTest> theEndIsHitThroughAStreamThatJumps() {
+    return new Random(5)
+        .ints(12)
+        .mapToObj(seed -> DynamicTest.dynamicTest("seed " + seed, () -> jumps(new Random(seed))))
+        .toList();
+  }
+
+  private static void jumps(Random random) {
+    StreamField nearest = nearest(random);
+    RhumbLeg leg = leg(random, 6.0);
+    Outcome<SteeredLeg> outcome =
+        CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3.3)), nearest)
+            .withLimits(SteeringLimits.NONE)
+            .solve(leg, NOON);
+    if (!outcome.isSolved()) { // no one heading leads there past the jumps
+      NotPossible why = outcome.notPossible().orElseThrow();
+      assertEquals(Reason.BEYOND_HORIZON, why.reason());
+      assertTrue(why.shortBy().isEmpty());
+      return;
+    }
+    SteeredLeg steered = outcome.orElseThrow();
+    SlowFollower slow = new SlowFollower(50, -4, NOON_SECONDS);
+    slow.stepSeconds = 0.05;
+    slow.follow(
+        steered.courseToSteer().degrees(), 3.3 * KNOT, nearest, EpochSeconds.of(steered.arrival()));
+    assertEquals(
+        0.0,
+        slow.metresFrom(leg.end().latitudeDegrees(), leg.end().longitudeDegrees()),
+        PROMISED_METRES);
+  }
+
   /**
    * Every half degree of heading followed in the plane in steps of 20 seconds, for the first time
    * at which the target lies between neighbours. The streams outrun the craft.
