@@ -20,8 +20,19 @@ final class LegSolver {
               + " to place.");
 
   private static final Note QUICKEST_WITHOUT_WIND =
+      Note.warning(
+          "steer.quickest-no-wind",
+          "The quickest path was found without regard to the wind: its times, headings and reserve"
+              + " are those of calm air.");
+
+  private static final Note ONE_HEADING_IN_WIND =
       Note.caution(
-          "steer.quickest-no-wind", "The quickest path was found without regard to the wind.");
+          "steer.quickest-one-heading-in-wind",
+          "One heading held in the wind is quicker than the quickest path found without regard to"
+              + " the wind.");
+
+  /** A drift is looked at this often for obstacles, seconds. */
+  private static final double LOOK_SECONDS = 60.0;
 
   private final CourseToSteer options;
   private final Motion motion;
@@ -139,7 +150,7 @@ final class LegSolver {
     obstacles.refuseInside(leg.start(), "start");
     obstacles.refuseInside(leg.end(), "end");
     if (motion.calmWaterSpeed() == 0.0) {
-      return holdHeading(leg, frame, departure);
+      return driftClearOf(obstacles, leg, frame, departure);
     }
     QuickestPath path = new QuickestPath(options.stream(), motion.calmWaterSpeed(), obstacles);
     boolean found = path.solve(frame, departure, longest);
@@ -151,22 +162,61 @@ final class LegSolver {
               .map(held -> !found || held.arrivalSeconds() < path.arrival - 0.5)
               .orElse(!found);
       if (better) {
-        return straight.map(held -> held.with(QUICKEST_STOOD_BY));
+        return straight.map(
+            held -> held.with(motion.windy ? ONE_HEADING_IN_WIND : QUICKEST_STOOD_BY));
       }
     } else if (!found) {
-      return notPossible(
-          Reason.BEYOND_HORIZON,
-          departure + longest,
-          frame.endLatitude,
-          frame.endLongitude,
-          Double.NaN);
+      NotPossible why = holdHeading(leg, frame, departure).notPossible().orElse(null);
+      return why != null && why.reason() != Reason.NO_RESERVE // the stream forbids it even without
+          ? Outcome.ofNotPossible(why)
+          : notPossible(
+              Reason.BEYOND_HORIZON,
+              departure + longest,
+              frame.endLatitude,
+              frame.endLongitude,
+              Double.NaN);
     }
     Outcome<SteeredLeg> outcome =
         weighed(leg, path.track(), path.greatestCrossShare, path.leastSpare);
     return motion.windy ? outcome.map(steered -> steered.with(QUICKEST_WITHOUT_WIND)) : outcome;
   }
 
+  /** A craft without speed goes where the stream takes it, and so perhaps aground. */
+  private Outcome<SteeredLeg> driftClearOf(
+      Obstacles obstacles, Leg leg, LegFrame frame, double departure) {
+    Outcome<SteeredLeg> outcome = holdHeading(leg, frame, departure);
+    SteeredLeg drift = outcome.solved().orElse(null);
+    if (drift == null || obstacles.isEmpty()) {
+      return outcome;
+    }
+    GroundTrack track = drift.groundTrack();
+    double duration = drift.arrivalSeconds() - departure;
+    int looks = (int) Math.ceil(duration / LOOK_SECONDS);
+    Position before = leg.start();
+    for (int i = 1; i <= looks; i++) {
+      double time = departure + duration * i / looks;
+      Position here = track.at(EpochSeconds.toInstant(time));
+      if (obstacles.blocks(
+          Math.toRadians(before.latitudeDegrees()),
+          Math.toRadians(before.longitudeDegrees()),
+          Math.toRadians(here.latitudeDegrees()),
+          Math.toRadians(here.longitudeDegrees()))) {
+        return notPossible(
+            Reason.NO_PROGRESS,
+            time,
+            before.latitudeDegrees(),
+            before.longitudeDegrees(),
+            Double.NaN);
+      }
+      before = here;
+    }
+    return outcome;
+  }
+
   private Outcome<SteeredLeg> keepBowOnTarget(Leg leg, LegFrame frame, double departure) {
+    if (motion.calmWaterSpeed() == 0.0) {
+      return holdHeading(leg, frame, departure);
+    }
     BowOnTarget chase = new BowOnTarget(motion, frame);
     if (!chase.follow(departure, departure + longest)) {
       return notPossible(

@@ -32,8 +32,26 @@ final class Obstacles {
           corners.stream().mapToDouble(p -> Math.toRadians(p.latitudeDegrees())).toArray();
       longitudes[i] =
           corners.stream().mapToDouble(p -> Math.toRadians(p.longitudeDegrees())).toArray();
+      refuseRepeated(corners, i + 1);
     }
     return new Obstacles(latitudes, longitudes);
+  }
+
+  /** A corner given twice running has no direction in which to pass it. */
+  private static void refuseRepeated(List<Position> corners, int number) {
+    Position before = corners.get(corners.size() - 1);
+    for (Position corner : corners) {
+      if (corner.latitudeDegrees() == before.latitudeDegrees()
+          && near(Math.toRadians(corner.longitudeDegrees() - before.longitudeDegrees())) == 0.0) {
+        throw new IllegalArgumentException(
+            "obstacle "
+                + number
+                + " must not have the same corner twice running, its first after its last neither,"
+                + " but had "
+                + corner);
+      }
+      before = corner;
+    }
   }
 
   void refuseInside(Position position, String name) {

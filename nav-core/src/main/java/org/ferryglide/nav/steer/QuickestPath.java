@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
 final class QuickestPath {
   private static final double DEGREE = Math.toRadians(1.0);
 
+  /** The end of a piece is looked at from just before, so that a jump there belongs to the next. */
+  private static final double BEFORE_SEAM_SECONDS = 1e-3;
+
   private final StreamField field;
   private final double speed;
   private final Obstacles obstacles;
@@ -62,9 +65,9 @@ final class QuickestPath {
       if (!(next[0] > row[0])) {
         continue; // the joint of two pieces stands twice
       }
-      rates(row, departure, from);
+      rates(row, departure + row[0], from);
       weigh(row);
-      rates(next, departure, to);
+      rates(next, departure + next[0] - BEFORE_SEAM_SECONDS, to);
       weigh(next);
       recorder.add(
           departure + row[0],
@@ -84,9 +87,9 @@ final class QuickestPath {
   }
 
   /** Rates in degrees a second where the stream is known, else as through still water. */
-  private void rates(double[] row, double departure, double[] out) {
+  private void rates(double[] row, double time, double[] out) {
     double latitude = row[1] / DEGREE;
-    if (!field.sample(latitude, Earth.longitude(row[2] / DEGREE), departure + row[0], flow, 0)) {
+    if (!field.sample(latitude, Earth.longitude(row[2] / DEGREE), time, flow, 0)) {
       flow[0] = 0.0;
       flow[1] = 0.0;
     }

@@ -89,7 +89,8 @@ public sealed interface Strategy extends Serializable
    * @param obstacles polygons that must not be crossed, each of at least three corners without the
    *     first one again at the end
    * @return the strategy
-   * @throws IllegalArgumentException if a polygon has fewer than three corners or repeats one
+   * @throws IllegalArgumentException if a polygon has fewer than three corners or the same one
+   *     twice running
    */
   static Strategy quickestAround(List<List<Position>> obstacles) {
     return new Quickest(obstacles);
@@ -256,7 +257,8 @@ public sealed interface Strategy extends Serializable
      * Takes the obstacles, copied.
      *
      * @param obstacles polygons of at least three corners
-     * @throws IllegalArgumentException if a polygon has fewer than three corners or repeats one
+     * @throws IllegalArgumentException if a polygon has fewer than three corners or the same one
+     *     twice running
      */
     public Quickest {
       List<List<Position>> copies = new ArrayList<>();

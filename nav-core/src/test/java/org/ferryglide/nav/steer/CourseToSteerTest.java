@@ -435,4 +435,19 @@ class CourseToSteerTest {
             steered.leg().end().latitudeDegrees(), steered.leg().end().longitudeDegrees()),
         PROMISED_METRES);
   }
+
+  @Test
+  void aCraftWithoutSpeedIsCarriedWhereverItsBowPoints() {
+    Leg leg =
+        RhumbLeg.from(
+            Position.ofDegrees(46, -26), TrueBearing.ofDegrees(90), Distance.ofNauticalMiles(5));
+    CourseToSteer adrift =
+        CourseToSteer.with(
+                Craft.ofSpeed(Speed.ZERO),
+                StreamField.steady(
+                    Velocity.ofSetAndRate(TrueBearing.ofDegrees(90), Speed.ofKnots(2))))
+            .withStrategy(Strategy.bowOnTarget());
+    SteeredLeg carried = adrift.solve(leg, Instant.parse("2026-06-14T10:00:00Z")).orElseThrow();
+    assertEquals(2.5 * 3600.0, carried.time().toMillis() / 1000.0, 0.1);
+  }
 }

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Instant;
 import java.util.List;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
+import org.ferryglide.nav.geodesy.Leg;
+import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
@@ -94,5 +96,50 @@ class PathsAroundObstaclesTest {
     assertTrue(
         String.valueOf(aground.getMessage())
             .startsWith("start of the leg must not lie inside an obstacle"));
+  }
+
+  @Test
+  void aCornerGivenTwiceRunningIsRefused() {
+    List<Position> closed =
+        List.of(
+            PlanePatch.at(2, -1), PlanePatch.at(3, -1), PlanePatch.at(3, 1), PlanePatch.at(2, -1));
+    IllegalArgumentException refused =
+        assertThrows(
+            IllegalArgumentException.class, () -> Strategy.quickestAround(List.of(closed)));
+    assertTrue(
+        String.valueOf(refused.getMessage())
+            .startsWith("obstacle 1 must not have the same corner twice running"));
+  }
+
+  @Test
+  void aCraftWithoutSpeedIsNotCarriedThroughAnIsland() {
+    StreamField east = StreamField.steady(Velocity.ofEastAndNorth(1.0, 0.0));
+    CourseToSteer adrift =
+        CourseToSteer.with(Craft.ofSpeed(Speed.ZERO), east)
+            .withStrategy(Strategy.quickestAround(List.of(ISLAND)));
+    Leg alongParallel = RhumbLeg.between(PlanePatch.at(0, 0), PlanePatch.at(5, 0));
+    assertEquals(
+        Reason.NO_PROGRESS,
+        adrift.solve(alongParallel, DEPARTURE).notPossible().map(NotPossible::reason).orElse(null));
+    List<Position> outOfTheWay =
+        List.of(PlanePatch.at(2, 1), PlanePatch.at(3, 1), PlanePatch.at(3, 2));
+    assertTrue(
+        adrift
+            .withStrategy(Strategy.quickestAround(List.of(outOfTheWay)))
+            .solve(alongParallel, DEPARTURE)
+            .isSolved());
+  }
+
+  @Test
+  void aStreamThatCannotBeStemmedIsTheReasonRoundAnIslandToo() {
+    StreamField west = StreamField.steady(Velocity.ofEastAndNorth(-2.0 * SPEED, 0.0));
+    assertEquals(
+        Reason.ADVERSE_STREAM,
+        CourseToSteer.with(Craft.ofSpeed(Speed.ofMetresPerSecond(SPEED)), west)
+            .withStrategy(Strategy.quickestAround(List.of(ISLAND)))
+            .solve(RhumbLeg.between(PlanePatch.at(0, 0), PlanePatch.at(5, 0)), DEPARTURE)
+            .notPossible()
+            .map(NotPossible::reason)
+            .orElse(null));
   }
 }

@@ -15,6 +15,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.water.WindField;
 import org.junit.jupiter.api.Test;
 
 class QuickestPathTest {
@@ -114,5 +115,27 @@ class QuickestPathTest {
             .solve(leg, DEPARTURE)
             .notPossible()
             .isPresent());
+  }
+
+  /** The sea round the start in a wind that helps or hinders a craft that minds it. */
+  @Test
+  void inAWindTheAnswerSaysThatThePathKnowsNothingOfIt() {
+    Craft minding =
+        Craft.ofSpeed(Speed.ofKnots(3.5))
+            .withWindResponse(WindResponse.commonPractice(WindResponse.Trim.ORDINARY));
+    Leg north = RhumbLeg.from(START, TrueBearing.ofDegrees(0), Distance.ofNauticalMiles(4));
+    CourseToSteer quickest =
+        CourseToSteer.with(minding, StreamField.slack()).withStrategy(Strategy.quickest());
+    Velocity northerly = Velocity.ofWind(TrueBearing.ofDegrees(0), Speed.ofKnots(13.5));
+    assertEquals("steer.quickest-no-wind", onlyNote(quickest, northerly, north));
+    assertEquals(
+        "steer.quickest-one-heading-in-wind", onlyNote(quickest, northerly.times(-1.0), north));
+  }
+
+  private static String onlyNote(CourseToSteer solver, Velocity wind, Leg leg) {
+    SteeredLeg steered =
+        solver.withWind(WindField.steady(wind)).solve(leg, DEPARTURE).orElseThrow();
+    assertEquals(1, steered.notes().size());
+    return steered.notes().get(0).code();
   }
 }
