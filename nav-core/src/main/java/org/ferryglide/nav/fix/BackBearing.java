@@ -65,7 +65,8 @@ public final class BackBearing implements Serializable {
    * @param observed what the mark bears
    * @param backWithin distance along the leg within which to be back on the line, above 0
    * @return how far off the line, and the turn that leads back
-   * @throws IllegalArgumentException if {@code backWithin} is not above 0
+   * @throws IllegalArgumentException if {@code backWithin} is not above 0, or if the observed
+   *     bearing is so far out that nobody near the line could see it, as one read at the wrong end
    */
   public Correction correction(Distance fromStart, TrueBearing observed, Distance backWithin) {
     Arguments.positive(backWithin.metres(), "distance ahead", "metres");
@@ -78,6 +79,14 @@ public final class BackBearing implements Serializable {
     double metres = sight[2];
     double astern = Math.toRadians(Angles.turn(course + 180.0, sight[0]));
     double turn = Math.toRadians(difference);
+    if (metres > 0.0 && !(Math.cos(astern) * Math.cos(astern + turn) > 0.0)) {
+      throw new IllegalArgumentException(
+          "observed bearing must be less than a right angle from the "
+              + TrueBearing.ofDegrees(sight[0])
+              + " expected, but was "
+              + observed
+              + "; was it read at the wrong end?");
+    }
     double off = metres * Math.sin(turn) / Math.cos(astern + turn);
     double back = -Math.toDegrees(Math.atan2(off, backWithin.metres()));
     return new Correction(Distance.ofMetres(off), back, TrueBearing.ofDegrees(course + back));

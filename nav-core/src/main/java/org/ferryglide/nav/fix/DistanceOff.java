@@ -9,7 +9,7 @@ import org.ferryglide.nav.note.Arguments;
  * <pre>{@code
  * // charted 37 m above high water springs (5.2 m); the water stands at 2.2 m: 40 m
  * Distance height = DistanceOff.heightAboveWater(Distance.ofMetres(37), 5.2, 2.2);
- * DistanceOff.byVerticalAngle(height, 0.4); // 3.09 NM for 0° 24'
+ * DistanceOff.byVerticalAngle(height, 0.8); // 1.55 NM for 0° 48'
  * }</pre>
  *
  * <p>Heights are above the water now ({@link #heightAboveWater}). With the charted height instead,
@@ -40,7 +40,8 @@ public final class DistanceOff {
   }
 
   /**
-   * The distance of a mark whose waterline is in sight.
+   * The distance of a mark whose waterline is in sight. From a kayak, with the eye at 0.9 m, a
+   * waterline is hidden beyond 2 NM: then {@link #beyondHorizon} is the method to use.
    *
    * @param height height of the top above the water now, above 0
    * @param angleDegrees angle between the top and the waterline beneath it, degrees, in (0, 90)

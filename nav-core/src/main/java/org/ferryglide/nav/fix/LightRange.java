@@ -84,8 +84,10 @@ public record LightRange(Distance luminous, Distance geographic) implements Seri
   static double luminousNauticalMiles(double nominal, double visibility) {
     double constant =
         2.0 * Math.log(nominal) + ATTENUATION * nominal / NOMINAL_VISIBILITY.nauticalMiles();
-    // In x = ln d the function is increasing and convex: Newton from above does not overshoot.
-    double x = 0.5 * constant;
+    // In x = ln d the function is increasing and convex: Newton from above does not overshoot. Each
+    // term alone bounds x, the second for d of a mile or more; the lesser bound is never far off.
+    double x =
+        Math.min(0.5 * constant, Math.log(Math.max(1.0, constant * visibility / ATTENUATION)));
     for (int i = 0; i < MOST_STEPS; i++) {
       double attenuation = ATTENUATION * Math.exp(x) / visibility;
       double step = (2.0 * x + attenuation - constant) / (2.0 + attenuation);

@@ -121,11 +121,11 @@ class DistanceOffTest {
     assertEquals(5.7, luminous(nominal, 2), HALF_A_PRINTED_TENTH);
     assertEquals(1.8, luminous(nominal, 0.5), HALF_A_PRINTED_TENTH);
     assertEquals(20.0, luminous(nominal, 10), 1e-9);
-    for (double nominalMiles : new double[] {0.1, 1, 5, 15, 30}) {
+    for (double nominalMiles : new double[] {0.01, 0.1, 1, 5, 15, 30, 400, 1000}) {
       for (double visibility : new double[] {0.01, 0.2, 1, 7, 10, 27, 200}) {
         double d = luminous(Distance.ofNauticalMiles(nominalMiles), visibility);
-        double illuminance = Math.pow(0.05, d / visibility) / (d * d);
-        double threshold = Math.pow(0.05, nominalMiles / 10) / (nominalMiles * nominalMiles);
+        double illuminance = Math.log(0.05) * d / visibility - 2 * Math.log(d);
+        double threshold = Math.log(0.05) * nominalMiles / 10 - 2 * Math.log(nominalMiles);
         assertEquals(1, illuminance / threshold, 1e-9);
       }
     }

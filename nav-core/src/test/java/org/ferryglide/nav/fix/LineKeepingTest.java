@@ -113,4 +113,27 @@ class LineKeepingTest {
         "beacon not less than 084°M", less.asMagneticText("beacon", Variation.ofDegreesWest(4.6)));
     assertTrue(ClearingBearing.of(HERE, HERE, clearance, ClearingBearing.Danger.TO_PORT).isEmpty());
   }
+
+  /** A bearing a right angle out or read at the wrong end would turn the craft the wrong way. */
+  @Test
+  void aBearingThatNobodyNearTheLineCouldSeeIsRefused() {
+    RhumbLeg leg = RhumbLeg.from(HERE, TrueBearing.ofDegrees(0), Distance.ofNauticalMiles(4));
+    BackBearing line = BackBearing.of(leg, HERE);
+    Distance run = Distance.ofNauticalMiles(2);
+    for (double observed : new double[] {0, 45, 89, 271, 300}) {
+      IllegalArgumentException refused =
+          assertThrows(
+              IllegalArgumentException.class,
+              () -> line.correction(run, TrueBearing.ofDegrees(observed), run));
+      assertTrue(
+          String.valueOf(refused.getMessage())
+              .startsWith("observed bearing must be less than a right angle from the 180"));
+    }
+    assertEquals(
+        run.metres(),
+        line.correction(run, TrueBearing.ofDegrees(225), run).offLine().metres(),
+        0.01);
+    assertEquals(
+        0.0, line.correction(Distance.ZERO, TrueBearing.ofDegrees(183), run).offLine().metres());
+  }
 }
