@@ -107,6 +107,17 @@ public final class Sheet {
     Map<String, Integer> columns = new LinkedHashMap<>();
     List<InputProblem> problems = new ArrayList<>();
     int line = (int) heading.getOriginalLineNumber();
+    String whole = heading.getField(0);
+    if (heading.getFieldCount() == 1 && (whole.indexOf(';') >= 0 || whole.indexOf('\t') >= 0)) {
+      throw new InputFormatException(
+          new InputProblem(
+              source,
+              line,
+              1,
+              "fields must be parted by commas, and decimals by points, but the heading line is"
+                  + " parted by "
+                  + (whole.indexOf(';') >= 0 ? "semicolons" : "tabs")));
+    }
     for (int i = 0; i < heading.getFieldCount(); i++) {
       String name = heading.getField(i).trim();
       if (isOverLines(name)) {

@@ -276,4 +276,16 @@ class SheetTest {
     Sheet.read("x", reader, List.of("name", "height_m"), List.of());
     assertFalse(closed[0]);
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {"name;height_m|semicolons", "'name\theight_m'|tabs"})
+  void aSheetPartedByAnythingElseIsToldSoOnce(String heading, String parted) {
+    assertEquals(
+        "rocks.csv, line 1, column 1: fields must be parted by commas, and decimals by points, but"
+            + " the heading line is parted by "
+            + parted,
+        refusalOf(heading + "\nA 1\n"));
+  }
 }
