@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.function.DoubleFunction;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
@@ -19,6 +20,9 @@ import org.ferryglide.tide.sheet.Sheet;
 final class GridSheet {
   private static final double FASTEST_METRES_PER_SECOND = 15.0;
   private static final double FASTEST_KNOTS = 25.0;
+
+  /** A step of a grid is at most this many times the wider of those beside it. */
+  private static final double WIDEST_STEP = 1.6;
 
   private record Key(double time, double latitude, double longitude) {}
 
@@ -57,7 +61,11 @@ final class GridSheet {
       }
     }
     sheet.refuseIfFaulty();
-    double[] longitudes = acrossAntimeridian(printed);
+    double[] longitudes = fromTheWidestGap(printed);
+    refuseHole(sheet, times, "time", t -> EpochSeconds.toInstant(t).toString());
+    refuseHole(sheet, latitudes, "latitude", Double::toString);
+    refuseHole(sheet, longitudes, "longitude", Double::toString);
+    sheet.refuseIfFaulty();
     double[] east = new double[times.length * latitudes.length * longitudes.length];
     double[] north = new double[east.length];
     Arrays.fill(east, Double.NaN);
@@ -83,12 +91,38 @@ final class GridSheet {
     return values.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  /** Longitudes that lie on both sides of the antimeridian, the western ones as more than 180. */
-  private static double[] acrossAntimeridian(double[] longitudes) {
-    if (longitudes[longitudes.length - 1] - longitudes[0] <= 180.0) {
-      return longitudes;
+  /**
+   * Longitudes from west to east of the widest gap between them, which is what the grid leaves out;
+   * those beyond the antimeridian as more than 180.
+   */
+  private static double[] fromTheWidestGap(double[] longitudes) {
+    int first = 0;
+    double widest = longitudes[0] + 360.0 - longitudes[longitudes.length - 1];
+    for (int j = 1; j < longitudes.length; j++) {
+      if (longitudes[j] - longitudes[j - 1] > widest) {
+        widest = longitudes[j] - longitudes[j - 1];
+        first = j;
+      }
     }
-    return Arrays.stream(longitudes).map(l -> l < 0.0 ? l + 360.0 : l).sorted().toArray();
+    double west = longitudes[first];
+    return Arrays.stream(longitudes).map(l -> l < west ? l + 360.0 : l).sorted().toArray();
+  }
+
+  /** A step wider than both beside it would be bridged over what may be land or lost hours. */
+  private static void refuseHole(
+      Sheet sheet, double[] axis, String heading, DoubleFunction<String> text) {
+    for (int i = 2; i + 1 < axis.length; i++) {
+      double beside = Math.max(axis[i - 1] - axis[i - 2], axis[i + 1] - axis[i]);
+      if (axis[i] - axis[i - 1] > WIDEST_STEP * beside) {
+        sheet.problem(
+            heading
+                + ": cells seem to be missing between "
+                + text.apply(axis[i - 1])
+                + " and "
+                + text.apply(axis[i])
+                + "; cells without data must stand in rows with empty figures");
+      }
+    }
   }
 
   /** East and north of a row; NaN if it is missing or at fault. */

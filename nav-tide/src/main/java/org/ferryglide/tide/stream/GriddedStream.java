@@ -154,7 +154,9 @@ public final class GriddedStream implements StreamField, Serializable {
    * Reads a sheet of cells, one a row in any order: headings {@code time} (with its offset from
    * UTC, such as {@code 2026-06-01T09:00Z}), {@code latitude}, {@code longitude} (decimal degrees),
    * and either {@code east_ms} and {@code north_ms} (metres a second) or {@code set_deg} (true) and
-   * {@code rate_kn}. A cell without a row, or with both figures empty, is missing.
+   * {@code rate_kn}. A cell without a row, or with both figures empty, is missing. Where a step of
+   * time, latitude or longitude is more than 1.6 times both steps beside it, rows seem to be
+   * missing and the sheet is refused; one row with empty figures there says that they are.
    *
    * @param source what to call the sheet in messages and explanations
    * @param reader the text; left open

@@ -184,4 +184,48 @@ class GriddedStreamTest {
   private static String message(org.junit.jupiter.api.function.Executable call) {
     return String.valueOf(assertThrows(IllegalArgumentException.class, call).getMessage());
   }
+
+  private static String row(String time, double latitude, double longitude) {
+    return "2026-06-01T" + time + "Z," + latitude + "," + longitude + ",0.5,0.0\n";
+  }
+
+  private static String cells(double[] latitudes, double[] longitudes, String... times) {
+    StringBuilder sheet = new StringBuilder("time,latitude,longitude,east_ms,north_ms\n");
+    for (String time : times) {
+      for (double latitude : latitudes) {
+        for (double longitude : longitudes) {
+          sheet.append(row(time, latitude, longitude));
+        }
+      }
+    }
+    return sheet.toString();
+  }
+
+  @Test
+  void rowsLeftOutOfASheetAreNotBridged() throws IOException {
+    double[] holed = {50.0, 50.1, 50.3, 50.4};
+    double[] whole = {-5.2, -5.1};
+    String sheet = cells(holed, whole, "09:00", "10:00", "13:00", "14:00");
+    assertEquals(
+        "g.csv: time: cells seem to be missing between 2026-06-01T10:00:00Z and"
+            + " 2026-06-01T13:00:00Z; cells without data must stand in rows with empty figures\n"
+            + "g.csv: latitude: cells seem to be missing between 50.1 and 50.3; cells without data"
+            + " must stand in rows with empty figures",
+        message(() -> GriddedStream.read("g.csv", new StringReader(sheet))));
+    String stated = cells(holed, whole, "09:00", "10:00") + "2026-06-01T09:00Z,50.2,-5.2,,\n";
+    GriddedStream grid = GriddedStream.read("g.csv", new StringReader(stated));
+    Instant time = Instant.parse("2026-06-01T09:30:00Z");
+    assertFalse(grid.at(Position.ofDegrees(50.2, -5.15), time).isPresent());
+    assertTrue(grid.at(Position.ofDegrees(50.05, -5.15), time).isPresent());
+  }
+
+  @Test
+  void theWidestGapIsWhatAGridLeavesOut() throws IOException {
+    double[] wide = {-100, -60, -20, 20, 60, 100};
+    String sheet = cells(new double[] {50, 51}, wide, "09:00", "10:00");
+    GriddedStream grid = GriddedStream.read("g.csv", new StringReader(sheet));
+    Instant time = Instant.parse("2026-06-01T09:30:00Z");
+    assertTrue(grid.at(Position.ofDegrees(50.5, 0), time).isPresent());
+    assertFalse(grid.at(Position.ofDegrees(50.5, 179), time).isPresent());
+  }
 }
