@@ -58,10 +58,7 @@ final class HourlyKnots {
       double springness =
           StreamRates.springness(
               tides.rangeMetres(known[i]), port.neapRangeMetres(), port.springRangeMetres());
-      int tideFlags = StreamFlags.ofSpringness(springness);
-      if (tides.oneSided(known[i])) {
-        tideFlags |= StreamFlags.ONE_SIDED_RANGE;
-      }
+      int tideFlags = StreamFlags.ofSpringness(springness) | tides.flags(known[i]);
       for (int r = 0; r < printed.size(); r++) {
         rows.scale(i * printed.size() + r, printed.get(r), springness, tideFlags);
       }

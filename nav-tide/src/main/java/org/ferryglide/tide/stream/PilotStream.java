@@ -72,7 +72,6 @@ public final class PilotStream implements StreamCurve, Serializable {
       int tide = k / turns.size();
       if (times[k + 1] - times[k] <= LONGEST_STREAM_SECONDS
           && !Double.isNaN(tides.rangeMetres(tide))) {
-        int flags = tides.oneSided(tide) ? StreamFlags.ONE_SIDED_RANGE : 0;
         addStream(
             builder,
             turns.get(k % turns.size()),
@@ -80,7 +79,7 @@ public final class PilotStream implements StreamCurve, Serializable {
             tides.rangeMetres(tide),
             times[k],
             times[k + 1],
-            flags);
+            tides.flags(tide));
       }
     }
     return builder.build(shape);

@@ -15,17 +15,21 @@ import org.ferryglide.tide.height.TideTable;
 final class ReferenceTides implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** Below this share of the other, a rise or fall belongs to a double water or a mixed tide. */
+  private static final double LEAST_SHARE = 0.5;
+
   private final double[] times;
 
   /** Metres; NaN where neither a rise nor a fall is known. */
   private final double[] ranges;
 
-  private final boolean[] oneSided;
+  /** What {@link StreamFlags} say of each range. */
+  private final int[] flags;
 
-  private ReferenceTides(double[] times, double[] ranges, boolean[] oneSided) {
+  private ReferenceTides(double[] times, double[] ranges, int[] flags) {
     this.times = times;
     this.ranges = ranges;
-    this.oneSided = oneSided;
+    this.flags = flags;
   }
 
   static ReferenceTides of(TideTable table, TideEvent.Kind about, TideRange choice) {
@@ -38,22 +42,28 @@ final class ReferenceTides implements Serializable {
     }
     double[] times = new double[chosen.size()];
     double[] ranges = new double[chosen.size()];
-    boolean[] oneSided = new boolean[chosen.size()];
+    int[] flags = new int[chosen.size()];
     for (int n = 0; n < times.length; n++) {
       times[n] = EpochSeconds.of(events.get(chosen.get(n)).time());
       if (Double.isNaN(choice.metres())) {
         double before = changeTo(events, chosen.get(n), -1);
         double after = changeTo(events, chosen.get(n), 1);
-        oneSided[n] = Double.isNaN(before) || Double.isNaN(after);
-        ranges[n] = !oneSided[n] ? (before + after) / 2.0 : Double.isNaN(before) ? after : before;
+        if (Double.isNaN(before) || Double.isNaN(after)) {
+          flags[n] = StreamFlags.ONE_SIDED_RANGE;
+          ranges[n] = Double.isNaN(before) ? after : before;
+        } else {
+          boolean unequal = Math.min(before, after) < LEAST_SHARE * Math.max(before, after);
+          flags[n] = unequal ? StreamFlags.UNEQUAL_RANGE : 0;
+          ranges[n] = (before + after) / 2.0;
+        }
       } else {
         ranges[n] = choice.metres();
       }
     }
     if (!choice.zone().isEmpty()) {
-      averageByDay(events, chosen, ranges, ZoneId.of(choice.zone()));
+      averageByDay(events, chosen, ranges, flags, ZoneId.of(choice.zone()));
     }
-    return new ReferenceTides(times, ranges, oneSided);
+    return new ReferenceTides(times, ranges, flags);
   }
 
   /**
@@ -67,19 +77,22 @@ final class ReferenceTides implements Serializable {
   }
 
   private static void averageByDay(
-      List<TideEvent> events, List<Integer> chosen, double[] ranges, ZoneId zone) {
+      List<TideEvent> events, List<Integer> chosen, double[] ranges, int[] flags, ZoneId zone) {
     Map<LocalDate, double[]> sumAndCount = new HashMap<>();
+    Map<LocalDate, Integer> flagsOfDay = new HashMap<>();
     for (int n = 0; n < ranges.length; n++) {
       if (!Double.isNaN(ranges[n])) {
         double[] day =
             sumAndCount.computeIfAbsent(day(events, chosen, n, zone), d -> new double[2]);
         day[0] += ranges[n];
         day[1]++;
+        flagsOfDay.merge(day(events, chosen, n, zone), flags[n], (a, b) -> a | b);
       }
     }
     for (int n = 0; n < ranges.length; n++) {
       double[] day = sumAndCount.get(day(events, chosen, n, zone));
       ranges[n] = day == null ? Double.NaN : day[0] / day[1];
+      flags[n] = flagsOfDay.getOrDefault(day(events, chosen, n, zone), 0);
     }
   }
 
@@ -99,8 +112,9 @@ final class ReferenceTides implements Serializable {
     return ranges[n];
   }
 
-  boolean oneSided(int n) {
-    return oneSided[n];
+  /** What {@link StreamFlags} say of a tide's range. */
+  int flags(int n) {
+    return flags[n];
   }
 
   /** The tide nearest in time, the later one halfway between two; -1 if there is none. */

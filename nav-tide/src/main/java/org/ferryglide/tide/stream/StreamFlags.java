@@ -18,6 +18,7 @@ final class StreamFlags {
   static final int NEAP_ASSUMED = 1 << 8;
   static final int ROUGH_RULE = 1 << 9;
   static final int BETWEEN_SLACKS = 1 << 10;
+  static final int UNEQUAL_RANGE = 1 << 11;
 
   private StreamFlags() {}
 
@@ -84,6 +85,13 @@ final class StreamFlags {
           Note.caution(
               "stream.one-sided-range",
               "The tide table begins or ends here; the range is that of a single rise or fall."));
+    }
+    if (has(flags, UNEQUAL_RANGE)) {
+      notes.add(
+          Note.caution(
+              "stream.unequal-range",
+              "Rise and fall beside this water are very unlike, as at a double water or in a mixed"
+                  + " tide; their mean may be far from the range the rates are printed for."));
     }
     if (has(flags, NEAP_ASSUMED)) {
       notes.add(

@@ -30,7 +30,9 @@ public final class TideRange implements Serializable {
 
   /**
    * Each tide has its own range, the mean of the rise before and the fall after its high water (for
-   * tables about low water, of the fall before and the rise after it). The default.
+   * tables about low water, of the fall before and the rise after it). The default. Where one of
+   * the two is less than half the other, as at a double high water, the mean says little of the
+   * tide; the note {@code stream.unequal-range} tells, and {@link #ofMetres} is the way out.
    *
    * @return the choice
    */

@@ -367,4 +367,44 @@ class HourlyStreamTest {
           read.at(StreamSamples.SKARRA, afterHigh(2)));
     }
   }
+
+  /** A double high water an hour either side of the first: the dip between them is no range. */
+  @Test
+  void theRangeOfADoubleHighWaterIsCautionedAgainst() {
+    TideTable doubled =
+        TideTable.of(
+            "Port Ennor",
+            "chart datum",
+            List.of(
+                TideEvent.low(afterHigh(-6), 0.5),
+                TideEvent.high(afterHigh(-1), 4.5),
+                TideEvent.low(afterHigh(0), 4.3),
+                TideEvent.high(afterHigh(1), 4.5),
+                TideEvent.low(afterHigh(7), 0.5),
+                TideEvent.high(afterHigh(13), 4.5),
+                TideEvent.low(afterHigh(19), 0.5)));
+    HourlyStream stream = StreamSamples.table().boundTo(doubled);
+    assertTrue(codes(stream, afterHigh(-3)).contains("stream.unequal-range"));
+    assertTrue(codes(stream, afterHigh(3)).contains("stream.unequal-range"));
+    assertFalse(codes(stream, afterHigh(15)).contains("stream.unequal-range"));
+    HourlyStream named = stream.withRange(TideRange.ofMetres(4.0));
+    assertFalse(codes(named, afterHigh(-3)).contains("stream.unequal-range"));
+  }
+
+  @Test
+  void aDayHoldingATideAtTheEdgeOfItsTableIsNotedForAllItsTides() {
+    TideTable cut =
+        TideTable.of(
+            "Port Ennor",
+            "chart datum",
+            List.of(
+                TideEvent.high(afterHigh(0), 5.5),
+                TideEvent.low(afterHigh(6), 0.5),
+                TideEvent.high(afterHigh(12.4), 5.5),
+                TideEvent.low(afterHigh(19), 0.5)));
+    HourlyStream each = StreamSamples.table().boundTo(cut);
+    assertFalse(codes(each, afterHigh(13)).contains("stream.one-sided-range"));
+    HourlyStream day = each.withRange(TideRange.ofTheDay(ZoneId.of("UTC")));
+    assertTrue(codes(day, afterHigh(13)).contains("stream.one-sided-range"));
+  }
 }
