@@ -9,8 +9,10 @@ import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
@@ -27,6 +29,7 @@ import org.ferryglide.tide.height.TableCurve;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.stream.HourlyStream;
+import org.ferryglide.tide.stream.StreamHour;
 
 /** Prints a laid-off passage as plain text; times late, speeds slow, never to the second. */
 final class PassagePrinter {
@@ -122,27 +125,69 @@ final class PassagePrinter {
         stream.table().station()
             + ", "
             + leg.streamDistance().inNauticalMiles(1)
-            + " from the middle of the leg; hours about high water at "
+            + " from the middle of the leg; hours about "
+            + (aboutHigh(stream) ? "high" : "low")
+            + " water at "
             + stream.tides().port());
-    TideEvent highWater = stream.tides().highWaterNearest(departure);
     Instant until = leg.arrival().orElse(departure.plus(Duration.ofHours(1)));
-    long hour = Math.floorDiv(Duration.between(highWater.time(), departure).toMinutes(), 60L);
-    Instant time = highWater.time().plus(Duration.ofHours(hour));
-    while (true) {
-      TideEvent nearest = stream.tides().highWaterNearest(time);
-      long label = Math.round(Duration.between(nearest.time(), time).toMinutes() / 60.0);
-      row(
-          "",
-          clock(time)
-              + "  HW"
-              + (label == 0 ? "  " : label > 0 ? "+" + label : Long.toString(label))
-              + "  "
-              + stream.at(time).map(Velocity::setAndRate).orElse("no data"));
-      if (!time.isBefore(until)) {
-        return;
-      }
-      time = time.plus(Duration.ofHours(1));
+    NavigableMap<Instant, String> hours = tableHours(stream, departure, until);
+    Instant before = hours.floorKey(departure);
+    Instant after = hours.ceilingKey(until);
+    if (before == null || after == null) {
+      row("", "no data for " + clock(before == null ? departure : until));
     }
+    Instant from = before == null ? departure : before;
+    Instant to = after == null ? until : after;
+    if (!from.isAfter(to)) {
+      hours
+          .subMap(from, true, to, true)
+          .forEach(
+              (time, hour) ->
+                  row(
+                      "",
+                      clock(time)
+                          + "  "
+                          + hour
+                          + "  "
+                          + stream.at(time).map(Velocity::setAndRate).orElse("no data")));
+    }
+  }
+
+  private static boolean aboutHigh(HourlyStream stream) {
+    return stream.table().standardPort().about() == TideEvent.Kind.HIGH;
+  }
+
+  /** The table's hours within three hours of a stretch of time, each counted from its own water. */
+  private static NavigableMap<Instant, String> tableHours(
+      HourlyStream stream, Instant from, Instant to) {
+    List<TideEvent> waters =
+        aboutHigh(stream) ? stream.tides().highWaters() : stream.tides().lowWaters();
+    String mark = stream.table().standardPort().mark();
+    NavigableMap<Instant, String> hours = new TreeMap<>();
+    for (int i = 0; i < waters.size(); i++) {
+      for (StreamHour row : stream.table().hours()) {
+        Instant time = waters.get(i).time().plus(Duration.ofHours(row.hour()));
+        boolean near =
+            !time.isBefore(from.minus(Duration.ofHours(3)))
+                && !time.isAfter(to.plus(Duration.ofHours(3)));
+        if (near
+            && !isNearer(waters, i - 1, time, waters.get(i))
+            && !isNearer(waters, i + 1, time, waters.get(i))) {
+          hours.put(time, mark + (row.hour() == 0 ? "  " : row.label(mark)));
+        }
+      }
+    }
+    return hours;
+  }
+
+  private static boolean isNearer(
+      List<TideEvent> waters, int other, Instant time, TideEvent water) {
+    return other >= 0
+        && other < waters.size()
+        && Duration.between(waters.get(other).time(), time)
+                .abs()
+                .compareTo(Duration.between(water.time(), time).abs())
+            < 0;
   }
 
   private void printOutcome(String strategy, LaidOffLeg leg, Outcome<SteeredLeg> outcome) {

@@ -2,6 +2,8 @@ package org.ferryglide.examples;
 
 import java.io.IOException;
 import java.io.Reader;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -12,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.ferryglide.nav.magnetic.CompassRose;
@@ -106,13 +109,24 @@ public record Scenario(
                 + ", but the tide tables are of "
                 + tides.keySet());
       }
+      try {
+        stream.boundTo(Objects.requireNonNull(tides.get(port)));
+      } catch (IllegalArgumentException e) {
+        throw refusal(
+            folder.resolve("streams.csv"),
+            "station " + stream.station() + " about " + port + ": " + e.getMessage());
+      }
     }
     return scenario;
   }
 
   private static OffsetDateTime startTime(String text) {
     try {
-      return OffsetDateTime.parse(text);
+      OffsetDateTime start = OffsetDateTime.parse(text);
+      if (start.getYear() < 1900 || start.getYear() > 2100) {
+        throw new IllegalArgumentException("the year must be in [1900, 2100], but was " + text);
+      }
+      return start;
     } catch (DateTimeParseException e) {
       throw new IllegalArgumentException(
           "must be a date and time with its offset, as in 2026-06-14T11:40+01:00, but was " + text,
@@ -173,6 +187,11 @@ public record Scenario(
           && !position.equals(fallback)) {
         row.problem("position", "must differ from the way point before");
       }
+      if (Math.abs(position.latitudeDegrees()) > 89.0) {
+        row.problem(
+            "position",
+            "must lie within 89 degrees of the equator, but was " + row.text("position"));
+      }
       wayPoints.add(new WayPoint(row.text("name"), position));
     }
     if (wayPoints.size() < 2) {
@@ -191,7 +210,28 @@ public record Scenario(
       return reading.read(new Input(file.toString(), reader));
     } catch (NoSuchFileException e) {
       throw new NoSuchFileException(e.getFile(), null, "the file is missing");
+    } catch (CharacterCodingException e) {
+      throw new InputFormatException(
+          new InputProblem(
+              file.toString(),
+              firstLineNotUtf8(file),
+              0,
+              "the text must be in UTF-8, but here it is not; save the file as UTF-8"));
     }
+  }
+
+  /** Number of the first line that is not text in UTF-8; 0 if every one is. */
+  private static int firstLineNotUtf8(Path file) throws IOException {
+    String[] lines = Files.readString(file, StandardCharsets.ISO_8859_1).split("\\R", -1);
+    for (int i = 0; i < lines.length; i++) {
+      ByteBuffer bytes = ByteBuffer.wrap(lines[i].getBytes(StandardCharsets.ISO_8859_1));
+      try {
+        StandardCharsets.UTF_8.newDecoder().decode(bytes);
+      } catch (CharacterCodingException e) {
+        return i + 1;
+      }
+    }
+    return 0;
   }
 
   /** What a file is called, and its text. */

@@ -207,4 +207,72 @@ class LayOffTest {
     assertTrue(run.out.contains("NOT POSSIBLE"), run.out);
     assertTrue(run.out.contains("no data"), run.out);
   }
+
+  @Test
+  void textInAnotherEncodingIsRefusedByFileAndLine() throws IOException {
+    Path path = folder.resolve("waypoints.csv");
+    Files.writeString(path, Files.readString(path), StandardCharsets.ISO_8859_1);
+    Run run = run();
+    assertEquals(2, run.status);
+    assertEquals(
+        path + ", line 3: the text must be in UTF-8, but here it is not; save the file as UTF-8\n",
+        run.err);
+  }
+
+  @Test
+  void aPoleAndAYearBeyondReckoningAreRefusedByLineAndColumn() throws IOException {
+    edit("waypoints.csv", "46°15.2'N 026°07.9'W", "89°30.0'N 026°07.9'W");
+    assertTrue(
+        run()
+            .err
+            .contains(
+                "waypoints.csv, line 7, column 2: position: must lie within 89 degrees of the"
+                    + " equator, but was 89°30.0'N 026°07.9'W"));
+    edit("waypoints.csv", "89°30.0'N", "46°15.2'N");
+    edit("passage.csv", "2026-06-14", "2206-06-14");
+    assertTrue(
+        run()
+            .err
+            .contains("passage.csv, line 4, column 2: value: the year must be in [1900, 2100]"));
+  }
+
+  /** High water at Orrin Quay is at 0434 and 1653: by hand, +6 is 1034 and -6 is 1053. */
+  @Test
+  void theStreamsHoursAreCountedFromTheWaterTheyBelongTo() throws IOException {
+    edit("passage.csv", "T11:40", "T10:00");
+    List<String> first =
+        run().out.lines().filter(line -> line.contains("  HW")).limit(4).map(String::trim).toList();
+    assertTrue(first.get(0).startsWith("09:34  HW+5  "), first.toString());
+    assertTrue(first.get(1).startsWith("10:34  HW+6  "), first.toString());
+    assertTrue(first.get(2).startsWith("10:53  HW-6  "), first.toString());
+  }
+
+  /** Low water at Orrin Quay is at 1044 and the start at 1140: by hand, that hour stands first. */
+  @Test
+  void tablesAboutLowWaterSayLowWater() throws IOException {
+    Path path = folder.resolve("streams.csv");
+    Files.writeString(
+        path,
+        Files.readString(path)
+            .replace("neap_rate_kn\n", "neap_rate_kn,about\n")
+            .replaceAll("(?m)^((Hesk|Tarn) .*)$", "$1,LW"));
+    String out = run().out;
+    assertTrue(out.contains("hours about low water at Orrin Quay"), out);
+    assertTrue(out.contains("10:44  LW    040"), out);
+    assertFalse(out.contains("HW"), out);
+  }
+
+  @Test
+  void tidesThatFollowTooFastForTheTableAreRefused() throws IOException {
+    edit(
+        "tides/orrin-quay.csv",
+        ",,2026-06-14T16:53+01:00,5.3,high",
+        """
+        ,,2026-06-14T11:44+01:00,5.3,high
+        ,,2026-06-14T12:44+01:00,4.3,low
+        ,,2026-06-14T13:44+01:00,5.3,high""");
+    Run run = run();
+    assertEquals(2, run.status);
+    assertTrue(run.err.contains("streams.csv: station Hesk Sound about Orrin Quay: the"), run.err);
+  }
 }
