@@ -19,7 +19,8 @@ import org.ferryglide.nav.water.FlowExplanation;
  *
  * <p>Between slack and maximum the direction is the maximum's and the rate follows a {@link
  * FlowShape}, from slack to maximum and from maximum to slack each over its own time, so that
- * unequal halves are no trouble. Before the first and after the last line there are no data.
+ * unequal halves are no trouble. Before the first and after the last line of a table there are no
+ * data, nor between two lines more than nine hours apart, where lines seem to be missing.
  *
  * <pre>{@code
  * CurrentCurve flood =
@@ -45,6 +46,10 @@ public final class CurrentCurve implements StreamCurve, Serializable {
     builder.startAt(EpochSeconds.of(events[0].time()));
     int rough = rule || shape != FlowShape.SINE ? StreamFlags.ROUGH_RULE : 0;
     for (int i = 1; i < events.length; i++) {
+      if (!rule && CurrentTable.isHole(events[i - 1], events[i])) {
+        builder.startAt(EpochSeconds.of(events[i].time()));
+        continue;
+      }
       boolean fromSlack = events[i - 1].kind() == CurrentEvent.Kind.SLACK;
       CurrentEvent maximum = events[fromSlack ? i : i - 1];
       Velocity flow = Velocity.ofSetAndRate(maximum.set(), maximum.rate());

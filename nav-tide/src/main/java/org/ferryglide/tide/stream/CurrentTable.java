@@ -3,6 +3,7 @@ package org.ferryglide.tide.stream;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Serializable;
+import java.time.Duration;
 import java.util.List;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
@@ -20,6 +21,12 @@ import org.ferryglide.tide.stream.CurrentEvent.Kind;
  */
 public final class CurrentTable implements Serializable {
   private static final long serialVersionUID = 1L;
+
+  /**
+   * Between slack and maximum lie about three hours, six where the current is diurnal; two lines
+   * left out of a semi-diurnal table leave more than nine, and may hide a stream the other way.
+   */
+  private static final Duration LONGEST_INTERVAL = Duration.ofHours(9);
 
   private final String station;
   private final Position position;
@@ -56,6 +63,11 @@ public final class CurrentTable implements Serializable {
       }
     }
     return new CurrentTable(station, position, events.toArray(new CurrentEvent[0]));
+  }
+
+  /** Whether lines seem to be missing between two that follow each other. */
+  static boolean isHole(CurrentEvent before, CurrentEvent after) {
+    return Duration.between(before.time(), after.time()).compareTo(LONGEST_INTERVAL) > 0;
   }
 
   /** What is wrong between two lines that follow each other; empty if nothing. */
@@ -96,7 +108,8 @@ public final class CurrentTable implements Serializable {
   /**
    * The current at any time by the method of the published tables: sine between slack and maximum.
    *
-   * @return the curve; no data before the first line and after the last
+   * @return the curve; no data before the first line and after the last, nor between two lines more
+   *     than nine hours apart
    */
   public CurrentCurve asCurve() {
     return CurrentCurve.of(this);
@@ -105,7 +118,7 @@ public final class CurrentTable implements Serializable {
   /**
    * How long the current stays below a rate about a slack, each side reckoned with its own maximum.
    *
-   * @param slack a slack of this table with a maximum on both sides
+   * @param slack a slack of this table with a maximum within nine hours on both sides
    * @param limit the rate not to be exceeded
    * @return the window, open towards a maximum that does not reach the limit
    * @throws IllegalArgumentException if {@code slack} is not such a slack
@@ -115,6 +128,15 @@ public final class CurrentTable implements Serializable {
     if (at <= 0 || at >= events.length - 1 || slack.kind() != Kind.SLACK) {
       throw new IllegalArgumentException(
           "must be a slack of table " + station + " between two maxima, but was " + slack);
+    }
+    if (isHole(events[at - 1], slack) || isHole(slack, events[at + 1])) {
+      throw new IllegalArgumentException(
+          "must be a slack with a maximum within "
+              + LONGEST_INTERVAL.toHours()
+              + " hours on both sides, but lines of table "
+              + station
+              + " seem to be missing beside "
+              + slack);
     }
     double turn = EpochSeconds.of(slack.time());
     double before = timeToReach(at - 1, turn, limit.metresPerSecond());

@@ -237,4 +237,29 @@ class CurrentTableTest {
   private static String message(org.junit.jupiter.api.function.Executable call) {
     return String.valueOf(assertThrows(IllegalArgumentException.class, call).getMessage());
   }
+
+  /** Between the slack at 0700 and the flood at 1624 an ebb and a slack are left out. */
+  @Test
+  void linesLeftOutAreNotBridged() {
+    CurrentTable holed =
+        CurrentTable.of(
+            "holed",
+            PLACE,
+            List.of(
+                CurrentEvent.slack(at("01:00")),
+                CurrentEvent.flood(at("04:00"), FLOOD, Speed.ofKnots(0.6)),
+                CurrentEvent.slack(at("07:00")),
+                CurrentEvent.flood(at("16:24"), FLOOD, Speed.ofKnots(0.6)),
+                CurrentEvent.slack(at("19:30"))));
+    CurrentCurve curve = holed.asCurve();
+    assertTrue(curve.at(at("05:00")).isPresent());
+    assertTrue(curve.at(at("07:00")).isPresent());
+    assertFalse(curve.at(at("10:00")).isPresent());
+    assertEquals("stream.no-data", curve.explain(at("10:00")).notes().get(0).code());
+    assertEquals(0.6, curve.at(at("16:24")).get().rate().knots(), 1e-12);
+    assertTrue(curve.at(at("18:00")).isPresent());
+    assertTrue(
+        message(() -> holed.slackWindow(holed.events().get(2), Speed.ofKnots(0.2)))
+            .startsWith("must be a slack with a maximum within 9 hours on both sides, but lines"));
+  }
 }
