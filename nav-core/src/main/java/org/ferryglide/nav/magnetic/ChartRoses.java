@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.bearing.Angles;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.note.Note;
@@ -101,6 +102,7 @@ public final class ChartRoses implements Serializable {
     double weight = Math.min(1.0, Math.max(0.0, along));
     double nearEast = near.rose().variationAt(date).degreesEast();
     double farEast = far.rose().variationAt(date).degreesEast();
+    double apartEast = Angles.shortWay(farEast - nearEast); // both sides of ±180° are neighbours
     double nearChange = near.rose().annualChange().minutesEast();
     double farChange = far.rose().annualChange().minutesEast();
     List<Note> notes = new ArrayList<>();
@@ -121,7 +123,7 @@ public final class ChartRoses implements Serializable {
       notes.addAll(far.rose().notesAt(date));
     }
     return new RoseReading(
-        Variation.ofDegreesEast(nearEast + weight * (farEast - nearEast)),
+        Variation.ofDegreesEast(Angles.shortWay(nearEast + weight * apartEast)),
         AnnualChange.ofMinutesEast(nearChange + weight * (farChange - nearChange)),
         new PlacedRose[] {near, far},
         new double[] {1.0 - weight, weight},

@@ -133,6 +133,20 @@ class RosesTest {
         EAST.rose().variation(), roses.between(Position.ofDegrees(57.0, -4.0), DATE).variation());
   }
 
+  /** Near a magnetic pole 179° W and 179° E are neighbours, and their middle is 180°, not 0°. */
+  @Test
+  void rosesOnBothSidesOf180DegreesAreWeighedTheShortWay() {
+    PlacedRose west =
+        new PlacedRose(Position.ofDegrees(80.0, -110.0), CompassRose.parse("179°W 2026 (nil)"));
+    PlacedRose east =
+        new PlacedRose(Position.ofDegrees(80.0, -100.0), CompassRose.parse("178°E 2026 (nil)"));
+    ChartRoses roses = ChartRoses.of(List.of(west, east));
+    assertEquals(
+        179.5,
+        roses.between(Position.ofDegrees(80.0, -105.0), DATE).variation().degreesEast(),
+        1e-6);
+  }
+
   @Test
   void theNearestRoseIsTakenAsItIsWithItsAge() {
     ChartRoses roses = ChartRoses.of(List.of(WEST, EAST, NORTH));
