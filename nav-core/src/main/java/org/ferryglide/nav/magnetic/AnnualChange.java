@@ -20,7 +20,7 @@ public record AnnualChange(double minutesEast) implements Serializable {
   public static final AnnualChange NIL = new AnnualChange(0.0);
 
   /** A full turn each year; no printed change comes near it. */
-  private static final double MOST_MINUTES = 21_600.0;
+  static final double MOST_MINUTES = 21_600.0;
 
   /**
    * Takes the change in minutes of arc.

@@ -57,7 +57,7 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
    * <p>In order: the variation with E or W ({@code 4°15'W}; also after it, as {@code W 4°15'} or
    * {@code Var 4°15'W}), the year, and the annual change in round brackets or after a comma: {@code
    * (8'E)}, {@code (7'W)}, {@code (6' decreasing)}, {@code (5'E increasing)}, {@code (annual change
-   * nil)}, {@code Annual change 8'E}.
+   * nil)}, {@code Annual change 8'E}, {@code decreasing about 8' annually}.
    *
    * @param text what is printed
    * @return the rose

@@ -86,21 +86,24 @@ final class RoseText {
     skipAny(" ,;)");
     boolean bracket = skipAny("(");
     skipSpaces();
-    int growth = 0; // 1 when the variation is said to increase, -1 to decrease
     double minutes;
     int letter = 0;
-    if (skipWord("no annual change") || skipWord("annual change nil") || skipWord("nil")) {
+    int growth = growth("annual increase", "annual decrease");
+    if (growth == 0) {
+      growth = growth("increasing", "decreasing");
+    }
+    if (growth == 0 && skipWord("annual change")) {
+      skipAny(": ");
+    }
+    if (growth == 0 && (skipWord("no annual change") || skipWord("nil"))) {
       minutes = 0.0;
     } else {
-      growth = skipWord("annual increase") ? 1 : skipWord("annual decrease") ? -1 : 0;
-      if (growth == 0 && skipWord("annual change")) {
-        skipAny(": ");
-      }
+      skipWord("about");
       letter = letter();
       minutes = minutes();
       letter = oneOf(letter, letter());
       if (growth == 0) {
-        growth = skipWord("increasing") ? 1 : skipWord("decreasing") ? -1 : 0;
+        growth = growth("increasing", "decreasing");
       }
     }
     if (!skipWord("annually") && !skipWord("a year")) {
@@ -115,6 +118,11 @@ final class RoseText {
       throw refuse("nothing may follow the annual change");
     }
     return change;
+  }
+
+  /** 1 when the variation is said to increase, -1 to decrease, 0 if neither is said here. */
+  private int growth(String increase, String decrease) {
+    return skipWord(increase) ? 1 : skipWord(decrease) ? -1 : 0;
   }
 
   private double signed(double minutes, int letter, int growth, double variationSign) {
@@ -136,6 +144,16 @@ final class RoseText {
 
   /** Minutes, or degrees and minutes, unsigned. */
   private double minutes() {
+    int start = place;
+    double minutes = angle();
+    if (minutes > AnnualChange.MOST_MINUTES) {
+      place = start;
+      throw refuse("annual change must be in [0, 21600] minutes of arc");
+    }
+    return minutes;
+  }
+
+  private double angle() {
     double first = number();
     if (skipAny("°º˚")) {
       skipSpaces();
@@ -155,6 +173,15 @@ final class RoseText {
     int start = place;
     while (place < text.length() && (isDigit(text.charAt(place)) || text.charAt(place) == '.')) {
       place++;
+    }
+    // Double.toString writes a tiny number as 1.0E-4; any other E is the letter of a side
+    if (text.startsWith("E-", place)
+        && place + 2 < text.length()
+        && isDigit(text.charAt(place + 2))) {
+      place += 2;
+      while (place < text.length() && isDigit(text.charAt(place))) {
+        place++;
+      }
     }
     try {
       return Double.parseDouble(text.substring(start, place));

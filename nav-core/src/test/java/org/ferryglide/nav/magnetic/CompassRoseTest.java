@@ -39,6 +39,10 @@ class CompassRoseTest {
         "4°15'W 2019 (no annual change); 4.25°W 2019 (nil)",
         "4°15'W 2019 (0'); 4.25°W 2019 (nil)",
         "0°00' 2019 (3'W); 0.0° 2019 (3.0'W)",
+        "4°15'W 2019 decreasing about 8' annually; 4.25°W 2019 (8.0'E)",
+        "4°15'W (2019), increasing 8' annually; 4.25°W 2019 (8.0'W)",
+        "4°15'W 2019 Annual Change: NIL; 4.25°W 2019 (nil)",
+        "1.0E-5°E 2019 (1.0E-4'W); 1.0E-5°E 2019 (1.0E-4'W)",
       })
   void whatChartsPrintIsRead(String printed, String expected) {
     assertEquals(expected, CompassRose.parse(printed).toString());
