@@ -183,8 +183,8 @@ public final class Mgrs {
    * @return northing of its southern edge, metres, or -1 if none
    */
   private static int rowInBand(UtmZone zone, int band, int west, int rowInCycle) {
-    double bandSouth = -80.0 + 8.0 * band;
-    double bandNorth = band == BANDS.length() - 1 ? 84.0 : bandSouth + 8.0;
+    double bandSouth = southOfBand(band);
+    double bandNorth = northOfBand(band);
     double[] out = new double[4];
     double near = Math.max(west, Math.min(500_000, west + SQUARE_METRES));
     double far = west < 500_000 ? west : west + SQUARE_METRES;
@@ -199,6 +199,14 @@ public final class Mgrs {
       }
     }
     return -1;
+  }
+
+  private static double southOfBand(int band) {
+    return -80.0 + 8.0 * band;
+  }
+
+  private static double northOfBand(int band) {
+    return band == BANDS.length() - 1 ? UtmZone.NORTH_LIMIT_DEGREES : southOfBand(band) + 8.0;
   }
 
   private static Note[] edgeNotes(
@@ -216,7 +224,37 @@ public final class Mgrs {
       }
       any |= inside;
     }
-    return new Note[] {beyond(any, "zone " + zone.number() + ", band " + band)};
+    boolean cut = any || holdsTurningPoint(zone, BANDS.indexOf(band), west, south, 2.0 * half);
+    return new Note[] {beyond(cut, "zone " + zone.number() + ", band " + band)};
+  }
+
+  /**
+   * Whether a corner of the zone's part of the band lies in a square, or the place where a parallel
+   * of the band bends: such a square can meet the zone in a sliver that holds none of the nine
+   * points.
+   */
+  private static boolean holdsTurningPoint(
+      UtmZone zone, int band, double west, double south, double side) {
+    double inBand = southOfBand(band) + 4.0;
+    double[] out = new double[4];
+    for (int i = -3; i <= 3; i++) { // the widest zone reaches 9° from its middle
+      double meridian = zone.centralMeridianDegrees() + 3.0 * i;
+      if (UtmZone.number(inBand, meridian) == zone.number()
+          || UtmZone.number(inBand, meridian - 1.0) == zone.number()) {
+        for (double parallel : new double[] {southOfBand(band), northOfBand(band)}) {
+          zone.grid().forward(parallel, meridian, out, 0);
+          if (isIn(west, side, out[0]) && isIn(south, side, out[1])) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean isIn(double from, double side, double metres) {
+    return metres >= from - Figures.ROUNDING_METRES
+        && metres <= from + side + Figures.ROUNDING_METRES;
   }
 
   static Note beyond(boolean cut, String area) {

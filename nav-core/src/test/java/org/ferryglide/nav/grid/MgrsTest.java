@@ -156,6 +156,19 @@ class MgrsTest {
     assertEquals(List.of(), tenKilometres.notes());
   }
 
+  /**
+   * The corner of zone 23 and band E lies in the top of square LJ, whose four corners, sides'
+   * middles and centre all lie beyond: no reason to doubt a reference made from a place.
+   */
+  @Test
+  void aSquareThatHoldsOnlyACornerOfItsZoneIsCutNotBeyond() {
+    Position place = Position.ofDegrees(-64.0, -47.999999999);
+    assertEquals("23ELJ", Mgrs.reference(place, GridPrecision.HUNDRED_KILOMETRES));
+    assertEquals("mgrs.cut-by-zone", Mgrs.parse("23ELJ").notes().get(0).code());
+    // the parallel of 64° N reaches farthest south in the middle of zone 25
+    assertEquals("mgrs.cut-by-zone", Mgrs.parse("25VFM").notes().get(0).code());
+  }
+
   @Test
   void theMapAtHandMayBeTheNeighbours() {
     Position place = Position.ofDegrees(50.105, -5.535);
