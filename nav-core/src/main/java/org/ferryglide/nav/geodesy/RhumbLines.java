@@ -44,6 +44,9 @@ public final class RhumbLines {
   /** A block takes about half a millisecond: long beside the handing out. */
   private static final int ROWS_IN_BLOCK = 4096;
 
+  /** Below this the ratio of two differences of latitude would lose its digits to underflow. */
+  private static final double LEAST_DIFFERENCE_DEGREES = 1e-290;
+
   private RhumbLines() {}
 
   /**
@@ -96,7 +99,7 @@ public final class RhumbLines {
     double lesser1 = RhumbMath.lesserPart(lat1);
     double sin1 = RhumbMath.sine(lat1, lesser1);
     double cos1 = RhumbMath.cosine(lat1, lesser1);
-    if (dlat == 0.0) { // along a parallel
+    if (Math.abs(dlat) < LEAST_DIFFERENCE_DEGREES) { // along a parallel
       double metres = Math.abs(dlon) * RhumbMath.parallelRadius(ellipsoid, sin1, cos1);
       out[offset] = metres == 0.0 ? 0.0 : dlon > 0.0 ? 90.0 : dlon < 0.0 ? 270.0 : Double.NaN;
       out[offset + 1] = metres;

@@ -161,6 +161,19 @@ class RhumbLinesTest {
     assertArrayEquals(new double[] {0.0, 0.0}, inverse(0.0, -0.0, -0.0, 0.0), EXACT);
   }
 
+  /** Differences of latitude near the least double count as none, instead of giving NaN. */
+  @Test
+  void aDifferenceOfLatitudeThatUnderflowsIsAParallel() {
+    double[] parallel = new double[2];
+    RhumbLines.inverse(0.0, 0.0, 0.0, 1.0, parallel, 0);
+    for (double tiny : new double[] {Double.MIN_VALUE, -1e-310, 1e-300, -1e-280}) {
+      double[] out = new double[2];
+      RhumbLines.inverse(0.0, 0.0, tiny, 1.0, out, 0);
+      assertEquals(90.0, out[0], Math.ulp(90.0));
+      assertEquals(parallel[1], out[1], Math.ulp(parallel[1]));
+    }
+  }
+
   @Test
   void cardinalCoursesAreExact() {
     assertEquals(0.0, inverse(10, 5, 20, 5)[0], EXACT);
