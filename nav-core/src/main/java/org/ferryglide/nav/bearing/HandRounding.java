@@ -1,5 +1,7 @@
 package org.ferryglide.nav.bearing;
 
+import org.ferryglide.nav.note.Arguments;
+
 /**
  * How finely somebody working by hand writes angles down.
  *
@@ -36,11 +38,13 @@ public enum HandRounding {
   /**
    * A bearing with three digits for its degrees.
    *
-   * @param degrees degrees, in [0, 360)
+   * @param degrees degrees, in [0, 360]; 360 is written as 000
    * @param letter the letter of its north
    * @return for example {@code 049°M}, {@code 049.3°M} or {@code 049°15'M}
+   * @throws IllegalArgumentException if {@code degrees} is NaN or out of range
    */
   public String bearing(double degrees, char letter) {
+    Arguments.within(degrees, 0.0, 360.0, "bearing", "degrees");
     long parts = parts(degrees) % Math.round(360.0 * partsInDegree);
     long whole = parts / (long) partsInDegree;
     return (whole < 10 ? "00" : whole < 100 ? "0" : "") + angle(parts) + letter;
@@ -51,8 +55,10 @@ public enum HandRounding {
    *
    * @param degreesEast degrees, east positive
    * @return for example {@code 4°W}, {@code 4.3°W} or {@code 4°15'W}; zero has no letter
+   * @throws IllegalArgumentException if {@code degreesEast} is NaN or infinite
    */
   public String eastWest(double degreesEast) {
+    Arguments.finite(degreesEast, "angle", "degrees");
     long parts = parts(Math.abs(degreesEast));
     return angle(parts) + (parts == 0 ? "" : degreesEast > 0 ? "E" : "W");
   }
