@@ -13,7 +13,7 @@ import org.ferryglide.nav.note.TextFormatException;
  * <pre>{@code
  * AngleReader reader = new AngleReader("4°15'W");
  * double degrees = reader.angle("variation"); // 4.25
- * boolean west = reader.hemisphere('E', 'W', "variation") < 0;
+ * boolean west = reader.hemisphere('E', 'W') < 0;
  * reader.expectEnd("nothing may follow the hemisphere");
  * }</pre>
  *

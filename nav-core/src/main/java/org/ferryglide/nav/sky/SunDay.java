@@ -28,7 +28,7 @@ import org.shredzone.commons.suncalc.SunTimes;
  * horizon and an eye at sea level are meant.
  *
  * <pre>{@code
- * SunDay day = SunDay.of(date, ZoneId.of("Europe/London"), landing);
+ * SunDay day = SunDay.of(date, ZoneId.of("UTC+01:00"), landing);
  * Optional<Instant> sunset = day.daylight().set();
  * Optional<Instant> dark = day.nauticalTwilight().set();
  * }</pre>
