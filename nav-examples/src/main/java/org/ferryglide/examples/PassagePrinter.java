@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -19,12 +20,13 @@ import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.AngleForm;
+import org.ferryglide.nav.steer.Craft;
+import org.ferryglide.nav.steer.CurrentTriangle;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.OffLine;
 import org.ferryglide.nav.steer.Outcome;
 import org.ferryglide.nav.steer.SteeredLeg;
-import org.ferryglide.nav.steer.TimedHeading;
-import org.ferryglide.nav.steer.TrackPoint;
+import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.tide.height.TableCurve;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
@@ -36,6 +38,8 @@ final class PassagePrinter {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("yyyy-MM-dd", Locale.ROOT);
+  private static final Duration HALF_HOUR = Duration.ofMinutes(30);
+  private static final Duration TOO_LATE_TO_CHANGE = Duration.ofMinutes(5);
 
   private final PrintStream out;
   private final ZoneOffset offset;
@@ -58,7 +62,7 @@ final class PassagePrinter {
     out.println("printed rose " + scenario.rose().printed());
     Set<String> notes = new LinkedHashSet<>();
     for (int i = 0; i < legs.size(); i++) {
-      printLeg(i + 1, legs.size(), legs.get(i));
+      printLeg(i + 1, legs.size(), legs.get(i), Craft.ofSpeed(scenario.speed()));
       legs.get(i).notes().forEach(note -> notes.add(line(note)));
     }
     printLanding(scenario, legs.get(legs.size() - 1), notes);
@@ -68,7 +72,7 @@ final class PassagePrinter {
     printCautions();
   }
 
-  private void printLeg(int number, int count, LaidOffLeg leg) {
+  private void printLeg(int number, int count, LaidOffLeg leg, Craft craft) {
     TrueBearing course = leg.leg().initialCourse();
     out.println();
     out.println(
@@ -111,8 +115,8 @@ final class PassagePrinter {
     }
     Instant departure = leg.departure().get();
     printStream(leg, departure);
-    leg.oneHeading().ifPresent(outcome -> printOutcome("one heading", leg, outcome));
-    leg.trackHeld().ifPresent(outcome -> printOutcome("track held", leg, outcome));
+    leg.oneHeading().ifPresent(outcome -> printOutcome("one heading", leg, outcome, craft));
+    leg.trackHeld().ifPresent(outcome -> printOutcome("track held", leg, outcome, craft));
   }
 
   /**
@@ -190,31 +194,21 @@ final class PassagePrinter {
             < 0;
   }
 
-  private void printOutcome(String strategy, LaidOffLeg leg, Outcome<SteeredLeg> outcome) {
+  private void printOutcome(
+      String strategy, LaidOffLeg leg, Outcome<SteeredLeg> outcome, Craft craft) {
     Optional<SteeredLeg> solved = outcome.solved();
     if (solved.isPresent()) {
-      printSolved(strategy, leg, solved.get());
+      printSolved(strategy, leg, solved.get(), craft);
     }
     outcome.notPossible().ifPresent(reason -> printNotPossible(strategy, reason));
   }
 
-  private void printSolved(String strategy, LaidOffLeg leg, SteeredLeg steered) {
+  private void printSolved(String strategy, LaidOffLeg leg, SteeredLeg steered, Craft craft) {
     Variation variation = leg.roseVariation();
-    List<TimedHeading> headings = steered.headings();
-    if (headings.size() == 1) {
-      row(strategy, "steer " + trueAndMagnetic(steered.courseToSteer(), variation));
+    if (steered.strategy().equals(Strategy.trackHeld())) {
+      row(strategy, headingsHeld(leg, steered, craft));
     } else {
-      StringBuilder text = new StringBuilder("steer ");
-      String last = "";
-      for (TrackPoint point : steered.groundTrack().pointsEvery(1800.0)) {
-        String heading = trueAndMagnetic(point.heading(), variation);
-        if (!heading.equals(last)) {
-          text.append(last.isEmpty() ? "" : ", then ").append(heading);
-          text.append(" at ").append(clock(point.time()));
-        }
-        last = heading;
-      }
-      row(strategy, text.toString());
+      row(strategy, "steer " + trueAndMagnetic(steered.courseToSteer(), variation));
     }
     row(
         "",
@@ -238,8 +232,48 @@ final class PassagePrinter {
     }
   }
 
+  /**
+   * The heading that holds the line, anew every half hour, each from the stream of its moment: it
+   * changes all the time, and nobody steers finer.
+   */
+  private String headingsHeld(LaidOffLeg leg, SteeredLeg steered, Craft craft) {
+    List<String> changes = new ArrayList<>();
+    String last = "";
+    Instant lastChange = steered.arrival().minus(TOO_LATE_TO_CHANGE);
+    Instant departure = steered.departure();
+    for (Instant time = departure;
+        time.equals(departure) || time.isBefore(lastChange);
+        time = time.plus(HALF_HOUR)) {
+      Optional<CurrentTriangle> triangle =
+          leg.stream()
+              .at(time)
+              .flatMap(
+                  stream ->
+                      CurrentTriangle.solve(leg.leg().initialCourse(), craft, stream).solved());
+      if (triangle.isEmpty()) {
+        continue;
+      }
+      String heading = trueAndMagnetic(triangle.get().courseToSteer(), leg.roseVariation());
+      if (!heading.equals(last)) {
+        changes.add(changes.isEmpty() ? heading : heading + " from " + clock(up(time)));
+      }
+      last = heading;
+    }
+    return "steer " + String.join(", then ", changes);
+  }
+
+  /** The finding with its time by the passage's own clock. */
   private void printNotPossible(String strategy, NotPossible reason) {
-    row(strategy, "NOT POSSIBLE: " + reason.message());
+    NotPossible bare = NotPossible.because(reason.reason());
+    row(
+        strategy,
+        "NOT POSSIBLE: "
+            + reason.shortBy().map(bare::by).orElse(bare).message()
+            + reason.when().map(time -> ", at " + clock(time)).orElse("")
+            + reason
+                .where()
+                .map(place -> ", near " + place.text(AngleForm.DEGREES_MINUTES, 1))
+                .orElse(""));
   }
 
   private void printLanding(Scenario scenario, LaidOffLeg last, Set<String> notes) {

@@ -199,6 +199,31 @@ class LayOffTest {
     assertTrue(run.err.contains("orrin-quay.csv, line 5"), run.err);
   }
 
+  /**
+   * By hand: the line runs 085°, and at 12:45 the stream between HW-5 (11:53, 008° 1.0 kn) and HW-4
+   * (12:53, 006° 1.6 kn) sets 006° at 1.5 kn, 79° off the line; its share across is 1.5 sin 79° =
+   * 1.47 kn of 3.5 kn, 25° of ferry angle, so 110°. At the start it is 1.2 kn, 20°, so 105°. The
+   * variation adds 7°50'.
+   */
+  @Test
+  void aHeldTrackIsSteeredAnewWhileItLastsAndNotAtItsEnd() {
+    assertEquals(
+        "  track held    steer 105° true, 113° magnetic, then 110° true, 118° magnetic from 12:45",
+        lines(run().out, "  track held").get(1));
+  }
+
+  @Test
+  void whyItIsNotPossibleIsToldByThePassagesOwnClock() throws IOException {
+    edit("passage.csv", "2026-06-14", "2026-07-14");
+    assertTrue(
+        run()
+            .out
+            .contains(
+                "NOT POSSIBLE: the stream or wind is not known there and then, at 11:40, near"
+                    + " 46°10.0'N 026°20.0'W"),
+        run().out);
+  }
+
   @Test
   void aDayWithoutTidesIsNotPossibleRatherThanGuessed() throws IOException {
     edit("passage.csv", "2026-06-14", "2026-07-14");
