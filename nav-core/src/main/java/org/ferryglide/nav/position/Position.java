@@ -53,7 +53,8 @@ public record Position(double latitudeDegrees, double longitudeDegrees) implemen
    * after each part, or signs with north and east positive; typographic or plain marks, or none;
    * the parts separated by a comma, a semicolon or spaces. Letters decide which part is which;
    * without letters latitude comes first, and the parts need a comma, a semicolon or a sign between
-   * them. ISO 6709 is read too, see {@link #parseIso6709}. The decimal mark is a point.
+   * them. A part with neither letter nor sign beside one with a letter is refused: west would be
+   * taken for east. ISO 6709 is read too, see {@link #parseIso6709}. The decimal mark is a point.
    *
    * <pre>{@code
    * Position.parse("50°06.3'N 005°32.1'W");

@@ -32,6 +32,8 @@ final class PositionText {
       throw new TextFormatException(
           "parts without letters must be parted by a comma", text, second.start);
     }
+    refuseHalfLettered(first, second, text);
+    refuseHalfLettered(second, first, text);
     boolean swapped = first.axis == Part.LONGITUDE || second.axis == Part.LATITUDE;
     Part latitude = swapped ? second : first;
     Part longitude = swapped ? first : second;
@@ -42,6 +44,18 @@ final class PositionText {
     checkRange(latitude, 90, "latitude", text);
     checkRange(longitude, 180, "longitude", text);
     return Position.ofDegrees(latitude.degrees, longitude.degrees);
+  }
+
+  /** A letter forgotten in one part would turn west into east, so it is not taken for a plus. */
+  private static void refuseHalfLettered(Part part, Part other, String text) {
+    if (part.axis == 0 && !part.signed && other.axis != 0) {
+      throw new TextFormatException(
+          other.axis == Part.LATITUDE
+              ? "the longitude must have a letter, E or W, as the latitude has one"
+              : "the latitude must have a letter, N or S, as the longitude has one",
+          text,
+          part.start);
+    }
   }
 
   private static void checkRange(Part part, int limit, String name, String text) {

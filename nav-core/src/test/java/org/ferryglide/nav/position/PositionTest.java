@@ -105,6 +105,19 @@ class PositionTest {
   }
 
   @Test
+  void aForgottenLetterIsNotTakenForEastOrNorth() {
+    assertEquals(
+        "the longitude must have a letter, E or W, as the latitude has one: at character 12 ('0')"
+            + " of \"46°14.6'N, 026°11.2\"",
+        assertThrows(TextFormatException.class, () -> Position.parse("46°14.6'N, 026°11.2"))
+            .getMessage());
+    assertThrows(TextFormatException.class, () -> Position.parse("46°14.6' 026°11.2'W"));
+    assertThrows(TextFormatException.class, () -> Position.parse("46.2, 26.1W"));
+    assertThrows(TextFormatException.class, () -> Position.parse("26.1W, 46.2"));
+    assertEquals(Position.ofDegrees(46.2, -26.1), Position.parse("46.2N, -26.1"));
+  }
+
+  @Test
   void unmarkedFiguresAreNotGuessedAt() {
     assertThrows(TextFormatException.class, () -> Position.parse("50 5"));
     assertThrows(TextFormatException.class, () -> Position.parse("50.1 5.5"));
