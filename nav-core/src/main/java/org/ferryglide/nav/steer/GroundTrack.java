@@ -98,7 +98,10 @@ public final class GroundTrack implements Serializable {
   }
 
   /**
-   * Points at even steps of time, and the end.
+   * Points at even steps of time, and the end. The position is that of the time; the heading is
+   * that at which the piece of the track was begun, which with the track held in a stream that is
+   * the same everywhere may be most of an hour old: {@link CurrentTriangle} has the one of the
+   * moment.
    *
    * @param stepSeconds time between points, seconds, above 0
    * @return the points in order of time; unmodifiable

@@ -2,6 +2,7 @@ package org.ferryglide.nav.steer;
 
 import java.io.Serializable;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -135,7 +136,8 @@ public final class NotPossible implements Serializable {
   }
 
   /**
-   * The finding as plain English.
+   * The finding as plain English; its time is UTC, cut to the second. To tell it by another clock,
+   * take {@link #when}.
    *
    * @return one line without a full stop
    */
@@ -145,7 +147,7 @@ public final class NotPossible implements Serializable {
       line.append(", by ").append(shortBy.inKnots(2));
     }
     if (when != null) {
-      line.append(", at ").append(when);
+      line.append(", at ").append(when.truncatedTo(ChronoUnit.SECONDS));
     }
     if (where != null) {
       line.append(", near ").append(where.text(AngleForm.DEGREES_MINUTES, 1));

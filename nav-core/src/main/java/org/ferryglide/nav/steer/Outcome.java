@@ -46,7 +46,8 @@ public sealed interface Outcome<S extends Serializable> extends Serializable
   }
 
   /**
-   * Meets both cases.
+   * Meets both cases. Text is best given a variable first, as above: handed straight to {@code
+   * println}, it leaves the compiler to choose between its overloads, which it refuses.
    *
    * @param <R> what both cases are turned into
    * @param onSolved what to make of a solution
