@@ -90,7 +90,11 @@ final class CurrentSheet {
 
   static Instant instant(String text) {
     try {
-      return OffsetDateTime.parse(text.replace(' ', 'T')).toInstant();
+      OffsetDateTime time = OffsetDateTime.parse(text.replace(' ', 'T'));
+      if (time.getYear() < 1 || time.getYear() > 4999) {
+        throw new DateTimeException("a year far from any table's");
+      }
+      return time.toInstant();
     } catch (DateTimeException e) {
       throw new IllegalArgumentException(
           "must be a date and time with its offset, such as 2026-06-01T09:30Z or"

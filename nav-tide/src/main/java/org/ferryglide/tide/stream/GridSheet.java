@@ -43,7 +43,8 @@ final class GridSheet {
       OptionalDouble longitude = row.number("longitude", -180.0, 180.0);
       double[] flow = flow(row);
       if (latitude.isPresent() && longitude.isPresent()) {
-        Key key = new Key(EpochSeconds.of(time), latitude.getAsDouble(), longitude.getAsDouble());
+        double east = longitude.getAsDouble() == 180.0 ? -180.0 : longitude.getAsDouble();
+        Key key = new Key(EpochSeconds.of(time), latitude.getAsDouble(), east);
         Sheet.Row before = rows.putIfAbsent(key, row);
         if (before != null) {
           row.problem("time", "the same cell stands in line " + before.line());
