@@ -15,6 +15,9 @@ final class Motion {
   /** How far apart headings are tried when the way to hold a course in wind is not plain. */
   private static final double TRIAL_DEGREES = 3.0;
 
+  /** A heading found by halving holds the course to better than this, or not at all. */
+  private static final double SETTLED_METRES_PER_SECOND = 1e-6;
+
   private final StreamField stream;
   private final WindField wind;
   private final WindResponse response;
@@ -219,9 +222,10 @@ final class Motion {
             to = middle;
           }
         }
-        sideways(courseDegrees, 0.5 * (from + to), across);
+        double settled = sideways(courseDegrees, 0.5 * (from + to), across);
         double madeGood = along + forward(courseDegrees);
-        if (madeGood > best) {
+        // leeway that jumps as the wind crosses the bow leaves no heading between
+        if (madeGood > best && Math.abs(settled) < SETTLED_METRES_PER_SECOND) {
           best = madeGood;
           bestHeading = courseDegrees + 0.5 * (from + to);
         }

@@ -24,6 +24,7 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 
 class WindTest {
@@ -235,5 +236,24 @@ class WindTest {
 
   private static String refusal(Executable bad) {
     return String.valueOf(assertThrows(IllegalArgumentException.class, bad).getMessage());
+  }
+
+  /** Five degrees either way however near the bow: no heading has its water track in the wind. */
+  @Test
+  void aLeewayThatJumpsAtTheBowHoldsNoCourseDeadToWindward() {
+    double[][] five = {{0, 5}, {0, 5}};
+    Craft craft =
+        Craft.ofSpeed(Speed.ofKnots(3.5))
+            .withWindResponse(
+                WindResponse.none()
+                    .withLeeway(WindTable.of(new double[] {0, 180}, new double[] {0, 20}, five)));
+    assertTrue(
+        CurrentTriangle.solveInWind(
+                TrueBearing.ofDegrees(0),
+                craft,
+                Velocity.STILL,
+                Velocity.ofWind(TrueBearing.ofDegrees(2), Speed.ofKnots(20)))
+            .notPossible()
+            .isPresent());
   }
 }
