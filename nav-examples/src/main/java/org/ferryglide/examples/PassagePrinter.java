@@ -60,10 +60,15 @@ final class PassagePrinter {
             + "; clock times are UTC"
             + offset);
     out.println("printed rose " + scenario.rose().printed());
+    out.println("each leg starts when the one before it arrives with one heading held");
     Set<String> notes = new LinkedHashSet<>();
     for (int i = 0; i < legs.size(); i++) {
       printLeg(i + 1, legs.size(), legs.get(i), Craft.ofSpeed(scenario.speed()));
-      legs.get(i).notes().forEach(note -> notes.add(line(note)));
+      String leg = "leg " + (i + 1) + ": ";
+      // what steering says is of one leg; the rose and the tables speak for all
+      legs.get(i)
+          .notes()
+          .forEach(note -> notes.add((note.code().startsWith("steer.") ? leg : "") + line(note)));
     }
     printLanding(scenario, legs.get(legs.size() - 1), notes);
     out.println();

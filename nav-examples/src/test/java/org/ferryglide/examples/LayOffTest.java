@@ -128,9 +128,13 @@ class LayOffTest {
 
   @Test
   void anotherSpeedIsAnotherTime() throws IOException {
-    String before = run().out;
-    edit("passage.csv", "3.5 kn", "4.0 kn");
-    assertFalse(run().out.equals(before));
+    List<String> before = lines(run().out, "                4.");
+    edit("passage.csv", "3.5 kn", "5.5 kn");
+    List<String> after = lines(run().out, "                6.");
+    assertFalse(before.isEmpty());
+    assertFalse(after.isEmpty());
+    assertTrue(before.get(0).contains("kn made good, 35 min"), before.toString());
+    assertTrue(after.get(0).contains("kn made good, 24 min"), after.toString());
   }
 
   @Test

@@ -99,9 +99,8 @@ public final class GroundTrack implements Serializable {
 
   /**
    * Points at even steps of time, and the end. The position is that of the time; the heading is
-   * that at which the piece of the track was begun, which with the track held in a stream that is
-   * the same everywhere may be most of an hour old: {@link CurrentTriangle} has the one of the
-   * moment.
+   * that at which the piece of the track was begun, which with the track held may be up to ten
+   * minutes old: {@link CurrentTriangle} has the one of the moment.
    *
    * @param stepSeconds time between points, seconds, above 0
    * @return the points in order of time; unmodifiable
@@ -170,7 +169,8 @@ public final class GroundTrack implements Serializable {
     }
     int at = low * WIDTH;
     double span = rows[at + WIDTH] - rows[at];
-    double part = Math.min(1.0, Math.max(0.0, (time - rows[at]) / span));
+    // a step that ends on the end of a leg leaves a last piece that takes no time
+    double part = span > 0.0 ? Math.min(1.0, Math.max(0.0, (time - rows[at]) / span)) : 0.0;
     place[0] = cubic(part, span, rows[at + 1], rows[at + WIDTH + 1], rows[at + 3], rows[at + 5]);
     place[1] = cubic(part, span, rows[at + 2], rows[at + WIDTH + 2], rows[at + 4], rows[at + 6]);
     return low;

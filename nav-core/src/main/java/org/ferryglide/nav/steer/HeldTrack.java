@@ -5,7 +5,7 @@ final class HeldTrack extends Stepper {
   /** How close the arrival is brought to the end of the leg, metres. */
   private static final double CLOSE_METRES = 1e-4;
 
-  /** Off a rhumb line or in a stream that varies from place to place, the longest step, seconds. */
+  /** The heading changes all the time and is kept once a step, so steps must be short, seconds. */
   private static final double LONGEST_STEP = 600.0;
 
   final TrackRecorder recorder = new TrackRecorder();
@@ -109,9 +109,7 @@ final class HeldTrack extends Stepper {
 
   @Override
   double longestStep(double toSeam) {
-    return everywhereAlike
-        ? motion.longestStep(toSeam, !Double.isInfinite(motion.nextSeamAfter(time)))
-        : LONGEST_STEP;
+    return LONGEST_STEP;
   }
 
   @Override

@@ -124,8 +124,7 @@ public final class SteeredLeg implements Serializable {
 
   /**
    * The headings with the times to take them up. Where the heading changes all the time, as with
-   * the track held, these are its values at the seams of the stream and at least every ten minutes
-   * in a stream that varies from place to place.
+   * the track held, these are its values at the seams of the stream and at least every ten minutes.
    *
    * @return the headings in order of time, at least one; unmodifiable
    */

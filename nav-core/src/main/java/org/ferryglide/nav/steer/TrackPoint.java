@@ -16,7 +16,7 @@ import org.ferryglide.nav.position.Position;
  *
  * @param time when
  * @param position where
- * @param heading the heading from then on
+ * @param heading the heading from then on, until the next point of the track or for ten minutes
  */
 public record TrackPoint(Instant time, Position position, TrueBearing heading)
     implements Serializable {
