@@ -28,6 +28,15 @@ final class BearingText {
     return grid;
   }
 
+  /** Where the square bracket opens that holds a grid's name at the end of a text. */
+  static int gridBracket(String text, String reason) {
+    int open = text.indexOf('[');
+    if (open < 0 || !text.endsWith("]") || open + 2 >= text.length()) {
+      throw new TextFormatException(reason, text, open < 0 ? text.length() : open);
+    }
+    return open;
+  }
+
   static void sameGrid(String one, String other) {
     if (!one.equals(other)) {
       throw new IllegalArgumentException(

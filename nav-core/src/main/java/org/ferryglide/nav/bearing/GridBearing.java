@@ -53,13 +53,9 @@ public record GridBearing(double degrees, String grid) implements Bearing, Seria
    * @throws TextFormatException if the text is anything else
    */
   public static GridBearing parse(String text) {
-    int open = text.indexOf('[');
-    if (open < 0 || !text.endsWith("]") || open + 2 >= text.length()) {
-      throw new TextFormatException(
-          "a grid bearing names its grid in square brackets, as in 45.0°G[UTM 30N]",
-          text,
-          open < 0 ? text.length() : open);
-    }
+    int open =
+        BearingText.gridBracket(
+            text, "a grid bearing names its grid in square brackets, as in 45.0°G[UTM 30N]");
     return ofDegrees(
         BearingText.parse(text.substring(0, open), 'G'),
         text.substring(open + 1, text.length() - 1));

@@ -82,13 +82,9 @@ public record GridConvergence(double degreesEast, String grid) implements Serial
    * @throws org.ferryglide.nav.note.TextFormatException if the text is anything else
    */
   public static GridConvergence parse(String text) {
-    int open = text.indexOf('[');
-    if (open < 0 || !text.endsWith("]") || open + 2 >= text.length()) {
-      throw new org.ferryglide.nav.note.TextFormatException(
-          "a convergence names its grid in square brackets, as in 0.8°E[UTM 30N]",
-          text,
-          open < 0 ? text.length() : open);
-    }
+    int open =
+        BearingText.gridBracket(
+            text, "a convergence names its grid in square brackets, as in 0.8°E[UTM 30N]");
     return new GridConvergence(
         DoorText.parse(text.substring(0, open), "convergence"),
         text.substring(open + 1, text.length() - 1));

@@ -114,7 +114,7 @@ final class Extremals {
     double longitude = s[o + 1];
     double latitudeDegrees = Math.toDegrees(latitude);
     double longitudeDegrees = Math.toDegrees(longitude);
-    if (!field.sample(latitudeDegrees, wrapped(longitudeDegrees), time, flow, 0)) {
+    if (!field.sample(latitudeDegrees, Earth.longitude(longitudeDegrees), time, flow, 0)) {
       return false;
     }
     double sin = Math.sin(latitude);
@@ -169,12 +169,14 @@ final class Extremals {
   private double difference(
       double latitude, double longitude, double dLatitude, double dLongitude, double time) {
     double steps = 2.0;
-    if (!field.sample(latitude + dLatitude, wrapped(longitude + dLongitude), time, plus, 0)) {
+    if (!field.sample(
+        latitude + dLatitude, Earth.longitude(longitude + dLongitude), time, plus, 0)) {
       plus[0] = flow[0];
       plus[1] = flow[1];
       steps -= 1.0;
     }
-    if (!field.sample(latitude - dLatitude, wrapped(longitude - dLongitude), time, minus, 0)) {
+    if (!field.sample(
+        latitude - dLatitude, Earth.longitude(longitude - dLongitude), time, minus, 0)) {
       minus[0] = flow[0];
       minus[1] = flow[1];
       steps -= 1.0;
@@ -182,12 +184,5 @@ final class Extremals {
     plus[0] -= minus[0];
     plus[1] -= minus[1];
     return Math.max(steps, 1.0);
-  }
-
-  private static double wrapped(double longitudeDegrees) {
-    if (longitudeDegrees >= -180.0 && longitudeDegrees <= 180.0) {
-      return longitudeDegrees;
-    }
-    return Math.IEEEremainder(longitudeDegrees, 360.0);
   }
 }
