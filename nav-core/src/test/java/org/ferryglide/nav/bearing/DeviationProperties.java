@@ -11,12 +11,13 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.ferryglide.testing.Seeds;
 
 class DeviationProperties {
   /** What the solver promises, with the rounding of a sum near 360. */
   private static final double SOLVED_DEGREES = 1e-11;
 
-  @Property(tries = 300)
+  @Property(seed = Seeds.SEED, tries = 300)
   void magneticToCompassAndBackIsTheSameHeading(
       @ForAll("tables") DeviationTable table, @ForAll("angles") double magnetic) {
     MagneticBearing start = MagneticBearing.ofDegrees(magnetic);
@@ -28,7 +29,7 @@ class DeviationProperties {
         SOLVED_DEGREES);
   }
 
-  @Property(tries = 300)
+  @Property(seed = Seeds.SEED, tries = 300)
   void compassToMagneticAndBackIsTheSameHeading(
       @ForAll("tables") DeviationTable table, @ForAll("angles") double compass) {
     CompassBearing start = CompassBearing.ofDegrees(compass);
@@ -36,7 +37,7 @@ class DeviationProperties {
     assertEquals(0.0, error, SOLVED_DEGREES / (1.0 - table.steepestFall()));
   }
 
-  @Property(tries = 100)
+  @Property(seed = Seeds.SEED, tries = 100)
   void theCurveAndItsSlopeRunOnThroughNorthAndEveryHeading(
       @ForAll("tables") DeviationTable table, @ForAll("angles") double near) {
     double tiny = 1e-7;
@@ -49,7 +50,7 @@ class DeviationProperties {
     }
   }
 
-  @Property(tries = 100)
+  @Property(seed = Seeds.SEED, tries = 100)
   void noFallIsSteeperThanTheTableSays(@ForAll("tables") DeviationTable table) {
     double step = 0.5;
     for (double heading = 0.0; heading < 360.0; heading += step) {
@@ -59,7 +60,7 @@ class DeviationProperties {
     }
   }
 
-  @Property(tries = 200)
+  @Property(seed = Seeds.SEED, tries = 200)
   void aSwingWithoutErrorsGivesBackItsCoefficients(
       @ForAll("coefficients") DeviationCoefficients truth, @ForAll("starts") double start) {
     List<SwingObservation> sights = new ArrayList<>();
@@ -81,7 +82,7 @@ class DeviationProperties {
   }
 
   /** The normal equations: what is left over has no part in any of the five shapes. */
-  @Property(tries = 100)
+  @Property(seed = Seeds.SEED, tries = 100)
   void residualsAreAtRightAnglesToEveryShape(
       @ForAll("coefficients") DeviationCoefficients truth, @ForAll("noise") List<Double> noise) {
     List<SwingObservation> sights = new ArrayList<>();

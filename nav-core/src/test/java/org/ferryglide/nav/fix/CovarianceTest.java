@@ -13,6 +13,7 @@ import net.jqwik.api.Provide;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.testing.Seeds;
 import org.junit.jupiter.api.Test;
 
 class CovarianceTest {
@@ -34,7 +35,7 @@ class CovarianceTest {
         0.00005); // what the ellipse of one sigma holds
   }
 
-  @Property(tries = 300)
+  @Property(seed = Seeds.SEED, tries = 300)
   void axesReturnFromTheEllipse(
       @ForAll("angles") double angle, @ForAll("sigmas") double a, @ForAll("sigmas") double b) {
     TrueBearing direction = TrueBearing.ofDegrees(angle);
@@ -56,7 +57,7 @@ class CovarianceTest {
   }
 
   /** Turning the compass card turns the ellipse and changes nothing else. */
-  @Property(tries = 300)
+  @Property(seed = Seeds.SEED, tries = 300)
   void theEllipseTurnsWithTheAxes(
       @ForAll("angles") double angle,
       @ForAll("angles") double turn,
@@ -77,7 +78,7 @@ class CovarianceTest {
   }
 
   /** Each combination is at least as certain as either part, in every direction. */
-  @Property(tries = 300)
+  @Property(seed = Seeds.SEED, tries = 300)
   void combiningNeverAddsUncertainty(
       @ForAll("covariances") Covariance first,
       @ForAll("covariances") Covariance second,

@@ -14,6 +14,7 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.testing.Seeds;
 
 /** Laws that hold for every fix. */
 class FixSolverProperties {
@@ -44,7 +45,7 @@ class FixSolverProperties {
     return FixSolver.standard().solve(lines).orElseThrow();
   }
 
-  @Property(tries = 200)
+  @Property(seed = Seeds.SEED, tries = 200)
   void anotherBearingNeverEnlargesTheEllipse(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @DoubleRange(min = -70, max = 70) double latitude,
@@ -71,7 +72,7 @@ class FixSolverProperties {
   }
 
   /** The earth is round: the same marks further east give the same fix further east. */
-  @Property(tries = 200)
+  @Property(seed = Seeds.SEED, tries = 200)
   void aFixTurnsWithTheEarth(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @DoubleRange(min = -70, max = 70) double latitude,
@@ -88,7 +89,7 @@ class FixSolverProperties {
   }
 
   /** Seen in a mirror along the equator, everything is the same but for north and south. */
-  @Property(tries = 200)
+  @Property(seed = Seeds.SEED, tries = 200)
   void aFixIsMirroredWithItsMarks(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @DoubleRange(min = -70, max = 70) double latitude) {

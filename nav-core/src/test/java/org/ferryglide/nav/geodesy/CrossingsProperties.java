@@ -15,12 +15,13 @@ import org.ferryglide.nav.geodesy.Crossings.Crossing;
 import org.ferryglide.nav.geodesy.Places.KayakLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.testing.Seeds;
 
 @Domain(Places.class)
 @Domain(DomainContext.Global.class)
 class CrossingsProperties {
 
-  @Property(tries = 150)
+  @Property(seed = Seeds.SEED, tries = 150)
   void legsDrawnThroughAPointCrossThere(
       @ForAll KayakLeg kayak,
       @ForAll @DoubleRange(min = 0.02, max = 0.98) @Scale(9) double part,
@@ -50,7 +51,7 @@ class CrossingsProperties {
     assertTrue(Places.metres(point, crossing.position()) < 1e-6);
   }
 
-  @Property(tries = 150)
+  @Property(seed = Seeds.SEED, tries = 150)
   void bothOrdersFindTheSamePoints(
       @ForAll KayakLeg a, @ForAll @DoubleRange(min = 0, max = 359) @Scale(9) double course) {
     Leg first = leg(true, a.start(), a.course(), a.length());
@@ -63,7 +64,7 @@ class CrossingsProperties {
   }
 
   /** The independent way: straight lines on the chart, repeated every 360 degrees of longitude. */
-  @Property(tries = 40)
+  @Property(seed = Seeds.SEED, tries = 40)
   void rhumbLinesCrossAsOftenAsOnTheMercatorChart(
       @ForAll @DoubleRange(min = -70, max = 70) @Scale(9) double lat1,
       @ForAll @DoubleRange(min = -70, max = 70) @Scale(9) double lat2,

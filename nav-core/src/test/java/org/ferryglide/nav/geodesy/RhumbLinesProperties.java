@@ -8,6 +8,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.testing.Seeds;
 
 /** Laws of rhumb lines; the tolerances are twice the promised 15 nanometres, there and back. */
 @Domain(Places.class)
@@ -15,7 +16,7 @@ import org.ferryglide.nav.position.Position;
 class RhumbLinesProperties {
   private static final double THERE_AND_BACK_METRES = 40e-9;
 
-  @Property(tries = 2000)
+  @Property(seed = Seeds.SEED, tries = 2000)
   void directUndoesInverse(@ForAll Position from, @ForAll Position to) {
     double[] line = inverse(from, to);
     double[] end = new double[2];
@@ -28,7 +29,7 @@ class RhumbLinesProperties {
     assertEquals(0.0, Places.metres(to, end[0], lon), THERE_AND_BACK_METRES);
   }
 
-  @Property(tries = 2000)
+  @Property(seed = Seeds.SEED, tries = 2000)
   void theWayBackIsAsLongAndReciprocal(@ForAll Position from, @ForAll Position to) {
     double[] there = inverse(from, to);
     double[] back = inverse(to, from);
@@ -40,7 +41,7 @@ class RhumbLinesProperties {
     }
   }
 
-  @Property(tries = 2000)
+  @Property(seed = Seeds.SEED, tries = 2000)
   void theOtherHemisphereIsAMirror(@ForAll Position from, @ForAll Position to) {
     double[] line = inverse(from, to);
     double[] south = new double[2];
@@ -57,7 +58,7 @@ class RhumbLinesProperties {
     }
   }
 
-  @Property(tries = 2000)
+  @Property(seed = Seeds.SEED, tries = 2000)
   void eastAndWestAreMirrors(@ForAll Position from, @ForAll Position to) {
     Assume.that(Math.abs(from.longitudeDegrees() - to.longitudeDegrees()) != 180.0);
     double[] line = inverse(from, to);
@@ -73,7 +74,7 @@ class RhumbLinesProperties {
     assertEquals(0.0, Math.IEEEremainder(line[0] + mirror[0], 360.0), 1e-13);
   }
 
-  @Property(tries = 2000)
+  @Property(seed = Seeds.SEED, tries = 2000)
   void turningTheEarthChangesNothing(@ForAll Position from, @ForAll Position to) {
     double[] line = inverse(from, to);
     double[] turned = new double[2];
@@ -88,7 +89,7 @@ class RhumbLinesProperties {
     assertEquals(line[1], turned[1], 2 * THERE_AND_BACK_METRES);
   }
 
-  @Property(tries = 1000)
+  @Property(seed = Seeds.SEED, tries = 1000)
   void lengthsAddUpAlongALine(@ForAll Position from, @ForAll Position to) {
     Assume.that(Math.abs(from.latitudeDegrees()) < 90.0 && Math.abs(to.latitudeDegrees()) < 90.0);
     double[] line = inverse(from, to);

@@ -8,6 +8,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.testing.Seeds;
 
 class TransverseMercatorProperties {
   /** Twice the promise of one way, and the last place of a longitude of 180° on the equator. */
@@ -29,7 +30,7 @@ class TransverseMercatorProperties {
         Arbitraries.doubles().between(-34.0, 34.0).ofScale(12));
   }
 
-  @Property(tries = 2000)
+  @Property(seed = Seeds.SEED, tries = 2000)
   void thereAndBack(@ForAll("latitudes") double latitude, @ForAll("longitudes") double longitude) {
     double[] out = new double[4];
     UTM.forward(latitude, longitude, out, 0);
@@ -45,7 +46,7 @@ class TransverseMercatorProperties {
     }
   }
 
-  @Property(tries = 500)
+  @Property(seed = Seeds.SEED, tries = 500)
   void eastAndWestAreMirrored(
       @ForAll("latitudes") double latitude, @ForAll("longitudes") double longitude) {
     double[] east = new double[4];
@@ -58,7 +59,7 @@ class TransverseMercatorProperties {
     assertEquals(east[3], west[3]);
   }
 
-  @Property(tries = 500)
+  @Property(seed = Seeds.SEED, tries = 500)
   void northAndSouthAreMirrored(
       @ForAll("latitudes") double latitude, @ForAll("longitudes") double longitude) {
     double[] north = new double[4];
@@ -72,7 +73,7 @@ class TransverseMercatorProperties {
   }
 
   /** The projection is conformal: a small step north and one east turn and stretch alike. */
-  @Property(tries = 500)
+  @Property(seed = Seeds.SEED, tries = 500)
   void smallStepsTurnByConvergenceAndStretchByScale(
       @ForAll("latitudes") double latitude, @ForAll("longitudes") double longitude) {
     double centre = Math.max(-89.0, Math.min(89.0, latitude));

@@ -8,12 +8,13 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.ferryglide.nav.bearing.Angles;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.testing.Seeds;
 
 class MeasureProperties {
   /** Sine, cosine, arc tangent and two changes of unit: a few units in the last place. */
   private static final double FEW_ROUNDINGS = 1e-13;
 
-  @Property
+  @Property(seed = Seeds.SEED)
   void setAndRateComeBackFromTheParts(
       @ForAll @DoubleRange(min = 0, max = 359.999) @Scale(9) double set,
       @ForAll @DoubleRange(min = 0.01, max = 20) @Scale(6) double knots) {
@@ -22,7 +23,7 @@ class MeasureProperties {
     assertEquals(0.0, Angles.turn(set, velocity.set().degrees()), 360 * FEW_ROUNDINGS);
   }
 
-  @Property
+  @Property(seed = Seeds.SEED)
   void alongAndAcrossRebuildTheRate(
       @ForAll @DoubleRange(min = -5, max = 5) @Scale(9) double east,
       @ForAll @DoubleRange(min = -5, max = 5) @Scale(9) double north,
@@ -35,7 +36,7 @@ class MeasureProperties {
         10 * FEW_ROUNDINGS);
   }
 
-  @Property
+  @Property(seed = Seeds.SEED)
   void textIsReadBackWithoutLoss(
       @ForAll @DoubleRange(min = -1e6, max = 1e6) @Scale(9) double metres) {
     Distance distance = Distance.ofMetres(metres);

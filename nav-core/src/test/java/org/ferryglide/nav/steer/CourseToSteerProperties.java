@@ -20,6 +20,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.testing.Seeds;
 
 class CourseToSteerProperties {
   private static final double PROMISED_METRES = 0.1;
@@ -78,7 +79,7 @@ class CourseToSteerProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(seed = Seeds.SEED, tries = 60)
   void theEndIsHitAsASlowFollowerSeesIt(@ForAll("passages") Passage passage) {
     for (Strategy strategy :
         new Strategy[] {Strategy.oneHeading(), Strategy.newHeadingEvery(Duration.ofHours(1))}) {
@@ -104,7 +105,7 @@ class CourseToSteerProperties {
     }
   }
 
-  @Property(tries = 150)
+  @Property(seed = Seeds.SEED, tries = 150)
   void oneHeadingIsNeverSlowerThanHourlyHeadingsNorTheseThanTheTrackHeld(
       @ForAll("passages") Passage passage) {
     Outcome<SteeredLeg> held = passage.solve(Strategy.trackHeld());
@@ -120,7 +121,7 @@ class CourseToSteerProperties {
     }
   }
 
-  @Property(tries = 150)
+  @Property(seed = Seeds.SEED, tries = 150)
   void oneHeadingIsMonotoneInPaddlingSpeed(@ForAll("passages") Passage passage) {
     Outcome<SteeredLeg> slow = passage.solve(Strategy.oneHeading());
     Assume.that(slow.isSolved());
@@ -134,7 +135,7 @@ class CourseToSteerProperties {
   }
 
   /** The plane's condition |D - drift| = v t, looked for at every ten seconds. */
-  @Property(tries = 150)
+  @Property(seed = Seeds.SEED, tries = 150)
   void notPossibleAgreesWithASearchOutsideTwoPercentOfTheSpeed(
       @ForAll("passages") Passage passage) {
     Outcome<SteeredLeg> outcome = passage.solve(Strategy.oneHeading());
@@ -161,7 +162,7 @@ class CourseToSteerProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(seed = Seeds.SEED, tries = 60)
   void eastAndWestMirrored(@ForAll("passages") Passage passage) {
     Passage other =
         new Passage(
@@ -179,7 +180,7 @@ class CourseToSteerProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(seed = Seeds.SEED, tries = 60)
   void northAndSouthMirrored(@ForAll("passages") Passage passage) {
     Passage other =
         new Passage(
@@ -217,7 +218,7 @@ class CourseToSteerProperties {
   }
 
   /** Turned round in time, a passage goes back along its own track against the opposite stream. */
-  @Property(tries = 60)
+  @Property(seed = Seeds.SEED, tries = 60)
   void timeReversedTheSameHeadingLeadsBack(@ForAll("passages") Passage passage) {
     Assume.that(passage.rate() < 0.95 * passage.knots()); // else there may be an earlier way back
     Outcome<SteeredLeg> outcome = passage.solve(Strategy.oneHeading());
@@ -244,7 +245,7 @@ class CourseToSteerProperties {
     assertEquals(180.0, Math.abs(out.courseToSteer().turnTo(back.courseToSteer())), 0.001);
   }
 
-  @Property(tries = 60)
+  @Property(seed = Seeds.SEED, tries = 60)
   void allSpeedsAndTimesScaleTogether(@ForAll("passages") Passage passage) {
     HourlyStream stream = passage.stream();
     StreamField halved =

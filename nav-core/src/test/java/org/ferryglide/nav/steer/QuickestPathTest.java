@@ -16,6 +16,7 @@ import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
+import org.ferryglide.testing.Seeds;
 import org.junit.jupiter.api.Test;
 
 class QuickestPathTest {
@@ -55,7 +56,7 @@ class QuickestPathTest {
   }
 
   /** In a stream uniform over the area the quickest path holds one heading. */
-  @Property(tries = 25)
+  @Property(seed = Seeds.SEED, tries = 25)
   void inAUniformStreamOneHeadingIsTheQuickest(
       @ForAll @DoubleRange(min = 0, max = 359) double course,
       @ForAll @DoubleRange(min = 0, max = 1.2) double strength) {
@@ -67,7 +68,7 @@ class QuickestPathTest {
     assertEquals(held.time().toMillis() / 1000.0, quickest.time().toMillis() / 1000.0, SECONDS);
   }
 
-  @Property(tries = 25)
+  @Property(seed = Seeds.SEED, tries = 25)
   void noOtherStrategyIsQuicker(
       @ForAll @DoubleRange(min = 0, max = 359) double course,
       @ForAll @DoubleRange(min = 0, max = 1.0) double strength) {

@@ -10,6 +10,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.ferryglide.testing.Seeds;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -117,7 +118,7 @@ class ClockDifferencesTest {
     return Arbitraries.integers().between(0, 86_399).map(LocalTime::ofSecondOfDay);
   }
 
-  @Property
+  @Property(seed = Seeds.SEED)
   void theDifferenceLiesBetweenThePrintedOnesAndNeverJumps(@ForAll("times") LocalTime time) {
     ClockDifferences three = LITTLEPORT_LOW.and(LocalTime.of(20, 15), -13);
     double minutes = three.minutesAt(time);

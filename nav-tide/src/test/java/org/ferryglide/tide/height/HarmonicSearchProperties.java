@@ -12,6 +12,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.testing.Seeds;
 
 /** The search for waters and levels on tides of every kind: diurnal, mixed, with double waters. */
 class HarmonicSearchProperties {
@@ -32,7 +33,7 @@ class HarmonicSearchProperties {
   }
 
   /** A slow obvious look: every half minute the curve goes the way its waters say. */
-  @Property(tries = 60)
+  @Property(seed = Seeds.SEED, tries = 60)
   void betweenTwoWatersTheTideGoesOneWay(@ForAll("tides") HarmonicSum tide) {
     List<TideEvent> waters = TideExtremes.between(tide, 0.0, SPAN_SECONDS);
     for (int i = 0; i + 1 < waters.size(); i++) {
@@ -48,7 +49,7 @@ class HarmonicSearchProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(seed = Seeds.SEED, tries = 60)
   void everyWaterIsWithinASecondOfTheTurn(@ForAll("tides") HarmonicSum tide) {
     for (TideEvent water : TideExtremes.between(tide, 0.0, SPAN_SECONDS)) {
       double time = EpochSeconds.of(water.time());
@@ -59,7 +60,7 @@ class HarmonicSearchProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(seed = Seeds.SEED, tries = 60)
   void passingALevelIsPassingItsHeight(@ForAll("tides") HarmonicSum tide) {
     double level = 0.3;
     List<TideCrossing> crossings =

@@ -18,6 +18,7 @@ import net.jqwik.api.constraints.Scale;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.testing.Seeds;
 
 /** Laws of the curves between slack and maximum. */
 class StreamCurveProperties {
@@ -53,7 +54,7 @@ class StreamCurveProperties {
             });
   }
 
-  @Property(tries = 150)
+  @Property(seed = Seeds.SEED, tries = 150)
   void everyLineIsMetAndTheRateNeverExceedsTheGreatest(
       @ForAll("tables") CurrentTable table,
       @ForAll FlowShape shape,
@@ -74,7 +75,7 @@ class StreamCurveProperties {
     assertTrue(Math.hypot(out[0], out[1]) <= curve.maxRate().get().metresPerSecond() + ROUNDING);
   }
 
-  @Property(tries = 150)
+  @Property(seed = Seeds.SEED, tries = 150)
   void sineAndFiftyNinetyHaveNoJumpAtAnySeam(
       @ForAll("tables") CurrentTable table, @ForAll boolean sine) {
     CurrentCurve curve = table.asCurve().withShape(sine ? FlowShape.SINE : FlowShape.FIFTY_NINETY);
@@ -94,7 +95,7 @@ class StreamCurveProperties {
     assertEquals(sine ? pieces : 3 * pieces, seams);
   }
 
-  @Property(tries = 150)
+  @Property(seed = Seeds.SEED, tries = 150)
   void aSlackWindowOfTheTableIsFoundInItsCurve(
       @ForAll("tables") CurrentTable table,
       @ForAll @DoubleRange(min = 0.05, max = 3) @Scale(3) double knots) {
@@ -115,7 +116,7 @@ class StreamCurveProperties {
     }
   }
 
-  @Property(tries = 100)
+  @Property(seed = Seeds.SEED, tries = 100)
   void pilotStreamsAreSlackAtEveryTurnAndReverseWithTheirSets(
       @ForAll @IntRange(min = -360, max = -60) int first,
       @ForAll @IntRange(min = 30, max = 300) int length,
