@@ -18,6 +18,7 @@ module org.ferryglide.nav {
   exports org.ferryglide.nav.position;
   exports org.ferryglide.nav.sky;
   exports org.ferryglide.nav.geodesy;
+  exports org.ferryglide.nav.chart;
   exports org.ferryglide.nav.grid;
   exports org.ferryglide.nav.magnetic;
   exports org.ferryglide.nav.water;

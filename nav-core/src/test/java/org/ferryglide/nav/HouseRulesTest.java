@@ -25,6 +25,7 @@ class HouseRulesTest {
           "measure",
           "position",
           "geodesy",
+          "chart",
           "grid",
           "magnetic",
           "sky",

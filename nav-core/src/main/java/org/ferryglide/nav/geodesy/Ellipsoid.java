@@ -216,11 +216,21 @@ public final class Ellipsoid implements Serializable {
    * The radius of curvature across the meridian at a latitude.
    *
    * @param latitudeDegrees latitude, degrees; NaN gives NaN
-   * @return metres; times the cosine of the latitude, the radius of the parallel
+   * @return metres for each radian of direction across the meridian
    */
   public double primeVerticalRadiusMetres(double latitudeDegrees) {
     double sine = Math.sin(Math.toRadians(latitudeDegrees));
     return semiMajorAxisMetres / Math.sqrt(1.0 - e2 * sine * sine);
+  }
+
+  /**
+   * The radius of the circle of equal latitude.
+   *
+   * @param latitudeDegrees latitude, degrees; NaN gives NaN
+   * @return metres for each radian of longitude
+   */
+  public double parallelRadiusMetres(double latitudeDegrees) {
+    return primeVerticalRadiusMetres(latitudeDegrees) * Degrees.cosine(latitudeDegrees);
   }
 
   private Object readResolve() {

@@ -1,5 +1,6 @@
-package org.ferryglide.nav.geodesy;
+package org.ferryglide.nav.chart;
 
+import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Arguments;
 
@@ -83,13 +84,7 @@ public final class LatitudeScale {
     double scale = ChartScale.mercatorLatitude(scaleLatitudeDegrees);
     double leg = ChartScale.mercatorLatitude(legLatitudeDegrees);
     // the chart draws a parallel of any latitude with one length, so it stretches by 1 / radius
-    return parallelRadius(scale) / parallelRadius(leg);
-  }
-
-  /** Radius of a parallel of WGS84, metres. */
-  static double parallelRadius(double latitudeDegrees) {
-    return Ellipsoid.WGS84.primeVerticalRadiusMetres(latitudeDegrees)
-        * Math.cos(Math.toRadians(latitudeDegrees));
+    return ChartScale.parallelRadius(scale) / ChartScale.parallelRadius(leg);
   }
 
   private static double latitude(double degrees) {

@@ -1,4 +1,4 @@
-package org.ferryglide.nav.geodesy;
+package org.ferryglide.nav.chart;
 
 import java.io.Serializable;
 import org.ferryglide.nav.note.Arguments;

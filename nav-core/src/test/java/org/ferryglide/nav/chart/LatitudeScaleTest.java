@@ -1,4 +1,4 @@
-package org.ferryglide.nav.geodesy;
+package org.ferryglide.nav.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;

@@ -1,9 +1,10 @@
-package org.ferryglide.nav.geodesy;
+package org.ferryglide.nav.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Test;

@@ -1,6 +1,9 @@
-package org.ferryglide.nav.geodesy;
+package org.ferryglide.nav.chart;
 
 import java.io.Serializable;
+import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Arguments;
 
@@ -83,8 +86,8 @@ public final class ChartScale implements Serializable {
       return denominator;
     }
     return denominator
-        * (LatitudeScale.parallelRadius(mercatorLatitude(latitudeDegrees))
-            / LatitudeScale.parallelRadius(referenceLatitude));
+        * (parallelRadius(mercatorLatitude(latitudeDegrees))
+            / parallelRadius(referenceLatitude));
   }
 
   /**
@@ -130,13 +133,17 @@ public final class ChartScale implements Serializable {
     double endLatitude = mercatorLatitude(leg.end().latitudeDegrees());
     double east =
         Math.toRadians(
-            Degrees.longitudeDifference(
-                leg.start().longitudeDegrees(), leg.end().longitudeDegrees()));
+            Angles.shortWay(leg.end().longitudeDegrees() - leg.start().longitudeDegrees()));
     double north = isometricLatitude(endLatitude) - isometricLatitude(startLatitude);
     return Math.hypot(east, north)
-        * LatitudeScale.parallelRadius(referenceLatitude)
+        * parallelRadius(referenceLatitude)
         * MILLIMETRES_PER_METRE
         / denominator;
+  }
+
+  /** Radius of a parallel of WGS84, metres. */
+  static double parallelRadius(double latitudeDegrees) {
+    return Ellipsoid.WGS84.parallelRadiusMetres(latitudeDegrees);
   }
 
   /** Snyder (1987), USGS PP 1395, eq. 7-7, in the form with artanh; good to 1e-15. */
