@@ -86,8 +86,7 @@ public final class ChartScale implements Serializable {
       return denominator;
     }
     return denominator
-        * (parallelRadius(mercatorLatitude(latitudeDegrees))
-            / parallelRadius(referenceLatitude));
+        * (parallelRadius(mercatorLatitude(latitudeDegrees)) / parallelRadius(referenceLatitude));
   }
 
   /**
