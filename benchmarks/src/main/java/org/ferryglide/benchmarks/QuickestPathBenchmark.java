@@ -7,10 +7,11 @@ import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.Craft;
-import org.ferryglide.nav.steer.Outcome;
+import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.nav.water.StreamField;
@@ -58,19 +59,19 @@ public class QuickestPathBenchmark {
 
   /** The quickest path of all. */
   @Benchmark
-  public Outcome<SteeredLeg> quickestPath() {
+  public Outcome<SteeredLeg, NotPossible> quickestPath() {
     return solver.withStrategy(Strategy.quickest()).solve(leg, departure);
   }
 
   /** One heading held. */
   @Benchmark
-  public Outcome<SteeredLeg> oneHeading() {
+  public Outcome<SteeredLeg, NotPossible> oneHeading() {
     return solver.solve(leg, departure);
   }
 
   /** The track held. */
   @Benchmark
-  public Outcome<SteeredLeg> trackHeld() {
+  public Outcome<SteeredLeg, NotPossible> trackHeld() {
     return solver.withStrategy(Strategy.trackHeld()).solve(leg, departure);
   }
 }

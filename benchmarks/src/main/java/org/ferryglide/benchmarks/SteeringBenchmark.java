@@ -11,13 +11,14 @@ import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.steer.CurrentTriangle;
 import org.ferryglide.nav.steer.DepartureSearch;
 import org.ferryglide.nav.steer.Departures;
-import org.ferryglide.nav.steer.Outcome;
+import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.Route;
 import org.ferryglide.nav.steer.SteadyTriangle;
 import org.ferryglide.nav.steer.SteeredRoute;
@@ -105,7 +106,7 @@ public class SteeringBenchmark {
   /** The steady triangle on values. */
   @Benchmark
   @OutputTimeUnit(TimeUnit.NANOSECONDS)
-  public Outcome<CurrentTriangle> triangleOnValues() {
+  public Outcome<CurrentTriangle, NotPossible> triangleOnValues() {
     return CurrentTriangle.solve(bearing, craft, velocity);
   }
 
@@ -126,13 +127,13 @@ public class SteeringBenchmark {
 
   /** Five legs, one heading held on each. */
   @Benchmark
-  public Outcome<SteeredRoute> fiveLegsOneHeading(Passage passage) {
+  public Outcome<SteeredRoute, NotPossible> fiveLegsOneHeading(Passage passage) {
     return passage.oneHeading.solve(passage.route, DEPARTURE);
   }
 
   /** Five legs, the track held on each. */
   @Benchmark
-  public Outcome<SteeredRoute> fiveLegsTrackHeld(Passage passage) {
+  public Outcome<SteeredRoute, NotPossible> fiveLegsTrackHeld(Passage passage) {
     return passage.trackHeld.solve(passage.route, DEPARTURE);
   }
 

@@ -15,10 +15,11 @@ import org.ferryglide.nav.magnetic.MagneticSnapshot;
 import org.ferryglide.nav.magnetic.RoseComparison;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.Craft;
-import org.ferryglide.nav.steer.Outcome;
+import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.tide.stream.HourlyStream;
@@ -50,8 +51,8 @@ record LaidOffLeg(
     HourlyStream stream,
     Distance streamDistance,
     Optional<Instant> departure,
-    Optional<Outcome<SteeredLeg>> oneHeading,
-    Optional<Outcome<SteeredLeg>> trackHeld,
+    Optional<Outcome<SteeredLeg, NotPossible>> oneHeading,
+    Optional<Outcome<SteeredLeg, NotPossible>> trackHeld,
     List<Note> notes) {
 
   /** Lays off every leg; each starts when the one before arrives with one heading held. */
@@ -82,8 +83,9 @@ record LaidOffLeg(
     notes.addAll(model.notes());
     notes.addAll(RoseComparison.of(scenario.rose(), model.model(), middle, date).notes());
     CourseToSteer solver = CourseToSteer.with(Craft.ofSpeed(scenario.speed()), stream);
-    Optional<Outcome<SteeredLeg>> oneHeading = departure.map(start -> solver.solve(leg, start));
-    Optional<Outcome<SteeredLeg>> trackHeld =
+    Optional<Outcome<SteeredLeg, NotPossible>> oneHeading =
+        departure.map(start -> solver.solve(leg, start));
+    Optional<Outcome<SteeredLeg, NotPossible>> trackHeld =
         departure.map(start -> solver.withStrategy(Strategy.trackHeld()).solve(leg, start));
     oneHeading.flatMap(Outcome::solved).ifPresent(solved -> notes.addAll(solved.notes()));
     trackHeld.flatMap(Outcome::solved).ifPresent(solved -> notes.addAll(solved.notes()));

@@ -19,12 +19,12 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.steer.CurrentTriangle;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.OffLine;
-import org.ferryglide.nav.steer.Outcome;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.tide.height.TableCurve;
@@ -200,12 +200,12 @@ final class PassagePrinter {
   }
 
   private void printOutcome(
-      String strategy, LaidOffLeg leg, Outcome<SteeredLeg> outcome, Craft craft) {
+      String strategy, LaidOffLeg leg, Outcome<SteeredLeg, NotPossible> outcome, Craft craft) {
     Optional<SteeredLeg> solved = outcome.solved();
     if (solved.isPresent()) {
       printSolved(strategy, leg, solved.get(), craft);
     }
-    outcome.notPossible().ifPresent(reason -> printNotPossible(strategy, reason));
+    outcome.why().ifPresent(reason -> printNotPossible(strategy, reason));
   }
 
   private void printSolved(String strategy, LaidOffLeg leg, SteeredLeg steered, Craft craft) {
@@ -331,9 +331,12 @@ final class PassagePrinter {
 
   private static final List<String> CAUTIONS =
       List.of(
-          "Official charts, tide tables, stream tables and forecasts come first, and the advice of the",
-          "coastguard; local rules and trained judgement decide. This is a sum, not a permission to go.",
-          "Tables predict; weather moves heights, times and rates. A stream between two stations is a",
+          "Official charts, tide tables, stream tables and forecasts come first, and the advice of"
+              + " the",
+          "coastguard; local rules and trained judgement decide. This is a sum, not a permission to"
+              + " go.",
+          "Tables predict; weather moves heights, times and rates. A stream between two stations is"
+              + " a",
           "guess. Check dangers along the path that is really swept, not only along the line.",
           "Look at the sea before launching, and leave your plan and an overdue time ashore.");
 

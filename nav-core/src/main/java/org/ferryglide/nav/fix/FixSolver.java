@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
 
@@ -20,8 +21,8 @@ import org.jspecify.annotations.Nullable;
  * meridians are no longer nearly parallel, it may find no place.
  *
  * <pre>{@code
- * FixOutcome outcome = FixSolver.standard().solve(List.of(tower, headland, island));
- * FixOutcome near = FixSolver.standard().withNear(reckoned).solve(List.of(twoMilesOff, oneMileOff));
+ * Outcome<Fix, NoFix> outcome = FixSolver.standard().solve(List.of(tower, headland, island));
+ * Outcome<Fix, NoFix> near = FixSolver.standard().withNear(reckoned).solve(List.of(twoMilesOff, oneMileOff));
  * }</pre>
  */
 public final class FixSolver implements Serializable {
@@ -103,20 +104,20 @@ public final class FixSolver implements Serializable {
    * @return the fix, or why there is none
    * @throws IllegalArgumentException if {@code lines} is empty
    */
-  public FixOutcome solve(List<? extends PositionLine> lines) {
+  public Outcome<Fix, NoFix> solve(List<? extends PositionLine> lines) {
     List<PositionLine> all = List.copyOf(lines);
     if (all.isEmpty()) {
       throw new IllegalArgumentException("a fix needs at least one position line");
     }
     if (prior == null && all.size() < 2) {
-      return FixOutcome.none(
+      return unsolved(
           NoFix.Reason.TOO_FEW_LINES, "one position line alone does not fix a position");
     }
     LeastSquares squares = new LeastSquares(all, prior);
     List<double[]> starts = starts(all);
     if (starts.isEmpty()) {
       return all.stream().anyMatch(DistanceCircle.class::isInstance)
-          ? FixOutcome.none(
+          ? unsolved(
               NoFix.Reason.NO_ROUGH_POSITION,
               "these lines meet in two places; give a rough position to tell which")
           : parallel();
@@ -126,12 +127,12 @@ public final class FixSolver implements Serializable {
         if (near != null && prior == null && TwoPlaces.possible(all)) {
           TwoPlaces.settleNearer(all, squares, near);
         }
-        return FixOutcome.of(fix(all, squares));
+        return Outcome.ofSolved(fix(all, squares));
       }
     }
     int reversed = squares.reversedBearingWhereLinesMeet();
     if (reversed >= 0) {
-      return FixOutcome.none(
+      return unsolved(
           NoFix.Reason.MEET_ASTERN,
           "the bearings meet only where that of "
               + all.get(reversed).name()
@@ -139,12 +140,15 @@ public final class FixSolver implements Serializable {
     }
     return squares.endedParallel()
         ? parallel()
-        : FixOutcome.none(NoFix.Reason.NOT_FOUND, "no place was found that the lines agree on");
+        : unsolved(NoFix.Reason.NOT_FOUND, "no place was found that the lines agree on");
   }
 
-  private static FixOutcome parallel() {
-    return FixOutcome.none(
-        NoFix.Reason.PARALLEL, "the position lines are parallel and never cross");
+  private static Outcome<Fix, NoFix> unsolved(NoFix.Reason reason, String message) {
+    return Outcome.ofUnsolved(new NoFix(reason, message));
+  }
+
+  private static Outcome<Fix, NoFix> parallel() {
+    return unsolved(NoFix.Reason.PARALLEL, "the position lines are parallel and never cross");
   }
 
   /** Places to start from, the likeliest first. */
@@ -212,8 +216,8 @@ public final class FixSolver implements Serializable {
       notes.add(
           Note.caution(
                   "fix.poor-cut",
-                  "The position lines cross at a small angle, so that a small error of a bearing is a"
-                      + " large one of the position.")
+                  "The position lines cross at a small angle, so that a small error of a bearing is"
+                      + " a large one of the position.")
               .with("cutDegrees", cut));
     }
     if (agreement < DISAGREEMENT) {
@@ -235,7 +239,8 @@ public final class FixSolver implements Serializable {
       notes.add(
           Note.information(
               "fix.two-places",
-              "A circle is cut in two places; the one found is that nearer to the rough position."));
+              "A circle is cut in two places; the one found is that nearer to the rough"
+                  + " position."));
     }
     return notes;
   }

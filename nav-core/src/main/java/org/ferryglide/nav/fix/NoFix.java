@@ -1,13 +1,13 @@
 package org.ferryglide.nav.fix;
 
-import java.io.Serializable;
 import java.util.Objects;
+import org.ferryglide.nav.note.Why;
 
 /**
  * Why position lines give no position.
  *
  * <pre>{@code
- * NoFix why = outcome.noFix().get();
+ * NoFix why = outcome.why().get();
  * why.reason(); // PARALLEL
  * why.message(); // the position lines are parallel and never meet
  * }</pre>
@@ -15,7 +15,7 @@ import java.util.Objects;
  * @param reason which condition fails
  * @param message the finding as plain English, one line without a full stop
  */
-public record NoFix(Reason reason, String message) implements Serializable {
+public record NoFix(Reason reason, String message) implements Why {
 
   private static final long serialVersionUID = 1L;
 
@@ -28,6 +28,11 @@ public record NoFix(Reason reason, String message) implements Serializable {
   public NoFix {
     Objects.requireNonNull(reason, "reason");
     Objects.requireNonNull(message, "message");
+  }
+
+  @Override
+  public String toString() {
+    return "no fix: " + message;
   }
 
   /**

@@ -17,7 +17,7 @@ import org.ferryglide.nav.position.Position;
  * <pre>{@code
  * TransferredLine earlier =
  *     TransferredLine.between(firstBearing, reckonedThen, reckonedNow, errorOfTheRun);
- * FixOutcome fix = FixSolver.standard().solve(List.of(earlier, secondBearing));
+ * Outcome<Fix, NoFix> fix = FixSolver.standard().solve(List.of(earlier, secondBearing));
  * }</pre>
  *
  * @param original the line as it was observed

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.water.EpochSeconds;

@@ -6,6 +6,8 @@ import java.time.Instant;
 import java.util.Objects;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
@@ -22,7 +24,7 @@ import org.ferryglide.nav.water.WindField;
  *     CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3.5)), stream)
  *         .withStrategy(Strategy.trackHeld())
  *         .withLongestDuration(Duration.ofHours(8));
- * Outcome<SteeredLeg> outcome = solver.solve(leg, departure);
+ * Outcome<SteeredLeg, NotPossible> outcome = solver.solve(leg, departure);
  * }</pre>
  *
  * <p>Accuracy: the end of the leg is hit within 0.1 m in the stream as given, measured against an
@@ -217,7 +219,7 @@ public final class CourseToSteer implements Serializable {
    * @return the steered leg, or why it is not possible
    * @throws IllegalArgumentException if an end of the leg lies beyond 89 degrees of latitude
    */
-  public Outcome<SteeredLeg> solve(Leg leg, Instant departure) {
+  public Outcome<SteeredLeg, NotPossible> solve(Leg leg, Instant departure) {
     LegSolver solver = new LegSolver(this);
     return solver.solve(leg, EpochSeconds.of(departure), true);
   }
@@ -230,7 +232,7 @@ public final class CourseToSteer implements Serializable {
    * @return the steered route, or why it is not possible and in which leg
    * @throws IllegalArgumentException if an end of a leg lies beyond 89 degrees of latitude
    */
-  public Outcome<SteeredRoute> solve(Route route, Instant departure) {
+  public Outcome<SteeredRoute, NotPossible> solve(Route route, Instant departure) {
     return new LegSolver(this).solve(route, EpochSeconds.of(departure), true);
   }
 
@@ -243,7 +245,7 @@ public final class CourseToSteer implements Serializable {
    *     stream allows only earlier departures; not possible if there is none within the longest
    *     duration for each leg. Possible departures that last less than five minutes may be missed
    */
-  public Outcome<SteeredRoute> arrivingBy(Route route, Instant arrival) {
+  public Outcome<SteeredRoute, NotPossible> arrivingBy(Route route, Instant arrival) {
     return Questions.arrivingBy(this, route, arrival);
   }
 
@@ -254,7 +256,7 @@ public final class CourseToSteer implements Serializable {
    * @param within when to leave at the earliest, and to arrive at the latest
    * @return the steered route, arriving within a minute of a slack; not possible if there is none
    */
-  public Outcome<SteeredRoute> arrivingAtSlack(Route route, TimeSpan within) {
+  public Outcome<SteeredRoute, NotPossible> arrivingAtSlack(Route route, TimeSpan within) {
     return Questions.arrivingAtSlack(this, route, within);
   }
 
@@ -266,7 +268,7 @@ public final class CourseToSteer implements Serializable {
    * @return the departure, to the second; if there is none, why the first is not possible. Possible
    *     departures that last less than five minutes may be missed
    */
-  public Outcome<Instant> nextDeparture(Route route, TimeSpan within) {
+  public Outcome<Instant, NotPossible> nextDeparture(Route route, TimeSpan within) {
     return Questions.nextDeparture(this, route, within);
   }
 
@@ -281,7 +283,7 @@ public final class CourseToSteer implements Serializable {
    *     knots; with the track held, some faster speeds may not be possible, because they meet the
    *     stream elsewhere
    */
-  public Outcome<Speed> leastSpeed(Route route, Instant departure, Instant arriveBy) {
+  public Outcome<Speed, NotPossible> leastSpeed(Route route, Instant departure, Instant arriveBy) {
     return Questions.leastSpeed(this, route, departure, arriveBy);
   }
 
@@ -295,7 +297,7 @@ public final class CourseToSteer implements Serializable {
    *     second and no more than 12 hours either way; not possible if the departure itself is not
    * @throws IllegalArgumentException if {@code degrees} is not above 0
    */
-  public Outcome<TimeSpan> launchInterval(Leg leg, Instant departure, double degrees) {
+  public Outcome<TimeSpan, NotPossible> launchInterval(Leg leg, Instant departure, double degrees) {
     return Questions.launchInterval(this, leg, departure, degrees);
   }
 }

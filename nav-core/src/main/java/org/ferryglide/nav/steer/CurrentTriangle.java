@@ -7,6 +7,7 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.Outcome;
 
 /**
  * The current triangle: course, stream and paddling speed give the course to steer and the speed
@@ -50,7 +51,8 @@ public record CurrentTriangle(
    * @param stream the stream
    * @return the triangle, or why the course cannot be made good and by how much
    */
-  public static Outcome<CurrentTriangle> solve(TrueBearing course, Craft craft, Velocity stream) {
+  public static Outcome<CurrentTriangle, NotPossible> solve(
+      TrueBearing course, Craft craft, Velocity stream) {
     return solveInWind(course, craft.withWindResponse(WindResponse.none()), stream, Velocity.STILL);
   }
 
@@ -63,14 +65,14 @@ public record CurrentTriangle(
    * @param wind the wind over the ground; the stream is taken off it here
    * @return the triangle, or why the course cannot be made good and by how much
    */
-  public static Outcome<CurrentTriangle> solveInWind(
+  public static Outcome<CurrentTriangle, NotPossible> solveInWind(
       TrueBearing course, Craft craft, Velocity stream, Velocity wind) {
     Motion motion = Motion.inSteady(craft, stream, wind);
     double radians = Math.toRadians(course.degrees());
     int finding = motion.holdCourse(course.degrees(), Math.sin(radians), Math.cos(radians));
     if (finding != SteadyTriangle.SOLVED) {
       NotPossible why = NotPossible.because(Reasons.of(finding, Reason.NO_PROGRESS));
-      return Outcome.ofNotPossible(
+      return Outcome.ofUnsolved(
           finding == SteadyTriangle.NO_PROGRESS
               ? why
               : why.by(Speed.ofMetresPerSecond(Math.max(0.0, motion.shortBy))));

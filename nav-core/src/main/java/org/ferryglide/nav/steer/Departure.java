@@ -3,6 +3,7 @@ package org.ferryglide.nav.steer;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.Arrays;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.water.EpochSeconds;
 
 /**
@@ -18,10 +19,10 @@ public final class Departure implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final double time;
-  private final Outcome<SteeredRoute> outcome;
+  private final Outcome<SteeredRoute, NotPossible> outcome;
   private final double[] margins;
 
-  Departure(double time, Outcome<SteeredRoute> outcome, double[] margins) {
+  Departure(double time, Outcome<SteeredRoute, NotPossible> outcome, double[] margins) {
     this.time = time;
     this.outcome = outcome;
     this.margins = margins;
@@ -46,7 +47,7 @@ public final class Departure implements Serializable {
    *
    * @return the steered route, or why it is not possible
    */
-  public Outcome<SteeredRoute> outcome() {
+  public Outcome<SteeredRoute, NotPossible> outcome() {
     return outcome;
   }
 

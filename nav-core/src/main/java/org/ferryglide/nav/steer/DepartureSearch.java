@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.water.EpochSeconds;
 
 /**
@@ -160,7 +161,7 @@ public final class DepartureSearch {
 
   /** One departure, by seconds since 1970. */
   Departure attempt(LegSolver own, double departure) {
-    Outcome<SteeredRoute> outcome = own.solve(route, departure, false);
+    Outcome<SteeredRoute, NotPossible> outcome = own.solve(route, departure, false);
     double[] margins = new double[conditions.size()];
     Arrays.fill(margins, Double.NaN);
     outcome

@@ -5,6 +5,7 @@ import java.util.List;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 
@@ -47,13 +48,13 @@ final class LegSolver {
   }
 
   /** Steers a leg from a departure in seconds since 1970, with or without the fields' own notes. */
-  Outcome<SteeredLeg> solve(Leg leg, double departure, boolean withNotes) {
+  Outcome<SteeredLeg, NotPossible> solve(Leg leg, double departure, boolean withNotes) {
     LegFrame frame = new LegFrame(leg);
     if (frame.length < NO_LENGTH_METRES) {
       return standStill(leg, frame, departure);
     }
     Strategy strategy = options.strategy();
-    Outcome<SteeredLeg> outcome;
+    Outcome<SteeredLeg, NotPossible> outcome;
     if (strategy instanceof Strategy.TrackHeld) {
       outcome = holdTrack(leg, frame, departure);
     } else if (strategy instanceof Strategy.OneHeadingHeld) {
@@ -69,14 +70,14 @@ final class LegSolver {
   }
 
   /** Steers the legs of a route one after another. */
-  Outcome<SteeredRoute> solve(Route route, double departure, boolean withNotes) {
+  Outcome<SteeredRoute, NotPossible> solve(Route route, double departure, boolean withNotes) {
     List<SteeredLeg> steered = new ArrayList<>(route.legs().size());
     double time = departure;
     for (Leg leg : route.legs()) {
-      Outcome<SteeredLeg> outcome = solve(leg, time, withNotes);
-      NotPossible why = outcome.notPossible().orElse(null);
+      Outcome<SteeredLeg, NotPossible> outcome = solve(leg, time, withNotes);
+      NotPossible why = outcome.why().orElse(null);
       if (why != null) {
-        return Outcome.ofNotPossible(why.inLeg(steered.size() + 1));
+        return Outcome.ofUnsolved(why.inLeg(steered.size() + 1));
       }
       SteeredLeg solved = outcome.orElseThrow();
       steered.add(solved);
@@ -85,7 +86,7 @@ final class LegSolver {
     return Outcome.ofSolved(new SteeredRoute(route, steered));
   }
 
-  private Outcome<SteeredLeg> standStill(Leg leg, LegFrame frame, double departure) {
+  private Outcome<SteeredLeg, NotPossible> standStill(Leg leg, LegFrame frame, double departure) {
     TrackRecorder recorder = new TrackRecorder();
     GroundTrack track =
         recorder.finish(
@@ -97,7 +98,7 @@ final class LegSolver {
             leg, options.strategy(), track, 0.0, motion.calmWaterSpeed(), 0.0, List.of(note)));
   }
 
-  private Outcome<SteeredLeg> holdHeading(Leg leg, LegFrame frame, double departure) {
+  private Outcome<SteeredLeg, NotPossible> holdHeading(Leg leg, LegFrame frame, double departure) {
     boolean solved =
         oneHeading.solve(
             departure,
@@ -121,7 +122,7 @@ final class LegSolver {
     return weighed(leg, track, share, spare);
   }
 
-  private Outcome<SteeredLeg> holdTrack(Leg leg, LegFrame frame, double departure) {
+  private Outcome<SteeredLeg, NotPossible> holdTrack(Leg leg, LegFrame frame, double departure) {
     HeldTrack held = new HeldTrack(motion, frame);
     if (!held.follow(departure, departure + longest)) {
       frame.pointAt(Math.min(frame.length, held.state0));
@@ -144,7 +145,7 @@ final class LegSolver {
   }
 
   /** Unless there are obstacles, one heading held stands by where the stream is not smooth. */
-  private Outcome<SteeredLeg> goQuickest(
+  private Outcome<SteeredLeg, NotPossible> goQuickest(
       Leg leg, LegFrame frame, double departure, Strategy.Quickest strategy) {
     Obstacles obstacles = Obstacles.of(strategy.obstacles());
     obstacles.refuseInside(leg.start(), "start");
@@ -155,7 +156,7 @@ final class LegSolver {
     QuickestPath path = new QuickestPath(options.stream(), motion.calmWaterSpeed(), obstacles);
     boolean found = path.solve(frame, departure, longest);
     if (obstacles.isEmpty()) {
-      Outcome<SteeredLeg> straight = holdHeading(leg, frame, departure);
+      Outcome<SteeredLeg, NotPossible> straight = holdHeading(leg, frame, departure);
       boolean better =
           straight
               .solved()
@@ -166,9 +167,9 @@ final class LegSolver {
             held -> held.with(motion.windy ? ONE_HEADING_IN_WIND : QUICKEST_STOOD_BY));
       }
     } else if (!found) {
-      NotPossible why = holdHeading(leg, frame, departure).notPossible().orElse(null);
+      NotPossible why = holdHeading(leg, frame, departure).why().orElse(null);
       return why != null && why.reason() != Reason.NO_RESERVE // the stream forbids it even without
-          ? Outcome.ofNotPossible(why)
+          ? Outcome.ofUnsolved(why)
           : notPossible(
               Reason.BEYOND_HORIZON,
               departure + longest,
@@ -176,15 +177,15 @@ final class LegSolver {
               frame.endLongitude,
               Double.NaN);
     }
-    Outcome<SteeredLeg> outcome =
+    Outcome<SteeredLeg, NotPossible> outcome =
         weighed(leg, path.track(), path.greatestCrossShare, path.leastSpare);
     return motion.windy ? outcome.map(steered -> steered.with(QUICKEST_WITHOUT_WIND)) : outcome;
   }
 
   /** A craft without speed goes where the stream takes it, and so perhaps aground. */
-  private Outcome<SteeredLeg> driftClearOf(
+  private Outcome<SteeredLeg, NotPossible> driftClearOf(
       Obstacles obstacles, Leg leg, LegFrame frame, double departure) {
-    Outcome<SteeredLeg> outcome = holdHeading(leg, frame, departure);
+    Outcome<SteeredLeg, NotPossible> outcome = holdHeading(leg, frame, departure);
     SteeredLeg drift = outcome.solved().orElse(null);
     if (drift == null || obstacles.isEmpty()) {
       return outcome;
@@ -213,7 +214,8 @@ final class LegSolver {
     return outcome;
   }
 
-  private Outcome<SteeredLeg> keepBowOnTarget(Leg leg, LegFrame frame, double departure) {
+  private Outcome<SteeredLeg, NotPossible> keepBowOnTarget(
+      Leg leg, LegFrame frame, double departure) {
     if (motion.calmWaterSpeed() == 0.0) {
       return holdHeading(leg, frame, departure);
     }
@@ -231,7 +233,8 @@ final class LegSolver {
     return weighed(leg, chase.track(), chase.greatestCrossShare, chase.leastSpare);
   }
 
-  private Outcome<SteeredLeg> changeHeadings(Leg leg, LegFrame frame, double departure) {
+  private Outcome<SteeredLeg, NotPossible> changeHeadings(
+      Leg leg, LegFrame frame, double departure) {
     NewHeadings changing = new NewHeadings(motion, oneHeading, frame);
     if (!changing.follow(options.strategy(), departure, departure + longest)) {
       return notPossible(
@@ -244,11 +247,12 @@ final class LegSolver {
     return weighed(leg, changing.track(), changing.greatestCrossShare, changing.leastSpare);
   }
 
-  private Outcome<SteeredLeg> weighed(Leg leg, GroundTrack track, double share, double spare) {
+  private Outcome<SteeredLeg, NotPossible> weighed(
+      Leg leg, GroundTrack track, double share, double spare) {
     if (share > options.limits().refuseAbove()) {
       double needed = share * motion.calmWaterSpeed() / options.limits().refuseAbove();
       double shortBy = needed - motion.calmWaterSpeed();
-      return Outcome.ofNotPossible(
+      return Outcome.ofUnsolved(
           NotPossible.because(Reason.NO_RESERVE)
               .at(leg.start(), track.start())
               .by(Speed.ofMetresPerSecond(Math.max(0.0, shortBy))));
@@ -265,14 +269,14 @@ final class LegSolver {
             Notes.ofShare(share, options.limits())));
   }
 
-  private static Outcome<SteeredLeg> notPossible(
+  private static Outcome<SteeredLeg, NotPossible> notPossible(
       Reason reason, double time, double latitude, double longitude, double shortBy) {
     NotPossible why =
         NotPossible.because(reason)
             .at(
                 Position.ofDegrees(latitude, Earth.longitude(longitude)),
                 EpochSeconds.toInstant(time));
-    return Outcome.ofNotPossible(
+    return Outcome.ofUnsolved(
         Double.isNaN(shortBy) ? why : why.by(Speed.ofMetresPerSecond(Math.max(0.0, shortBy))));
   }
 }

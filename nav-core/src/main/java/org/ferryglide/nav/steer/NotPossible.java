@@ -1,12 +1,12 @@
 package org.ferryglide.nav.steer;
 
-import java.io.Serializable;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Why;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
@@ -15,14 +15,14 @@ import org.jspecify.annotations.Nullable;
  * Why a leg cannot be steered: which condition fails, where, when, and by how much.
  *
  * <pre>{@code
- * NotPossible why = outcome.notPossible().get();
+ * NotPossible why = outcome.why().get();
  * why.message(); // the stream across the track is too strong to hold against, by 0.5 kn
  * }</pre>
  *
  * <p>What would make it possible is a question of its own, because answering it costs further
  * solutions: see {@link CourseToSteer}.
  */
-public final class NotPossible implements Serializable {
+public final class NotPossible implements Why {
   private static final long serialVersionUID = 1L;
 
   private final Reason reason;
@@ -141,6 +141,7 @@ public final class NotPossible implements Serializable {
    *
    * @return one line without a full stop
    */
+  @Override
   public String message() {
     StringBuilder line = new StringBuilder(reason.text());
     if (shortBy != null) {

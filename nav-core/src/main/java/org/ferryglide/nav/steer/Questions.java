@@ -5,7 +5,9 @@ import java.util.function.DoublePredicate;
 import org.ferryglide.nav.bearing.Angles;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.water.EpochSeconds;
 
 /**
@@ -25,7 +27,8 @@ final class Questions {
 
   private Questions() {}
 
-  static Outcome<SteeredRoute> arrivingBy(CourseToSteer options, Route route, Instant arrival) {
+  static Outcome<SteeredRoute, NotPossible> arrivingBy(
+      CourseToSteer options, Route route, Instant arrival) {
     LegSolver solver = new LegSolver(options);
     double latest = EpochSeconds.of(arrival);
     double longest = route.legs().size() * options.longestDuration().toMillis() / 1000.0;
@@ -43,13 +46,13 @@ final class Questions {
         return solver.solve(route, yes, true);
       }
     }
-    Outcome<SteeredRoute> earliest = solver.solve(route, latest - longest, false);
+    Outcome<SteeredRoute, NotPossible> earliest = solver.solve(route, latest - longest, false);
     return earliest.isSolved()
-        ? Outcome.ofNotPossible(NotPossible.because(Reason.BEYOND_HORIZON))
+        ? Outcome.ofUnsolved(NotPossible.because(Reason.BEYOND_HORIZON))
         : earliest;
   }
 
-  static Outcome<SteeredRoute> arrivingAtSlack(
+  static Outcome<SteeredRoute, NotPossible> arrivingAtSlack(
       CourseToSteer options, Route route, TimeSpan within) {
     for (SlackWater slack :
         SlackWater.between(options.stream(), route.end(), within.from(), within.until())) {
@@ -60,11 +63,11 @@ final class Questions {
         return Outcome.ofSolved(steered);
       }
     }
-    return Outcome.ofNotPossible(
+    return Outcome.ofUnsolved(
         NotPossible.because(Reason.BEYOND_HORIZON).at(route.end(), within.until()));
   }
 
-  static Outcome<Speed> leastSpeed(
+  static Outcome<Speed, NotPossible> leastSpeed(
       CourseToSteer options, Route route, Instant departure, Instant arriveBy) {
     double start = EpochSeconds.of(departure);
     double latest = EpochSeconds.of(arriveBy);
@@ -85,15 +88,16 @@ final class Questions {
     return new LegSolver(options.withCraft(options.craft().withSpeed(Speed.ofKnots(FASTEST_KNOTS))))
         .solve(route, start, false)
         .match(
-            late -> Outcome.ofNotPossible(NotPossible.because(Reason.BEYOND_HORIZON)),
-            Outcome::ofNotPossible);
+            late -> Outcome.ofUnsolved(NotPossible.because(Reason.BEYOND_HORIZON)),
+            Outcome::ofUnsolved);
   }
 
-  static Outcome<Instant> nextDeparture(CourseToSteer options, Route route, TimeSpan within) {
+  static Outcome<Instant, NotPossible> nextDeparture(
+      CourseToSteer options, Route route, TimeSpan within) {
     LegSolver solver = new LegSolver(options);
     double first = EpochSeconds.of(within.from());
     double last = EpochSeconds.of(within.until());
-    Outcome<SteeredRoute> now = solver.solve(route, first, false);
+    Outcome<SteeredRoute, NotPossible> now = solver.solve(route, first, false);
     if (now.isSolved()) {
       return Outcome.ofSolved(within.from());
     }
@@ -108,7 +112,7 @@ final class Questions {
     return now.map(never -> within.from());
   }
 
-  static Outcome<TimeSpan> launchInterval(
+  static Outcome<TimeSpan, NotPossible> launchInterval(
       CourseToSteer options, Leg leg, Instant departure, double degrees) {
     Arguments.positive(degrees, "tolerance of the heading", "degrees");
     LegSolver solver = new LegSolver(options);

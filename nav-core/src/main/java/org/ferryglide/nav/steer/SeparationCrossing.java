@@ -8,6 +8,7 @@ import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 
@@ -58,7 +59,7 @@ public final class SeparationCrossing implements Serializable {
    * @return the crossing, or why the craft does not get across on that heading
    * @throws IllegalArgumentException if the width is not above 0
    */
-  public static Outcome<SeparationCrossing> solve(
+  public static Outcome<SeparationCrossing, NotPossible> solve(
       CourseToSteer solver,
       Position entry,
       TrueBearing trafficFlow,
@@ -89,13 +90,13 @@ public final class SeparationCrossing implements Serializable {
             Distance.ofMetres(lane.along(across.state0, across.state1))));
   }
 
-  private static Outcome<SeparationCrossing> notAcross(Across across, boolean known) {
+  private static Outcome<SeparationCrossing, NotPossible> notAcross(Across across, boolean known) {
     NotPossible why =
         NotPossible.because(known ? Reason.BEYOND_HORIZON : Reason.NO_DATA)
             .at(
                 Position.ofDegrees(across.state0, Earth.longitude(across.state1)),
                 EpochSeconds.toInstant(across.time));
-    return Outcome.ofNotPossible(why);
+    return Outcome.ofUnsolved(why);
   }
 
   /** A path that ends when it has crossed. */

@@ -9,6 +9,7 @@ import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 
@@ -22,8 +23,8 @@ import org.ferryglide.nav.water.EpochSeconds;
  *
  * <pre>{@code
  * SteeredRoute out = solver.solve(route, departure).orElseThrow();
- * Outcome<TurnPoint> last = TurnBack.pointOfNoReturn(solver, out, sunset);
- * Outcome<TurnPoint> equal = TurnBack.equalTime(solver, out);
+ * Outcome<TurnPoint, NotPossible> last = TurnBack.pointOfNoReturn(solver, out, sunset);
+ * Outcome<TurnPoint, NotPossible> equal = TurnBack.equalTime(solver, out);
  * }</pre>
  */
 public final class TurnBack {
@@ -48,7 +49,7 @@ public final class TurnBack {
    * @return the turn, refined to a tenth of a second, at the destination itself if there is time
    *     for all of the way; not possible if there is time for none of it
    */
-  public static Outcome<TurnPoint> pointOfNoReturn(
+  public static Outcome<TurnPoint, NotPossible> pointOfNoReturn(
       CourseToSteer solver, SteeredRoute out, Instant homeBy) {
     LegSolver own = new LegSolver(solver);
     double latest = EpochSeconds.of(homeBy);
@@ -67,7 +68,7 @@ public final class TurnBack {
       }
       later = time;
     }
-    return Outcome.ofNotPossible(
+    return Outcome.ofUnsolved(
         NotPossible.because(Reason.BEYOND_HORIZON).at(out.route().start(), out.departure()));
   }
 
@@ -79,7 +80,7 @@ public final class TurnBack {
    * @return the moment, refined to a tenth of a second; not possible if there is none, because the
    *     way home is barred or always the shorter
    */
-  public static Outcome<TurnPoint> equalTime(CourseToSteer solver, SteeredRoute out) {
+  public static Outcome<TurnPoint, NotPossible> equalTime(CourseToSteer solver, SteeredRoute out) {
     LegSolver own = new LegSolver(solver);
     double from = out.departureSeconds();
     double until = out.arrivalSeconds();
@@ -94,13 +95,13 @@ public final class TurnBack {
                 : Questions.edge(t -> home(own, out, t) >= until, now, before, REFINED_SECONDS);
         double home = home(own, out, turn);
         return Double.isInfinite(home)
-            ? Outcome.ofNotPossible(
-                homeOutcome(own, out, turn).notPossible().orElseThrow(IllegalStateException::new))
+            ? Outcome.ofUnsolved(
+                homeOutcome(own, out, turn).why().orElseThrow(IllegalStateException::new))
             : Outcome.ofSolved(turnPoint(own, out, turn));
       }
       before = now;
     }
-    return Outcome.ofNotPossible(
+    return Outcome.ofUnsolved(
         NotPossible.because(Reason.BEYOND_HORIZON).at(out.route().end(), out.arrival()));
   }
 
@@ -113,7 +114,7 @@ public final class TurnBack {
    * @return the way home, or why there is none
    * @throws IllegalArgumentException if the turn is before the departure or after the arrival
    */
-  public static Outcome<SteeredRoute> homeFrom(
+  public static Outcome<SteeredRoute, NotPossible> homeFrom(
       CourseToSteer solver, SteeredRoute out, Instant turn) {
     return new LegSolver(solver).solve(wayHome(out, turn), EpochSeconds.of(turn), true);
   }
@@ -129,7 +130,7 @@ public final class TurnBack {
    * @return the farthest turn, refined to a metre; not possible if no distance can be gone and come
    *     back from, with the reason of the shortest tried
    */
-  public static Outcome<TurnPoint> radius(
+  public static Outcome<TurnPoint, NotPossible> radius(
       CourseToSteer solver, Position start, TrueBearing course, Instant departure, Instant homeBy) {
     LegSolver own = new LegSolver(solver);
     double time = EpochSeconds.of(departure);
@@ -140,7 +141,7 @@ public final class TurnBack {
     double farthest = Math.max(0.0, latest - time) * fastest / 2.0;
     double step = farthest / RADIUS_PARTS;
     if (!(step > REFINED_METRES / RADIUS_PARTS)) {
-      return Outcome.ofNotPossible(NotPossible.because(Reason.BEYOND_HORIZON).at(start, departure));
+      return Outcome.ofUnsolved(NotPossible.because(Reason.BEYOND_HORIZON).at(start, departure));
     }
     for (int i = RADIUS_PARTS; i > 0; i--) {
       if (back(own, start, course, time, i * step) <= latest) {
@@ -155,8 +156,8 @@ public final class TurnBack {
     }
     return own.solve(RhumbLeg.from(start, course, Distance.ofMetres(step)), time, false)
         .match(
-            out -> Outcome.ofNotPossible(NotPossible.because(Reason.BEYOND_HORIZON)),
-            Outcome::ofNotPossible);
+            out -> Outcome.ofUnsolved(NotPossible.because(Reason.BEYOND_HORIZON)),
+            Outcome::ofUnsolved);
   }
 
   private static double step(double from, double until) {
@@ -169,7 +170,8 @@ public final class TurnBack {
         .match(SteeredRoute::arrivalSeconds, why -> Double.POSITIVE_INFINITY);
   }
 
-  private static Outcome<SteeredRoute> homeOutcome(LegSolver own, SteeredRoute out, double turn) {
+  private static Outcome<SteeredRoute, NotPossible> homeOutcome(
+      LegSolver own, SteeredRoute out, double turn) {
     double inside = Math.min(out.arrivalSeconds(), Math.max(out.departureSeconds(), turn));
     return own.solve(wayHome(out, EpochSeconds.toInstant(inside)), inside, false);
   }

@@ -19,9 +19,9 @@
  * }</pre>
  *
  * <p>"Not possible" is an answer, not an exception: every solver returns an {@link
- * org.ferryglide.nav.steer.Outcome} of exactly two cases. A plan that spends too much of the
- * craft's speed against the stream is refused too, within {@link
- * org.ferryglide.nav.steer.SteeringLimits} that the caller may move.
+ * org.ferryglide.nav.note.Outcome} of exactly two cases. A plan that spends too much of the craft's
+ * speed against the stream is refused too, within {@link org.ferryglide.nav.steer.SteeringLimits}
+ * that the caller may move.
  *
  * <p>The same solver answers what follows from a course: the latest departure, the least speed, the
  * launch interval, arrival at slack ({@link org.ferryglide.nav.steer.SlackWater}), turning back

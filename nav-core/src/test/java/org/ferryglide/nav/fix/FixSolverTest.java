@@ -21,6 +21,7 @@ import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Test;
 
@@ -98,7 +99,7 @@ class FixSolverTest {
       for (int a = 0; a < kinds.size(); a++) {
         for (int b = a + 1; b < kinds.size(); b++) {
           List<PositionLine> two = List.of(kinds.get(a), kinds.get(b));
-          FixOutcome outcome = FixSolver.standard().withNear(rough).solve(two);
+          Outcome<Fix, NoFix> outcome = FixSolver.standard().withNear(rough).solve(two);
           assertTrue(outcome.isSolved(), () -> two + " " + outcome);
           assertEquals(
               0.0,
@@ -241,30 +242,31 @@ class FixSolverTest {
   void parallelLinesAreAnAnswer() {
     Position ahead = off(HERE, 90, 2);
     Position behindIt = off(ahead, toward(HERE, ahead).degrees(), 3);
-    FixOutcome outcome =
+    Outcome<Fix, NoFix> outcome =
         FixSolver.standard()
             .solve(
                 List.of(
                     BearingLine.of("near", ahead, TrueBearing.ofDegrees(90), 3),
                     BearingLine.of("far", behindIt, TrueBearing.ofDegrees(90), 3)));
-    assertEquals(NoFix.Reason.PARALLEL, outcome.noFix().orElseThrow().reason());
+    assertEquals(NoFix.Reason.PARALLEL, outcome.why().orElseThrow().reason());
   }
 
   @Test
   void bearingsThatMeetAsternNameTheCulprit() {
     BearingLine reversed = exactBearing(HERE, 100, 3).turnedBy(180);
-    FixOutcome outcome = FixSolver.standard().solve(List.of(exactBearing(HERE, 20, 2), reversed));
-    assertEquals(NoFix.Reason.MEET_ASTERN, outcome.noFix().orElseThrow().reason());
+    Outcome<Fix, NoFix> outcome =
+        FixSolver.standard().solve(List.of(exactBearing(HERE, 20, 2), reversed));
+    assertEquals(NoFix.Reason.MEET_ASTERN, outcome.why().orElseThrow().reason());
     assertEquals(
         "the bearings meet only where that of mark 100 points away from its mark; was it read at"
             + " the wrong end?",
-        outcome.noFix().orElseThrow().message());
+        outcome.why().orElseThrow().message());
   }
 
   @Test
   void circlesThatDoNotMeetHaveNoFix() {
     Position a = off(HERE, 0, 4);
-    FixOutcome outcome =
+    Outcome<Fix, NoFix> outcome =
         FixSolver.standard()
             .withNear(off(HERE, 100, 0.3))
             .solve(
@@ -285,7 +287,7 @@ class FixSolverTest {
             DistanceCircle.of("b", b, Distance.ofMetres(metres(HERE, b)), Distance.ofMetres(50)));
     assertEquals(
         NoFix.Reason.NO_ROUGH_POSITION,
-        FixSolver.standard().solve(circles).noFix().orElseThrow().reason());
+        FixSolver.standard().solve(circles).why().orElseThrow().reason());
     Fix west = FixSolver.standard().withNear(off(HERE, 300, 0.5)).solve(circles).orElseThrow();
     assertEquals(0.0, metres(HERE, west.position()), ONE_MILLIMETRE);
     assertEquals("fix.two-places", west.notes().get(0).code());
@@ -313,7 +315,7 @@ class FixSolverTest {
   void oneLineAloneIsNoFixButImprovesAReckonedPosition() {
     List<PositionLine> one = List.of(exactBearing(HERE, 0, 2));
     assertEquals(
-        NoFix.Reason.TOO_FEW_LINES, FixSolver.standard().solve(one).noFix().orElseThrow().reason());
+        NoFix.Reason.TOO_FEW_LINES, FixSolver.standard().solve(one).why().orElseThrow().reason());
     EstimatedPosition reckoned = EstimatedPosition.of(off(HERE, 90, 0.5), Distance.ofMetres(800));
     Fix fix = FixSolver.standard().withPrior(reckoned).solve(one).orElseThrow();
     assertTrue(metres(HERE, fix.position()) < 100);

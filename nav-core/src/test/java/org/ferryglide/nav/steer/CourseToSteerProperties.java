@@ -17,6 +17,7 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
@@ -74,7 +75,7 @@ class CourseToSteerProperties {
           .withLongestDuration(Duration.ofDays(1));
     }
 
-    Outcome<SteeredLeg> solve(Strategy strategy) {
+    Outcome<SteeredLeg, NotPossible> solve(Strategy strategy) {
       return solver().withStrategy(strategy).solve(leg(), NOON);
     }
   }
@@ -108,9 +109,10 @@ class CourseToSteerProperties {
   @Property(seed = Seeds.SEED, tries = 150)
   void oneHeadingIsNeverSlowerThanHourlyHeadingsNorTheseThanTheTrackHeld(
       @ForAll("passages") Passage passage) {
-    Outcome<SteeredLeg> held = passage.solve(Strategy.trackHeld());
-    Outcome<SteeredLeg> one = passage.solve(Strategy.oneHeading());
-    Outcome<SteeredLeg> hourly = passage.solve(Strategy.newHeadingEvery(Duration.ofHours(1)));
+    Outcome<SteeredLeg, NotPossible> held = passage.solve(Strategy.trackHeld());
+    Outcome<SteeredLeg, NotPossible> one = passage.solve(Strategy.oneHeading());
+    Outcome<SteeredLeg, NotPossible> hourly =
+        passage.solve(Strategy.newHeadingEvery(Duration.ofHours(1)));
     if (held.isSolved()) {
       assertTrue(one.isSolved() && hourly.isSolved());
       assertTrue(seconds(hourly) <= seconds(held) + ELLIPSOID_SECONDS);
@@ -123,9 +125,9 @@ class CourseToSteerProperties {
 
   @Property(seed = Seeds.SEED, tries = 150)
   void oneHeadingIsMonotoneInPaddlingSpeed(@ForAll("passages") Passage passage) {
-    Outcome<SteeredLeg> slow = passage.solve(Strategy.oneHeading());
+    Outcome<SteeredLeg, NotPossible> slow = passage.solve(Strategy.oneHeading());
     Assume.that(slow.isSolved());
-    Outcome<SteeredLeg> fast =
+    Outcome<SteeredLeg, NotPossible> fast =
         passage
             .solver()
             .withCraft(Craft.ofSpeed(Speed.ofKnots(passage.knots() + 0.3)))
@@ -138,7 +140,7 @@ class CourseToSteerProperties {
   @Property(seed = Seeds.SEED, tries = 150)
   void notPossibleAgreesWithASearchOutsideTwoPercentOfTheSpeed(
       @ForAll("passages") Passage passage) {
-    Outcome<SteeredLeg> outcome = passage.solve(Strategy.oneHeading());
+    Outcome<SteeredLeg, NotPossible> outcome = passage.solve(Strategy.oneHeading());
     double[] flow = new double[2];
     double course = Math.toRadians(passage.course());
     double east = passage.miles() * 1852.0 * Math.sin(course);
@@ -154,7 +156,7 @@ class CourseToSteerProperties {
       assertTrue(outcome.isSolved());
     }
     if (least > 1.02 * passage.knots() * KNOT) {
-      NotPossible why = outcome.notPossible().orElseThrow();
+      NotPossible why = outcome.why().orElseThrow();
       assertEquals(
           least - passage.knots() * KNOT,
           why.shortBy().orElseThrow().metresPerSecond(),
@@ -199,11 +201,11 @@ class CourseToSteerProperties {
   }
 
   private static void assertMirrored(
-      Outcome<SteeredLeg> outcome, Outcome<SteeredLeg> mirrored, double sum) {
+      Outcome<SteeredLeg, NotPossible> outcome,
+      Outcome<SteeredLeg, NotPossible> mirrored,
+      double sum) {
     if (!outcome.isSolved() || !mirrored.isSolved()) {
-      assertEquals(
-          outcome.notPossible().orElseThrow().reason(),
-          mirrored.notPossible().orElseThrow().reason());
+      assertEquals(outcome.why().orElseThrow().reason(), mirrored.why().orElseThrow().reason());
       return;
     }
     SteeredLeg one = outcome.orElseThrow();
@@ -221,7 +223,7 @@ class CourseToSteerProperties {
   @Property(seed = Seeds.SEED, tries = 60)
   void timeReversedTheSameHeadingLeadsBack(@ForAll("passages") Passage passage) {
     Assume.that(passage.rate() < 0.95 * passage.knots()); // else there may be an earlier way back
-    Outcome<SteeredLeg> outcome = passage.solve(Strategy.oneHeading());
+    Outcome<SteeredLeg, NotPossible> outcome = passage.solve(Strategy.oneHeading());
     Assume.that(outcome.isSolved());
     SteeredLeg out = outcome.orElseThrow();
     double arrival = EpochSeconds.of(out.arrival());
@@ -271,8 +273,8 @@ class CourseToSteerProperties {
           }
         };
     for (Strategy strategy : new Strategy[] {Strategy.oneHeading(), Strategy.trackHeld()}) {
-      Outcome<SteeredLeg> whole = passage.solve(strategy);
-      Outcome<SteeredLeg> half =
+      Outcome<SteeredLeg, NotPossible> whole = passage.solve(strategy);
+      Outcome<SteeredLeg, NotPossible> half =
           CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(passage.knots() / 2)), halved)
               .withStrategy(strategy)
               .withLimits(SteeringLimits.NONE)
@@ -285,7 +287,7 @@ class CourseToSteerProperties {
     }
   }
 
-  private static double seconds(Outcome<SteeredLeg> outcome) {
+  private static double seconds(Outcome<SteeredLeg, NotPossible> outcome) {
     return outcome.orElseThrow().time().toMillis() / 1000.0;
   }
 

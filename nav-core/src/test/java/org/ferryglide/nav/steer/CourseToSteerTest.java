@@ -112,7 +112,7 @@ class CourseToSteerTest {
         CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3)), race)
             .withStrategy(Strategy.trackHeld())
             .withLimits(SteeringLimits.NONE);
-    NotPossible why = solver.solve(leg, NOON).notPossible().orElseThrow();
+    NotPossible why = solver.solve(leg, NOON).why().orElseThrow();
     assertEquals(Reason.CROSS_STREAM, why.reason());
     assertEquals(NOON.plusSeconds(1800), why.when().orElseThrow());
   }
@@ -146,7 +146,7 @@ class CourseToSteerTest {
     CourseToSteer fast =
         CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3)), race)
             .withStrategy(Strategy.trackHeld());
-    assertEquals(Reason.CROSS_STREAM, fast.solve(leg, NOON).notPossible().orElseThrow().reason());
+    assertEquals(Reason.CROSS_STREAM, fast.solve(leg, NOON).why().orElseThrow().reason());
     assertTrue(fast.withCraft(Craft.ofSpeed(Speed.ofKnots(2.6))).solve(leg, NOON).isSolved());
   }
 
@@ -174,7 +174,7 @@ class CourseToSteerTest {
             .withStrategy(Strategy.bowOnTarget())
             .withLimits(SteeringLimits.NONE)
             .solve(leg(0, 1), NOON)
-            .notPossible()
+            .why()
             .orElseThrow();
     assertEquals(Reason.ADVERSE_STREAM, why.reason());
   }
@@ -208,11 +208,11 @@ class CourseToSteerTest {
       assertEquals(1852.0, drifted.time().toMillis() / 1000.0, 0.1, strategy.words());
     }
     CourseToSteer still = CourseToSteer.with(Craft.ofSpeed(Speed.ZERO), StreamField.slack());
-    assertEquals(Reason.NO_PROGRESS, still.solve(leg, NOON).notPossible().orElseThrow().reason());
+    assertEquals(Reason.NO_PROGRESS, still.solve(leg, NOON).why().orElseThrow().reason());
     CourseToSteer across =
         CourseToSteer.with(
             Craft.ofSpeed(Speed.ZERO), StreamField.steady(Velocity.ofEastAndNorth(1.0, 1.0)));
-    assertEquals(Reason.CROSS_STREAM, across.solve(leg, NOON).notPossible().orElseThrow().reason());
+    assertEquals(Reason.CROSS_STREAM, across.solve(leg, NOON).why().orElseThrow().reason());
   }
 
   @Test
@@ -257,7 +257,7 @@ class CourseToSteerTest {
   }
 
   private static NotPossible why(Craft craft, StreamField stream, Leg leg) {
-    return CourseToSteer.with(craft, stream).solve(leg, NOON).notPossible().orElseThrow();
+    return CourseToSteer.with(craft, stream).solve(leg, NOON).why().orElseThrow();
   }
 
   @Test
@@ -275,7 +275,7 @@ class CourseToSteerTest {
               + " foreseen.",
           warned.notes().get(0).text());
       NotPossible refused =
-          cross(craft, 2.9).withStrategy(strategy).solve(leg, NOON).notPossible().orElseThrow();
+          cross(craft, 2.9).withStrategy(strategy).solve(leg, NOON).why().orElseThrow();
       assertEquals(Reason.NO_RESERVE, refused.reason());
       assertEquals(2.9 / 0.8 - 3.5, refused.shortBy().orElseThrow().knots(), 1e-3);
       assertTrue(

@@ -15,6 +15,8 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.NoAnswerException;
+import org.ferryglide.nav.note.Outcome;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -99,7 +101,7 @@ class CurrentTriangleTest {
   void aStreamAcrossTheBowTooStrongToHoldIsNotPossible() {
     NotPossible why =
         CurrentTriangle.solve(TrueBearing.ofDegrees(0), knots(3), stream("090", "3.5"))
-            .notPossible()
+            .why()
             .orElseThrow();
     assertEquals(Reason.CROSS_STREAM, why.reason());
     assertEquals(0.5, why.shortBy().orElseThrow().knots(), 1e-12);
@@ -111,7 +113,7 @@ class CurrentTriangleTest {
   void aStreamAheadTooStrongToStemIsNotPossible() {
     NotPossible why =
         CurrentTriangle.solve(TrueBearing.ofDegrees(0), knots(3), stream("180", "4"))
-            .notPossible()
+            .why()
             .orElseThrow();
     assertEquals(Reason.ADVERSE_STREAM, why.reason());
     assertEquals(1.0, why.shortBy().orElseThrow().knots(), 1e-12);
@@ -124,7 +126,7 @@ class CurrentTriangleTest {
                 TrueBearing.ofDegrees(0),
                 Craft.ofSpeed(Speed.ofMetresPerSecond(1.5)),
                 Velocity.ofEastAndNorth(0.0, -1.5))
-            .notPossible()
+            .why()
             .orElseThrow();
     assertEquals(Reason.ADVERSE_STREAM, why.reason());
     assertEquals(Speed.ZERO, why.shortBy().orElseThrow());
@@ -183,14 +185,14 @@ class CurrentTriangleTest {
 
   @Test
   void anOutcomeThatIsNotPossibleThrowsOnlyWhenAskedTo() {
-    Outcome<CurrentTriangle> outcome =
+    Outcome<CurrentTriangle, NotPossible> outcome =
         CurrentTriangle.solve(TrueBearing.ofDegrees(0), knots(0), Velocity.STILL);
     assertFalse(outcome.isSolved());
     assertTrue(outcome.solved().isEmpty());
     assertEquals("NO_PROGRESS", outcome.match(solved -> "solved", why -> why.reason().toString()));
-    NotPossibleException thrown = assertThrows(NotPossibleException.class, outcome::orElseThrow);
+    NoAnswerException thrown = assertThrows(NoAnswerException.class, outcome::orElseThrow);
     assertEquals("not possible: nothing makes way toward the end of the leg", thrown.getMessage());
-    assertEquals(Reason.NO_PROGRESS, thrown.notPossible().reason());
+    assertEquals(Reason.NO_PROGRESS, ((NotPossible) thrown.why()).reason());
   }
 
   private static Craft knots(double knots) {

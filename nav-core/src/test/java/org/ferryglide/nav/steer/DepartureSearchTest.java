@@ -9,6 +9,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
@@ -64,7 +66,7 @@ class DepartureSearchTest {
     assertEquals(MIDNIGHT.plusSeconds(300), departures.all().get(1).time());
     for (Departure departure : departures.all()) {
       assertEquals(departure.outcome().isSolved(), departure.isFit());
-      Outcome<SteeredRoute> alone = solver().solve(ROUTE, departure.time());
+      Outcome<SteeredRoute, NotPossible> alone = solver().solve(ROUTE, departure.time());
       assertEquals(alone.isSolved(), departure.isFit());
     }
   }

@@ -120,7 +120,7 @@ class PathsAroundObstaclesTest {
     Leg alongParallel = RhumbLeg.between(PlanePatch.at(0, 0), PlanePatch.at(5, 0));
     assertEquals(
         Reason.NO_PROGRESS,
-        adrift.solve(alongParallel, DEPARTURE).notPossible().map(NotPossible::reason).orElse(null));
+        adrift.solve(alongParallel, DEPARTURE).why().map(NotPossible::reason).orElse(null));
     List<Position> outOfTheWay =
         List.of(PlanePatch.at(2, 1), PlanePatch.at(3, 1), PlanePatch.at(3, 2));
     assertTrue(
@@ -138,7 +138,7 @@ class PathsAroundObstaclesTest {
         CourseToSteer.with(Craft.ofSpeed(Speed.ofMetresPerSecond(SPEED)), west)
             .withStrategy(Strategy.quickestAround(List.of(ISLAND)))
             .solve(RhumbLeg.between(PlanePatch.at(0, 0), PlanePatch.at(5, 0)), DEPARTURE)
-            .notPossible()
+            .why()
             .map(NotPossible::reason)
             .orElse(null));
   }

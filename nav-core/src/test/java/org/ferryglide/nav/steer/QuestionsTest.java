@@ -13,6 +13,7 @@ import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
@@ -60,7 +61,7 @@ class QuestionsTest {
         Reason.ADVERSE_STREAM,
         solver(2, steady(180, 3))
             .arrivingBy(Route.of(List.of(leg(0, 4))), NOON)
-            .notPossible()
+            .why()
             .orElseThrow()
             .reason());
   }
@@ -137,7 +138,7 @@ class QuestionsTest {
         Reason.ADVERSE_STREAM,
         solver
             .nextDeparture(route, TimeSpan.of(NOON, NOON.plusSeconds(3600)))
-            .notPossible()
+            .why()
             .orElseThrow()
             .reason());
     assertEquals(
@@ -226,8 +227,7 @@ class QuestionsTest {
     CourseToSteer solver = solver(3, steady(90, 4));
     SteeredRoute out = solver.solve(route, NOON).orElseThrow();
     assertEquals(
-        Reason.ADVERSE_STREAM,
-        TurnBack.equalTime(solver, out).notPossible().orElseThrow().reason());
+        Reason.ADVERSE_STREAM, TurnBack.equalTime(solver, out).why().orElseThrow().reason());
   }
 
   @Test
@@ -285,7 +285,7 @@ class QuestionsTest {
     NotPossible why =
         solver(2, steady(180, 3))
             .solve(Route.ofRhumbLegs(leg(0, 1).end(), START, leg(0, 2).end()), NOON)
-            .notPossible()
+            .why()
             .orElseThrow();
     assertEquals(2, why.legNumber().orElseThrow());
     assertTrue(why.message().endsWith(", in leg 2"), why.message());

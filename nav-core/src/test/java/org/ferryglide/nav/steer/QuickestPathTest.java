@@ -112,11 +112,7 @@ class QuickestPathTest {
     StreamField stream = StreamField.steady(Velocity.ofEastAndNorth(3.0, 0.0));
     Leg leg = RhumbLeg.from(START, TrueBearing.ofDegrees(270), Distance.ofNauticalMiles(3));
     assertTrue(
-        solver(stream)
-            .withStrategy(Strategy.quickest())
-            .solve(leg, DEPARTURE)
-            .notPossible()
-            .isPresent());
+        solver(stream).withStrategy(Strategy.quickest()).solve(leg, DEPARTURE).why().isPresent());
   }
 
   /** The sea round the start in a wind that helps or hinders a craft that minds it. */

@@ -18,6 +18,7 @@ import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
@@ -154,12 +155,12 @@ class StreamsByPlaceTest {
   private static void jumps(Random random) {
     StreamField nearest = nearest(random);
     RhumbLeg leg = leg(random, 6.0);
-    Outcome<SteeredLeg> outcome =
+    Outcome<SteeredLeg, NotPossible> outcome =
         CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3.3)), nearest)
             .withLimits(SteeringLimits.NONE)
             .solve(leg, NOON);
     if (!outcome.isSolved()) { // no one heading leads there past the jumps
-      NotPossible why = outcome.notPossible().orElseThrow();
+      NotPossible why = outcome.why().orElseThrow();
       assertEquals(Reason.BEYOND_HORIZON, why.reason());
       assertTrue(why.shortBy().isEmpty());
       return;
@@ -191,7 +192,7 @@ class StreamsByPlaceTest {
     StreamField eddies = eddies(random, 4.0);
     RhumbLeg leg = leg(random, 6.0);
     double knots = 2.5 + random.nextDouble();
-    Outcome<SteeredLeg> outcome =
+    Outcome<SteeredLeg, NotPossible> outcome =
         CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(knots)), eddies)
             .withLimits(SteeringLimits.NONE)
             .withLongestDuration(Duration.ofHours(8))
@@ -255,12 +256,13 @@ class StreamsByPlaceTest {
     Random random = new Random(3);
     CourseToSteer solver =
         CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3.3)), eddies(random, 1.5));
-    Outcome<SteeredRoute> solved = solver.solve(Route.of(List.of(leg(random, 4.0))), NOON);
-    Outcome<SteeredRoute> not =
+    Outcome<SteeredRoute, NotPossible> solved =
+        solver.solve(Route.of(List.of(leg(random, 4.0))), NOON);
+    Outcome<SteeredRoute, NotPossible> not =
         solver
             .withLongestDuration(Duration.ofMinutes(1))
             .solve(Route.of(List.of(leg(random, 4.0))), NOON);
-    for (Outcome<SteeredRoute> outcome : List.of(solved, not)) {
+    for (Outcome<SteeredRoute, NotPossible> outcome : List.of(solved, not)) {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
         out.writeObject(outcome);
@@ -270,6 +272,6 @@ class StreamsByPlaceTest {
         assertEquals(outcome, in.readObject());
       }
     }
-    assertEquals(Reason.BEYOND_HORIZON, not.notPossible().orElseThrow().reason());
+    assertEquals(Reason.BEYOND_HORIZON, not.why().orElseThrow().reason());
   }
 }

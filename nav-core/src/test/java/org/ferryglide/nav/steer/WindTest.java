@@ -20,6 +20,7 @@ import org.ferryglide.nav.measure.Beaufort;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
@@ -94,9 +95,7 @@ class WindTest {
   void aWindThatStopsTheCraftMakesNoProgress() {
     Craft craft = Craft.ofSpeed(Speed.ofKnots(1)).withWindResponse(ORDINARY);
     NotPossible why =
-        CurrentTriangle.solveInWind(NORTH, craft, Velocity.STILL, wind(0, 19))
-            .notPossible()
-            .orElseThrow();
+        CurrentTriangle.solveInWind(NORTH, craft, Velocity.STILL, wind(0, 19)).why().orElseThrow();
     assertEquals(Reason.NO_PROGRESS, why.reason());
   }
 
@@ -118,7 +117,7 @@ class WindTest {
     Velocity stream = Velocity.ofSetAndRate(TrueBearing.ofDegrees(set), Speed.ofKnots(rate));
     Velocity wind = wind(from, windKnots);
     TrueBearing track = TrueBearing.ofDegrees(course);
-    Outcome<CurrentTriangle> outcome =
+    Outcome<CurrentTriangle, NotPossible> outcome =
         CurrentTriangle.solveInWind(track, kayak(ORDINARY.withDrift(0.01)), stream, wind);
     Assume.that(outcome.isSolved());
     CurrentTriangle triangle = outcome.orElseThrow();
@@ -254,7 +253,7 @@ class WindTest {
                 craft,
                 Velocity.STILL,
                 Velocity.ofWind(TrueBearing.ofDegrees(2), Speed.ofKnots(20)))
-            .notPossible()
+            .why()
             .isPresent());
   }
 }

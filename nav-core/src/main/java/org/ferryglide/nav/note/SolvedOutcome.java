@@ -1,12 +1,13 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.note;
 
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** The case in which there is an answer. */
-record SolvedOutcome<S extends Serializable>(S solution) implements Outcome<S> {
+record SolvedOutcome<S extends Serializable, W extends Why>(S solution) implements Outcome<S, W> {
 
   private static final long serialVersionUID = 1L;
 
@@ -15,9 +16,8 @@ record SolvedOutcome<S extends Serializable>(S solution) implements Outcome<S> {
   }
 
   @Override
-  public <R> R match(
-      Function<? super S, ? extends R> onSolved,
-      Function<? super NotPossible, ? extends R> onNotPossible) {
+  public <R extends @Nullable Object> R match(
+      Function<? super S, ? extends R> onSolved, Function<? super W, ? extends R> onUnsolved) {
     return onSolved.apply(solution);
   }
 
@@ -32,8 +32,13 @@ record SolvedOutcome<S extends Serializable>(S solution) implements Outcome<S> {
   }
 
   @Override
-  public Optional<NotPossible> notPossible() {
+  public Optional<W> why() {
     return Optional.empty();
+  }
+
+  @Override
+  public S orElse(Function<? super W, ? extends S> instead) {
+    return solution;
   }
 
   @Override
@@ -42,7 +47,7 @@ record SolvedOutcome<S extends Serializable>(S solution) implements Outcome<S> {
   }
 
   @Override
-  public <R extends Serializable> Outcome<R> map(Function<? super S, ? extends R> change) {
+  public <R extends Serializable> Outcome<R, W> map(Function<? super S, ? extends R> change) {
     return new SolvedOutcome<>(change.apply(solution));
   }
 
