@@ -26,12 +26,16 @@ class HouseRulesTest {
           "position",
           "geodesy",
           "chart",
+          "plane",
           "grid",
           "magnetic",
           "sky",
           "water",
           "steer",
+          "reckon",
           "fix",
+          "sight",
+          "landfall",
           "passage");
 
   private static final JavaClasses CLASSES =

@@ -69,7 +69,10 @@ class HouseRulesTest {
         .dependOnClassesThat()
         .resideInAnyPackage(
             "org.ferryglide.nav.steer..",
+            "org.ferryglide.nav.reckon..",
             "org.ferryglide.nav.fix..",
+            "org.ferryglide.nav.sight..",
+            "org.ferryglide.nav.landfall..",
             "org.ferryglide.nav.passage..")
         .check(CLASSES);
   }

@@ -1,5 +1,7 @@
 package org.ferryglide.nav.fix;
 
+import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.reckon.EstimatedPosition;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;

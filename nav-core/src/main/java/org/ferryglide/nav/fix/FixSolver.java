@@ -1,5 +1,7 @@
 package org.ferryglide.nav.fix;
 
+import org.ferryglide.nav.reckon.EstimatedPosition;
+import org.ferryglide.nav.plane.Gaussian;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,5 +1,7 @@
 package org.ferryglide.nav.fix;
 
+import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.reckon.EstimatedPosition;
 import java.util.List;
 import org.ferryglide.nav.geodesy.Geodesics;
 import org.ferryglide.nav.geodesy.RhumbLines;

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.fix;
 
+import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.bearing.Angles;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.RhumbLines;

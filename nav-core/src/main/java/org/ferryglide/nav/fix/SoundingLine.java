@@ -1,5 +1,10 @@
 package org.ferryglide.nav.fix;
 
+import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.reckon.ErrorEllipse;
+import org.ferryglide.nav.reckon.EstimatedPosition;
+import org.ferryglide.nav.plane.Gaussian;
+import org.ferryglide.nav.plane.LocalPlane;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -112,8 +117,7 @@ public record SoundingLine(EstimatedPosition position, double agreement, List<No
     double[] best = found.get(0);
     for (double[] other : found) {
       double apart =
-          KalmanPlane.squaredStatisticalDistance(
-              covariance, other[0] - best[0], other[1] - best[1]);
+          covariance.squaredStatisticalDistance(other[0] - best[0], other[1] - best[1]);
       if (other[2] < best[2] + NEARLY_AS_GOOD && apart > APART * APART) {
         return true;
       }

@@ -1,6 +1,12 @@
 package org.ferryglide.nav.fix;
 
+import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.reckon.ErrorModel;
+import org.ferryglide.nav.reckon.ErrorBudget;
+import org.ferryglide.nav.reckon.DeadReckoning;
+import java.time.Instant;
 import java.util.Objects;
+import java.util.Optional;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.measure.Distance;
@@ -72,6 +78,27 @@ public record TransferredLine(
         TrueBearing.ofDegrees(courseAndMetres[0]),
         Distance.ofMetres(courseAndMetres[1]),
         uncertainty);
+  }
+
+  /**
+   * A line carried to the end of a log: the first half of a running fix.
+   *
+   * @param original the line as it was observed
+   * @param observed when, from the first entry of the log to its end
+   * @param reckoning the log since then
+   * @param errors the errors of log, compass and stream since then
+   * @return the line as it holds at the end; empty if the stream was not known on the way
+   * @throws IllegalArgumentException if {@code observed} is outside the log
+   */
+  public static Optional<TransferredLine> carried(
+      PositionLine original, Instant observed, DeadReckoning reckoning, ErrorModel errors) {
+    Optional<Position> now = reckoning.estimated();
+    Optional<Position> then = reckoning.at(observed).estimated();
+    if (!now.isPresent() || !then.isPresent()) {
+      return Optional.empty();
+    }
+    Covariance run = ErrorBudget.of(reckoning.runsAfter(observed), errors).covariance();
+    return Optional.of(between(original, then.get(), now.get(), run));
   }
 
   @Override

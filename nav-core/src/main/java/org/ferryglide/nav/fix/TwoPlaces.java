@@ -1,5 +1,6 @@
 package org.ferryglide.nav.fix;
 
+import org.ferryglide.nav.plane.LocalPlane;
 import java.util.List;
 import org.ferryglide.nav.geodesy.Geodesics;
 import org.ferryglide.nav.position.Position;

@@ -1,9 +1,9 @@
 /**
- * Where am I, and will I find it: reckoning, fixes, and how far each may be off.
+ * Where am I: position lines, and the place on which they agree.
  *
- * <p>The one idea: a position is worth nothing without its uncertainty. Every way of finding one
- * ends in an {@link EstimatedPosition}, a place with a {@link Covariance}, so that the reckoning, a
- * fix and the chance of finding the next mark all speak the same language.
+ * <p>The one idea: every observation is a {@link PositionLine} with its own uncertainty, whatever it
+ * was made of, and a fix is the place that all of them together make likeliest, with the region that
+ * holds the true one.
  *
  * <pre>{@code
  * List<PositionLine> lines =
@@ -11,13 +11,12 @@
  *         BearingLine.ofMagnetic("tower", tower, MagneticBearing.ofDegrees(48), variation, 3.0),
  *         BearingLine.ofMagnetic("skerry", skerry, MagneticBearing.ofDegrees(121), variation, 3.0));
  * Fix fix = FixSolver.standard().solve(lines).orElseThrow();
- * fix.covariance().ellipse(0.95); // the ellipse that holds the true position in 95 of 100 cases
+ * fix.covariance().ellipse(0.95);
  * }</pre>
  *
  * <p>Uncertainties are one standard deviation unless a name says otherwise, errors are taken for
  * normal, directions are true, east and north are metres on the plane that touches the ellipsoid at
- * the place. Figures marked common practice have no source and are there to be replaced by one's
- * own.
+ * the place.
  *
  * <p>Official charts and tables and one's own eyes come before anything computed here.
  */

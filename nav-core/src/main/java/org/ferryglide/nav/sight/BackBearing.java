@@ -1,0 +1,124 @@
+package org.ferryglide.nav.sight;
+
+import java.io.Serializable;
+import java.util.Objects;
+import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.Geodesics;
+import org.ferryglide.nav.geodesy.Leg;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * Keeping the line by the mark astern: what it should bear, and what to do when it does not.
+ *
+ * <pre>{@code
+ * BackBearing line = BackBearing.of(leg, slip);
+ * line.expectedAt(Distance.ofNauticalMiles(1.5)); // 249.8°T
+ * BackBearing.Correction c = line.correction(Distance.ofNauticalMiles(1.5), observed, ahead);
+ * c.offLine(); // 160 m to the right
+ * c.turnDegrees(); // -3.1: to port of the leg's course, to be back on it in the distance ahead
+ * }</pre>
+ */
+public final class BackBearing implements Serializable {
+
+  private static final long serialVersionUID = 1L;
+
+  private final Leg leg;
+  private final Position mark;
+
+  private BackBearing(Leg leg, Position mark) {
+    this.leg = leg;
+    this.mark = mark;
+  }
+
+  /**
+   * A leg and a mark astern of it.
+   *
+   * @param leg the leg to keep to
+   * @param mark the mark looked back at, usually at or behind the start of the leg
+   * @return the line to keep
+   */
+  public static BackBearing of(Leg leg, Position mark) {
+    return new BackBearing(
+        Objects.requireNonNull(leg, "leg"), Objects.requireNonNull(mark, "mark"));
+  }
+
+  /**
+   * What the mark bears from a point of the leg.
+   *
+   * @param fromStart distance along the leg
+   * @return the true bearing of the mark while one is on the line
+   */
+  public TrueBearing expectedAt(Distance fromStart) {
+    return TrueBearing.ofDegrees(sight(leg.pointAt(fromStart))[0]);
+  }
+
+  /**
+   * What to do when the mark bears otherwise.
+   *
+   * <p>A mark astern that bears more than expected, further clockwise, puts one to the right of the
+   * line.
+   *
+   * @param fromStart distance along the leg, as reckoned
+   * @param observed what the mark bears
+   * @param backWithin distance along the leg within which to be back on the line, above 0
+   * @return how far off the line, and the turn that leads back
+   * @throws IllegalArgumentException if {@code backWithin} is not above 0, or if the observed
+   *     bearing is so far out that nobody near the line could see it, as one read at the wrong end
+   */
+  public Correction correction(Distance fromStart, TrueBearing observed, Distance backWithin) {
+    Arguments.positive(backWithin.metres(), "distance ahead", "metres");
+    Position onLine = leg.pointAt(fromStart);
+    double[] sight = sight(onLine);
+    double difference = Angles.turn(sight[0], observed.degrees());
+    double course = leg.courseAt(fromStart).degrees();
+    // Square to the leg through the reckoned point, to the line on which the mark bears as
+    // observed.
+    double metres = sight[2];
+    double astern = Math.toRadians(Angles.turn(course + 180.0, sight[0]));
+    double turn = Math.toRadians(difference);
+    if (metres > 0.0 && !(Math.cos(astern) * Math.cos(astern + turn) > 0.0)) {
+      throw new IllegalArgumentException(
+          "observed bearing must be less than a right angle from the "
+              + TrueBearing.ofDegrees(sight[0])
+              + " expected, but was "
+              + observed
+              + "; was it read at the wrong end?");
+    }
+    double off = metres * Math.sin(turn) / Math.cos(astern + turn);
+    double back = -Math.toDegrees(Math.atan2(off, backWithin.metres()));
+    return new Correction(Distance.ofMetres(off), back, TrueBearing.ofDegrees(course + back));
+  }
+
+  private double[] sight(Position from) {
+    double[] sight = new double[3];
+    Geodesics.inverse(
+        from.latitudeDegrees(),
+        from.longitudeDegrees(),
+        mark.latitudeDegrees(),
+        mark.longitudeDegrees(),
+        sight,
+        0);
+    return sight;
+  }
+
+  /**
+   * How far off the line one is, and the way back to it.
+   *
+   * <pre>{@code
+   * String side = correction.offLine().metres() > 0 ? "right" : "left";
+   * }</pre>
+   *
+   * @param offLine distance from the line, to its right positive
+   * @param turnDegrees turn from the leg's course to the track that leads back, degrees, to
+   *     starboard positive
+   * @param track the track over the ground that leads back
+   */
+  public record Correction(Distance offLine, double turnDegrees, TrueBearing track)
+      implements Serializable {
+
+    private static final long serialVersionUID = 1L;
+  }
+}

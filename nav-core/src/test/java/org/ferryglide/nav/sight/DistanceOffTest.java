@@ -1,0 +1,185 @@
+package org.ferryglide.nav.sight;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.ferryglide.nav.measure.Distance;
+import org.junit.jupiter.api.Test;
+
+/** Horizon, vertical angles and lights. */
+class DistanceOffTest {
+  private static final double METRES_PER_FOOT = 0.3048;
+  private static final double HALF_A_PRINTED_TENTH = 0.05;
+
+  private static Distance feet(double feet) {
+    return Distance.ofMetres(feet * METRES_PER_FOOT);
+  }
+
+  /** Source: Bowditch 2024, table 12, D = 1.17 √ft; 640 ft is misprinted 29.5 there for 29.6. */
+  @Test
+  void horizonAgreesWithThePrintedTable() {
+    double[][] table = {{1, 1.2}, {100, 11.7}, {820, 33.5}, {640, 29.6}};
+    double refractionRounding = 0.004; // 1.1665 √ft is what 0.8321 makes of the rounded 1.17
+    for (double[] row : table) {
+      assertEquals(
+          row[1],
+          Horizon.distance(feet(row[0]), Refraction.BOWDITCH).nauticalMiles(),
+          HALF_A_PRINTED_TENTH + refractionRounding * row[1]);
+    }
+  }
+
+  /** Source: constants of the rules, from their published forms with an earth of 6371 km. */
+  @Test
+  void eachRuleHasItsOwnRefraction() {
+    Distance metre = Distance.ofMetres(1);
+    assertEquals(1.927, Horizon.distance(metre, Refraction.NONE).nauticalMiles(), 0.0005);
+    assertEquals(2.08, Horizon.distance(metre, Refraction.ONE_SEVENTH).nauticalMiles(), 0.005);
+    assertEquals(
+        2.12, Horizon.distance(metre, Refraction.ofCoefficient(0.173)).nauticalMiles(), 0.005);
+    assertEquals(1.1665, Horizon.distance(feet(1), Refraction.BOWDITCH).nauticalMiles(), 0.0005);
+  }
+
+  /** Source: great-lakes-sailing.com, 95 ft and 11 ft: 11.394 + 3.878 = 15.27 (constant 1.169). */
+  @Test
+  void geographicRangeIsTheSumOfBothHorizons() {
+    Refraction k = Refraction.ofCoefficient(1 - Math.pow(1.06387 / 1.169, 2));
+    assertEquals(15.27, Horizon.geographicRange(feet(95), feet(11), k).nauticalMiles(), 0.01);
+    Distance seated = Distance.ofMetres(0.9);
+    assertEquals(1.83, Horizon.distance(seated, Refraction.NONE).nauticalMiles(), 0.005);
+    assertEquals(
+        11.3,
+        Horizon.geographicRange(Distance.ofMetres(20), seated, Refraction.ONE_SEVENTH)
+            .nauticalMiles(),
+        HALF_A_PRINTED_TENTH);
+  }
+
+  /** Source: dip of the horizon 1.76' √m (0.97' √ft), any nautical almanac. */
+  @Test
+  void dipIsThatOfTheAlmanac() {
+    assertEquals(1.76, Horizon.dipMinutes(Distance.ofMetres(1), Refraction.BOWDITCH), 0.005);
+  }
+
+  /** Common rules: 1.856 h(m)/angle' and 0.566 h(ft)/angle' in nautical miles. */
+  @Test
+  void verticalAngleToTheWaterlineAgreesWithTheRule() {
+    assertEquals(
+        1.856 * 40 / 24,
+        DistanceOff.byVerticalAngle(Distance.ofMetres(40), 0.4).nauticalMiles(),
+        0.001);
+    assertEquals(
+        0.566 * 100 / 30, DistanceOff.byVerticalAngle(feet(100), 0.5).nauticalMiles(), 0.001);
+  }
+
+  /**
+   * Source: Huxtable 2002 (fer3.com) recalculating Bowditch's table formula for an angle of 1°
+   * after dip and 1000 ft: 8.8821322; the table prints 8.9.
+   */
+  @Test
+  void aTopBeyondTheHorizonAgreesWithThePrintedTable() {
+    double constantsRounded = 0.002; // .0002419 and .7349 are printed to four figures
+    assertEquals(
+        8.8821322,
+        DistanceOff.beyondHorizon(feet(1000), Distance.ZERO, 1.0, Refraction.BOWDITCH)
+            .nauticalMiles(),
+        constantsRounded);
+  }
+
+  @Test
+  void noAngleAboveTheHorizonIsTheGeographicRange() {
+    Distance eye = Distance.ofMetres(0.9);
+    Distance top = Distance.ofMetres(60);
+    assertEquals(
+        Horizon.geographicRange(top, eye, Refraction.ONE_SEVENTH).metres(),
+        DistanceOff.beyondHorizon(top, eye, 0.0, Refraction.ONE_SEVENTH).metres(),
+        0.01);
+  }
+
+  @Test
+  void theUncertaintyIsTheSlope() {
+    Distance height = Distance.ofMetres(40);
+    Distance at = DistanceOff.byVerticalAngle(height, 0.4);
+    double minute = 1 / 60.0;
+    double slope =
+        (DistanceOff.byVerticalAngle(height, 0.4 - minute / 100).metres()
+                - DistanceOff.byVerticalAngle(height, 0.4 + minute / 100).metres())
+            * 50;
+    assertEquals(
+        slope, DistanceOff.uncertainty(at, height, 1.0, Distance.ZERO).metres(), 0.001 * slope);
+    assertEquals(
+        at.metres() / 40,
+        DistanceOff.uncertainty(at, height, 0.0, Distance.ofMetres(1)).metres(),
+        1e-9);
+  }
+
+  /**
+   * Source: Allard's law as in IALA R0202; 20 miles become 5.7 NM in 2 NM and 1.8 in half a mile.
+   */
+  @Test
+  void luminousRangeFollowsAllardsLaw() {
+    Distance nominal = Distance.ofNauticalMiles(20);
+    assertEquals(5.7, luminous(nominal, 2), HALF_A_PRINTED_TENTH);
+    assertEquals(1.8, luminous(nominal, 0.5), HALF_A_PRINTED_TENTH);
+    assertEquals(20.0, luminous(nominal, 10), 1e-9);
+    for (double nominalMiles : new double[] {0.01, 0.1, 1, 5, 15, 30, 400, 1000}) {
+      for (double visibility : new double[] {0.01, 0.2, 1, 7, 10, 27, 200}) {
+        double d = luminous(Distance.ofNauticalMiles(nominalMiles), visibility);
+        double illuminance = Math.log(0.05) * d / visibility - 2 * Math.log(d);
+        double threshold = Math.log(0.05) * nominalMiles / 10 - 2 * Math.log(nominalMiles);
+        assertEquals(1, illuminance / threshold, 1e-9);
+      }
+    }
+  }
+
+  private static double luminous(Distance nominal, double visibility) {
+    return LightRange.luminousRange(nominal, Distance.ofNauticalMiles(visibility)).nauticalMiles();
+  }
+
+  @Test
+  void theShorterRangeGoverns() {
+    Distance eye = Distance.ofMetres(0.9);
+    Distance tower = Distance.ofMetres(20);
+    LightRange clear =
+        LightRange.of(
+            Distance.ofNauticalMiles(18),
+            Distance.ofNauticalMiles(10),
+            tower,
+            eye,
+            Refraction.ONE_SEVENTH);
+    assertEquals(clear.geographic(), clear.range());
+    LightRange haze =
+        LightRange.of(
+            Distance.ofNauticalMiles(18),
+            Distance.ofNauticalMiles(2),
+            tower,
+            eye,
+            Refraction.ONE_SEVENTH);
+    assertEquals(haze.luminous(), haze.range());
+    assertTrue(haze.range().metres() < clear.range().metres());
+  }
+
+  @Test
+  void aFallenTideRaisesTheMark() {
+    assertEquals(
+        40.0, DistanceOff.heightAboveWater(Distance.ofMetres(37), 5.2, 2.2).metres(), 1e-12);
+    assertEquals(
+        36.9, DistanceOff.heightAboveWater(Distance.ofMetres(37), 5.2, 5.3).metres(), 1e-12);
+  }
+
+  @Test
+  void badValuesAreRefusedByName() {
+    assertEquals(
+        "vertical angle must be in (0, 90) degrees, but was 0.0",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> DistanceOff.byVerticalAngle(Distance.ofMetres(40), 0))
+            .getMessage());
+    assertEquals(
+        "height of the eye must be a finite number of metres, at least 0, but was -1.0",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> Horizon.distance(Distance.ofMetres(-1), Refraction.NONE))
+            .getMessage());
+    assertThrows(IllegalArgumentException.class, () -> Refraction.ofCoefficient(Double.NaN));
+  }
+}
