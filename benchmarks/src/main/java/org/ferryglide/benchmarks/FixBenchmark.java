@@ -1,8 +1,5 @@
 package org.ferryglide.benchmarks;
 
-import org.ferryglide.nav.fix.BearingLine;
-import org.ferryglide.nav.fix.Fix;
-import org.ferryglide.nav.fix.FixSolver;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import net.sf.geographiclib.Geodesic;
@@ -16,6 +13,9 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.fix.BearingLine;
+import org.ferryglide.nav.fix.Fix;
+import org.ferryglide.nav.fix.FixSolver;
 import org.ferryglide.nav.position.Position;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.plane.Gaussian;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;

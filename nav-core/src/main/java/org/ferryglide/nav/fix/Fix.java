@@ -1,12 +1,12 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.reckon.Covariance;
-import org.ferryglide.nav.reckon.EstimatedPosition;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.reckon.EstimatedPosition;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,7 +1,5 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.reckon.EstimatedPosition;
-import org.ferryglide.nav.plane.Gaussian;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,7 +8,9 @@ import java.util.Objects;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.plane.Gaussian;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.EstimatedPosition;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,11 +1,11 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.reckon.Covariance;
-import org.ferryglide.nav.reckon.EstimatedPosition;
 import java.util.List;
 import org.ferryglide.nav.geodesy.Geodesics;
 import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.reckon.EstimatedPosition;
 import org.jspecify.annotations.Nullable;
 
 /**

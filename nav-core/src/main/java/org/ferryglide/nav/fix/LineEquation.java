@@ -1,9 +1,9 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.bearing.Angles;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.RhumbLines;
+import org.ferryglide.nav.reckon.Covariance;
 
 /**
  * What a position line says about a place: how many standard deviations it is off the line, and how

@@ -1,9 +1,9 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.reckon.Covariance;
-import org.ferryglide.nav.plane.LocalPlane;
 import java.util.List;
+import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.Covariance;
 
 /** Least squares for the shift of a line of soundings, with the reckoning as a prior. */
 final class SoundingFit {

@@ -1,10 +1,5 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.reckon.Covariance;
-import org.ferryglide.nav.reckon.ErrorEllipse;
-import org.ferryglide.nav.reckon.EstimatedPosition;
-import org.ferryglide.nav.plane.Gaussian;
-import org.ferryglide.nav.plane.LocalPlane;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +7,12 @@ import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.plane.Gaussian;
+import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.reckon.ErrorEllipse;
+import org.ferryglide.nav.reckon.EstimatedPosition;
 
 /**
  * A line of soundings slid over the chart until its depths fit: a rough position in fog.
@@ -116,8 +116,7 @@ public record SoundingLine(EstimatedPosition position, double agreement, List<No
   private static boolean otherPlace(List<double[]> found, Covariance covariance) {
     double[] best = found.get(0);
     for (double[] other : found) {
-      double apart =
-          covariance.squaredStatisticalDistance(other[0] - best[0], other[1] - best[1]);
+      double apart = covariance.squaredStatisticalDistance(other[0] - best[0], other[1] - best[1]);
       if (other[2] < best[2] + NEARLY_AS_GOOD && apart > APART * APART) {
         return true;
       }

@@ -1,9 +1,5 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.reckon.Covariance;
-import org.ferryglide.nav.reckon.ErrorModel;
-import org.ferryglide.nav.reckon.ErrorBudget;
-import org.ferryglide.nav.reckon.DeadReckoning;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,6 +8,10 @@ import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.reckon.DeadReckoning;
+import org.ferryglide.nav.reckon.ErrorBudget;
+import org.ferryglide.nav.reckon.ErrorModel;
 
 /**
  * A position line of earlier, carried forward along the run made good since: what a running fix is

@@ -1,8 +1,8 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.plane.LocalPlane;
 import java.util.List;
 import org.ferryglide.nav.geodesy.Geodesics;
+import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
 
 /** A circle is cut twice, by a straight line as by another circle; this finds the nearer place. */

@@ -1,9 +1,9 @@
 /**
  * Where am I: position lines, and the place on which they agree.
  *
- * <p>The one idea: every observation is a {@link PositionLine} with its own uncertainty, whatever it
- * was made of, and a fix is the place that all of them together make likeliest, with the region that
- * holds the true one.
+ * <p>The one idea: every observation is a {@link PositionLine} with its own uncertainty, whatever
+ * it was made of, and a fix is the place that all of them together make likeliest, with the region
+ * that holds the true one.
  *
  * <pre>{@code
  * List<PositionLine> lines =

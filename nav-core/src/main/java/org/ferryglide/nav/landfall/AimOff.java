@@ -1,6 +1,5 @@
 package org.ferryglide.nav.landfall;
 
-import org.ferryglide.nav.plane.Gaussian;
 import java.io.Serializable;
 import java.util.Objects;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -9,6 +8,7 @@ import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.plane.Gaussian;
 import org.ferryglide.nav.position.Position;
 
 /**

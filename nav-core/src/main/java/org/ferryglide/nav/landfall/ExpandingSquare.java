@@ -1,7 +1,5 @@
 package org.ferryglide.nav.landfall;
 
-import org.ferryglide.nav.reckon.ErrorEllipse;
-import org.ferryglide.nav.reckon.EstimatedPosition;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +7,8 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.reckon.ErrorEllipse;
+import org.ferryglide.nav.reckon.EstimatedPosition;
 
 /**
  * A search from the likeliest place outward: legs of one, one, two, two, three, three … track

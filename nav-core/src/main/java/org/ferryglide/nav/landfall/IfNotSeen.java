@@ -1,8 +1,5 @@
 package org.ferryglide.nav.landfall;
 
-import org.ferryglide.nav.reckon.Covariance;
-import org.ferryglide.nav.plane.Gaussian;
-import org.ferryglide.nav.plane.Seconds;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Objects;
@@ -10,6 +7,9 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.plane.Gaussian;
+import org.ferryglide.nav.plane.Seconds;
+import org.ferryglide.nav.reckon.Covariance;
 
 /**
  * Where the target is likely to be if it has not been seen by a stated time, and which way to turn.

@@ -1,9 +1,5 @@
 package org.ferryglide.nav.landfall;
 
-import org.ferryglide.nav.reckon.Covariance;
-import org.ferryglide.nav.reckon.ErrorBudget;
-import org.ferryglide.nav.reckon.ErrorModel;
-import org.ferryglide.nav.reckon.SteadyRun;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.List;
@@ -13,6 +9,10 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.reckon.ErrorBudget;
+import org.ferryglide.nav.reckon.ErrorModel;
+import org.ferryglide.nav.reckon.SteadyRun;
 
 /**
  * The longest leg after which the target is still found with a given chance in a given visibility:

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.landfall;
 
-import org.ferryglide.nav.plane.Gaussian;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +7,7 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.plane.Gaussian;
 
 /**
  * What becomes of a miss: which handrail or backstop catches it, on which side and after how long a

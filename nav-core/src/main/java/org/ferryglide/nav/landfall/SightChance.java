@@ -1,6 +1,7 @@
 package org.ferryglide.nav.landfall;
 
 import org.ferryglide.nav.plane.Gaussian;
+
 /**
  * The chance of coming within sight of a target, on plain doubles.
  *

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.landfall;
 
 import org.ferryglide.nav.plane.Gaussian;
+
 /**
  * The share of a normal distribution that tracks have come within sight of, on a grid of places.
  */

@@ -1,12 +1,12 @@
 package org.ferryglide.nav.landfall;
 
-import org.ferryglide.nav.reckon.Covariance;
-import org.ferryglide.nav.plane.Gaussian;
 import java.io.Serializable;
 import java.util.Objects;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.plane.Gaussian;
+import org.ferryglide.nav.reckon.Covariance;
 
 /**
  * The chance of finding a target at the end of a leg.

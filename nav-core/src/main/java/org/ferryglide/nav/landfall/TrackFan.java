@@ -1,9 +1,9 @@
 package org.ferryglide.nav.landfall;
 
-import org.ferryglide.nav.plane.LocalPlane;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.geodesy.Leg;
+import org.ferryglide.nav.plane.LocalPlane;
 
 /**
  * Straight tracks from the start of a leg past its end, and the first line each of them crosses.

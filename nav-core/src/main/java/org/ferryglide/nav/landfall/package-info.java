@@ -1,6 +1,6 @@
 /**
- * Will I find it: the chance of meeting a mark at the end of a leg, aiming off so as to know on which
- * side one has missed it, and what to do when it is not there.
+ * Will I find it: the chance of meeting a mark at the end of a leg, aiming off so as to know on
+ * which side one has missed it, and what to do when it is not there.
  *
  * <p>The one idea: a covariance and a course say how likely each side is, before and after nothing
  * was seen.

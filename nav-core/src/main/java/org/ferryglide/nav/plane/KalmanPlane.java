@@ -10,18 +10,15 @@ public final class KalmanPlane {
   /**
    * Weighs two findings of one place.
    *
-   * @param first variance east, variance north and covariance of the first, which lies at the origin
+   * @param first variance east, variance north and covariance of the first, which lies at the
+   *     origin
    * @param second the same of the second
    * @param difference metres east and north from the first to the second
    * @param eastNorth receives metres east and north of the result
    * @param combined receives variance east, variance north and covariance of the result
    */
   public static void combine(
-      double[] first,
-      double[] second,
-      double[] difference,
-      double[] eastNorth,
-      double[] combined) {
+      double[] first, double[] second, double[] difference, double[] eastNorth, double[] combined) {
     double pe = first[0];
     double pn = first[1];
     double pc = first[2];

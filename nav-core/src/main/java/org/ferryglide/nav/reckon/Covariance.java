@@ -1,10 +1,10 @@
 package org.ferryglide.nav.reckon;
 
 import java.io.Serializable;
-import org.ferryglide.nav.plane.KalmanPlane;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.plane.KalmanPlane;
 
 /**
  * How far a position may be off, and in which directions: the variances of its easting and northing
@@ -150,8 +150,9 @@ public record Covariance(double eastVariance, double northVariance, double eastN
    *
    * @param eastMetres the difference to the east, metres
    * @param northMetres the difference to the north, metres
-   * @return the difference squared over the covariance; above 5.99 in only one case of twenty, above
-   *     9.21 in one of a hundred; infinite if the difference lies where the covariance admits none
+   * @return the difference squared over the covariance; above 5.99 in only one case of twenty,
+   *     above 9.21 in one of a hundred; infinite if the difference lies where the covariance admits
+   *     none
    */
   public double squaredStatisticalDistance(double eastMetres, double northMetres) {
     return KalmanPlane.squaredStatisticalDistance(

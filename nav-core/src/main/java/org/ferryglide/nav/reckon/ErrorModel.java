@@ -1,12 +1,12 @@
 package org.ferryglide.nav.reckon;
 
-import org.ferryglide.nav.plane.Seconds;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.plane.Seconds;
 
 /**
  * How large the errors of a passage are: one {@link Spread} for each {@link ErrorSource}.

@@ -1,11 +1,11 @@
 package org.ferryglide.nav.reckon;
 
-import org.ferryglide.nav.plane.KalmanPlane;
-import org.ferryglide.nav.plane.LocalPlane;
 import java.io.Serializable;
 import java.util.Objects;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.plane.KalmanPlane;
+import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
 
 /**
@@ -74,7 +74,8 @@ public record EstimatedPosition(Position position, Covariance covariance) implem
     double[] difference = LocalPlane.toPlane(position, other.position);
     double[] eastNorth = new double[2];
     double[] combined = new double[3];
-    KalmanPlane.combine(numbers(covariance), numbers(other.covariance), difference, eastNorth, combined);
+    KalmanPlane.combine(
+        numbers(covariance), numbers(other.covariance), difference, eastNorth, combined);
     return new EstimatedPosition(
         LocalPlane.fromPlane(position, eastNorth[0], eastNorth[1]),
         new Covariance(combined[0], combined[1], combined[2]));

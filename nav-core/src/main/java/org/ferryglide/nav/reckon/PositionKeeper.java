@@ -1,7 +1,5 @@
 package org.ferryglide.nav.reckon;
 
-import org.ferryglide.nav.plane.LocalPlane;
-import org.ferryglide.nav.plane.Seconds;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Arrays;
@@ -10,6 +8,8 @@ import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.plane.LocalPlane;
+import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 
 /**

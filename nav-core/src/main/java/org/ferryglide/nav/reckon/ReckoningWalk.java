@@ -1,12 +1,12 @@
 package org.ferryglide.nav.reckon;
 
-import org.ferryglide.nav.plane.Seconds;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;

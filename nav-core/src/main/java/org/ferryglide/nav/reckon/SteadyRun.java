@@ -1,12 +1,12 @@
 package org.ferryglide.nav.reckon;
 
-import org.ferryglide.nav.plane.Seconds;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Objects;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.plane.Seconds;
 
 /**
  * A time during which water track, speed and stream stay the same: what errors are counted over.

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.reckon;
 
-import org.ferryglide.nav.plane.Seconds;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Objects;
@@ -10,6 +9,7 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 
 /**

@@ -2,8 +2,8 @@
  * What a mark in sight tells by itself: how far off it is, whether it can be seen at all, and on
  * which side of a line it puts the observer.
  *
- * <p>The one idea: one angle and one length known make a second length known; each figure here comes
- * with the conditions under which it holds.
+ * <p>The one idea: one angle and one length known make a second length known; each figure here
+ * comes with the conditions under which it holds.
  *
  * <pre>{@code
  * DistanceOff.byVerticalAngle(Distance.ofMetres(40), 0.5); // 40 m high, half a degree: 2.5 NM

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.reckon.EstimatedPosition;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +10,7 @@ import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.EstimatedPosition;
 import org.junit.jupiter.api.Test;
 
 class BlunderSearchTest {

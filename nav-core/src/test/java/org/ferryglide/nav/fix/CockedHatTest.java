@@ -1,6 +1,5 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.plane.LocalPlane;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,6 +9,7 @@ import java.util.Random;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Test;
 

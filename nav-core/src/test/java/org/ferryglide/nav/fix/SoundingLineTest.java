@@ -1,7 +1,5 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.reckon.EstimatedPosition;
-import org.ferryglide.nav.plane.LocalPlane;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,7 +11,9 @@ import java.util.Random;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.EstimatedPosition;
 import org.junit.jupiter.api.Test;
 
 class SoundingLineTest {

@@ -48,7 +48,8 @@ class TransferredLineTest {
         BearingLine.of("mark", mark, GeodesicLeg.between(then, mark).initialCourse(), 3);
     BearingLine after =
         BearingLine.of("mark", mark, GeodesicLeg.between(truth, mark).initialCourse(), 3);
-    TransferredLine moved = TransferredLine.carried(before, first, reckoning, ErrorModel.usual()).orElseThrow();
+    TransferredLine moved =
+        TransferredLine.carried(before, first, reckoning, ErrorModel.usual()).orElseThrow();
     Fix fix = FixSolver.standard().solve(List.of(moved, after)).orElseThrow();
     assertEquals(0, metres(truth, fix.position()), ONE_MILLIMETRE);
     TransferredLine exactRun =

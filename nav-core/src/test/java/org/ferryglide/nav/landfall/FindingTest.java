@@ -1,10 +1,5 @@
 package org.ferryglide.nav.landfall;
 
-import org.ferryglide.nav.reckon.Covariance;
-import org.ferryglide.nav.reckon.ErrorModel;
-import org.ferryglide.nav.reckon.EstimatedPosition;
-import org.ferryglide.nav.plane.LocalPlane;
-import org.ferryglide.nav.reckon.SteadyRun;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -20,7 +15,12 @@ import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.reckon.ErrorModel;
+import org.ferryglide.nav.reckon.EstimatedPosition;
+import org.ferryglide.nav.reckon.SteadyRun;
 import org.junit.jupiter.api.Test;
 
 /** Aiming off, finding the target, and what to do when it is not seen. */

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.reckon;
 
-import org.ferryglide.nav.plane.LocalPlane;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,6 +12,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.testing.Seeds;
 import org.junit.jupiter.api.Test;
