@@ -1,6 +1,6 @@
 package org.ferryglide.nav.geodesy;
 
-import static org.ferryglide.nav.geodesy.Refusal.message;
+import static org.ferryglide.testing.Refusal.message;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,11 +1,12 @@
 package org.ferryglide.nav.geodesy;
 
-import static org.ferryglide.nav.geodesy.Rows.number;
+import static org.ferryglide.testing.Rows.number;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.ferryglide.testing.Rows;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -13,7 +14,7 @@ import org.junit.jupiter.api.TestFactory;
 class GeodesicsTest {
   @TestFactory
   List<DynamicTest> publishedGeodesicsAgree() {
-    return Rows.of("published-geodesics.csv").stream()
+    return Rows.of(GeodesicsTest.class, "published-geodesics.csv").stream()
         .map(row -> DynamicTest.dynamicTest(row[0], () -> check(row)))
         .toList();
   }

@@ -1,7 +1,7 @@
 package org.ferryglide.nav.geodesy;
 
-import static org.ferryglide.nav.geodesy.Refusal.message;
-import static org.ferryglide.nav.geodesy.Rows.number;
+import static org.ferryglide.testing.Refusal.message;
+import static org.ferryglide.testing.Rows.number;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
@@ -16,6 +16,7 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.testing.Rows;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -32,7 +33,7 @@ class LegTest {
 
   @TestFactory
   List<DynamicTest> rhumbLegsAgreeWithRhumbSolve() {
-    return Rows.of("rhumbsolve.csv").stream()
+    return Rows.of(LegTest.class, "rhumbsolve.csv").stream()
         .map(row -> DynamicTest.dynamicTest(String.join(" ", row), () -> checkRhumb(row)))
         .toList();
   }
@@ -46,7 +47,7 @@ class LegTest {
 
   @TestFactory
   List<DynamicTest> geodesicLegsAgreeWithGeodSolve() {
-    return Rows.of("geodsolve.csv").stream()
+    return Rows.of(LegTest.class, "geodsolve.csv").stream()
         .map(row -> DynamicTest.dynamicTest(String.join(" ", row), () -> checkGeodesic(row)))
         .toList();
   }
@@ -70,7 +71,7 @@ class LegTest {
     Position end = Position.ofDegrees(degrees(1, 21, 33), degrees(103, 59, 22));
     RhumbLeg leg = RhumbLeg.between(start, end);
     double metres = 0;
-    for (String[] row : Rows.of("rhumb-waypoints.csv")) {
+    for (String[] row : Rows.of(LegTest.class, "rhumb-waypoints.csv")) {
       metres += 2e6;
       Position point = leg.pointAt(Distance.ofMetres(metres)); // the last one lies beyond the end
       double lat = degrees(number(row[0]), number(row[1]), number(row[2]));

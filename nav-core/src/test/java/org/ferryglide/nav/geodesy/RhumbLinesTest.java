@@ -1,6 +1,6 @@
 package org.ferryglide.nav.geodesy;
 
-import static org.ferryglide.nav.geodesy.Rows.number;
+import static org.ferryglide.testing.Rows.number;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.ferryglide.testing.Rows;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -22,7 +23,7 @@ class RhumbLinesTest {
 
   @TestFactory
   List<DynamicTest> inverseAgreesWithTheExactTable() {
-    return Rows.of("exact-rhumb-inverse.csv").stream()
+    return Rows.of(RhumbLinesTest.class, "exact-rhumb-inverse.csv").stream()
         .map(row -> DynamicTest.dynamicTest(String.join(" ", row), () -> checkInverse(row)))
         .toList();
   }
@@ -43,7 +44,7 @@ class RhumbLinesTest {
 
   @TestFactory
   List<DynamicTest> directAgreesWithTheExactTable() {
-    return Rows.of("exact-rhumb-direct.csv").stream()
+    return Rows.of(RhumbLinesTest.class, "exact-rhumb-direct.csv").stream()
         .map(row -> DynamicTest.dynamicTest(String.join(" ", row), () -> checkDirect(row)))
         .toList();
   }
@@ -85,7 +86,7 @@ class RhumbLinesTest {
 
   @TestFactory
   List<DynamicTest> publishedExamplesAgree() {
-    return Rows.of("published-rhumb-lines.csv").stream()
+    return Rows.of(RhumbLinesTest.class, "published-rhumb-lines.csv").stream()
         .map(row -> DynamicTest.dynamicTest(row[0], () -> checkPublished(row)))
         .toList();
   }

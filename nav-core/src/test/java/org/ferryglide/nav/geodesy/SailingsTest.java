@@ -1,12 +1,13 @@
 package org.ferryglide.nav.geodesy;
 
-import static org.ferryglide.nav.geodesy.Rows.number;
+import static org.ferryglide.testing.Rows.number;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.testing.Rows;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -18,7 +19,7 @@ class SailingsTest {
 
   @TestFactory
   List<DynamicTest> mercatorSailingsAgree() {
-    return Rows.of("published-sailings.csv").stream()
+    return Rows.of(SailingsTest.class, "published-sailings.csv").stream()
         .map(row -> DynamicTest.dynamicTest(row[0], () -> checkMercator(row)))
         .toList();
   }
@@ -39,7 +40,7 @@ class SailingsTest {
 
   @TestFactory
   List<DynamicTest> midLatitudeSailingsAgree() {
-    return Rows.of("published-parallel-and-mid-latitude.csv").stream()
+    return Rows.of(SailingsTest.class, "published-parallel-and-mid-latitude.csv").stream()
         .map(row -> DynamicTest.dynamicTest(String.join(" ", row), () -> checkMidLatitude(row)))
         .toList();
   }

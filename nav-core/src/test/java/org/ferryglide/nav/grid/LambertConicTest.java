@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.testing.Rows;
 import org.junit.jupiter.api.Test;
 
 class LambertConicTest {
@@ -25,7 +26,7 @@ class LambertConicTest {
 
   @Test
   void conicGridsAgreeWithTheTable() {
-    for (String[] row : Rows.of("conic-grids.csv")) {
+    for (String[] row : Rows.of(LambertConicTest.class, "conic-grids.csv")) {
       String where = String.join(",", row);
       double latitude = Rows.number(row, 1);
       double longitude = Rows.number(row, 2);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.ferryglide.nav.note.TextFormatException;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.testing.Rows;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -14,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class MgrsTest {
   @Test
   void referencesOfEveryPrecisionAgreeWithTheTable() {
-    for (String[] row : Rows.of("universal-grids.csv")) {
+    for (String[] row : Rows.of(MgrsTest.class, "universal-grids.csv")) {
       Position place = Position.ofDegrees(Rows.number(row, 0), Rows.number(row, 1));
       for (GridPrecision precision : GridPrecision.values()) {
         String expected = row[7 + precision.figures() / 2];

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.testing.Rows;
 import org.junit.jupiter.api.Test;
 
 class StandardGridsTest {
@@ -16,7 +17,7 @@ class StandardGridsTest {
   /** The table's references and figures, whose last printed decimals are 1e-13 and 1e-15. */
   @Test
   void universalGridsAgreeWithTheTable() {
-    for (String[] row : Rows.of("universal-grids.csv")) {
+    for (String[] row : Rows.of(StandardGridsTest.class, "universal-grids.csv")) {
       String where = String.join(",", row);
       double latitude = Rows.number(row, 0);
       double longitude = Rows.number(row, 1);
@@ -51,7 +52,7 @@ class StandardGridsTest {
 
   @Test
   void nationalGridsAgreeWithTheTable() {
-    for (String[] row : Rows.of("national-grids.csv")) {
+    for (String[] row : Rows.of(StandardGridsTest.class, "national-grids.csv")) {
       String where = String.join(",", row);
       MapGrid grid =
           switch (row[0]) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.testing.Rows;
 import org.junit.jupiter.api.Test;
 
 class TransverseMercatorTest {
@@ -19,7 +20,8 @@ class TransverseMercatorTest {
 
   @Test
   void forwardAgreesWithFiftyDigits() {
-    for (String[] row : Rows.of("transverse-mercator-50-digits.csv")) {
+    for (String[] row :
+        Rows.of(TransverseMercatorTest.class, "transverse-mercator-50-digits.csv")) {
       UTM.forward(Rows.number(row, 1), Rows.number(row, 2), out, 0);
       String where = String.join(",", row);
       assertEquals(
@@ -34,7 +36,8 @@ class TransverseMercatorTest {
 
   @Test
   void reverseAgreesWithFiftyDigits() {
-    for (String[] row : Rows.of("transverse-mercator-50-digits.csv")) {
+    for (String[] row :
+        Rows.of(TransverseMercatorTest.class, "transverse-mercator-50-digits.csv")) {
       double latitude = Rows.number(row, 1);
       UTM.reverse(Rows.number(row, 3), Rows.number(row, 4), out, 0);
       String where = String.join(",", row);

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.testing.Rows;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,11 +30,12 @@ class MagneticModelFileTest {
 
   private static MagneticModel igrf() throws IOException {
     return MagneticModelFile.readShc(
-        "models/igrf14.shc", new StringReader(PublishedRows.text("igrf14.shc")));
+        "models/igrf14.shc",
+        new StringReader(Rows.text(MagneticModelFileTest.class, "igrf14.shc")));
   }
 
   static Stream<Arguments> igrfRows() {
-    return PublishedRows.of("igrf14-test-values.csv").stream()
+    return Rows.of(MagneticModelFileTest.class, "igrf14-test-values.csv").stream()
         .map(row -> Arguments.of(List.of(row)));
   }
 
@@ -104,7 +106,7 @@ class MagneticModelFileTest {
     MagneticErrorModel errors = MagneticModel.wmm2025().errorModel().orElseThrow();
     assertEquals(errors, read.withErrorModel(errors).errorModel().orElseThrow());
     Path shc = folder.resolve("igrf14.shc");
-    Files.writeString(shc, PublishedRows.text("igrf14.shc"));
+    Files.writeString(shc, Rows.text(MagneticModelFileTest.class, "igrf14.shc"));
     assertEquals("igrf14", MagneticModelFile.readShc(shc).name());
   }
 
@@ -150,20 +152,34 @@ class MagneticModelFileTest {
       delimiter = '|',
       value = {
         "1 1 -1400|1 1 -14OO|t.COF, line 3, column 3: g must be a finite number, but was \"-14OO\"",
-        "1 0 -29000 0|1 0 -29000 5|t.COF, line 2, column 4: h and its change must be 0 where the order is 0",
+        "1 0 -29000 0|1 0 -29000 5|t.COF, line 2, column 4: h and its change must be 0 where the"
+            + " order is 0",
         "1 1 -1400 4500 9 -20|1 1 -1400 4500 9|t.COF, line 3, column 6: change of h is missing",
-        "1 1 -1400 4500 9 -20|1 1 -1400 4500 9 -20 7|t.COF, line 3, column 7: a row has six fields, but had 7",
-        "1 1 -1400|2 1 -1400|t.COF, line 4: coefficients of degree and order 1 -1, 1 1, 2 -2, 2 0, 2 2 are missing",
-        "1 1 -1400|1 2 -1400|'t.COF, line 3, column 2: order must not exceed the degree 1, but was 2\nt.COF, line 4: coefficients of degree and order 1 -1, 1 1 are missing'",
-        "1 1 -1400|1 -1 -1400|'t.COF, line 3, column 2: order must not be negative, but was -1\nt.COF, line 4: coefficients of degree and order 1 -1, 1 1 are missing'",
-        "1 1 -1400|1.0 1 -1400|'t.COF, line 3, column 1: degree must be a whole number, but was \"1.0\"\nt.COF, line 4: coefficients of degree and order 1 -1, 1 1 are missing'",
+        "1 1 -1400 4500 9 -20|1 1 -1400 4500 9 -20 7|t.COF, line 3, column 7: a row has six fields,"
+            + " but had 7",
+        "1 1 -1400|2 1 -1400|t.COF, line 4: coefficients of degree and order 1 -1, 1 1, 2 -2, 2 0,"
+            + " 2 2 are missing",
+        "1 1 -1400|1 2 -1400|'t.COF, line 3, column 2: order must not exceed the degree 1, but was"
+            + " 2\n"
+            + "t.COF, line 4: coefficients of degree and order 1 -1, 1 1 are missing'",
+        "1 1 -1400|1 -1 -1400|'t.COF, line 3, column 2: order must not be negative, but was -1\n"
+            + "t.COF, line 4: coefficients of degree and order 1 -1, 1 1 are missing'",
+        "1 1 -1400|1.0 1 -1400|'t.COF, line 3, column 1: degree must be a whole number, but was"
+            + " \"1.0\"\n"
+            + "t.COF, line 4: coefficients of degree and order 1 -1, 1 1 are missing'",
         "1 1 -1400|1 1 NaN|t.COF, line 3, column 3: g must be a finite number, but was \"NaN\"",
-        "2025.0 TEST 01/01/2025|soon TEST|t.COF, line 1, column 1: epoch must be a finite number, but was \"soon\"",
-        "2025.0 TEST 01/01/2025|2025.0|t.COF, line 1, column 2: name of the model must follow its epoch",
+        "2025.0 TEST 01/01/2025|soon TEST|t.COF, line 1, column 1: epoch must be a finite number,"
+            + " but was \"soon\"",
+        "2025.0 TEST 01/01/2025|2025.0|t.COF, line 1, column 2: name of the model must follow its"
+            + " epoch",
         "9999999999|' '|t.COF, line 4: the closing line of nines is missing: is the file whole?",
         "9999999999|'9999999999\n1 1 2 3 4 5'|t.COF, line 5: nothing may follow the line of nines",
-        "1 0 -29000|1 1 -29000|'t.COF, line 3, column 1: degree 1 order 1 must stand only once\nt.COF, line 3, column 1: degree 1 order -1 must stand only once\nt.COF, line 4: coefficients of degree and order 1 0 are missing'",
-        "1 0 -29000|400 0 -29000|'t.COF, line 2, column 1: degree must be from 1 to 200, but was 400\nt.COF, line 4: coefficients of degree and order 1 0 are missing'",
+        "1 0 -29000|1 1 -29000|'t.COF, line 3, column 1: degree 1 order 1 must stand only once\n"
+            + "t.COF, line 3, column 1: degree 1 order -1 must stand only once\n"
+            + "t.COF, line 4: coefficients of degree and order 1 0 are missing'",
+        "1 0 -29000|400 0 -29000|'t.COF, line 2, column 1: degree must be from 1 to 200, but was"
+            + " 400\n"
+            + "t.COF, line 4: coefficients of degree and order 1 0 are missing'",
       })
   void badCofFilesAreRefusedByLineAndReason(String good, String bad, String message) {
     assertTrue(SMALL.contains(good));
@@ -199,13 +215,19 @@ class MagneticModelFileTest {
       delimiter = '|',
       value = {
         "1 1 2 2 1|2 2 2 2 1|t.shc, line 2, column 1: lowest degree must be 1, but was 2",
-        "1 1 2 2 1|1 1 2 6 5|'t.shc, line 2, column 4: order of the spline must be 2 (straight lines between the dates), or 1 for a single date, but was 6\nt.shc, line 2, column 5: number of steps must be 1, but was 5'",
-        "1 1 2 2 1|1 1 0 2 1|t.shc, line 2, column 3: number of dates must be from 1 to 10000, but was 0",
+        "1 1 2 2 1|1 1 2 6 5|'t.shc, line 2, column 4: order of the spline must be 2 (straight"
+            + " lines between the dates), or 1 for a single date, but was 6\n"
+            + "t.shc, line 2, column 5: number of steps must be 1, but was 5'",
+        "1 1 2 2 1|1 1 0 2 1|t.shc, line 2, column 3: number of dates must be from 1 to 10000, but"
+            + " was 0",
         "1 1 2 2 1|1 1 2 2|t.shc, line 2, column 5: number of steps is missing",
-        "1 1 2 2 1|1 2 2 2 1|'t.shc, line 6: highest degree must be 2, as the file says, but was 1'",
+        "1 1 2 2 1|1 2 2 2 1|'t.shc, line 6: highest degree must be 2, as the file says, but was"
+            + " 1'",
         "2020.0 2025.0|2020.0|t.shc, line 3, column 2: date is missing",
-        "2020.0 2025.0|2020.0 2020.0|t.shc, line 3, column 2: dates must increase, but 2020.0 does not",
-        "2020.0 2025.0|2020.0 2025.0 2030.0|t.shc, line 3, column 3: there must be 2 dates, but were 3",
+        "2020.0 2025.0|2020.0 2020.0|t.shc, line 3, column 2: dates must increase, but 2020.0 does"
+            + " not",
+        "2020.0 2025.0|2020.0 2025.0 2030.0|t.shc, line 3, column 3: there must be 2 dates, but"
+            + " were 3",
         "1 -1 4600 4500|1 -1 4600|t.shc, line 6, column 4: coefficient is missing",
         "1 -1 4600 4500|1 -1 4600 4500 1|t.shc, line 6, column 5: a row has 4 fields, but had 5",
         "1 -1 4600 4500|# 1 -1|t.shc, line 6: coefficients of degree and order 1 -1 are missing",

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.stream.Stream;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.testing.Rows;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -29,7 +30,7 @@ class PublishedTestValuesTest {
     return Stream.of("wmm2015v2", "wmm2020", "wmm2025")
         .flatMap(
             model ->
-                PublishedRows.of(model + "-test-values.csv").stream()
+                Rows.of(PublishedTestValuesTest.class, model + "-test-values.csv").stream()
                     .map(row -> Arguments.of(model, List.of(row))));
   }
 
@@ -83,7 +84,7 @@ class PublishedTestValuesTest {
   }
 
   private static void check(String what, String printed, double computed) {
-    double tolerance = PublishedRows.halfPrintedDigit(printed);
+    double tolerance = Rows.halfPrintedDigit(printed);
     boolean angle =
         what.contains("dip") || what.contains("declination") || what.equals("grid variation");
     if (angle && what.startsWith("change") && printed.indexOf('.') == printed.length() - 3) {
@@ -97,7 +98,8 @@ class PublishedTestValuesTest {
   @ParameterizedTest
   @MethodSource("models")
   void theTablesAreWholeAsPublished(String model, int rows) {
-    Assertions.assertEquals(rows, PublishedRows.of(model + "-test-values.csv").size());
+    Assertions.assertEquals(
+        rows, Rows.of(PublishedTestValuesTest.class, model + "-test-values.csv").size());
   }
 
   static Stream<Arguments> models() {

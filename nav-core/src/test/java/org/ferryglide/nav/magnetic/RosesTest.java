@@ -14,6 +14,7 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.testing.Rows;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -78,7 +79,8 @@ class RosesTest {
   void expectedErrorIsTwiceTheRootMeanSquareOfFifteenCoasts(int year, double expected)
       throws IOException {
     MagneticModel igrf =
-        MagneticModelFile.readShc("igrf", new StringReader(PublishedRows.text("igrf14.shc")));
+        MagneticModelFile.readShc(
+            "igrf", new StringReader(Rows.text(RosesTest.class, "igrf14.shc")));
     double squares = 0.0;
     for (double[] coast : COASTS) {
       Position place = Position.ofDegrees(coast[0], coast[1]);
@@ -207,7 +209,8 @@ class RosesTest {
           Annual change   8'E     from the rose
           Years           7       from 2019 to 2026
           Change          56'E    annual change times years
-          Variation 2026  3°19'W  letters differ: take away""",
+          Variation 2026  3°19'W  letters differ: take away\
+        """,
         ROSE.workingInYear(2026).toString());
     assertEquals(
         "letters differ: take away, past zero, so the letter changes",

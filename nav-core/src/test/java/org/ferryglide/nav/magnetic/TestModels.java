@@ -1,11 +1,13 @@
 package org.ferryglide.nav.magnetic;
 
+import org.ferryglide.testing.Rows;
+
 /** The built-in figures again, in other shapes. */
 final class TestModels {
   private TestModels() {}
 
   static void read(String resource, CoefficientTable values, CoefficientTable changes) {
-    for (String line : PublishedRows.text(resource).split("\n", -1)) {
+    for (String line : Rows.text(TestModels.class, resource).split("\n", -1)) {
       if (!line.isEmpty() && Character.isDigit(line.charAt(0))) {
         String[] words = line.split(" ", -1);
         int n = Integer.parseInt(words[0]);
@@ -21,7 +23,7 @@ final class TestModels {
   /** In the published layout of a .COF file. */
   static String cof(String resource) {
     StringBuilder text = new StringBuilder("    2025.0            WMM-2025     11/13/2024\n");
-    for (String line : PublishedRows.text(resource).split("\n", -1)) {
+    for (String line : Rows.text(TestModels.class, resource).split("\n", -1)) {
       if (!line.isEmpty() && Character.isDigit(line.charAt(0))) {
         text.append("  ").append(line.replace(" ", "   ")).append('\n');
       }
