@@ -4,7 +4,7 @@ package org.ferryglide.tide.stream;
  * What an hourly table says between its hours.
  *
  * <pre>{@code
- * HourlyStream byHand = stream.with(BetweenHours.HOURLY_STEPS);
+ * HourlyStream byHand = stream.withBetweenHours(BetweenHours.HOURLY_STEPS);
  * }</pre>
  */
 public enum BetweenHours {
@@ -23,8 +23,8 @@ public enum BetweenHours {
   /**
    * East and north parts follow a smooth curve through the printed rows (a cubic through each pair
    * of rows whose slope at a row comes from the rows on both sides), periodic where the tides are.
-   * It can pass the larger of two rows by a little, as a stream does whose greatest rate falls
-   * between two printed hours.
+   * It can pass the larger of the two rates beside it by at most 5 per cent, as a stream does whose
+   * greatest rate falls between two printed hours.
    */
   SMOOTH
 }

@@ -9,6 +9,12 @@ final class StreamKnots implements Serializable {
   /** Piece without data; its flags hold this bit. */
   static final int GAP = 1 << 30;
 
+  /** By how much a cubic may pass the greater rate of the two knots beside it, as a share. */
+  static final double MOST_OVERSHOOT = 0.05;
+
+  /** From this time between two knots on their chord counts in full for the slope, seconds. */
+  private static final double WHOLLY_TRUSTED_SECONDS = 1800.0;
+
   private static final StreamKnots EMPTY =
       new StreamKnots(new AxisKnots(new double[0]), new double[0], new int[0], 0, 0.0);
 
@@ -80,10 +86,13 @@ final class StreamKnots implements Serializable {
   }
 
   /**
-   * Cubics through the knots; the slope at a knot is that of the parabola through its neighbours.
+   * Cubics through the knots, which pass the greater rate of the two knots beside them by at most
+   * {@link #MOST_OVERSHOOT}. The slope at a knot is that of the parabola through its neighbours, as
+   * far as this allows.
    */
   static StreamKnots cubics(double[] times, double[] eastNorth, int[] flags) {
     double[] slopes = slopes(times, eastNorth, flags);
+    limit(slopes, times, eastNorth, flags);
     double[] coefficients = new double[8 * flags.length];
     double max = 0.0;
     for (int k = 0; k < flags.length; k++) {
@@ -130,12 +139,57 @@ final class StreamKnots implements Serializable {
         if (before && after) {
           double left = times[k] - times[k - 1];
           double right = times[k + 1] - times[k];
-          slope = (rise * right + next * left) / (left + right);
+          double weightOfRise = right * trust(left);
+          double weightOfNext = left * trust(right);
+          slope = (rise * weightOfRise + next * weightOfNext) / (weightOfRise + weightOfNext);
         }
         slopes[2 * k + axis] = slope;
       }
     }
     return slopes;
+  }
+
+  /**
+   * How far the change between two knots tells the slope beside them. Knots of two tides can fall
+   * minutes apart, and what the tides disagree by is then no slope of the stream; the third power
+   * takes it out altogether as the time between goes to nothing.
+   */
+  private static double trust(double width) {
+    double share = Math.min(1.0, width / WHOLLY_TRUSTED_SECONDS);
+    return share * share * share;
+  }
+
+  /** Shortens the slope at each knot until no control point beside it passes the rates allowed. */
+  private static void limit(double[] slopes, double[] times, double[] eastNorth, int[] flags) {
+    for (int k = 0; k < times.length; k++) {
+      double share = 1.0;
+      if (k > 0 && (flags[k - 1] & GAP) == 0) {
+        share = Math.min(share, share(slopes, eastNorth, k, k - 1, times[k - 1] - times[k]));
+      }
+      if (k < flags.length && (flags[k] & GAP) == 0) {
+        share = Math.min(share, share(slopes, eastNorth, k, k + 1, times[k + 1] - times[k]));
+      }
+      slopes[2 * k] *= share;
+      slopes[2 * k + 1] *= share;
+    }
+  }
+
+  /** The share of a knot's slope with which the control point towards another knot is allowed. */
+  private static double share(double[] slopes, double[] flow, int k, int other, double width) {
+    double east = flow[2 * k];
+    double north = flow[2 * k + 1];
+    double ahead = slopes[2 * k] * width / 3.0;
+    double aside = slopes[2 * k + 1] * width / 3.0;
+    double here = east * east + north * north;
+    double there = flow[2 * other] * flow[2 * other] + flow[2 * other + 1] * flow[2 * other + 1];
+    double allowed = (1.0 + MOST_OVERSHOOT) * (1.0 + MOST_OVERSHOOT) * Math.max(here, there);
+    double length = ahead * ahead + aside * aside;
+    double along = east * ahead + north * aside;
+    if (here + 2.0 * along + length <= allowed) {
+      return 1.0;
+    }
+    // |flow + share * step|² = allowed; the constant term is never above zero
+    return (Math.sqrt(along * along + length * (allowed - here)) - along) / length;
   }
 
   boolean sample(double t, double[] out, int offset) {
