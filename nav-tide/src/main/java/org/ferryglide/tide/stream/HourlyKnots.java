@@ -1,5 +1,6 @@
 package org.ferryglide.tide.stream;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** Lays the rows of an hourly table along the tides of its standard port. */
@@ -17,8 +18,16 @@ final class HourlyKnots {
 
   private final int[] rowFlags;
 
+  /** For each tide the first and the last row that counts when rows are joined. */
+  private final int[] firstRow;
+
+  private final int[] lastRow;
+
   private HourlyKnots(int[] hours, double[] tideTimes) {
     this.hours = hours;
+    this.firstRow = new int[tideTimes.length];
+    this.lastRow = new int[tideTimes.length];
+    Arrays.fill(lastRow, hours.length - 1);
     this.tideTimes = tideTimes;
     this.flow = new double[2 * hours.length * tideTimes.length];
     this.rowFlags = new int[hours.length * tideTimes.length];
@@ -101,9 +110,9 @@ final class HourlyKnots {
     int rows = hours.length;
     double[] mixed = new double[2];
     double[] other = new double[2];
+    partCrowdedTides();
     for (int i = 0; i < tideTimes.length; i++) {
-      refuseThreeAtOnce(i);
-      for (int r = 0; r < rows; r++) {
+      for (int r = firstRow[i]; r <= lastRow[i]; r++) {
         int at = i * rows + r;
         double t = time(at);
         mixed[0] = flow[2 * at];
@@ -146,13 +155,25 @@ final class HourlyKnots {
     return inLast || inTheOneBefore ? StreamFlags.INTERPOLATED : StreamFlags.BLENDED;
   }
 
-  private void refuseThreeAtOnce(int i) {
-    if (i + 2 < tideTimes.length && first(i + 2) < last(i)) {
-      throw new IllegalArgumentException(
-          "the rows of an hourly stream table must reach no further than the tide after next, but"
-              + " three waters of the tide table follow each other within "
-              + Math.round((tideTimes[i + 2] - tideTimes[i]) / 60.0)
-              + " minutes");
+  /**
+   * Leaves out rows so that at most two tides speak at a time: of tides with another between them
+   * whose rows overlap, the row farthest from its own water goes first. One row of each is always
+   * left, since rows of one hour never overlap.
+   */
+  private void partCrowdedTides() {
+    for (int i = 0; i + 2 < tideTimes.length; i++) {
+      for (int j = i + 2; j < tideTimes.length && first(j) < last(i); j++) {
+        while (first(j) < last(i)) {
+          if (last(i) - tideTimes[i] >= tideTimes[j] - first(j)) {
+            lastRow[i]--;
+          } else {
+            firstRow[j]++;
+          }
+        }
+        for (int at = i * hours.length; at < (j + 1) * hours.length; at++) {
+          rowFlags[at] |= StreamFlags.CROWDED;
+        }
+      }
     }
   }
 
@@ -161,23 +182,24 @@ final class HourlyKnots {
   }
 
   private double first(int tide) {
-    return tideTimes[tide] + 3600.0 * hours[0];
+    return time(tide * hours.length + firstRow[tide]);
   }
 
   private double last(int tide) {
-    return tideTimes[tide] + 3600.0 * hours[hours.length - 1];
+    return time(tide * hours.length + lastRow[tide]);
   }
 
   /** One tide's rows joined by straight lines, at a time within them. */
   private void lineAt(int tide, double t, double[] out) {
-    int r = 0;
-    while (r + 2 < hours.length && time(tide * hours.length + r + 1) <= t) {
+    int r = firstRow[tide];
+    while (r + 2 <= lastRow[tide] && time(tide * hours.length + r + 1) <= t) {
       r++;
     }
     int at = tide * hours.length + r;
-    double w = (t - time(at)) / (time(at + 1) - time(at));
+    int next = r < lastRow[tide] ? at + 1 : at;
+    double w = next == at ? 0.0 : (t - time(at)) / (time(next) - time(at));
     for (int axis = 0; axis < 2; axis++) {
-      out[axis] = flow[2 * at + axis] * (1.0 - w) + flow[2 * at + 2 + axis] * w;
+      out[axis] = flow[2 * at + axis] * (1.0 - w) + flow[2 * next + axis] * w;
     }
   }
 

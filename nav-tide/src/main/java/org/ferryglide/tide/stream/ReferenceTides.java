@@ -54,7 +54,7 @@ final class ReferenceTides implements Serializable {
         } else {
           boolean unequal = Math.min(before, after) < LEAST_SHARE * Math.max(before, after);
           flags[n] = unequal ? StreamFlags.UNEQUAL_RANGE : 0;
-          ranges[n] = (before + after) / 2.0;
+          ranges[n] = unequal ? Math.max(before, after) : (before + after) / 2.0;
         }
       } else {
         ranges[n] = choice.metres();

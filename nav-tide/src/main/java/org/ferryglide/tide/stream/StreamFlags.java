@@ -19,6 +19,7 @@ final class StreamFlags {
   static final int ROUGH_RULE = 1 << 9;
   static final int BETWEEN_SLACKS = 1 << 10;
   static final int UNEQUAL_RANGE = 1 << 11;
+  static final int CROWDED = 1 << 12;
 
   private StreamFlags() {}
 
@@ -91,7 +92,15 @@ final class StreamFlags {
           Note.caution(
               "stream.unequal-range",
               "Rise and fall beside this water are very unlike, as at a double water or in a mixed"
-                  + " tide; their mean may be far from the range the rates are printed for."));
+                  + " tide; the larger is taken as the range, which may be far from the one the"
+                  + " rates are printed for."));
+    }
+    if (has(flags, CROWDED)) {
+      notes.add(
+          Note.caution(
+              "stream.crowded-waters",
+              "Three waters follow each other more closely than the table's rows allow; the rows"
+                  + " farthest from their own water were left out."));
     }
     if (has(flags, NEAP_ASSUMED)) {
       notes.add(

@@ -99,13 +99,14 @@ public final class StreamTable implements Serializable {
   }
 
   /**
-   * Lays this table along the tides of its standard port.
+   * Lays this table along the tides of its standard port. Where three high (or low) waters lie so
+   * close that the rows of three tides would overlap, as in mixed tides, the rows farthest from
+   * their own water are left out, with the note {@code stream.crowded-waters}.
    *
    * @param tides the tide table of {@link #standardPort}
    * @return the stream as a function of time, between hours by components, each tide with its own
    *     range
-   * @throws IllegalArgumentException if {@code tides} is another port's, or three of its high (or
-   *     low) waters lie so close that the rows of more than two tides overlap
+   * @throws IllegalArgumentException if {@code tides} is another port's
    */
   public HourlyStream boundTo(TideTable tides) {
     return HourlyStream.of(this, tides);

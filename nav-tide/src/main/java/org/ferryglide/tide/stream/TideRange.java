@@ -8,8 +8,8 @@ import org.ferryglide.nav.note.Arguments;
  * Which range of the tide scales the rates of a stream table.
  *
  * <pre>{@code
- * HourlyStream forToday = stream.with(TideRange.ofTheDay(ZoneId.of("UTC")));
- * HourlyStream atSprings = stream.with(TideRange.ofMetres(4.9));
+ * HourlyStream forToday = stream.withRange(TideRange.ofTheDay(ZoneId.of("UTC")));
+ * HourlyStream atSprings = stream.withRange(TideRange.ofMetres(4.9));
  * }</pre>
  */
 public final class TideRange implements Serializable {
@@ -31,8 +31,9 @@ public final class TideRange implements Serializable {
   /**
    * Each tide has its own range, the mean of the rise before and the fall after its high water (for
    * tables about low water, of the fall before and the rise after it). The default. Where one of
-   * the two is less than half the other, as at a double high water, the mean says little of the
-   * tide; the note {@code stream.unequal-range} tells, and {@link #ofMetres} is the way out.
+   * the two is less than half the other, as at a double high water, the larger is taken, since the
+   * mean would make the stream too weak; the note {@code stream.unequal-range} tells, and {@link
+   * #ofMetres} lets the caller name another.
    *
    * @return the choice
    */

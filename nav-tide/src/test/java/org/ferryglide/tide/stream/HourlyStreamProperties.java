@@ -127,6 +127,40 @@ class HourlyStreamProperties {
     }
   }
 
+  /** High waters rounded to the minute put knots of two tides anything from no time apart. */
+  @Property(seed = Seeds.SEED, tries = 300)
+  void theSmoothCurvePassesTheRowsBesideItByAtMostOneInTwenty(
+      @ForAll("tables") StreamTable table,
+      @ForAll @Size(4) List<@IntRange(min = 600, max = 890) Integer> minutes) {
+    int[] spacing = minutes.stream().mapToInt(Integer::intValue).toArray();
+    passesItsRowsByAtMostOneInTwenty(table, spacing);
+    spacing[1] = 720 + spacing[1] % 5; // the worst: rows of two tides nearly at one time
+    passesItsRowsByAtMostOneInTwenty(table, spacing);
+  }
+
+  private static void passesItsRowsByAtMostOneInTwenty(StreamTable table, int[] spacing) {
+    HourlyStream rows = table.boundTo(StreamSamples.tides(4.0, spacing));
+    HourlyStream smooth = rows.withBetweenHours(BetweenHours.SMOOTH);
+    double t = EpochSeconds.of(StreamSamples.afterHigh(-6));
+    double[] out = new double[2];
+    for (double next = rows.nextSeamAfter(t); next < 1e12; next = rows.nextSeamAfter(t)) {
+      double greatest = Math.max(rate(rows, t), rate(rows, next));
+      for (int i = 1; i < 16; i++) {
+        assertTrue(smooth.sample(t + i * (next - t) / 16.0, out, 0));
+        assertTrue(Math.hypot(out[0], out[1]) <= 1.05 * greatest + ROUNDING);
+      }
+      t = next;
+    }
+    assertTrue(
+        smooth.maxRate().get().metresPerSecond()
+            <= 1.05 * rows.maxRate().get().metresPerSecond() + ROUNDING);
+  }
+
+  private static double rate(HourlyStream stream, double t) {
+    double[] out = sample(stream, t);
+    return Math.hypot(out[0], out[1]);
+  }
+
   @Property(seed = Seeds.SEED, tries = 100)
   void reversingEverySetReversesTheStream(
       @ForAll("tables") StreamTable table,

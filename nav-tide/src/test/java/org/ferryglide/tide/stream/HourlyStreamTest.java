@@ -33,6 +33,7 @@ import org.ferryglide.tide.height.TideTable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class HourlyStreamTest {
   /** A few roundings of rates of about one metre a second. */
@@ -287,15 +288,58 @@ class HourlyStreamTest {
             .getMessage());
   }
 
-  @Test
-  void threeTidesAtOnceAreRefused() {
-    assertEquals(
-        "the rows of an hourly stream table must reach no further than the tide after next, but"
-            + " three waters of the tide table follow each other within 600 minutes",
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> StreamSamples.table().boundTo(tides(5.0, 300, 300)))
-            .getMessage());
+  /** Three high waters within ten hours, as in a mixed tide, must not cost a whole year. */
+  @ParameterizedTest
+  @EnumSource(BetweenHours.class)
+  void ofThreeTidesAtOnceTheOuterRowsAreLeftOut(BetweenHours rule) {
+    HourlyStream stream =
+        StreamSamples.table().boundTo(tides(5.0, 300, 300, USUAL_TIDE)).withBetweenHours(rule);
+    for (int high : new int[] {0, 300, 600}) {
+      // the middle hours of each tide are its own or half shared, never without data
+      for (int minute = -120; minute <= 120; minute += 7) {
+        assertTrue(stream.at(minutesAfterHigh(high + minute)).isPresent());
+      }
+    }
+    if (rule != BetweenHours.HOURLY_STEPS) {
+      assertTrue(codes(stream, minutesAfterHigh(310)).contains("stream.crowded-waters"));
+      double[] before = new double[2];
+      double[] here = new double[2];
+      double start = EpochSeconds.of(afterHigh(-6));
+      assertTrue(stream.sample(start, before, 0));
+      for (double t = start + 1.0; t < start + 20 * 3600.0; t++) {
+        assertTrue(stream.sample(t, here, 0));
+        // the steepest piece joins 2.7 kn one way to 2.8 kn the other within a quarter of an hour
+        assertEquals(before[0], here[0], 0.02);
+        assertEquals(before[1], here[1], 0.02);
+        before = here.clone();
+      }
+    }
+  }
+
+  /** Spacings at which a smooth curve once ran at 3.8, 6.9 and 62.9 kn from a table of 3 kn. */
+  @ParameterizedTest
+  @ValueSource(doubles = {722.0, 721.0, 720.1})
+  void theSmoothCurveOfATableOfThreeKnotsStaysNearThree(double minutesBetweenHighs) {
+    Instant second = minutesAfterHigh(minutesBetweenHighs);
+    TideTable tides =
+        TideTable.of(
+            "Port Ennor",
+            "chart datum",
+            List.of(
+                TideEvent.low(afterHigh(-6), 0.5),
+                TideEvent.high(afterHigh(0), 5.5),
+                TideEvent.low(afterHigh(6), 0.5),
+                TideEvent.high(second, 5.5),
+                TideEvent.low(second.plusSeconds(6 * 3600), 0.5)));
+    HourlyStream smooth =
+        StreamSamples.table().boundTo(tides).withBetweenHours(BetweenHours.SMOOTH);
+    double[] out = new double[2];
+    for (double hours = -6.0; hours < 18.0; hours += 0.001) {
+      double t = EpochSeconds.of(afterHigh(hours));
+      assertTrue(smooth.sample(t, out, 0));
+      assertTrue(Math.hypot(out[0], out[1]) / 1852.0 * 3600.0 <= 1.05 * 3.0);
+    }
+    assertTrue(smooth.maxRate().get().knots() <= 1.05 * 3.0);
   }
 
   @Test
@@ -370,7 +414,7 @@ class HourlyStreamTest {
 
   /** A double high water an hour either side of the first: the dip between them is no range. */
   @Test
-  void theRangeOfADoubleHighWaterIsCautionedAgainst() {
+  void theRangeOfADoubleHighWaterIsTheLargerAndCautionedAgainst() {
     TideTable doubled =
         TideTable.of(
             "Port Ennor",
@@ -387,6 +431,8 @@ class HourlyStreamTest {
     assertTrue(codes(stream, afterHigh(-3)).contains("stream.unequal-range"));
     assertTrue(codes(stream, afterHigh(3)).contains("stream.unequal-range"));
     assertFalse(codes(stream, afterHigh(15)).contains("stream.unequal-range"));
+    assertEquals(
+        0.2 + 0.2 * (4.0 - 2.0) / 3.0, stream.at(afterHigh(-6)).get().rate().knots(), ROUNDING);
     HourlyStream named = stream.withRange(TideRange.ofMetres(4.0));
     assertFalse(codes(named, afterHigh(-3)).contains("stream.unequal-range"));
   }
