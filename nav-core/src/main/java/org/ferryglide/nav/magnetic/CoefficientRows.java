@@ -1,11 +1,8 @@
 package org.ferryglide.nav.magnetic;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.ferryglide.nav.note.InputFormatException;
-import org.ferryglide.nav.note.InputProblem;
+import org.ferryglide.nav.note.InputProblems;
 
 /**
  * The rows of a coefficient file while it is read: numbers checked, problems gathered with their
@@ -17,23 +14,28 @@ final class CoefficientRows {
 
   private static final int NAMED_MISSING = 5;
 
-  private final String source;
-  private final List<InputProblem> problems = new ArrayList<>();
+  /** The largest coefficient of the Earth's field is near 30 000 nT; its change is far smaller. */
+  private static final double MOST_NANOTESLA = 1e6;
+
+  /** Models of the past reach back ten thousand years; 20250 is a slip for 2025. */
+  private static final double FIRST_YEAR = -20_000.0;
+
+  private static final double LAST_YEAR = 3000.0;
+
+  private final InputProblems problems;
   private final Map<Integer, double[]> rows = new TreeMap<>();
   private int degree;
 
   CoefficientRows(String source) {
-    this.source = source;
+    problems = new InputProblems(source);
   }
 
   void problem(int line, int field, String message) {
-    problems.add(new InputProblem(source, line, field, message));
+    problems.add(line, field, message);
   }
 
   void stopIfProblems() {
-    if (!problems.isEmpty()) {
-      throw new InputFormatException(problems);
-    }
+    problems.refuseIfAny();
   }
 
   static String[] fields(String line) {
@@ -41,22 +43,52 @@ final class CoefficientRows {
     return trimmed.isEmpty() ? new String[0] : trimmed.split("\\s+");
   }
 
-  /** NaN after a problem. */
-  double number(String[] fields, int index, int line, String name) {
+  /** Nanotesla, or nanotesla a year; NaN after a problem. */
+  double coefficient(String[] fields, int index, int line, String name) {
+    return number(fields, index, line, name, -MOST_NANOTESLA, MOST_NANOTESLA);
+  }
+
+  /** A decimal year; NaN after a problem. */
+  double year(String[] fields, int index, int line, String name) {
+    return number(fields, index, line, name, FIRST_YEAR, LAST_YEAR);
+  }
+
+  private double number(
+      String[] fields, int index, int line, String name, double least, double most) {
     if (index >= fields.length) {
       problem(line, index + 1, name + " is missing");
       return Double.NaN;
     }
-    try {
-      double value = Double.parseDouble(fields[index]);
-      if (Math.abs(value) <= Double.MAX_VALUE) {
-        return value;
-      }
-    } catch (NumberFormatException e) {
-      // told below, in one wording for both
+    double value = plainNumber(fields[index]);
+    if (value >= least && value <= most) {
+      return value;
     }
-    problem(line, index + 1, name + " must be a finite number, but was \"" + fields[index] + "\"");
+    problem(
+        line,
+        index + 1,
+        name
+            + " must be a number from "
+            + (long) least
+            + " to "
+            + (long) most
+            + ", but was \""
+            + fields[index]
+            + "\"");
     return Double.NaN;
+  }
+
+  /** Narrower than Double.parseDouble, which takes "NaN", "1f", "1d" and hexadecimal. */
+  private static double plainNumber(String field) {
+    for (int i = 0; i < field.length(); i++) {
+      if ("0123456789+-.eE".indexOf(field.charAt(i)) < 0) {
+        return Double.NaN;
+      }
+    }
+    try {
+      return Double.parseDouble(field);
+    } catch (NumberFormatException e) {
+      return Double.NaN;
+    }
   }
 
   /** The least int after a problem. */

@@ -24,7 +24,7 @@ final class CofText {
       }
       boolean nines = isNines(fields);
       if (name.isEmpty()) {
-        epoch = rows.number(fields, 0, number, "epoch");
+        epoch = rows.year(fields, 0, number, "epoch");
         name = fields.length > 1 ? fields[1] : "";
         if (name.isEmpty()) {
           rows.problem(number, 2, "name of the model must follow its epoch");
@@ -72,10 +72,10 @@ final class CofText {
   private static void row(CoefficientRows rows, String[] fields, int line) {
     int n = rows.integer(fields, 0, line, "degree");
     int m = rows.integer(fields, 1, line, "order");
-    double g = rows.number(fields, 2, line, "g");
-    double h = rows.number(fields, 3, line, "h");
-    double changeOfG = rows.number(fields, 4, line, "change of g");
-    double changeOfH = rows.number(fields, 5, line, "change of h");
+    double g = rows.coefficient(fields, 2, line, "g");
+    double h = rows.coefficient(fields, 3, line, "h");
+    double changeOfG = rows.coefficient(fields, 4, line, "change of g");
+    double changeOfH = rows.coefficient(fields, 5, line, "change of h");
     if (fields.length > ROW_FIELDS) {
       rows.problem(line, ROW_FIELDS + 1, "a row has six fields, but had " + fields.length);
     }

@@ -6,6 +6,8 @@ import java.util.Arrays;
 
 /** Reads the form in which the International Geomagnetic Reference Field is published. */
 final class ShcText {
+  private static final int HEADER_FIELDS = 5;
+
   private final CoefficientRows rows;
   private final BufferedReader reader;
   private int number;
@@ -48,6 +50,12 @@ final class ShcText {
     int dates = rows.integer(header, 2, number, "number of dates");
     int order = rows.integer(header, 3, number, "order of the spline");
     int steps = rows.integer(header, 4, number, "number of steps");
+    if (header.length > HEADER_FIELDS) {
+      rows.problem(
+          number,
+          HEADER_FIELDS + 1,
+          "the line has " + HEADER_FIELDS + " fields, but had " + header.length);
+    }
     rows.stopIfProblems();
     if (lowest != 1) {
       rows.problem(number, 1, "lowest degree must be 1, but was " + lowest);
@@ -85,8 +93,13 @@ final class ShcText {
   private double[] years(int dates) throws IOException {
     String[] fields = next();
     double[] years = new double[dates];
+    if (fields.length < dates) {
+      rows.problem(
+          number, 0, "there must be " + dates + " dates, but were " + fields.length);
+      return years;
+    }
     for (int i = 0; i < dates; i++) {
-      years[i] = rows.number(fields, i, number, "date");
+      years[i] = rows.year(fields, i, number, "date");
       if (i > 0 && years[i] <= years[i - 1]) {
         rows.problem(number, i + 1, "dates must increase, but " + fields[i] + " does not");
       }
@@ -101,13 +114,14 @@ final class ShcText {
   private void row(String[] fields, int dates) {
     int n = rows.integer(fields, 0, number, "degree");
     int m = rows.integer(fields, 1, number, "order");
-    double[] values = new double[dates];
-    for (int i = 0; i < dates; i++) {
-      values[i] = rows.number(fields, i + 2, number, "coefficient");
+    boolean complete = fields.length >= dates + 2;
+    double[] values = new double[complete ? dates : 0]; // a file of short rows costs no memory
+    for (int i = 0; i < values.length; i++) {
+      values[i] = rows.coefficient(fields, i + 2, number, "coefficient");
     }
-    if (fields.length > dates + 2) {
+    if (fields.length != dates + 2) {
       rows.problem(
-          number, dates + 3, "a row has " + (dates + 2) + " fields, but had " + fields.length);
+          number, complete ? dates + 3 : 0, "a row has " + (dates + 2) + " fields, but had " + fields.length);
     }
     if (rows.fits(n, m, number)) {
       rows.add(n, m, number, values);

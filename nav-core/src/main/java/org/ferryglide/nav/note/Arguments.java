@@ -60,6 +60,25 @@ public final class Arguments {
   }
 
   /**
+   * Refuses whole numbers outside a closed range.
+   *
+   * @param value the number given
+   * @param least smallest value allowed
+   * @param greatest largest value allowed
+   * @param name what it is, as the message should name it
+   * @param unit its unit in the plural
+   * @return {@code value}
+   * @throws IllegalArgumentException if {@code value} is outside [least, greatest]
+   */
+  public static int within(int value, int least, int greatest, String name, String unit) {
+    if (value < least || value > greatest) {
+      throw new IllegalArgumentException(
+          name + " must be in [" + least + ", " + greatest + "] " + unit + ", but was " + value);
+    }
+    return value;
+  }
+
+  /**
    * Refuses negative numbers, NaN and infinity.
    *
    * @param value the number given

@@ -3,7 +3,8 @@ package org.ferryglide.nav.note;
 import java.util.List;
 
 /**
- * Refusal of an input file, listing every problem found in it and not only the first.
+ * Refusal of an input file, listing every problem found in it and not only the first; past {@link
+ * #MOST_KEPT} of them it says how many more there are.
  *
  * <pre>{@code
  * try {
@@ -16,8 +17,14 @@ import java.util.List;
 public class InputFormatException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
+  /** How many problems are listed; nobody mends more at a time. */
+  public static final int MOST_KEPT = 100;
+
   /** What is wrong, in file order; an array because it is always serializable. */
   private final InputProblem[] problems;
+
+  /** How many problems were found, those not listed included. */
+  private final long found;
 
   /**
    * Makes a refusal whose message has one line for each problem.
@@ -26,8 +33,15 @@ public class InputFormatException extends IllegalArgumentException {
    * @throws IllegalArgumentException if {@code problems} is empty
    */
   public InputFormatException(List<InputProblem> problems) {
-    super(message(problems));
-    this.problems = problems.toArray(new InputProblem[0]);
+    this(problems, problems.size());
+  }
+
+  /** As above, where more were found than are listed. */
+  InputFormatException(List<InputProblem> problems, long found) {
+    super(message(problems, found));
+    this.problems =
+        problems.subList(0, Math.min(MOST_KEPT, problems.size())).toArray(new InputProblem[0]);
+    this.found = found;
   }
 
   /**
@@ -39,23 +53,36 @@ public class InputFormatException extends IllegalArgumentException {
     this(List.of(problem));
   }
 
-  private static String message(List<InputProblem> problems) {
+  private static String message(List<InputProblem> problems, long found) {
     if (problems.isEmpty()) {
       throw new IllegalArgumentException("problems must not be empty");
     }
     StringBuilder text = new StringBuilder();
-    for (InputProblem problem : problems) {
+    int listed = Math.min(MOST_KEPT, problems.size());
+    for (InputProblem problem : problems.subList(0, listed)) {
       text.append(text.length() == 0 ? "" : "\n").append(problem);
+    }
+    if (found > listed) {
+      text.append("\nand ").append(found - listed).append(" more problems");
     }
     return text.toString();
   }
 
   /**
-   * Every problem found.
+   * The problems found, at most {@link #MOST_KEPT} of them.
    *
    * @return the problems in file order, never empty, unmodifiable
    */
   public List<InputProblem> problems() {
     return List.of(problems);
+  }
+
+  /**
+   * How many problems were found, those that {@link #problems} leaves out included.
+   *
+   * @return the number, at least 1
+   */
+  public long found() {
+    return found;
   }
 }

@@ -13,15 +13,25 @@ import java.util.Objects;
  * <pre>{@code
  * Note note =
  *     Note.caution("tide.beyond-springs", "The range lies beyond the table's spring range.")
- *         .with("rangeMetres", "6.4");
+ *         .with("rangeMetres", 6.4);
  * }</pre>
+ *
+ * <p>Figures are kept as numbers too, so that a program need not read them back from text: {@code
+ * note.figures().get("rangeMetres")}.
  *
  * @param code stable name for programs, room and idea in lower case: {@code rose.old}
  * @param severity how much it matters
  * @param text one or more sentences of plain English
- * @param data the figures behind the text by name, unit in the name, in the order they were given
+ * @param data what stands behind the text by name, unit in the name, in the order it was given;
+ *     words and figures alike, as text
+ * @param figures those of {@code data} that are numbers, as numbers
  */
-public record Note(String code, Severity severity, String text, Map<String, String> data)
+public record Note(
+    String code,
+    Severity severity,
+    String text,
+    Map<String, String> data,
+    Map<String, Double> figures)
     implements Serializable {
 
   private static final long serialVersionUID = 1L;
@@ -32,7 +42,8 @@ public record Note(String code, Severity severity, String text, Map<String, Stri
    * @param code stable name for programs
    * @param severity how much it matters
    * @param text plain English
-   * @param data figures by name; copied
+   * @param data words and figures by name, as text; copied
+   * @param figures the figures by name, as numbers; copied
    * @throws IllegalArgumentException if {@code code} or {@code text} is empty
    */
   public Note {
@@ -44,6 +55,7 @@ public record Note(String code, Severity severity, String text, Map<String, Stri
       throw new IllegalArgumentException("text of a note must not be empty");
     }
     data = Collections.unmodifiableMap(new LinkedHashMap<>(data));
+    figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
   }
 
   /**
@@ -55,7 +67,7 @@ public record Note(String code, Severity severity, String text, Map<String, Stri
    * @throws IllegalArgumentException if a part is empty
    */
   public static Note information(String code, String text) {
-    return new Note(code, Severity.INFORMATION, text, Map.of());
+    return new Note(code, Severity.INFORMATION, text, Map.of(), Map.of());
   }
 
   /**
@@ -67,7 +79,7 @@ public record Note(String code, Severity severity, String text, Map<String, Stri
    * @throws IllegalArgumentException if a part is empty
    */
   public static Note caution(String code, String text) {
-    return new Note(code, Severity.CAUTION, text, Map.of());
+    return new Note(code, Severity.CAUTION, text, Map.of(), Map.of());
   }
 
   /**
@@ -79,31 +91,38 @@ public record Note(String code, Severity severity, String text, Map<String, Stri
    * @throws IllegalArgumentException if a part is empty
    */
   public static Note warning(String code, String text) {
-    return new Note(code, Severity.WARNING, text, Map.of());
+    return new Note(code, Severity.WARNING, text, Map.of(), Map.of());
   }
 
   /**
-   * The same note with one more figure.
+   * The same note with one more word or text behind it.
    *
-   * @param name what the figure is, unit in the name
-   * @param value the figure as text
+   * @param name what it is
+   * @param value the text
    * @return a note with {@code name} added, or replaced if it was there
    */
   public Note with(String name, String value) {
     Map<String, String> more = new LinkedHashMap<>(data);
     more.put(name, value);
-    return new Note(code, severity, text, more);
+    Map<String, Double> numbers = new LinkedHashMap<>(figures);
+    numbers.remove(name);
+    return new Note(code, severity, text, more, numbers);
   }
 
   /**
-   * The same note with one more figure.
+   * The same note with one more figure behind it.
    *
    * @param name what the figure is, unit in the name
    * @param value the figure
-   * @return a note with {@code name} added, or replaced if it was there
+   * @return a note with {@code name} added to {@link #data} and {@link #figures}, or replaced if it
+   *     was there
    */
   public Note with(String name, double value) {
-    return with(name, Double.toString(value));
+    Map<String, String> more = new LinkedHashMap<>(data);
+    more.put(name, Double.toString(value));
+    Map<String, Double> numbers = new LinkedHashMap<>(figures);
+    numbers.put(name, value);
+    return new Note(code, severity, text, more, numbers);
   }
 
   /** Severity and text, as a card would print them. */

@@ -14,6 +14,9 @@ package org.ferryglide.nav.note;
 public class TextFormatException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
+  /** A longer text is shown in part; no position or rose comes near it. */
+  private static final int LONGEST_SHOWN = 200;
+
   /** The text that was refused. */
   private final String input;
 
@@ -35,15 +38,25 @@ public class TextFormatException extends IllegalArgumentException {
 
   private static String where(String input, int index) {
     if (index >= input.length()) {
-      return ": at the end of \"" + input + "\"";
+      return ": at the end of \"" + shown(input, index) + "\"";
     }
     return ": at character "
         + (index + 1)
         + " ('"
         + input.charAt(index)
         + "') of \""
-        + input
+        + shown(input, index)
         + "\"";
+  }
+
+  /** The text, or of a long one the neighbourhood of the character. */
+  private static String shown(String input, int index) {
+    if (input.length() <= LONGEST_SHOWN) {
+      return input;
+    }
+    int from = Math.max(0, Math.min(index, input.length()) - LONGEST_SHOWN / 2);
+    int to = Math.min(input.length(), from + LONGEST_SHOWN);
+    return (from > 0 ? "…" : "") + input.substring(from, to) + (to < input.length() ? "…" : "");
   }
 
   /**

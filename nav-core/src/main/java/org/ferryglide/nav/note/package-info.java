@@ -6,7 +6,10 @@
  * a rule of thumb, a chart rose twenty years old) carries {@link org.ferryglide.nav.note.Note}s
  * rather than a log line. Input that cannot be read is refused with the character it stumbled on
  * ({@link org.ferryglide.nav.note.TextFormatException}) or, for a file, with every problem found
- * and where ({@link org.ferryglide.nav.note.InputFormatException}).
+ * and where ({@link org.ferryglide.nav.note.InputFormatException}, gathered by {@link
+ * org.ferryglide.nav.note.InputProblems}, which bounds their number). Input that can be read but
+ * looks wrong is let through with the note of a {@link org.ferryglide.nav.note.Judgement}, which
+ * names its threshold and who says so.
  *
  * <pre>{@code
  * for (Note note : answer.notes()) {

@@ -24,6 +24,9 @@ class ArgumentsTest {
     assertEquals(
         "step must be a finite number of minutes above 0, but was 0.0",
         refusal(() -> Arguments.positive(0, "step", "minutes")));
+    assertEquals(
+        "hour must be in [-6, 6] hours, but was 8",
+        refusal(() -> Arguments.within(8, -6, 6, "hour", "hours")));
   }
 
   @Test

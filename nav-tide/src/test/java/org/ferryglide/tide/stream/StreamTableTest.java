@@ -165,7 +165,7 @@ class StreamTableTest {
                 () -> StreamTable.of("A", StreamSamples.SKARRA, StreamSamples.ENNOR, List.of()))
             .getMessage());
     assertEquals(
-        "hour must be in [-7, 7] hours, but was 8.0",
+        "hour must be in [-7, 7] hours, but was 8",
         assertThrows(IllegalArgumentException.class, () -> StreamHour.slack(8)).getMessage());
     assertEquals(
         "spring range must be above the neap range of 3.0 m, but was 3.0 m",
