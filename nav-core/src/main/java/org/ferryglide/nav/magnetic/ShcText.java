@@ -94,8 +94,7 @@ final class ShcText {
     String[] fields = next();
     double[] years = new double[dates];
     if (fields.length < dates) {
-      rows.problem(
-          number, 0, "there must be " + dates + " dates, but were " + fields.length);
+      rows.problem(number, 0, "there must be " + dates + " dates, but were " + fields.length);
       return years;
     }
     for (int i = 0; i < dates; i++) {
@@ -121,7 +120,9 @@ final class ShcText {
     }
     if (fields.length != dates + 2) {
       rows.problem(
-          number, complete ? dates + 3 : 0, "a row has " + (dates + 2) + " fields, but had " + fields.length);
+          number,
+          complete ? dates + 3 : 0,
+          "a row has " + (dates + 2) + " fields, but had " + fields.length);
     }
     if (rows.fits(n, m, number)) {
       rows.add(n, m, number, values);

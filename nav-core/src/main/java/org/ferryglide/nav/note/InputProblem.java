@@ -14,8 +14,8 @@ import java.io.Serializable;
  * @param line line number, the first is 1; 0 when the problem concerns the whole source
  * @param column field number in the line, the first is 1; for text without fields the character
  *     number; 0 when the problem concerns the whole line
- * @param message what was given and what is allowed; the middle of a message over 1000 characters is
- *     left out
+ * @param message what was given and what is allowed; the middle of a message over 1000 characters
+ *     is left out
  */
 public record InputProblem(String source, int line, int column, String message)
     implements Serializable {
@@ -35,8 +35,7 @@ public record InputProblem(String source, int line, int column, String message)
   public InputProblem {
     if (message.length() > LONGEST_MESSAGE) {
       int half = LONGEST_MESSAGE / 2;
-      message =
-          message.substring(0, half) + " … " + message.substring(message.length() - half);
+      message = message.substring(0, half) + " … " + message.substring(message.length() - half);
     }
   }
 

@@ -151,22 +151,39 @@ class MagneticModelFileTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "1 1 -1400|1 1 -14OO|t.COF, line 3, column 3: g must be a number from -1000000 to 1000000, but was \"-14OO\"",
-        "1 0 -29000 0|1 0 -29000 5|t.COF, line 2, column 4: h and its change must be 0 where the order is 0",
+        "1 1 -1400|1 1 -14OO|t.COF, line 3, column 3: g must be a number from -1000000 to 1000000,"
+            + " but was \"-14OO\"",
+        "1 0 -29000 0|1 0 -29000 5|t.COF, line 2, column 4: h and its change must be 0 where the"
+            + " order is 0",
         "1 1 -1400 4500 9 -20|1 1 -1400 4500 9|t.COF, line 3, column 6: change of h is missing",
-        "1 1 -1400 4500 9 -20|1 1 -1400 4500 9 -20 7|t.COF, line 3, column 7: a row has six fields, but had 7",
-        "1 1 -1400|2 1 -1400|t.COF, line 4: coefficients of degree and order 1 -1, 1 1, 2 -2, 2 0, 2 2 are missing",
-        "1 1 -1400|1 2 -1400|'t.COF, line 3, column 2: order must not exceed the degree 1, but was 2\nt.COF, line 4: coefficients of degree and order 1 -1, 1 1 are missing'",
-        "1 1 -1400|1 -1 -1400|'t.COF, line 3, column 2: order must not be negative, but was -1\nt.COF, line 4: coefficients of degree and order 1 -1, 1 1 are missing'",
-        "1 1 -1400|1.0 1 -1400|'t.COF, line 3, column 1: degree must be a whole number, but was \"1.0\"\nt.COF, line 4: coefficients of degree and order 1 -1, 1 1 are missing'",
-        "1 1 -1400|1 1 1400d|t.COF, line 3, column 3: g must be a number from -1000000 to 1000000, but was \"1400d\"",
-        "1 1 -1400|1 1 1400f|t.COF, line 3, column 3: g must be a number from -1000000 to 1000000, but was \"1400f\"",
-        "1 1 -1400|1 1 0x1p14|t.COF, line 3, column 3: g must be a number from -1000000 to 1000000, but was \"0x1p14\"",
-        "1 1 -1400|1 1 1e200|t.COF, line 3, column 3: g must be a number from -1000000 to 1000000, but was \"1e200\"",
-        "2025.0 TEST 01/01/2025|20250.0 TEST|t.COF, line 1, column 1: epoch must be a number from -20000 to 3000, but was \"20250.0\"",
-        "1 1 -1400|1 1 NaN|t.COF, line 3, column 3: g must be a number from -1000000 to 1000000, but was \"NaN\"",
-        "2025.0 TEST 01/01/2025|soon TEST|t.COF, line 1, column 1: epoch must be a number from -20000 to 3000, but was \"soon\"",
-        "2025.0 TEST 01/01/2025|2025.0|t.COF, line 1, column 2: name of the model must follow its epoch",
+        "1 1 -1400 4500 9 -20|1 1 -1400 4500 9 -20 7|t.COF, line 3, column 7: a row has six fields,"
+            + " but had 7",
+        "1 1 -1400|2 1 -1400|t.COF, line 4: coefficients of degree and order 1 -1, 1 1, 2 -2, 2 0,"
+            + " 2 2 are missing",
+        "1 1 -1400|1 2 -1400|'t.COF, line 3, column 2: order must not exceed the degree 1, but was"
+            + " 2\n"
+            + "t.COF, line 4: coefficients of degree and order 1 -1, 1 1 are missing'",
+        "1 1 -1400|1 -1 -1400|'t.COF, line 3, column 2: order must not be negative, but was -1\n"
+            + "t.COF, line 4: coefficients of degree and order 1 -1, 1 1 are missing'",
+        "1 1 -1400|1.0 1 -1400|'t.COF, line 3, column 1: degree must be a whole number, but was"
+            + " \"1.0\"\n"
+            + "t.COF, line 4: coefficients of degree and order 1 -1, 1 1 are missing'",
+        "1 1 -1400|1 1 1400d|t.COF, line 3, column 3: g must be a number from -1000000 to 1000000,"
+            + " but was \"1400d\"",
+        "1 1 -1400|1 1 1400f|t.COF, line 3, column 3: g must be a number from -1000000 to 1000000,"
+            + " but was \"1400f\"",
+        "1 1 -1400|1 1 0x1p14|t.COF, line 3, column 3: g must be a number from -1000000 to 1000000,"
+            + " but was \"0x1p14\"",
+        "1 1 -1400|1 1 1e200|t.COF, line 3, column 3: g must be a number from -1000000 to 1000000,"
+            + " but was \"1e200\"",
+        "2025.0 TEST 01/01/2025|20250.0 TEST|t.COF, line 1, column 1: epoch must be a number from"
+            + " -20000 to 3000, but was \"20250.0\"",
+        "1 1 -1400|1 1 NaN|t.COF, line 3, column 3: g must be a number from -1000000 to 1000000,"
+            + " but was \"NaN\"",
+        "2025.0 TEST 01/01/2025|soon TEST|t.COF, line 1, column 1: epoch must be a number from"
+            + " -20000 to 3000, but was \"soon\"",
+        "2025.0 TEST 01/01/2025|2025.0|t.COF, line 1, column 2: name of the model must follow its"
+            + " epoch",
         "9999999999|' '|t.COF, line 4: the closing line of nines is missing: is the file whole?",
         "9999999999|'9999999999\n1 1 2 3 4 5'|t.COF, line 5: nothing may follow the line of nines",
         "1 0 -29000|1 1 -29000|'t.COF, line 3, column 1: degree 1 order 1 must stand only once\n"
@@ -217,12 +234,17 @@ class MagneticModelFileTest {
             + " was 0",
         "1 1 2 2 1|1 1 2 2|t.shc, line 2, column 5: number of steps is missing",
         "1 1 2 2 1|1 1 2 2 1 7|t.shc, line 2, column 6: the line has 5 fields, but had 6",
-        "2020.0 2025.0|2020.0 20250.0|t.shc, line 3, column 2: date must be a number from -20000 to 3000, but was \"20250.0\"",
-        "1 0 -29100|1 0 -2.91e+14|t.shc, line 4, column 3: coefficient must be a number from -1000000 to 1000000, but was \"-2.91e+14\"",
-        "1 1 2 2 1|1 2 2 2 1|'t.shc, line 6: highest degree must be 2, as the file says, but was 1'",
+        "2020.0 2025.0|2020.0 20250.0|t.shc, line 3, column 2: date must be a number from -20000 to"
+            + " 3000, but was \"20250.0\"",
+        "1 0 -29100|1 0 -2.91e+14|t.shc, line 4, column 3: coefficient must be a number from"
+            + " -1000000 to 1000000, but was \"-2.91e+14\"",
+        "1 1 2 2 1|1 2 2 2 1|'t.shc, line 6: highest degree must be 2, as the file says, but was"
+            + " 1'",
         "2020.0 2025.0|2020.0|t.shc, line 3: there must be 2 dates, but were 1",
-        "2020.0 2025.0|2020.0 2020.0|t.shc, line 3, column 2: dates must increase, but 2020.0 does not",
-        "2020.0 2025.0|2020.0 2025.0 2030.0|t.shc, line 3, column 3: there must be 2 dates, but were 3",
+        "2020.0 2025.0|2020.0 2020.0|t.shc, line 3, column 2: dates must increase, but 2020.0 does"
+            + " not",
+        "2020.0 2025.0|2020.0 2025.0 2030.0|t.shc, line 3, column 3: there must be 2 dates, but"
+            + " were 3",
         "1 -1 4600 4500|1 -1 4600|t.shc, line 6: a row has 4 fields, but had 3",
         "1 -1 4600 4500|1 -1 4600 4500 1|t.shc, line 6, column 5: a row has 4 fields, but had 5",
         "1 -1 4600 4500|# 1 -1|t.shc, line 6: coefficients of degree and order 1 -1 are missing",

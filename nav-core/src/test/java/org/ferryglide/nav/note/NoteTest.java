@@ -73,8 +73,7 @@ class NoteTest {
       problems.add(line, 1, "height must be a number");
     }
     assertTrue(problems.isFull());
-    InputFormatException refusal =
-        assertThrows(InputFormatException.class, problems::refuseIfAny);
+    InputFormatException refusal = assertThrows(InputFormatException.class, problems::refuseIfAny);
     assertEquals(InputFormatException.MOST_KEPT, refusal.problems().size());
     assertEquals(1_000_000, refusal.found());
     String message = String.valueOf(refusal.getMessage());
@@ -82,7 +81,8 @@ class NoteTest {
     // kept are the first told, in the order of the file
     assertEquals(999_901, refusal.problems().get(0).line());
     assertEquals(
-        100, new InputFormatException(Collections.nCopies(5000, refusal.problems().get(0)))
+        100,
+        new InputFormatException(Collections.nCopies(5000, refusal.problems().get(0)))
             .problems()
             .size());
   }
@@ -109,8 +109,7 @@ class NoteTest {
   @Test
   void aJudgementLeavesItsThresholdAndSourceBesideTheDoubt() {
     Judgement swift =
-        new Judgement(
-            "stream.swift", Severity.CAUTION, 8.0, "knots", "common practice, no source");
+        new Judgement("stream.swift", Severity.CAUTION, 8.0, "knots", "common practice, no source");
     Note note = swift.note("9.4 kn looks too swift.", 9.4);
     assertEquals("CAUTION: 9.4 kn looks too swift.", note.toString());
     assertEquals("stream.swift", note.code());
