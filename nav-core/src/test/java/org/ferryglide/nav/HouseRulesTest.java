@@ -19,6 +19,7 @@ class HouseRulesTest extends HouseRules {
           "magnetic",
           "sky",
           "water",
+          "quickest",
           "steer",
           "timing",
           "reckon",

@@ -7,6 +7,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.quickest.Obstacles;
 import org.ferryglide.nav.water.EpochSeconds;
 
 /** Steers legs for a {@link CourseToSteer}. Keeps room to work in, so it is not thread-safe. */
@@ -14,23 +15,11 @@ final class LegSolver {
   /** A leg shorter than this has no course of its own, metres. */
   private static final double NO_LENGTH_METRES = 1e-6;
 
-  private static final Note QUICKEST_STOOD_BY =
-      Note.information(
-          "steer.quickest-one-heading",
-          "One heading held is quicker than any smooth path found; the stream may jump from place"
-              + " to place.");
-
-  private static final Note QUICKEST_WITHOUT_WIND =
-      Note.warning(
-          "steer.quickest-no-wind",
-          "The quickest path was found without regard to the wind: its times, headings and reserve"
-              + " are those of calm air.");
-
-  private static final Note ONE_HEADING_IN_WIND =
+  private static final Note QUICKEST_NOT_FOUND =
       Note.caution(
-          "steer.quickest-one-heading-in-wind",
-          "One heading held in the wind is quicker than the quickest path found without regard to"
-              + " the wind.");
+          "steer.quickest-one-heading",
+          "The search for the quickest path failed; this is one heading held, which is not the"
+              + " quickest where the stream varies from place to place.");
 
   /** A drift is looked at this often for obstacles, seconds. */
   private static final double LOOK_SECONDS = 60.0;
@@ -150,10 +139,18 @@ final class LegSolver {
     Obstacles obstacles = Obstacles.of(strategy.obstacles());
     obstacles.refuseInside(leg.start(), "start");
     obstacles.refuseInside(leg.end(), "end");
+    if (motion.windy) {
+      return notPossible(
+          Reason.WIND_NOT_ALLOWED_FOR,
+          departure,
+          frame.startLatitude,
+          frame.startLongitude,
+          Double.NaN);
+    }
     if (motion.calmWaterSpeed() == 0.0) {
       return driftClearOf(obstacles, leg, frame, departure);
     }
-    QuickestPath path = new QuickestPath(options.stream(), motion.calmWaterSpeed(), obstacles);
+    QuickestPath path = new QuickestPath(motion, obstacles);
     boolean found = path.solve(frame, departure, longest);
     if (obstacles.isEmpty()) {
       Outcome<SteeredLeg, NotPossible> straight = holdHeading(leg, frame, departure);
@@ -163,8 +160,7 @@ final class LegSolver {
               .map(held -> !found || held.arrivalSeconds() < path.arrival - 0.5)
               .orElse(!found);
       if (better) {
-        return straight.map(
-            held -> held.with(motion.windy ? ONE_HEADING_IN_WIND : QUICKEST_STOOD_BY));
+        return straight.map(held -> held.with(QUICKEST_NOT_FOUND));
       }
     } else if (!found) {
       NotPossible why = holdHeading(leg, frame, departure).why().orElse(null);
@@ -177,9 +173,7 @@ final class LegSolver {
               frame.endLongitude,
               Double.NaN);
     }
-    Outcome<SteeredLeg, NotPossible> outcome =
-        weighed(leg, path.track(), path.greatestCrossShare, path.leastSpare);
-    return motion.windy ? outcome.map(steered -> steered.with(QUICKEST_WITHOUT_WIND)) : outcome;
+    return weighed(leg, path.track(), path.greatestCrossShare, path.leastSpare);
   }
 
   /** A craft without speed goes where the stream takes it, and so perhaps aground. */

@@ -1,11 +1,14 @@
 package org.ferryglide.nav.steer;
 
-import org.ferryglide.nav.water.StreamField;
+import java.util.Arrays;
+import org.ferryglide.nav.quickest.CraftMotion;
+import org.ferryglide.nav.quickest.Obstacles;
+import org.ferryglide.nav.quickest.QuickestSearch;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The quickest path of all for a leg, as a track with what it asks of the craft. Works in radians;
- * not thread-safe.
+ * The quickest path of all for a leg, as a track: what {@link QuickestSearch} finds, told in the
+ * terms of this room. Works in radians; not thread-safe.
  */
 final class QuickestPath {
   private static final double DEGREE = Math.toRadians(1.0);
@@ -13,20 +16,19 @@ final class QuickestPath {
   /** The end of a piece is looked at from just before, so that a jump there belongs to the next. */
   private static final double BEFORE_SEAM_SECONDS = 1e-3;
 
-  private final StreamField field;
-  private final double speed;
+  private final CraftMotion motion;
   private final Obstacles obstacles;
   private final TrackRecorder recorder = new TrackRecorder();
-  private final double[] flow = new double[2];
+  private final double[] flow = new double[CraftMotion.FLOW];
+  private final double[] water = new double[2];
   private double @Nullable [][] rows;
 
   double arrival;
   double greatestCrossShare;
   double leastSpare;
 
-  QuickestPath(StreamField field, double speedMetresPerSecond, Obstacles obstacles) {
-    this.field = field;
-    this.speed = speedMetresPerSecond;
+  QuickestPath(Motion motion, Obstacles obstacles) {
+    this.motion = new SearchedMotion(motion);
     this.obstacles = obstacles;
   }
 
@@ -34,18 +36,8 @@ final class QuickestPath {
   boolean solve(LegFrame frame, double departure, double longest) {
     double[] start = {frame.startLatitude * DEGREE, frame.startLongitude * DEGREE};
     double[] goal = {frame.endLatitude * DEGREE, frame.endLongitude * DEGREE};
-    if (obstacles.isEmpty()) {
-      ExtremalFan fan =
-          new ExtremalFan(
-              field, speed, obstacles, start[0], start[1], departure, longest, frame.length);
-      ExtremalFan.@Nullable Arrival free = fan.quickestTo(goal[0], goal[1]);
-      rows = free == null ? null : fan.path(free);
-    } else {
-      rows =
-          new PathsAroundObstacles(field, speed, obstacles, start, goal, departure, longest)
-              .quickest();
-    }
-    if (rows == null || rows[rows.length - 1][0] > longest) {
+    rows = QuickestSearch.path(motion, obstacles, start, goal, departure, longest);
+    if (rows == null) {
       return false;
     }
     record(rows, departure);
@@ -89,13 +81,13 @@ final class QuickestPath {
   /** Rates in degrees a second where the stream is known, else as through still water. */
   private void rates(double[] row, double time, double[] out) {
     double latitude = row[1] / DEGREE;
-    if (!field.sample(latitude, Earth.longitude(row[2] / DEGREE), time, flow, 0)) {
-      flow[0] = 0.0;
-      flow[1] = 0.0;
+    if (!motion.flow(latitude, row[2] / DEGREE, time, flow)) {
+      Arrays.fill(flow, 0.0);
     }
+    motion.throughWater(row[3], flow, water);
     double sine = Math.sin(row[1]);
-    out[0] = (flow[1] + speed * Math.cos(row[3])) / Earth.metresPerLatitudeDegree(sine);
-    out[1] = (flow[0] + speed * Math.sin(row[3])) / Earth.metresPerLongitudeDegree(sine);
+    out[0] = (flow[1] + water[1]) / Earth.metresPerLatitudeDegree(sine);
+    out[1] = (flow[0] + water[0]) / Earth.metresPerLongitudeDegree(sine);
   }
 
   /**
@@ -103,8 +95,9 @@ final class QuickestPath {
    * seen.
    */
   private void weigh(double[] row) {
-    double east = flow[0] + speed * Math.sin(row[3]);
-    double north = flow[1] + speed * Math.cos(row[3]);
+    double speed = motion.calmSpeed();
+    double east = flow[0] + water[0];
+    double north = flow[1] + water[1];
     double ground = Math.hypot(east, north);
     if (ground > 0.0) {
       double along = (flow[0] * east + flow[1] * north) / ground;
@@ -120,5 +113,49 @@ final class QuickestPath {
     }
     double[] end = rows[rows.length - 1];
     return recorder.finish(arrival, end[1] / DEGREE, end[2] / DEGREE, heading(end));
+  }
+
+  /** The craft, the stream and the wind as the search asks for them. */
+  private record SearchedMotion(Motion motion) implements CraftMotion {
+    @Override
+    public boolean flow(double latitude, double longitude, double time, double[] flow) {
+      if (!motion.sample(latitude, longitude, time)) {
+        return false;
+      }
+      flow[0] = motion.streamEast;
+      flow[1] = motion.streamNorth;
+      flow[2] = motion.windEast;
+      flow[3] = motion.windNorth;
+      return true;
+    }
+
+    @Override
+    public void throughWater(double heading, double[] flow, double[] eastNorth) {
+      motion.windEast = flow[2];
+      motion.windNorth = flow[3];
+      motion.head(Math.sin(heading), Math.cos(heading));
+      eastNorth[0] = motion.waterEast;
+      eastNorth[1] = motion.waterNorth;
+    }
+
+    @Override
+    public double calmSpeed() {
+      return motion.calmWaterSpeed();
+    }
+
+    @Override
+    public boolean isWindless() {
+      return !motion.windy;
+    }
+
+    @Override
+    public boolean isUniform() {
+      return motion.uniform;
+    }
+
+    @Override
+    public double nextBreakAfter(double epochSeconds) {
+      return motion.nextSeamAfter(epochSeconds);
+    }
   }
 }

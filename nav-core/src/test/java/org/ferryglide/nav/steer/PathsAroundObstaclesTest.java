@@ -13,6 +13,8 @@ import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.quickest.Obstacles;
+import org.ferryglide.nav.quickest.PlanePatch;
 import org.ferryglide.nav.water.StreamField;
 import org.junit.jupiter.api.Test;
 

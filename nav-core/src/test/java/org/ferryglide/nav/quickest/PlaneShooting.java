@@ -1,4 +1,4 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.quickest;
 
 import java.util.function.DoubleBinaryOperator;
 

@@ -1,10 +1,9 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.quickest;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.ferryglide.nav.geodesy.Ellipsoid;
-import org.ferryglide.nav.water.StreamField;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,7 +24,7 @@ final class PathsAroundObstacles {
 
   private static final int STEPS_ALONG_EDGE = 24;
 
-  private final StreamField field;
+  private final CraftMotion motion;
   private final double speed;
   private final Obstacles obstacles;
   private final Extremals earth;
@@ -38,17 +37,16 @@ final class PathsAroundObstacles {
   private final List<int[]> alongEdges = new ArrayList<>();
 
   PathsAroundObstacles(
-      StreamField field,
-      double speedMetresPerSecond,
+      CraftMotion motion,
       Obstacles obstacles,
       double[] start,
       double[] goal,
       double departureSeconds,
       double horizonSeconds) {
-    this.field = field;
-    this.speed = speedMetresPerSecond;
+    this.motion = motion;
+    this.speed = motion.calmSpeed();
     this.obstacles = obstacles;
-    this.earth = new Extremals(field, speedMetresPerSecond, Ellipsoid.WGS84);
+    this.earth = new Extremals(motion, Ellipsoid.WGS84);
     this.departure = departureSeconds;
     this.horizon = horizonSeconds;
     nodes.add(start);
@@ -119,10 +117,7 @@ final class PathsAroundObstacles {
   }
 
   private double metres(double[] from, double[] to) {
-    double middle = 0.5 * (from[0] + to[0]);
-    return Math.hypot(
-        (to[0] - from[0]) * earth.meridianRadius(middle),
-        Math.IEEEremainder(to[1] - from[1], 2.0 * Math.PI) * earth.parallelRadius(middle));
+    return earth.metres(from, to);
   }
 
   /**
@@ -161,8 +156,7 @@ final class PathsAroundObstacles {
       double until = Math.min(within, arrival[1]);
       ExtremalFan fan =
           new ExtremalFan(
-              field,
-              speed,
+              motion,
               obstacles,
               nodes.get(next)[0],
               nodes.get(next)[1],
@@ -234,7 +228,7 @@ final class PathsAroundObstacles {
         Math.atan2(
             dLongitude * earth.parallelRadius(middle),
             (b[0] - a[0]) * earth.meridianRadius(middle));
-    double[] flow = new double[2];
+    double[] flow = new double[CraftMotion.FLOW];
     double[][] rows = new double[STEPS_ALONG_EDGE + 1][];
     double t = 0.0;
     double heading = track;
@@ -242,12 +236,11 @@ final class PathsAroundObstacles {
       double share = (double) i / STEPS_ALONG_EDGE;
       rows[i] = new double[] {t, a[0] + share * (b[0] - a[0]), a[1] + share * dLongitude, heading};
       double half = Math.min(1.0, share + 0.5 / STEPS_ALONG_EDGE);
-      if (!field.sample(
+      if (!motion.flow(
           Math.toDegrees(a[0] + half * (b[0] - a[0])),
           Math.toDegrees(a[1] + half * dLongitude),
           departure + started + t,
-          flow,
-          0)) {
+          flow)) {
         return null;
       }
       double along1 = flow[0] * Math.sin(track) + flow[1] * Math.cos(track);

@@ -1,7 +1,6 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.quickest;
 
 import org.ferryglide.nav.geodesy.Ellipsoid;
-import org.ferryglide.nav.water.StreamField;
 
 /**
  * Paths that no small change makes quicker, through a stream that varies in place and time, on the
@@ -26,21 +25,21 @@ final class Extremals {
   /** The end of a step is looked at from just before, so that a jump at a seam falls between. */
   private static final double BEFORE_SEAM_SECONDS = 1e-3;
 
-  private final StreamField field;
+  private final CraftMotion motion;
   private final double speed;
   private final boolean uniform;
   private final double semiMajor;
   private final double e2;
-  private final double[] flow = new double[2];
-  private final double[] plus = new double[2];
-  private final double[] minus = new double[2];
+  private final double[] flow = new double[CraftMotion.FLOW];
+  private final double[] plus = new double[CraftMotion.FLOW];
+  private final double[] minus = new double[CraftMotion.FLOW];
   private final double[][] slopes = new double[4][SIZE];
   private final double[] trial = new double[SIZE];
 
-  Extremals(StreamField field, double speedMetresPerSecond, Ellipsoid ellipsoid) {
-    this.field = field;
-    this.speed = speedMetresPerSecond;
-    this.uniform = field.isUniform();
+  Extremals(CraftMotion motion, Ellipsoid ellipsoid) {
+    this.motion = motion;
+    this.speed = motion.calmSpeed();
+    this.uniform = motion.isUniform();
     this.semiMajor = ellipsoid.semiMajorAxisMetres();
     double f = ellipsoid.flattening();
     this.e2 = f * (2.0 - f);
@@ -62,6 +61,16 @@ final class Extremals {
   double parallelRadius(double latitude) {
     double sin = Math.sin(latitude);
     return semiMajor * Math.cos(latitude) / Math.sqrt(1.0 - e2 * sin * sin);
+  }
+
+  /**
+   * The distance between two places near each other, on the plane of their middle latitude, metres.
+   */
+  double metres(double[] from, double[] to) {
+    double middle = 0.5 * (from[0] + to[0]);
+    return Math.hypot(
+        (to[0] - from[0]) * meridianRadius(middle),
+        Math.IEEEremainder(to[1] - from[1], 2.0 * Math.PI) * parallelRadius(middle));
   }
 
   /** A state at a place with the bow on a heading, radians from north. */
@@ -114,7 +123,7 @@ final class Extremals {
     double longitude = s[o + 1];
     double latitudeDegrees = Math.toDegrees(latitude);
     double longitudeDegrees = Math.toDegrees(longitude);
-    if (!field.sample(latitudeDegrees, Earth.longitude(longitudeDegrees), time, flow, 0)) {
+    if (!motion.flow(latitudeDegrees, longitudeDegrees, time, flow)) {
       return false;
     }
     double sin = Math.sin(latitude);
@@ -169,14 +178,12 @@ final class Extremals {
   private double difference(
       double latitude, double longitude, double dLatitude, double dLongitude, double time) {
     double steps = 2.0;
-    if (!field.sample(
-        latitude + dLatitude, Earth.longitude(longitude + dLongitude), time, plus, 0)) {
+    if (!motion.flow(latitude + dLatitude, longitude + dLongitude, time, plus)) {
       plus[0] = flow[0];
       plus[1] = flow[1];
       steps -= 1.0;
     }
-    if (!field.sample(
-        latitude - dLatitude, Earth.longitude(longitude - dLongitude), time, minus, 0)) {
+    if (!motion.flow(latitude - dLatitude, longitude - dLongitude, time, minus)) {
       minus[0] = flow[0];
       minus[1] = flow[1];
       steps -= 1.0;

@@ -1,10 +1,17 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.quickest;
 
 import java.util.List;
 import org.ferryglide.nav.position.Position;
 
-/** Land or anything else that a path may not cross: closed polygons with straight map edges. */
-final class Obstacles {
+/**
+ * Land or anything else that a path may not cross: closed polygons with straight map edges.
+ *
+ * <pre>{@code
+ * Obstacles obstacles = Obstacles.of(List.of(island));
+ * boolean aground = obstacles.contains(Math.toRadians(50.1), Math.toRadians(-5.5));
+ * }</pre>
+ */
+public final class Obstacles {
   /** Latitudes and longitudes of each polygon in turn, radians. */
   private final double[][] latitudes;
 
@@ -15,11 +22,24 @@ final class Obstacles {
     this.longitudes = longitudes;
   }
 
-  static Obstacles none() {
+  /**
+   * Open water.
+   *
+   * @return no obstacles
+   */
+  public static Obstacles none() {
     return new Obstacles(new double[0][], new double[0][]);
   }
 
-  static Obstacles of(List<List<Position>> polygons) {
+  /**
+   * Obstacles of polygons.
+   *
+   * @param polygons polygons of at least three corners, the first not repeated at the end
+   * @return the obstacles
+   * @throws IllegalArgumentException if a polygon has fewer than three corners or the same one
+   *     twice running
+   */
+  public static Obstacles of(List<List<Position>> polygons) {
     double[][] latitudes = new double[polygons.size()][];
     double[][] longitudes = new double[polygons.size()][];
     for (int i = 0; i < latitudes.length; i++) {
@@ -54,7 +74,14 @@ final class Obstacles {
     }
   }
 
-  void refuseInside(Position position, String name) {
+  /**
+   * Refuses a place inside an obstacle.
+   *
+   * @param position the place
+   * @param name what the place is to the leg, for the message
+   * @throws IllegalArgumentException if it lies inside
+   */
+  public void refuseInside(Position position, String name) {
     if (contains(
         Math.toRadians(position.latitudeDegrees()), Math.toRadians(position.longitudeDegrees()))) {
       throw new IllegalArgumentException(
@@ -62,7 +89,12 @@ final class Obstacles {
     }
   }
 
-  boolean isEmpty() {
+  /**
+   * Whether there is nothing in the way anywhere.
+   *
+   * @return true if there are no polygons
+   */
+  public boolean isEmpty() {
     return latitudes.length == 0;
   }
 
@@ -78,8 +110,16 @@ final class Obstacles {
     return longitudes[polygon];
   }
 
-  /** Whether a short straight step crosses an edge. */
-  boolean blocks(double latitude, double longitude, double toLatitude, double toLongitude) {
+  /**
+   * Whether a short straight step crosses an edge.
+   *
+   * @param latitude from where, radians
+   * @param longitude from where, radians
+   * @param toLatitude to where, radians
+   * @param toLongitude to where, radians
+   * @return true if it does
+   */
+  public boolean blocks(double latitude, double longitude, double toLatitude, double toLongitude) {
     for (int p = 0; p < latitudes.length; p++) {
       double[] lat = latitudes[p];
       double[] lon = longitudes[p];
@@ -109,8 +149,14 @@ final class Obstacles {
     return false;
   }
 
-  /** Whether a place lies inside a polygon, by the crossings of a ray to the north. */
-  boolean contains(double latitude, double longitude) {
+  /**
+   * Whether a place lies inside a polygon, by the crossings of a ray to the north.
+   *
+   * @param latitude latitude, radians
+   * @param longitude longitude, radians
+   * @return true if it does
+   */
+  public boolean contains(double latitude, double longitude) {
     for (int p = 0; p < latitudes.length; p++) {
       double[] lat = latitudes[p];
       double[] lon = longitudes[p];

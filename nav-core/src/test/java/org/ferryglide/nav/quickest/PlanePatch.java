@@ -1,4 +1,4 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.quickest;
 
 import java.util.function.DoubleBinaryOperator;
 import org.ferryglide.nav.geodesy.Ellipsoid;
@@ -9,8 +9,8 @@ import org.ferryglide.nav.water.StreamField;
  * A patch of sea at the equator so small that the earth's curvature does not matter, for textbook
  * problems in the plane: one unit of length is 1 km, one of speed 1 m/s, one of time 1000 s.
  */
-final class PlanePatch {
-  static final double UNIT_METRES = 1000.0;
+public final class PlanePatch {
+  public static final double UNIT_METRES = 1000.0;
 
   private static final double METRES_PER_LATITUDE_DEGREE =
       Math.toRadians(6378137.0 * (1.0 - Ellipsoid.WGS84.eccentricitySquared()));
@@ -18,20 +18,20 @@ final class PlanePatch {
 
   private PlanePatch() {}
 
-  static double latitude(double y) {
+  public static double latitude(double y) {
     return y * UNIT_METRES / METRES_PER_LATITUDE_DEGREE;
   }
 
-  static double longitude(double x) {
+  public static double longitude(double x) {
     return x * UNIT_METRES / METRES_PER_LONGITUDE_DEGREE;
   }
 
-  static Position at(double x, double y) {
+  public static Position at(double x, double y) {
     return Position.ofDegrees(latitude(y), longitude(x));
   }
 
   /** A stream whose parts are functions of place in the plane. */
-  static StreamField stream(DoubleBinaryOperator east, DoubleBinaryOperator north) {
+  public static StreamField stream(DoubleBinaryOperator east, DoubleBinaryOperator north) {
     return (latitude, longitude, seconds, out, offset) -> {
       double x = longitude * METRES_PER_LONGITUDE_DEGREE / UNIT_METRES;
       double y = latitude * METRES_PER_LATITUDE_DEGREE / UNIT_METRES;

@@ -1,9 +1,9 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.quickest;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.geodesy.Ellipsoid;
-import org.ferryglide.nav.water.StreamField;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A fan of extremals launched in every direction at once, watched until its front sweeps over the
@@ -36,7 +36,7 @@ final class ExtremalFan {
   /** A front between two rays counts as straight below this share of the distance sailed. */
   private static final double STRAIGHT_SHARE = 0.02;
 
-  private final StreamField field;
+  private final CraftMotion motion;
   private final Extremals extremals;
   private final Obstacles obstacles;
   private final double startLatitude;
@@ -48,24 +48,22 @@ final class ExtremalFan {
   private final ArrayList<Ray> rays = new ArrayList<>();
 
   ExtremalFan(
-      StreamField field,
-      double speedMetresPerSecond,
+      CraftMotion motion,
       Obstacles obstacles,
       double startLatitude,
       double startLongitude,
       double departureSeconds,
       double horizonSeconds,
       double straightMetres) {
-    this.field = field;
-    this.extremals = new Extremals(field, speedMetresPerSecond, Ellipsoid.WGS84);
+    this.motion = motion;
+    this.extremals = new Extremals(motion, Ellipsoid.WGS84);
     this.obstacles = obstacles;
     this.startLatitude = startLatitude;
     this.startLongitude = startLongitude;
     this.departure = departureSeconds;
     this.horizon = horizonSeconds;
     this.stepSeconds =
-        Math.min(
-            LONGEST_STEP_SECONDS, straightMetres / speedMetresPerSecond / STEPS_IN_STILL_WATER);
+        Math.min(LONGEST_STEP_SECONDS, straightMetres / motion.calmSpeed() / STEPS_IN_STILL_WATER);
     times.add(0.0);
     for (int i = 0; i <= FIRST_RAYS; i++) {
       rays.add(new Ray(2.0 * Math.PI * i / FIRST_RAYS, 0));
@@ -79,8 +77,7 @@ final class ExtremalFan {
    * @param goalLongitude radians
    * @return the arrival; null if no extremal arrives within the horizon
    */
-  @org.jspecify.annotations.Nullable
-  Arrival quickestTo(double goalLatitude, double goalLongitude) {
+  @Nullable Arrival quickestTo(double goalLatitude, double goalLongitude) {
     Goal goal = new Goal(goalLatitude, goalLongitude);
     Arrival best = null;
     for (int k = 1; ; k++) {
@@ -94,9 +91,7 @@ final class ExtremalFan {
     }
   }
 
-  private static @org.jspecify.annotations.Nullable Arrival earlier(
-      @org.jspecify.annotations.Nullable Arrival one,
-      @org.jspecify.annotations.Nullable Arrival other) {
+  private static @Nullable Arrival earlier(@Nullable Arrival one, @Nullable Arrival other) {
     if (one == null || other == null) {
       return one == null ? other : one;
     }
@@ -113,7 +108,7 @@ final class ExtremalFan {
       // a short leg that turns out long must not be followed in steps of a second all day
       double step = Math.max(stepSeconds, last / STEPS_IN_STILL_WATER);
       double next = Math.min(last + Math.min(step, LONGEST_STEP_SECONDS), horizon);
-      double seam = field.nextSeamAfter(departure + last) - departure;
+      double seam = motion.nextBreakAfter(departure + last) - departure;
       times.add(seam > last && seam < next ? seam : next);
     }
     boolean alive = false;
@@ -124,7 +119,7 @@ final class ExtremalFan {
   }
 
   /** Looks at the piece of front that each pair of neighbours sweeps in step k. */
-  private @org.jspecify.annotations.Nullable Arrival sweep(Goal goal, int k) {
+  private @Nullable Arrival sweep(Goal goal, int k) {
     Arrival best = null;
     for (int i = 0; i + 1 < rays.size(); i++) {
       Ray a = rays.get(i);
@@ -167,8 +162,7 @@ final class ExtremalFan {
   }
 
   /** Newton's method for the launch heading and the time at which the ray stands on the goal. */
-  private @org.jspecify.annotations.Nullable Arrival refine(
-      Goal goal, double heading, double seconds) {
+  private @Nullable Arrival refine(Goal goal, double heading, double seconds) {
     final double metres = 1e-3;
     final double turn = 1e-6;
     double[] here = new double[2];

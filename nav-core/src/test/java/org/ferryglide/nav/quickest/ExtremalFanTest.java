@@ -1,4 +1,4 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.quickest;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
@@ -23,8 +23,7 @@ class ExtremalFanTest {
 
   private static ExtremalFan fan(StreamField field, double speed, Position start, double metres) {
     return new ExtremalFan(
-        field,
-        speed,
+        new CalmCraft(field, speed),
         Obstacles.none(),
         Math.toRadians(start.latitudeDegrees()),
         Math.toRadians(start.longitudeDegrees()),
