@@ -4,9 +4,13 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import java.util.List;
+import java.util.Set;
 
 /** The types that a user can name. */
 public final class PublicTypes {
+  /** Packages that no module exports, so that what is public there is still not seen. */
+  private static final Set<String> NOT_EXPORTED = Set.of("org.ferryglide.nav.quickest");
+
   private PublicTypes() {}
 
   /** Full names of the public types, nested ones too, in order. */
@@ -19,7 +23,8 @@ public final class PublicTypes {
   }
 
   private static boolean isVisible(JavaClass type) {
-    return type.getModifiers().contains(JavaModifier.PUBLIC)
+    return !NOT_EXPORTED.contains(type.getPackageName())
+        && type.getModifiers().contains(JavaModifier.PUBLIC)
         && type.getEnclosingClass().map(PublicTypes::isVisible).orElse(true);
   }
 }
