@@ -38,7 +38,7 @@ final class HourlyTable implements StreamField {
   }
 
   @Override
-  public double nextSeamAfter(double time) {
+  public double nextBreakAfter(double time) {
     double half = steps ? 0.5 : 0.0;
     double hour = Math.floor((time - start) * (1.0 / 3600.0) + half) + 1.0 - half;
     double seam = start + hour * 3600.0;

@@ -195,7 +195,7 @@ public class SteeringBenchmark {
     DormandPrince54Integrator integrator = new DormandPrince54Integrator(1e-3, 3600, 1e-9, 0.0);
     double[] before = new double[2];
     while (left > 0.0) {
-      double seam = passage.stream.nextSeamAfter(time);
+      double seam = passage.stream.nextBreakAfter(time);
       before[0] = state[0];
       before[1] = state[1];
       integrator.integrate(motion, time + 1e-6, state, seam - 1e-6, state);

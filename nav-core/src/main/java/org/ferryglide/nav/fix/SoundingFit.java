@@ -4,6 +4,7 @@ import java.util.List;
 import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.water.DepthField;
 
 /** Least squares for the shift of a line of soundings, with the reckoning as a prior. */
 final class SoundingFit {
@@ -17,7 +18,7 @@ final class SoundingFit {
   private static final double FINE_METRES = 0.01;
 
   private final List<Sounding> soundings;
-  private final ChartedDepth chart;
+  private final DepthField chart;
   private final double sigma;
   private final double priorEast;
   private final double priorNorth;
@@ -33,7 +34,7 @@ final class SoundingFit {
   private double be;
   private double bn;
 
-  SoundingFit(List<Sounding> soundings, ChartedDepth chart, double sigma, Covariance prior) {
+  SoundingFit(List<Sounding> soundings, DepthField chart, double sigma, Covariance prior) {
     this.soundings = List.copyOf(soundings);
     this.chart = chart;
     this.sigma = sigma;

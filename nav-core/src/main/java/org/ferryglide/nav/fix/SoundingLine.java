@@ -13,6 +13,7 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.reckon.ErrorEllipse;
 import org.ferryglide.nav.reckon.EstimatedPosition;
+import org.ferryglide.nav.water.DepthField;
 
 /**
  * A line of soundings slid over the chart until its depths fit: a rough position in fog.
@@ -70,7 +71,7 @@ public record SoundingLine(EstimatedPosition position, double agreement, List<No
    */
   public static Optional<SoundingLine> match(
       List<Sounding> soundings,
-      ChartedDepth chart,
+      DepthField chart,
       double depthSigmaMetres,
       EstimatedPosition reckoned) {
     Arguments.positive(depthSigmaMetres, "uncertainty of a depth", "metres");

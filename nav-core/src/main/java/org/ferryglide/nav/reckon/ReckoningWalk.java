@@ -60,7 +60,7 @@ final class ReckoningWalk {
     while (time.isBefore(until)) {
       double seconds = Seconds.of(Duration.between(time, until));
       double now = EpochSeconds.of(time);
-      double toSeam = stream.nextSeamAfter(now) - now;
+      double toSeam = stream.nextBreakAfter(now) - now;
       double step = Math.min(seconds, LONGEST_STEP_SECONDS);
       if (toSeam > 1e-3) {
         step = Math.min(step, toSeam);

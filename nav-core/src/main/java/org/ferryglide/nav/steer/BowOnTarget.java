@@ -76,8 +76,8 @@ final class BowOnTarget extends Stepper {
   }
 
   @Override
-  double nextSeamAfter(double time) {
-    return motion.nextSeamAfter(time);
+  double nextBreakAfter(double time) {
+    return motion.nextBreakAfter(time);
   }
 
   @Override

@@ -100,13 +100,13 @@ final class DriftWalk extends Stepper {
   }
 
   @Override
-  double nextSeamAfter(double time) {
-    return motion.nextSeamAfter(time);
+  double nextBreakAfter(double time) {
+    return motion.nextBreakAfter(time);
   }
 
   @Override
   double longestStep(double toSeam) {
-    return motion.longestStep(toSeam, !Double.isInfinite(motion.nextSeamAfter(time)));
+    return motion.longestStep(toSeam, !Double.isInfinite(motion.nextBreakAfter(time)));
   }
 
   @Override

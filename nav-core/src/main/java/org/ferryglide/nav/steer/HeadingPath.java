@@ -74,13 +74,13 @@ class HeadingPath extends Stepper {
   }
 
   @Override
-  double nextSeamAfter(double time) {
-    return motion.nextSeamAfter(time);
+  double nextBreakAfter(double time) {
+    return motion.nextBreakAfter(time);
   }
 
   @Override
   double longestStep(double toSeam) {
-    return motion.longestStep(toSeam, !Double.isInfinite(motion.nextSeamAfter(time)));
+    return motion.longestStep(toSeam, !Double.isInfinite(motion.nextBreakAfter(time)));
   }
 
   @Override

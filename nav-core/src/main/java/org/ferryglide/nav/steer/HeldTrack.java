@@ -103,8 +103,8 @@ final class HeldTrack extends Stepper {
   }
 
   @Override
-  double nextSeamAfter(double time) {
-    return motion.nextSeamAfter(time);
+  double nextBreakAfter(double time) {
+    return motion.nextBreakAfter(time);
   }
 
   @Override

@@ -85,9 +85,9 @@ final class Motion {
     return paddlingSpeed * paddlingShare;
   }
 
-  double nextSeamAfter(double time) {
-    double seam = stream.nextSeamAfter(time);
-    return windy ? Math.min(seam, wind.nextSeamAfter(time)) : seam;
+  double nextBreakAfter(double time) {
+    double seam = stream.nextBreakAfter(time);
+    return windy ? Math.min(seam, wind.nextBreakAfter(time)) : seam;
   }
 
   /** A smooth stretch between known seams of a uniform field needs no further cutting. */

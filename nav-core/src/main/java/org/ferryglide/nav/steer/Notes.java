@@ -11,7 +11,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 
 /** The notes of a steered leg. */
 final class Notes {
@@ -91,7 +91,7 @@ final class Notes {
     double duration = steered.groundTrack().endSeconds() - steered.groundTrack().startSeconds();
     double step = Math.max(HOUR, duration / (MOST_QUESTIONS - 2));
     for (TrackPoint point : steered.groundTrack().pointsEvery(step)) {
-      FlowExplanation explanation = options.stream().explain(point.position(), point.time());
+      Explanation explanation = options.stream().explain(point.position(), point.time());
       notes.addAll(explanation.notes());
     }
     passedEnd(steered).ifPresent(notes::add);

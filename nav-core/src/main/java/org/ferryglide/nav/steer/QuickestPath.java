@@ -155,7 +155,7 @@ final class QuickestPath {
 
     @Override
     public double nextBreakAfter(double epochSeconds) {
-      return motion.nextSeamAfter(epochSeconds);
+      return motion.nextBreakAfter(epochSeconds);
     }
   }
 }

@@ -55,7 +55,7 @@ abstract class Stepper {
   abstract boolean rates(double time, double state0, double state1);
 
   /** First seam strictly later, seconds. */
-  abstract double nextSeamAfter(double time);
+  abstract double nextBreakAfter(double time);
 
   /** The longest step worth trusting toward a seam, seconds. */
   abstract double longestStep(double toSeam);
@@ -91,7 +91,7 @@ abstract class Stepper {
    */
   final boolean runUntil(double until) {
     while (time < until) {
-      double seam = Math.min(nextSeamAfter(time), until);
+      double seam = Math.min(nextBreakAfter(time), until);
       if (!(seam > time)) {
         return false; // NaN
       }

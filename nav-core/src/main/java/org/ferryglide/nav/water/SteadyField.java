@@ -1,6 +1,5 @@
 package org.ferryglide.nav.water;
 
-import java.io.Serializable;
 import java.time.Instant;
 import java.util.Optional;
 import org.ferryglide.nav.measure.Speed;
@@ -8,7 +7,7 @@ import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 
 /** A stream or wind that is the same everywhere and always. */
-record SteadyField(Velocity flow) implements StreamField, WindField, Serializable {
+record SteadyField(Velocity flow) implements StreamField, WindField {
 
   private static final long serialVersionUID = 1L;
 
@@ -33,8 +32,8 @@ record SteadyField(Velocity flow) implements StreamField, WindField, Serializabl
   }
 
   @Override
-  public double nextSeamAfter(double epochSeconds) {
-    return Double.POSITIVE_INFINITY;
+  public String source() {
+    return "the same everywhere and always";
   }
 
   @Override

@@ -14,6 +14,7 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reckon.EstimatedPosition;
+import org.ferryglide.nav.water.DepthField;
 import org.junit.jupiter.api.Test;
 
 class SoundingLineTest {
@@ -79,7 +80,7 @@ class SoundingLineTest {
 
   @Test
   void aRippledBottomFitsInSeveralPlaces() {
-    ChartedDepth ripples = (lat, lon) -> 10 + 3 * Math.cos((lat - 56.3) * 111_300 / 50);
+    DepthField ripples = (lat, lon) -> 10 + 3 * Math.cos((lat - 56.3) * 111_300 / 50);
     List<Sounding> soundings = List.of(new Sounding(ORIGIN, 11.5));
     SoundingLine fit =
         SoundingLine.match(soundings, ripples, 0.1, reckoned(soundings, 300)).orElseThrow();

@@ -29,6 +29,6 @@ record CalmCraft(StreamField stream, double calmSpeed) implements CraftMotion {
 
   @Override
   public double nextBreakAfter(double epochSeconds) {
-    return stream.nextSeamAfter(epochSeconds);
+    return stream.nextBreakAfter(epochSeconds);
   }
 }

@@ -159,7 +159,7 @@ class DeadReckoningTest {
           }
 
           @Override
-          public double nextSeamAfter(double seconds) {
+          public double nextBreakAfter(double seconds) {
             return seconds < ten ? ten : Double.POSITIVE_INFINITY;
           }
         };

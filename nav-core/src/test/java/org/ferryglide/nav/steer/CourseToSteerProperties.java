@@ -262,8 +262,8 @@ class CourseToSteerProperties {
           }
 
           @Override
-          public double nextSeamAfter(double time) {
-            double seam = stream.nextSeamAfter(NOON_SECONDS + (time - NOON_SECONDS) / 2);
+          public double nextBreakAfter(double time) {
+            double seam = stream.nextBreakAfter(NOON_SECONDS + (time - NOON_SECONDS) / 2);
             return NOON_SECONDS + 2 * (seam - NOON_SECONDS);
           }
 

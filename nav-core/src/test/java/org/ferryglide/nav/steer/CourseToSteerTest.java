@@ -17,7 +17,7 @@ import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
 import org.junit.jupiter.api.Test;
@@ -130,7 +130,7 @@ class CourseToSteerTest {
       }
 
       @Override
-      public double nextSeamAfter(double time) {
+      public double nextBreakAfter(double time) {
         return time < from ? from : time < until ? until : Double.POSITIVE_INFINITY;
       }
     };
@@ -312,8 +312,8 @@ class CourseToSteerTest {
           }
 
           @Override
-          public FlowExplanation explain(Position position, Instant instant) {
-            return new FlowExplanation(
+          public Explanation explain(Position position, Instant instant) {
+            return new Explanation(
                 List.of(), List.of(Note.information("stream.interpolated", "Between two hours.")));
           }
         };

@@ -46,7 +46,7 @@ class QuickestPathTest {
       }
 
       @Override
-      public double nextSeamAfter(double seconds) {
+      public double nextBreakAfter(double seconds) {
         return (Math.floor(seconds / 600.0) + 1.0) * 600.0;
       }
 

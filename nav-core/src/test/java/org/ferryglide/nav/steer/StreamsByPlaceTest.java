@@ -138,8 +138,8 @@ class StreamsByPlaceTest {
       }
 
       @Override
-      public double nextSeamAfter(double time) {
-        return streams[0].nextSeamAfter(time);
+      public double nextBreakAfter(double time) {
+        return streams[0].nextBreakAfter(time);
       }
     };
   }

@@ -5,8 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
 import java.time.Instant;
 import java.util.Optional;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Test;
@@ -20,7 +26,7 @@ class WaterTest {
     StreamField field = StreamField.steady(Velocity.ofEastAndNorth(1, -2));
     assertEquals(Optional.of(Velocity.ofEastAndNorth(1, -2)), field.at(PLACE, TIME));
     assertTrue(field.isUniform());
-    assertEquals(Double.POSITIVE_INFINITY, field.nextSeamAfter(0));
+    assertEquals(Double.POSITIVE_INFINITY, field.nextBreakAfter(0));
     double[] out = new double[3];
     assertTrue(field.sample(0, 0, 0, out, 1));
     assertEquals(1.0, out[1]);
@@ -35,7 +41,7 @@ class WaterTest {
     assertEquals(Optional.of(Velocity.STILL), StreamField.slack().at(PLACE, TIME));
     assertEquals(Optional.empty(), nowhere.maxRate());
     assertFalse(nowhere.isUniform());
-    assertEquals(FlowExplanation.NONE, nowhere.explain(PLACE, TIME));
+    assertEquals(Explanation.NONE, nowhere.explain(PLACE, TIME));
   }
 
   @Test
@@ -44,5 +50,110 @@ class WaterTest {
     assertEquals(TIME, EpochSeconds.toInstant(EpochSeconds.of(TIME)));
     assertEquals(Instant.EPOCH.minusMillis(1500), EpochSeconds.toInstant(-1.5));
     assertThrows(IllegalArgumentException.class, () -> EpochSeconds.toInstant(Double.NaN));
+  }
+
+  @Test
+  void aFieldOfOnesOwnTellsNothingThatItDoesNotKnow() {
+    StreamField nowhere = (latitude, longitude, seconds, out, offset) -> false;
+    assertEquals(Double.NEGATIVE_INFINITY, nowhere.startSeconds());
+    assertEquals(Double.POSITIVE_INFINITY, nowhere.endSeconds());
+    assertEquals(Double.POSITIVE_INFINITY, nowhere.nextBreakAfter(0));
+    assertEquals(Optional.empty(), nowhere.span());
+    assertEquals(Optional.empty(), nowhere.position());
+    assertEquals("a source without a name", nowhere.source());
+  }
+
+  @Test
+  void aFieldThatKnowsBothEndsTellsItsSpan() {
+    WaterLevel level = new Rising();
+    assertEquals(
+        Optional.of(TimeSpan.of(Instant.EPOCH, Instant.EPOCH.plusSeconds(3600))), level.span());
+    assertEquals(Explanation.NONE, level.explain(PLACE, TIME));
+    assertEquals(Double.POSITIVE_INFINITY, level.greatestSlope(0, 1));
+  }
+
+  @Test
+  void manyAtOnceAreTheSameAsOneByOne() {
+    double[] heights = new double[5];
+    new Rising().heightsEvenly(-1800, 1800, heights, 1, 4);
+    assertEquals(0.0, heights[0]);
+    assertTrue(Double.isNaN(heights[1]));
+    assertEquals(0.0, heights[2]);
+    assertEquals(1800.0, heights[3]);
+    assertEquals(3600.0, heights[4]);
+    assertThrows(
+        IndexOutOfBoundsException.class, () -> new Rising().heightsEvenly(0, 1, heights, 2, 4));
+
+    StreamField eastInTheFirstHour =
+        (latitude, longitude, seconds, out, offset) -> {
+          if (!(seconds >= 0 && seconds <= 3600)) {
+            return false;
+          }
+          out[offset] = seconds;
+          out[offset + 1] = latitude;
+          return true;
+        };
+    double[] eastNorth = new double[7];
+    eastInTheFirstHour.sampleEvenly(50, -5, 1800, 1800, eastNorth, 1, 3);
+    assertEquals(1800.0, eastNorth[1]);
+    assertEquals(50.0, eastNorth[2]);
+    assertEquals(3600.0, eastNorth[3]);
+    assertTrue(Double.isNaN(eastNorth[5]) && Double.isNaN(eastNorth[6]));
+    assertThrows(
+        IndexOutOfBoundsException.class,
+        () -> eastInTheFirstHour.sampleEvenly(50, -5, 0, 1, eastNorth, 2, 3));
+  }
+
+  @Test
+  void aDepthOfOnesOwnIsAboveChartDatum() {
+    DepthField slope = (latitude, longitude) -> 5.0 + 2000.0 * (56.3 - latitude);
+    assertEquals("chart datum", slope.datum());
+    assertEquals("a depth without a name", slope.source());
+    assertEquals(5.0, slope.metresAt(56.3, -5.0));
+  }
+
+  /** Travel to other machines is what a batch engine asks of every part of a solver. */
+  @Test
+  void aFieldOfOnesOwnTravelsToOtherMachines() throws IOException, ClassNotFoundException {
+    StreamField one =
+        (latitude, longitude, seconds, out, offset) -> {
+          out[offset] = 0.5;
+          out[offset + 1] = 0.0;
+          return true;
+        };
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ObjectOutputStream stream = new ObjectOutputStream(bytes)) {
+      stream.writeObject(one);
+    }
+    try (ObjectInputStream stream =
+        new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+      StreamField read = (StreamField) stream.readObject();
+      assertEquals(one.at(PLACE, TIME), read.at(PLACE, TIME));
+    }
+  }
+
+  /** A metre a second for an hour. */
+  private static final class Rising implements WaterLevel {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public double heightMetres(double epochSeconds) {
+      return epochSeconds >= 0.0 && epochSeconds <= 3600.0 ? epochSeconds : Double.NaN;
+    }
+
+    @Override
+    public String datum() {
+      return "chart datum";
+    }
+
+    @Override
+    public double startSeconds() {
+      return 0.0;
+    }
+
+    @Override
+    public double endSeconds() {
+      return 3600.0;
+    }
   }
 }

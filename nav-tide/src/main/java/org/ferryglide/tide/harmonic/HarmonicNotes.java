@@ -21,7 +21,7 @@ final class HarmonicNotes {
             "Predicted from harmonic constants: the tide alone, without wind, air pressure and"
                 + " rivers."));
     for (double near : new double[] {seconds - DAY_SECONDS, seconds}) {
-      double seam = predictor.nextSeamAfter(near);
+      double seam = predictor.nextBreakAfter(near);
       if (seam - near <= DAY_SECONDS) {
         double step = predictor.value(seam) - predictor.value(Math.nextDown(seam));
         if (Math.abs(step) >= STEP_METRES) {

@@ -223,7 +223,7 @@ public final class HarmonicPredictor implements Serializable {
    * @return in the mid-year convention the next New Year, UTC, strictly later; otherwise positive
    *     infinity, as there is none
    */
-  public double nextSeamAfter(double epochSeconds) {
+  public double nextBreakAfter(double epochSeconds) {
     if (!convention.equals(NodalConvention.MID_YEAR)
         || !(epochSeconds >= FIRST_SECONDS && epochSeconds < END_SECONDS)) {
       return Double.POSITIVE_INFINITY;

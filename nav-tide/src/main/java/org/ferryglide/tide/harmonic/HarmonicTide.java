@@ -108,8 +108,8 @@ public final class HarmonicTide implements TideCurve, Serializable {
   }
 
   @Override
-  public double nextSeamAfter(double epochSeconds) {
-    return predictor.nextSeamAfter(epochSeconds);
+  public double nextBreakAfter(double epochSeconds) {
+    return predictor.nextBreakAfter(epochSeconds);
   }
 
   /**

@@ -85,7 +85,7 @@ final class LevelSearch {
           next < waters.size()
               ? EpochSeconds.of(waters.get(next).time())
               : Double.POSITIVE_INFINITY;
-      double end = Math.min(to, Math.min(turn, curve.nextSeamAfter(start)));
+      double end = Math.min(to, Math.min(turn, curve.nextBreakAfter(start)));
       double first = depth(start);
       if (first >= 0.0 != inside) { // the height jumped at a seam
         passings.add(start);

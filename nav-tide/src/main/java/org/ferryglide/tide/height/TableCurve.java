@@ -195,7 +195,7 @@ public final class TableCurve implements TideCurve, Serializable {
   }
 
   @Override
-  public double nextSeamAfter(double epochSeconds) {
+  public double nextBreakAfter(double epochSeconds) {
     if (epochSeconds < startSeconds()) {
       return startSeconds();
     }

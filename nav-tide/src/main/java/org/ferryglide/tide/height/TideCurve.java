@@ -12,9 +12,9 @@ import org.ferryglide.nav.water.WaterLevel;
  * The height of the tide as a continuous function of time, which knows its slope and how fast that
  * can change, so that its high and low waters are found for certain.
  *
- * <p>Between two seams (see {@link #nextSeamAfter}) the curve has a continuous slope. At a seam the
- * slope may jump, as the rule of twelfths does, and so may the height, as a year's prediction does
- * at New Year.
+ * <p>Between two seams (see {@link #nextBreakAfter}) the curve has a continuous slope. At a seam
+ * the slope may jump, as the rule of twelfths does, and so may the height, as a year's prediction
+ * does at New Year.
  *
  * <pre>{@code
  * TideCurve curve = TableCurve.cosine(table);

@@ -64,7 +64,7 @@ public final class TideExtremes {
     double from = Math.max(fromSeconds, curve.startSeconds());
     double to = Math.min(toSeconds, curve.endSeconds());
     while (from < to) {
-      double seam = Math.min(curve.nextSeamAfter(from), to);
+      double seam = Math.min(curve.nextBreakAfter(from), to);
       double margin = Math.min(BESIDE_SEAM_SECONDS, 0.25 * (seam - from));
       search.smooth(from + margin, seam - margin, curve.greatestSlopeChange(from, seam));
       from = seam;
@@ -116,7 +116,7 @@ public final class TideExtremes {
     boolean stand = seconds - lastSeconds > 2.0 * RESOLUTION_SECONDS;
     double share = stand ? 0.5 : lastSlope / (lastSlope - slope);
     double turn = lastSeconds + share * (seconds - lastSeconds);
-    double seam = curve.nextSeamAfter(lastSeconds);
+    double seam = curve.nextBreakAfter(lastSeconds);
     if (!stand && seam < seconds) {
       turn = seam;
     }

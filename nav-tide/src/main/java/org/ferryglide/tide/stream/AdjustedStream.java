@@ -10,7 +10,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.nav.water.StreamField;
 
 /**
@@ -68,10 +68,10 @@ public final class AdjustedStream implements StreamField, Serializable {
   }
 
   @Override
-  public double nextSeamAfter(double epochSeconds) {
-    double seam = field.nextSeamAfter(epochSeconds - lateSeconds) + lateSeconds;
+  public double nextBreakAfter(double epochSeconds) {
+    double seam = field.nextBreakAfter(epochSeconds - lateSeconds) + lateSeconds;
     // rounding of the two shifts must not give the same instant again
-    return seam > epochSeconds ? seam : field.nextSeamAfter(seam - lateSeconds) + lateSeconds;
+    return seam > epochSeconds ? seam : field.nextBreakAfter(seam - lateSeconds) + lateSeconds;
   }
 
   @Override
@@ -85,8 +85,8 @@ public final class AdjustedStream implements StreamField, Serializable {
   }
 
   @Override
-  public FlowExplanation explain(Position position, Instant instant) {
-    FlowExplanation predicted = field.explain(position, instant.minusNanos(nanos()));
+  public Explanation explain(Position position, Instant instant) {
+    Explanation predicted = field.explain(position, instant.minusNanos(nanos()));
     List<Note> notes = new ArrayList<>(predicted.notes());
     notes.add(
         Note.information(
@@ -99,7 +99,7 @@ public final class AdjustedStream implements StreamField, Serializable {
                     + (lateSeconds < 0.0 ? "earlier." : "later."))
             .with("factor", factor)
             .with("lateMinutes", lateSeconds / 60.0));
-    return new FlowExplanation(predicted.sources(), notes);
+    return new Explanation(predicted.sources(), notes);
   }
 
   private long nanos() {

@@ -11,7 +11,7 @@ import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 
 /**
  * The current between the slacks and maxima of a table, or of a rule of thumb about two slacks and
@@ -130,8 +130,8 @@ public final class CurrentCurve implements StreamCurve, Serializable {
   }
 
   @Override
-  public double nextSeamAfter(double epochSeconds) {
-    return knots.nextSeamAfter(epochSeconds);
+  public double nextBreakAfter(double epochSeconds) {
+    return knots.nextBreakAfter(epochSeconds);
   }
 
   @Override
@@ -140,7 +140,7 @@ public final class CurrentCurve implements StreamCurve, Serializable {
   }
 
   @Override
-  public FlowExplanation explain(Instant instant) {
+  public Explanation explain(Instant instant) {
     int flags = knots.flagsAt(EpochSeconds.of(instant));
     if ((flags & StreamKnots.GAP) != 0) {
       return StreamFlags.noData("The current of " + name + " is not known at this time.");
@@ -149,7 +149,7 @@ public final class CurrentCurve implements StreamCurve, Serializable {
     for (Note note : StreamFlags.notes(flags)) {
       notes.add(note.with("station", name));
     }
-    return new FlowExplanation(List.of(new FlowExplanation.Source(name, 1.0)), notes);
+    return new Explanation(List.of(new Explanation.Source(name, 1.0)), notes);
   }
 
   /** The name and the shape. */

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.nav.water.StreamField;
 
 /**
@@ -225,7 +225,7 @@ public final class GriddedStream implements StreamField, Serializable {
   }
 
   @Override
-  public double nextSeamAfter(double epochSeconds) {
+  public double nextBreakAfter(double epochSeconds) {
     return times.nextAfter(epochSeconds);
   }
 
@@ -235,13 +235,13 @@ public final class GriddedStream implements StreamField, Serializable {
   }
 
   @Override
-  public FlowExplanation explain(Position position, Instant instant) {
+  public Explanation explain(Position position, Instant instant) {
     if (!at(position, instant).isPresent()) {
       return StreamFlags.noData(
           "The grid " + source + " does not reach this place and time, or has no cell here.");
     }
-    return new FlowExplanation(
-        List.of(new FlowExplanation.Source(source, 1.0)),
+    return new Explanation(
+        List.of(new Explanation.Source(source, 1.0)),
         List.of(
             Note.information(
                     "stream.gridded",

@@ -11,7 +11,7 @@ import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.tide.harmonic.HarmonicConstant;
 import org.ferryglide.tide.harmonic.HarmonicConstants;
 import org.ferryglide.tide.harmonic.HarmonicPredictor;
@@ -202,8 +202,8 @@ public final class HarmonicStream implements StreamCurve, Serializable {
   }
 
   @Override
-  public double nextSeamAfter(double epochSeconds) {
-    return along.nextSeamAfter(epochSeconds);
+  public double nextBreakAfter(double epochSeconds) {
+    return along.nextBreakAfter(epochSeconds);
   }
 
   @Override
@@ -212,13 +212,13 @@ public final class HarmonicStream implements StreamCurve, Serializable {
   }
 
   @Override
-  public FlowExplanation explain(Instant instant) {
+  public Explanation explain(Instant instant) {
     double t = EpochSeconds.of(instant);
     if (Double.isNaN(along.value(t))) {
       return StreamFlags.noData("Harmonic predictions answer for the years 1800 to 2199.");
     }
-    return new FlowExplanation(
-        List.of(new FlowExplanation.Source(name, 1.0)),
+    return new Explanation(
+        List.of(new Explanation.Source(name, 1.0)),
         List.of(
             Note.information(
                     "stream.harmonic",

@@ -11,7 +11,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.tide.height.TideTable;
 
 /**
@@ -145,8 +145,8 @@ public final class HourlyStream implements StreamCurve, Serializable {
   }
 
   @Override
-  public double nextSeamAfter(double epochSeconds) {
-    return knots.nextSeamAfter(epochSeconds);
+  public double nextBreakAfter(double epochSeconds) {
+    return knots.nextBreakAfter(epochSeconds);
   }
 
   @Override
@@ -155,7 +155,7 @@ public final class HourlyStream implements StreamCurve, Serializable {
   }
 
   @Override
-  public FlowExplanation explain(Instant instant) {
+  public Explanation explain(Instant instant) {
     double t = EpochSeconds.of(instant);
     int flags = knots.flagsAt(t);
     if ((flags & StreamKnots.GAP) != 0) {
@@ -178,7 +178,7 @@ public final class HourlyStream implements StreamCurve, Serializable {
               .with("rangeMetres", references.rangeMetres(tide))
               .with("hoursAfter" + table.standardPort().mark(), hoursAfter(t, tide)));
     }
-    return new FlowExplanation(List.of(new FlowExplanation.Source(table.station(), 1.0)), notes);
+    return new Explanation(List.of(new Explanation.Source(table.station(), 1.0)), notes);
   }
 
   /** Hours after the nearest high (or low) water, to a hundredth. */

@@ -9,7 +9,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.tide.height.TideTable;
 
 /**
@@ -152,8 +152,8 @@ public final class PilotStream implements StreamCurve, Serializable {
   }
 
   @Override
-  public double nextSeamAfter(double epochSeconds) {
-    return knots.nextSeamAfter(epochSeconds);
+  public double nextBreakAfter(double epochSeconds) {
+    return knots.nextBreakAfter(epochSeconds);
   }
 
   @Override
@@ -162,7 +162,7 @@ public final class PilotStream implements StreamCurve, Serializable {
   }
 
   @Override
-  public FlowExplanation explain(Instant instant) {
+  public Explanation explain(Instant instant) {
     int flags = knots.flagsAt(EpochSeconds.of(instant));
     if ((flags & StreamKnots.GAP) != 0) {
       return StreamFlags.noData(
@@ -176,7 +176,7 @@ public final class PilotStream implements StreamCurve, Serializable {
     for (Note note : StreamFlags.notes(flags)) {
       notes.add(note.with("station", remarks.station()).with("standardPort", tides.port()));
     }
-    return new FlowExplanation(List.of(new FlowExplanation.Source(remarks.station(), 1.0)), notes);
+    return new Explanation(List.of(new Explanation.Source(remarks.station(), 1.0)), notes);
   }
 
   /** The remarks and how they are used. */

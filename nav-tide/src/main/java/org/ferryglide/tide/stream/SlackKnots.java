@@ -103,7 +103,7 @@ final class SlackKnots implements Serializable {
     return k < 0 ? StreamKnots.GAP : pieceFlags[k];
   }
 
-  double nextSeamAfter(double t) {
+  double nextBreakAfter(double t) {
     return seams.nextAfter(t);
   }
 

@@ -11,7 +11,7 @@ import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.nav.water.StreamField;
 
 /**
@@ -152,10 +152,10 @@ public final class StationField implements StreamField, Serializable {
   }
 
   @Override
-  public double nextSeamAfter(double epochSeconds) {
+  public double nextBreakAfter(double epochSeconds) {
     double next = Double.POSITIVE_INFINITY;
     for (int i = 0; i < places.count(); i++) {
-      next = Math.min(next, places.curve(i).nextSeamAfter(epochSeconds));
+      next = Math.min(next, places.curve(i).nextBreakAfter(epochSeconds));
     }
     return next;
   }
@@ -174,25 +174,25 @@ public final class StationField implements StreamField, Serializable {
   }
 
   @Override
-  public FlowExplanation explain(Position position, Instant instant) {
+  public Explanation explain(Position position, Instant instant) {
     double latitude = position.latitudeDegrees();
     double longitude = position.longitudeDegrees();
     double[] weights = rule.weights(latitude, longitude, EpochSeconds.of(instant));
     if (weights.length == 0) {
       return StreamFlags.noData("No station speaks for this place at this time.");
     }
-    List<FlowExplanation.Source> sources = new ArrayList<>();
+    List<Explanation.Source> sources = new ArrayList<>();
     List<Note> notes =
         new ArrayList<>(rule.notes(latitude, longitude, EpochSeconds.of(instant), weights));
     for (int i = 0; i < weights.length; i++) {
       if (weights[i] > 0.0) {
-        sources.add(new FlowExplanation.Source(places.station(i).name(), weights[i]));
+        sources.add(new Explanation.Source(places.station(i).name(), weights[i]));
         addOnce(places.curve(i).explain(instant).notes(), notes);
       }
     }
     addCutOff(latitude, longitude, notes);
     sources.sort((a, b) -> Double.compare(b.weight(), a.weight()));
-    return new FlowExplanation(sources, notes);
+    return new Explanation(sources, notes);
   }
 
   /** Adds notes; one that several stations have stands once and names them all. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.nav.water.StreamField;
 
 /**
@@ -73,7 +73,7 @@ public interface StreamCurve extends StreamField {
    * @param instant when
    * @return source and notes; without sources where there are no data
    */
-  FlowExplanation explain(Instant instant);
+  Explanation explain(Instant instant);
 
   @Override
   default boolean sample(
@@ -87,7 +87,7 @@ public interface StreamCurve extends StreamField {
   }
 
   @Override
-  default FlowExplanation explain(Position position, Instant instant) {
+  default Explanation explain(Position position, Instant instant) {
     return explain(instant);
   }
 

@@ -3,7 +3,7 @@ package org.ferryglide.tide.stream;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.note.Note;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 
 /** What the kernels know about an answer, as bits, and the notes that say it in words. */
 final class StreamFlags {
@@ -29,8 +29,8 @@ final class StreamFlags {
   }
 
   /** The explanation of an empty answer. */
-  static FlowExplanation noData(String why) {
-    return new FlowExplanation(List.of(), List.of(Note.information("stream.no-data", why)));
+  static Explanation noData(String why) {
+    return new Explanation(List.of(), List.of(Note.information("stream.no-data", why)));
   }
 
   static List<Note> notes(int flags) {

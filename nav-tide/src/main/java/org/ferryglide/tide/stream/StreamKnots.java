@@ -258,7 +258,7 @@ final class StreamKnots implements Serializable {
     return knots.isKnot(t);
   }
 
-  double nextSeamAfter(double t) {
+  double nextBreakAfter(double t) {
     return knots.nextAfter(t);
   }
 

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.nav.water.StreamField;
 
 /**
@@ -69,10 +69,10 @@ public final class SummedStream implements StreamField, Serializable {
   }
 
   @Override
-  public double nextSeamAfter(double epochSeconds) {
+  public double nextBreakAfter(double epochSeconds) {
     double next = Double.POSITIVE_INFINITY;
     for (StreamField field : fields) {
-      next = Math.min(next, field.nextSeamAfter(epochSeconds));
+      next = Math.min(next, field.nextBreakAfter(epochSeconds));
     }
     return next;
   }
@@ -105,18 +105,18 @@ public final class SummedStream implements StreamField, Serializable {
    * that the weights add up to the number of streams that name their sources.
    */
   @Override
-  public FlowExplanation explain(Position position, Instant instant) {
-    List<FlowExplanation.Source> sources = new ArrayList<>();
+  public Explanation explain(Position position, Instant instant) {
+    List<Explanation.Source> sources = new ArrayList<>();
     List<Note> notes = new ArrayList<>();
     for (StreamField field : fields) {
-      FlowExplanation one = field.explain(position, instant);
+      Explanation one = field.explain(position, instant);
       sources.addAll(one.sources());
       notes.addAll(one.notes());
     }
     notes.add(
         Note.information("stream.sum", "The sum of " + fields.length + " streams.")
             .with("streams", Integer.toString(fields.length)));
-    return new FlowExplanation(sources, notes);
+    return new Explanation(sources, notes);
   }
 
   /** The streams that are added. */

@@ -192,7 +192,7 @@ class HarmonicPredictorTest {
     HarmonicConstants constants = Published.us(ANCHORAGE);
     HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.MID_YEAR);
     double seam = CalendarYears.startSeconds(2026);
-    assertEquals(seam, predictor.nextSeamAfter(CalendarYears.startSeconds(2025)));
+    assertEquals(seam, predictor.nextBreakAfter(CalendarYears.startSeconds(2025)));
     assertEquals(
         DirectSum.ofYear(constants, 2026, seam) - DirectSum.ofYear(constants, 2025, seam),
         predictor.value(seam) - predictor.value(Math.nextDown(seam)),
@@ -225,7 +225,7 @@ class HarmonicPredictorTest {
     assertEquals(atInstant.at(held), predictor.at(held), 1e-7);
     double seam = CalendarYears.startSeconds(2025);
     assertEquals(predictor.value(Math.nextDown(seam)), predictor.value(seam), BLOCK_METRES);
-    assertEquals(Double.POSITIVE_INFINITY, predictor.nextSeamAfter(seam - 1.0));
+    assertEquals(Double.POSITIVE_INFINITY, predictor.nextBreakAfter(seam - 1.0));
   }
 
   @Test

@@ -69,7 +69,7 @@ class TableCurveProperties {
     for (TideCurve curve : Tables.curvesThrough(table)) {
       if (seconds - step < curve.startSeconds()
           || seconds + step > curve.endSeconds()
-          || curve.nextSeamAfter(seconds - step) <= seconds + step) {
+          || curve.nextBreakAfter(seconds - step) <= seconds + step) {
         continue;
       }
       double measured =
@@ -84,7 +84,7 @@ class TableCurveProperties {
       @ForAll("tables") TideTable table, @ForAll("shares") double a, @ForAll("shares") double b) {
     double first = at(table, Math.min(a, b));
     for (TideCurve curve : Tables.curvesThrough(table)) {
-      double second = Math.min(at(table, Math.max(a, b)), curve.nextSeamAfter(first) - 1e-3);
+      double second = Math.min(at(table, Math.max(a, b)), curve.nextBreakAfter(first) - 1e-3);
       if (second <= first) {
         continue;
       }
@@ -173,13 +173,13 @@ class TableCurveProperties {
       double seconds = curve.startSeconds() - 1.0;
       int seams = 0;
       while (seconds < curve.endSeconds()) {
-        double next = curve.nextSeamAfter(seconds);
+        double next = curve.nextBreakAfter(seconds);
         assertTrue(next > seconds, curve::toString);
         seconds = next;
         seams++;
       }
       assertEquals(curve.endSeconds(), seconds);
-      assertEquals(Double.POSITIVE_INFINITY, curve.nextSeamAfter(seconds));
+      assertEquals(Double.POSITIVE_INFINITY, curve.nextBreakAfter(seconds));
       assertTrue(seams > table.pieces() && seams <= 18 * table.pieces() + 1, seams + " seams");
     }
   }

@@ -110,8 +110,8 @@ class TableCurveTest {
   @Test
   void theFirstSeamOfALaterTableIsItsStart() {
     TideCurve curve = TableCurve.cosine(SEMIDIURNAL);
-    assertEquals(curve.startSeconds(), curve.nextSeamAfter(0.0));
-    assertEquals(Double.POSITIVE_INFINITY, curve.nextSeamAfter(Double.NaN));
+    assertEquals(curve.startSeconds(), curve.nextBreakAfter(0.0));
+    assertEquals(Double.POSITIVE_INFINITY, curve.nextBreakAfter(Double.NaN));
   }
 
   @Test

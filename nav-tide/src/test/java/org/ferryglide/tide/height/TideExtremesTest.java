@@ -132,7 +132,7 @@ class TideExtremesTest {
     }
 
     @Override
-    public double nextSeamAfter(double t) {
+    public double nextBreakAfter(double t) {
       return t < 0 ? 0.0 : Double.POSITIVE_INFINITY;
     }
 

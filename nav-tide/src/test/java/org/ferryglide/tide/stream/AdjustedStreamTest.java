@@ -14,7 +14,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.nav.water.StreamField;
 import org.junit.jupiter.api.Test;
 
@@ -41,14 +41,14 @@ class AdjustedStreamTest {
   void seamsMoveAlong() {
     AdjustedStream late = AdjustedStream.of(STREAM, 1, Duration.ofMinutes(20));
     double high = EpochSeconds.of(afterHigh(0));
-    assertEquals(high + 1200, late.nextSeamAfter(high));
-    assertEquals(high + 1200 + 3600, late.nextSeamAfter(high + 1200));
+    assertEquals(high + 1200, late.nextBreakAfter(high));
+    assertEquals(high + 1200 + 3600, late.nextBreakAfter(high + 1200));
   }
 
   @Test
   void theAdjustmentIsNoted() {
     AdjustedStream early = AdjustedStream.of(STREAM, 0.9, Duration.ofMinutes(-10));
-    FlowExplanation explanation = early.explain(StreamSamples.SKARRA, afterHigh(2));
+    Explanation explanation = early.explain(StreamSamples.SKARRA, afterHigh(2));
     assertEquals("Skarra Sound", explanation.sources().get(0).name());
     Note note = explanation.notes().get(explanation.notes().size() - 1);
     assertEquals("stream.adjusted", note.code());
@@ -78,9 +78,9 @@ class AdjustedStreamTest {
     assertEquals(tidal.northMetresPerSecond(), sum.northMetresPerSecond(), ROUNDING);
     assertEquals(3.3, both.maxRate().get().knots(), 1e-9);
     double high = EpochSeconds.of(afterHigh(0));
-    assertEquals(high + 3600, both.nextSeamAfter(high));
+    assertEquals(high + 3600, both.nextBreakAfter(high));
     assertTrue(both.isUniform());
-    FlowExplanation explanation = both.explain(StreamSamples.SKARRA, afterHigh(2));
+    Explanation explanation = both.explain(StreamSamples.SKARRA, afterHigh(2));
     assertEquals("stream.sum", explanation.notes().get(explanation.notes().size() - 1).code());
   }
 

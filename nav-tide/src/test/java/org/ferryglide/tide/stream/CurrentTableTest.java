@@ -149,7 +149,7 @@ class CurrentTableTest {
     assertEquals(1.0, curve.at(at("19:00")).get().rate().knots(), 1e-12);
     assertEquals(0.0, curve.at(at("16:00")).get().rate().knots());
     assertEquals(1.0, curve.maxRate().get().knots(), 1e-12);
-    assertEquals(EpochSeconds.of(at("12:46")), curve.nextSeamAfter(EpochSeconds.of(at("10:12"))));
+    assertEquals(EpochSeconds.of(at("12:46")), curve.nextBreakAfter(EpochSeconds.of(at("10:12"))));
     assertEquals("reference", curve.atPosition(PLACE).name());
   }
 
@@ -157,11 +157,11 @@ class CurrentTableTest {
   void seamsOfA5090CurveAreItsCorners() {
     CurrentCurve curve = REFERENCE.asCurve().withShape(FlowShape.FIFTY_NINETY);
     double slack = EpochSeconds.of(at("16:00"));
-    assertEquals(slack + 3600, curve.nextSeamAfter(slack), 1e-6);
-    assertEquals(slack + 7200, curve.nextSeamAfter(slack + 3600.1), 1e-6);
-    assertEquals(slack + 3 * 3600, curve.nextSeamAfter(slack + 7201), 1e-6);
+    assertEquals(slack + 3600, curve.nextBreakAfter(slack), 1e-6);
+    assertEquals(slack + 7200, curve.nextBreakAfter(slack + 3600.1), 1e-6);
+    assertEquals(slack + 3 * 3600, curve.nextBreakAfter(slack + 7201), 1e-6);
     // after the maximum the corners are counted back from the next slack
-    assertEquals(slack + 3 * 3600 + 4200, curve.nextSeamAfter(slack + 3 * 3600), 1e-6);
+    assertEquals(slack + 3 * 3600 + 4200, curve.nextBreakAfter(slack + 3 * 3600), 1e-6);
   }
 
   @Test

@@ -114,7 +114,7 @@ class GriddedStreamTest {
     assertEquals(
         "stream.gridded",
         GRID.explain(Position.ofDegrees(50.1, -5.1), Instant.EPOCH).notes().get(0).code());
-    assertEquals(3600.0, GRID.nextSeamAfter(0));
+    assertEquals(3600.0, GRID.nextBreakAfter(0));
     assertEquals(east(50.3, -4.7, 3600), GRID.maxRate().get().metresPerSecond(), 0.05);
     assertFalse(GRID.isUniform());
   }

@@ -147,7 +147,7 @@ class HarmonicStreamTest {
     assertFalse(stream.sample(Double.NaN, new double[2], 0));
     assertEquals(
         EpochSeconds.of(Instant.parse("2025-01-01T00:00:00Z")),
-        stream.nextSeamAfter(EpochSeconds.of(Instant.parse("2024-05-05T00:00:00Z"))));
+        stream.nextBreakAfter(EpochSeconds.of(Instant.parse("2024-05-05T00:00:00Z"))));
   }
 
   /** S2 has no nodal correction and an argument of 30° an hour of Universal Time. */

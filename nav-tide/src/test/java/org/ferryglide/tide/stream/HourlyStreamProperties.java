@@ -68,8 +68,8 @@ class HourlyStreamProperties {
     // between knots at least a minute apart a part changes by at most about 40 m/s a minute
     double tolerance = CLOCK_SECONDS * 2.0;
     int seams = 0;
-    for (double t = stream.nextSeamAfter(start); ; seams++) {
-      double next = stream.nextSeamAfter(t);
+    for (double t = stream.nextBreakAfter(start); ; seams++) {
+      double next = stream.nextBreakAfter(t);
       if (next == Double.POSITIVE_INFINITY) {
         break;
       }
@@ -143,7 +143,7 @@ class HourlyStreamProperties {
     HourlyStream smooth = rows.withBetweenHours(BetweenHours.SMOOTH);
     double t = EpochSeconds.of(StreamSamples.afterHigh(-6));
     double[] out = new double[2];
-    for (double next = rows.nextSeamAfter(t); next < 1e12; next = rows.nextSeamAfter(t)) {
+    for (double next = rows.nextBreakAfter(t); next < 1e12; next = rows.nextBreakAfter(t)) {
       double greatest = Math.max(rate(rows, t), rate(rows, next));
       for (int i = 1; i < 16; i++) {
         assertTrue(smooth.sample(t + i * (next - t) / 16.0, out, 0));

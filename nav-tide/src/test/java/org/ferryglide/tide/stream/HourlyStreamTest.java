@@ -267,11 +267,11 @@ class HourlyStreamTest {
   void seamsAreTheRows() {
     HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, USUAL_TIDE));
     double high = EpochSeconds.of(afterHigh(0));
-    assertEquals(high, stream.nextSeamAfter(high - 1.0));
-    assertEquals(high + 3600.0, stream.nextSeamAfter(high));
-    assertEquals(Double.POSITIVE_INFINITY, stream.nextSeamAfter(high + 48 * 3600.0));
+    assertEquals(high, stream.nextBreakAfter(high - 1.0));
+    assertEquals(high + 3600.0, stream.nextBreakAfter(high));
+    assertEquals(Double.POSITIVE_INFINITY, stream.nextBreakAfter(high + 48 * 3600.0));
     HourlyStream steps = stream.withBetweenHours(BetweenHours.HOURLY_STEPS);
-    assertEquals(high + 1800.0, steps.nextSeamAfter(high));
+    assertEquals(high + 1800.0, steps.nextBreakAfter(high));
   }
 
   @Test

@@ -16,7 +16,7 @@ import net.jqwik.api.constraints.Scale;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.testing.Seeds;
 
 class StationFieldProperties {
@@ -109,7 +109,7 @@ class StationFieldProperties {
     double[] out = new double[2];
     double[] own = new double[2];
     for (StationField field : fields(stations)) {
-      FlowExplanation explanation =
+      Explanation explanation =
           field.explain(Position.ofDegrees(latitude, longitude), StreamSamples.afterHigh(0));
       boolean data = field.sample(latitude, longitude, T, out, 0);
       assertEquals(data, !explanation.sources().isEmpty());
@@ -117,7 +117,7 @@ class StationFieldProperties {
         double east = 0;
         double north = 0;
         double sum = 0;
-        for (FlowExplanation.Source source : explanation.sources()) {
+        for (Explanation.Source source : explanation.sources()) {
           for (StreamStation station : stations) {
             if (station.name().equals(source.name())) {
               station.curve().sample(T, own, 0);

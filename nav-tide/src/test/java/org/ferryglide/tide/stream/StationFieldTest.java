@@ -14,7 +14,7 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
-import org.ferryglide.nav.water.FlowExplanation;
+import org.ferryglide.nav.water.Explanation;
 import org.junit.jupiter.api.Test;
 
 class StationFieldTest {
@@ -55,11 +55,11 @@ class StationFieldTest {
     return field.at(Position.ofDegrees(latitude, longitude), THIRD_HOUR).isPresent();
   }
 
-  private static FlowExplanation explain(StationField field, double latitude, double longitude) {
+  private static Explanation explain(StationField field, double latitude, double longitude) {
     return field.explain(Position.ofDegrees(latitude, longitude), THIRD_HOUR);
   }
 
-  private static List<String> codes(FlowExplanation explanation) {
+  private static List<String> codes(Explanation explanation) {
     return explanation.notes().stream().map(Note::code).collect(Collectors.toList());
   }
 
@@ -75,7 +75,7 @@ class StationFieldTest {
   @Test
   void theNearestStationIsNamedWithItsDistance() {
     StationField field = StationField.nearest(List.of(A, B, C), TEN_MILES);
-    FlowExplanation explanation = explain(field, 50.1 + 2.0 / 60, -5.0);
+    Explanation explanation = explain(field, 50.1 + 2.0 / 60, -5.0);
     assertEquals("B", explanation.sources().get(0).name());
     assertEquals(1.0, explanation.sources().get(0).weight());
     Note note = explanation.notes().get(0);
@@ -140,7 +140,7 @@ class StationFieldTest {
             StreamSamples.table().boundTo(StreamSamples.tides(4.0)));
     StationField field = StationField.inverseDistance(List.of(A, silent), TEN_MILES);
     Position here = Position.ofDegrees(50.04, -5.0);
-    FlowExplanation late = field.explain(here, StreamSamples.afterHigh(10));
+    Explanation late = field.explain(here, StreamSamples.afterHigh(10));
     assertEquals("A", late.sources().get(0).name());
     assertEquals("stream.station-silent", late.notes().get(0).code());
   }
@@ -245,7 +245,7 @@ class StationFieldTest {
     StationField field = StationField.nearest(List.of(A, B, C), TEN_MILES);
     assertEquals(3.0, field.maxRate().get().knots(), ROUNDING);
     double high = EpochSeconds.of(StreamSamples.afterHigh(0));
-    assertEquals(high + 3 * 3600, field.nextSeamAfter(high));
+    assertEquals(high + 3 * 3600, field.nextBreakAfter(high));
   }
 
   @Test
@@ -283,7 +283,7 @@ class StationFieldTest {
   @Test
   void aNoteOfSeveralStationsStandsOnceAndNamesThem() {
     StationField field = StationField.inverseDistance(List.of(A, B), TEN_MILES);
-    FlowExplanation explanation =
+    Explanation explanation =
         field.explain(Position.ofDegrees(50.05, -5.0), StreamSamples.afterHigh(1));
     assertEquals(List.of("stream.between-stations", "stream.interpolated"), codes(explanation));
     assertEquals("A; B", explanation.notes().get(1).data().get("station"));

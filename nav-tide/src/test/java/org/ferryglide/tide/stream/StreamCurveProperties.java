@@ -83,9 +83,9 @@ class StreamCurveProperties {
     double[] before = new double[2];
     double first = EpochSeconds.of(START);
     int seams = 0;
-    for (double t = curve.nextSeamAfter(first);
+    for (double t = curve.nextBreakAfter(first);
         t < Double.POSITIVE_INFINITY;
-        t = curve.nextSeamAfter(t)) {
+        t = curve.nextBreakAfter(t)) {
       assertTrue(curve.sample(t, at, 0) && curve.sample(Math.nextDown(t), before, 0));
       assertEquals(at[0], before[0], 1e-8); // 2.4e-7 s of a rise of 5 m/s in 40 minutes
       assertEquals(at[1], before[1], 1e-8);

@@ -5,10 +5,10 @@ import java.util.List;
 import org.ferryglide.nav.note.Note;
 
 /**
- * How a stream at a place and time came about.
+ * How a stream, a wind or a height at a place and time came about.
  *
  * <pre>{@code
- * for (FlowExplanation.Source source : field.explain(position, instant).sources()) {
+ * for (Explanation.Source source : field.explain(position, instant).sources()) {
  *   System.out.println(source.name() + ": " + source.weight());
  * }
  * }</pre>
@@ -16,12 +16,12 @@ import org.ferryglide.nav.note.Note;
  * @param sources the tables or stations that took part, with their weights
  * @param notes what the reader should know: interpolated, extrapolated, floored, rough rule
  */
-public record FlowExplanation(List<Source> sources, List<Note> notes) implements Serializable {
+public record Explanation(List<Source> sources, List<Note> notes) implements Serializable {
 
   private static final long serialVersionUID = 1L;
 
   /** Nothing to explain: no sources, no notes. */
-  public static final FlowExplanation NONE = new FlowExplanation(List.of(), List.of());
+  public static final Explanation NONE = new Explanation(List.of(), List.of());
 
   /**
    * Takes both lists, copied.
@@ -29,7 +29,7 @@ public record FlowExplanation(List<Source> sources, List<Note> notes) implements
    * @param sources the tables or stations that took part
    * @param notes what the reader should know
    */
-  public FlowExplanation {
+  public Explanation {
     sources = List.copyOf(sources);
     notes = List.copyOf(notes);
   }
@@ -38,7 +38,7 @@ public record FlowExplanation(List<Source> sources, List<Note> notes) implements
    * A table or station that took part in an answer.
    *
    * <pre>{@code
-   * new FlowExplanation.Source("Skarra Sound", 0.7);
+   * new Explanation.Source("Skarra Sound", 0.7);
    * }</pre>
    *
    * @param name the table's or station's name
