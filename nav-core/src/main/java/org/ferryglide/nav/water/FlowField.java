@@ -17,7 +17,7 @@ import org.ferryglide.nav.position.Position;
  * }
  * }</pre>
  */
-public interface FlowField extends TimedField {
+interface FlowField extends TimedField {
 
   /**
    * The flow at a place and time, without allocation.

@@ -19,7 +19,7 @@ import org.ferryglide.nav.position.Position;
  * }
  * }</pre>
  */
-public interface TimedField extends Serializable {
+interface TimedField extends Serializable {
 
   /**
    * The time before which there are no data anywhere.

@@ -20,7 +20,7 @@ import org.ferryglide.nav.note.TextFormatException;
  * @param neapRate rate at mean neaps
  * @param springRate rate at mean springs
  */
-public record AtlasFigures(Speed neapRate, Speed springRate) implements Serializable {
+record AtlasFigures(Speed neapRate, Speed springRate) implements Serializable {
 
   private static final long serialVersionUID = 1L;
 

@@ -9,7 +9,7 @@ package org.ferryglide.tide.stream;
  *
  * <p>NaN in gives NaN out; nothing is allocated.
  */
-public final class StreamRates {
+final class StreamRates {
   private StreamRates() {}
 
   /**
