@@ -5,6 +5,7 @@ import java.io.Reader;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -13,6 +14,8 @@ import java.util.Optional;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.tide.sheet.Plausibility;
+import org.ferryglide.tide.sheet.TideJudgement;
 
 /**
  * The high and low waters of one port, in order of time.
@@ -30,7 +33,7 @@ import org.ferryglide.nav.water.EpochSeconds;
  *             TideEvent.high(Instant.parse("2026-06-01T09:30:00Z"), 4.2),
  *             TideEvent.low(Instant.parse("2026-06-01T15:45:00Z"), 0.9)));
  * TideEvent highWater = table.highWaterNearest(instant);
- * table.rangeMetres(highWater); // 3.4, the mean of a rise of 3.5 m and a fall of 3.3 m
+ * table.rangeMetres(highWater); // 3.4 m, the mean of a rise of 3.5 m and a fall of 3.3 m
  * }</pre>
  */
 public final class TideTable implements Serializable {
@@ -85,7 +88,8 @@ public final class TideTable implements Serializable {
     }
     TideEvent[] copy = events.toArray(new TideEvent[0]);
     for (int i = 1; i < copy.length; i++) {
-      Optional<WaterFault> fault = WaterFault.between(copy[i - 1], copy[i], LONGEST_INTERVAL);
+      Optional<WaterFault> fault =
+          WaterFault.between(copy[i - 1], copy[i], LONGEST_INTERVAL, ZoneOffset.UTC);
       if (fault.isPresent()) {
         throw new IllegalArgumentException("water " + (i + 1) + ": " + fault.get().text());
       }
@@ -146,7 +150,8 @@ public final class TideTable implements Serializable {
   /**
    * What a reader of the table should know.
    *
-   * @return the notes, unmodifiable, empty for a table as published
+   * @return the notes, unmodifiable: the doubts of its sheet, how a secondary port's waters were
+   *     made; empty for a table as published in which nothing looks wrong
    */
   public List<Note> notes() {
     return notes;
@@ -291,7 +296,8 @@ public final class TideTable implements Serializable {
   /**
    * The range of the tide of a high water: the mean of the rise before it and the fall after it. At
    * the edge of the table, where only one of the two is there, that one; see {@link
-   * #isRangeOneSided}.
+   * #isRangeOneSided}. Where one is less than half of the other, as beside a double high water, the
+   * larger, and {@link #rangeNotes} says so.
    *
    * @param highWater a high water of this table
    * @return the range, metres, never negative
@@ -299,9 +305,39 @@ public final class TideTable implements Serializable {
    */
   public double rangeMetres(TideEvent highWater) {
     int i = indexOfHighWater(highWater);
-    double rise = i > 0 ? heights[i] - heights[i - 1] : heights[i] - heights[i + 1];
-    double fall = i < heights.length - 1 ? heights[i] - heights[i + 1] : rise;
-    return 0.5 * (rise + fall);
+    return Plausibility.rangeMetres(rise(i), fall(i));
+  }
+
+  /**
+   * What to know about the range of the tide of a high water.
+   *
+   * @param highWater a high water of this table
+   * @return the caution {@code tide.doubt.unequal-range} where the rise and the fall differ so much
+   *     that the larger rules, else none; unmodifiable
+   * @throws IllegalArgumentException if {@code highWater} is not a high water of this table
+   */
+  public List<Note> rangeNotes(TideEvent highWater) {
+    int i = indexOfHighWater(highWater);
+    return Plausibility.rangeIsUnequal(rise(i), fall(i))
+        ? List.of(
+            TideJudgement.RANGE_UNEQUAL
+                .note(
+                    "The rise and the fall of this tide are very unlike, as beside a double high"
+                        + " water or in a mixed tide; the larger is taken for its range.")
+                .with("highWater", highWater.time().toString())
+                .with("riseMetres", rise(i))
+                .with("fallMetres", fall(i)))
+        : List.of();
+  }
+
+  /** Rise before a high water, metres; at the start of the table its fall. */
+  private double rise(int i) {
+    return heights[i] - heights[i > 0 ? i - 1 : i + 1];
+  }
+
+  /** Fall after a high water, metres; at the end of the table its rise. */
+  private double fall(int i) {
+    return heights[i] - heights[i < heights.length - 1 ? i + 1 : i - 1];
   }
 
   /**

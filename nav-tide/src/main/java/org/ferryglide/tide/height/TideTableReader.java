@@ -2,8 +2,9 @@ package org.ferryglide.tide.height;
 
 import java.io.IOException;
 import java.io.Reader;
+import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,13 +42,20 @@ import org.ferryglide.tide.sheet.Sheet;
  *         .read("skarra.csv", reader);
  * }</pre>
  *
- * <p>Refused, by line and column: waters out of order, two high or two low waters in turn, a high
- * water lower than the low water beside it, and gaps. A gap is more than {@link
- * #withLongestInterval 18 hours} between two waters, or more than 12 hours and two and a half times
- * the longer of the intervals beside it. In a year of the harmonic tide of 38 United States
- * stations, diurnal ones among them, no interval was longer than 17.9 hours or 2.2 times its longer
- * neighbour; a pair of waters left out of a semi-diurnal table leaves 18 hours and 2.8 times. Where
- * the tide is mixed, a pair may be left out without being missed.
+ * <p>Refused, by line and column: an offset from UTC that rows for less than 20 days keep while
+ * those before and after them keep another, since no clock is changed and changed back so soon;
+ * waters out of order, two high or two low waters in turn, a high water lower than the low water
+ * beside it, and gaps. A gap is more than {@link #withLongestInterval 18 hours} between two waters,
+ * or more than 12 hours and two and a half times the longer of the intervals beside it. In a year
+ * of the harmonic tide of 38 United States stations, diurnal ones among them, no interval was
+ * longer than 17.9 hours or 2.2 times its longer neighbour; a pair of waters left out of a
+ * semi-diurnal table leaves 18 hours and 2.8 times. Where the tide is mixed, a pair may be left out
+ * without being missed.
+ *
+ * <p>Doubted, by line and heading, in {@link TideTable#notes}: heights and times far from those of
+ * the waters near them, rises and falls larger than any known, an offset that changes near the
+ * start or the end; {@link org.ferryglide.tide.sheet.TideJudgement} has the thresholds and their
+ * sources. Everything computed from the table carries these doubts.
  */
 public final class TideTableReader {
   private static final Duration LONGEST_INTERVAL = Duration.ofHours(18);
@@ -132,7 +140,9 @@ public final class TideTableReader {
         Sheet.read(
             source, reader, List.of("time", "height_m"), List.of("kind", "port", "datum", "zone"));
     if (sheet.rows().size() < 2) {
-      sheet.problem("a tide table must have at least 2 waters, but had " + sheet.rows().size());
+      if (sheet.isWhole()) {
+        sheet.problem("a tide table must have at least 2 waters, but had " + sheet.rows().size());
+      }
       sheet.refuseIfFaulty();
     }
     String tablePort = stated(sheet, "port", port);
@@ -141,7 +151,7 @@ public final class TideTableReader {
         TideTimes.of(stated(sheet, "zone", zone.map(ZoneId::getId).orElse("")), sheet);
     List<Water> waters = new ArrayList<>();
     for (Sheet.Row row : sheet.rows()) {
-      Optional<Instant> time = times.read(row, "time");
+      Optional<OffsetDateTime> time = times.read(row, "time");
       OptionalDouble height = row.number("height_m", LOWEST_METRES, HIGHEST_METRES);
       Optional<Kind> kind = kind(row);
       if (time.isPresent() && height.isPresent()) {
@@ -149,34 +159,52 @@ public final class TideTableReader {
       }
     }
     sheet.refuseIfFaulty(); // order and kinds make sense only once every field does
+    TideTableDoubts.refuseStrayOffsets(waters);
     List<TideEvent> events = events(waters);
     sheet.refuseIfFaulty();
     for (int i = 1; i < events.size(); i++) {
       Sheet.Row row = waters.get(i).row;
       Optional<WaterFault> fault =
-          WaterFault.between(events.get(i - 1), events.get(i), longestInterval);
+          WaterFault.between(
+              events.get(i - 1), events.get(i), longestInterval, waters.get(i).time.getOffset());
       if (fault.isPresent()) {
         row.problem(fault.get().heading(), fault.get().text());
       } else if (isLongBesideItsNeighbours(waters, i)) {
         row.problem(
             "time",
             "a water seems to be missing: the time since the water before, at "
-                + waters.get(i - 1).time
+                + WaterFault.text(
+                    waters.get(i - 1).time.toInstant(), waters.get(i).time.getOffset())
                 + ", is more than two and a half times the intervals beside it");
       }
     }
     sheet.refuseIfFaulty();
-    return TideTable.of(tablePort, tableDatum, events);
+    TideTableDoubts.judge(waters);
+    return TideTable.of(tablePort, tableDatum, events).withNotes(sheet.doubts());
+  }
+
+  /**
+   * Reads a file in UTF-8.
+   *
+   * @param file the file; messages call it by its path
+   * @return the table
+   * @throws IOException if the file is not there or cannot be read
+   * @throws InputFormatException listing everything wrong with the file by line and column
+   */
+  public TideTable read(Path file) throws IOException {
+    try (Reader reader = Sheet.open(file)) {
+      return read(file.toString(), reader);
+    }
   }
 
   /** One row's fields. */
-  private static final class Water {
+  static final class Water {
     final Sheet.Row row;
-    final Instant time;
+    final OffsetDateTime time;
     final double height;
     final Optional<Kind> kind;
 
-    Water(Sheet.Row row, Instant time, double height, Optional<Kind> kind) {
+    Water(Sheet.Row row, OffsetDateTime time, double height, Optional<Kind> kind) {
       this.row = row;
       this.time = time;
       this.height = height;
@@ -199,6 +227,9 @@ public final class TideTableReader {
       }
     }
     if (text.isEmpty() && !heading.equals("zone")) {
+      if (!sheet.isWhole()) {
+        return "unknown"; // it may stand in the row that is refused for its form
+      }
       sheet.rows().get(0).problem(heading, "must be stated in the first row or by the reader");
       return "unknown"; // the sheet is refused before it is used
     }
@@ -238,7 +269,10 @@ public final class TideTableReader {
                 + after);
       }
       events.add(
-          new TideEvent(water.time, water.height, water.kind.orElse(above ? Kind.HIGH : Kind.LOW)));
+          new TideEvent(
+              water.time.toInstant(),
+              water.height,
+              water.kind.orElse(above ? Kind.HIGH : Kind.LOW)));
     }
     return events;
   }

@@ -1,7 +1,6 @@
 package org.ferryglide.tide.height;
 
 import java.time.DateTimeException;
-import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -45,8 +44,8 @@ final class TideTimes {
     }
   }
 
-  /** The instant of a field; empty if it is none, which is recorded. */
-  Optional<Instant> read(Sheet.Row row, String heading) {
+  /** The time of a field by its own clock; empty if it is none, which is recorded. */
+  Optional<OffsetDateTime> read(Sheet.Row row, String heading) {
     String text = row.text(heading);
     if (!FORM.matcher(text).matches()) {
       row.problem(
@@ -60,7 +59,7 @@ final class TideTimes {
     String iso = text.replace(' ', 'T');
     try {
       if (iso.endsWith("Z") || iso.lastIndexOf('+') > 0 || iso.lastIndexOf('-') > 7) {
-        return Optional.of(OffsetDateTime.parse(iso).toInstant());
+        return Optional.of(OffsetDateTime.parse(iso));
       }
       return local(row, heading, LocalDateTime.parse(iso));
     } catch (DateTimeException e) {
@@ -69,7 +68,7 @@ final class TideTimes {
     }
   }
 
-  private Optional<Instant> local(Sheet.Row row, String heading, LocalDateTime time) {
+  private Optional<OffsetDateTime> local(Sheet.Row row, String heading, LocalDateTime time) {
     if (!zone.isPresent()) {
       row.problem(
           heading,
@@ -80,7 +79,7 @@ final class TideTimes {
     }
     List<ZoneOffset> offsets = zone.get().getRules().getValidOffsets(time);
     if (offsets.size() == 1) {
-      return Optional.of(time.toInstant(offsets.get(0)));
+      return Optional.of(time.atOffset(offsets.get(0)));
     }
     row.problem(
         heading,

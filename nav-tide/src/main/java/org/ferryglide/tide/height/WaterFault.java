@@ -1,21 +1,25 @@
 package org.ferryglide.tide.height;
 
 import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 
 /** What is wrong with a water of a table, and which heading of a sheet that concerns. */
 record WaterFault(String heading, String text) {
 
-  /** What is wrong with one water after another, if anything is. */
-  static Optional<WaterFault> between(TideEvent before, TideEvent after, Duration longest) {
+  /** What is wrong with one water after another, if anything is; times by a clock's offset. */
+  static Optional<WaterFault> between(
+      TideEvent before, TideEvent after, Duration longest, ZoneOffset clock) {
     if (!after.time().isAfter(before.time())) {
       return Optional.of(
           new WaterFault(
               "time",
               "must be later than the water before, at "
-                  + before.time()
+                  + text(before.time(), clock)
                   + ", but was "
-                  + after.time()));
+                  + text(after.time(), clock)));
     }
     if (after.kind() == before.kind()) {
       return Optional.of(
@@ -44,8 +48,12 @@ record WaterFault(String heading, String text) {
               "a water seems to be missing: waters must be at most "
                   + longest.toHours()
                   + " hours apart, but the water before was at "
-                  + before.time()));
+                  + text(before.time(), clock)));
     }
     return Optional.empty();
+  }
+
+  static String text(Instant time, ZoneOffset clock) {
+    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(time.atOffset(clock));
   }
 }

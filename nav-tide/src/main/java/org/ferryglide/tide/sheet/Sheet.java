@@ -4,27 +4,32 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRow;
 import java.io.IOException;
-import java.io.PushbackReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.InputProblem;
+import org.ferryglide.nav.note.Note;
 
 /**
  * A comma-separated sheet: a heading line, then rows; a collector of everything wrong with it.
  *
  * <p>Reading a field that does not fit records the problem and returns an empty answer, so that one
  * pass finds every mistake; {@link #refuseIfFaulty} then throws them together. A row of the wrong
- * width, and a quotation mark not closed on its line, are problems too. A sheet belongs to one
+ * width, and a quotation mark not closed on its line, are problems too. What only looks wrong is a
+ * doubt, which {@link #doubts} tells as notes for the table to carry. A sheet belongs to one
  * thread.
+ *
+ * <p>Sizes are bounded: lines of 65 536 characters, a million rows, 128 million characters; of more
+ * than a hundred problems the first hundred are told.
  *
  * <pre>{@code
  * Sheet sheet = Sheet.read("tides.csv", reader, List.of("time", "height_m"), List.of());
@@ -35,15 +40,20 @@ import org.ferryglide.nav.note.InputProblem;
  * }</pre>
  */
 public final class Sheet {
-  /** Narrower than Double.parseDouble, which reads "NaN", "Infinity", "1f" and hexadecimal. */
-  private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9]*\\.?[0-9]*([eE][-+]?[0-9]+)?");
+  private static final int MOST_ROWS = 1_000_000;
+  private static final int MOST_PROBLEMS = 100;
 
-  private static final char BYTE_ORDER_MARK = '\ufeff';
+  /** Doubts of one kind that are told row by row. */
+  private static final int MOST_DOUBTS = 10;
 
   private final String source;
   private final Map<String, Integer> columns;
   private final List<Row> rows = new ArrayList<>();
   private final List<InputProblem> problems = new ArrayList<>();
+  private int untoldProblems;
+  private final List<Note> doubts = new ArrayList<>();
+  private final Map<TideJudgement, Integer> doubtsOfAKind = new EnumMap<>(TideJudgement.class);
+  private boolean whole = true;
 
   private Sheet(String source, Map<String, Integer> columns) {
     this.source = source;
@@ -65,14 +75,14 @@ public final class Sheet {
   public static Sheet read(
       String source, Reader reader, List<String> required, List<String> optional)
       throws IOException {
+    BoundedReader text = new BoundedReader(source, reader);
     CsvReader csv =
-        CsvReader.builder()
-            .commentStrategy(CommentStrategy.SKIP)
-            .skipEmptyRows(true)
-            .build(withoutByteOrderMark(reader));
+        CsvReader.builder().commentStrategy(CommentStrategy.SKIP).skipEmptyRows(true).build(text);
+    Sheet sheet = null;
+    int line = 0;
     try {
-      Sheet sheet = null;
       for (CsvRow csvRow : csv) {
+        line = (int) csvRow.getOriginalLineNumber();
         if (csvRow.getFieldCount() == 1 && csvRow.getField(0).trim().isEmpty()) {
           continue; // a line of spaces
         }
@@ -82,24 +92,53 @@ public final class Sheet {
           sheet.add(csvRow);
         }
       }
-      if (sheet == null) {
-        throw new InputFormatException(
-            new InputProblem(source, 0, 0, "a heading line must come first: " + required));
-      }
-      return sheet;
     } catch (UncheckedIOException e) {
-      throw e.getCause();
+      if (text.isBroken()) {
+        throw e.getCause();
+      }
+      throw new InputFormatException( // the parser's own limit on a field
+          new InputProblem(
+              source,
+              line + 1,
+              0,
+              "a quotation mark is not closed here or on one of the lines that follow"));
+    }
+    if (sheet == null) {
+      throw new InputFormatException(
+          new InputProblem(source, 0, 0, "a heading line must come first: " + required));
+    }
+    return sheet;
+  }
+
+  /**
+   * Reads a whole sheet from a file in UTF-8.
+   *
+   * @param file the file; messages call it by its path
+   * @param required headings that must be there, in any order
+   * @param optional headings that may be there; any other heading is a problem
+   * @return the sheet, its rows as wide as its heading line
+   * @throws IOException if the file is not there or cannot be read
+   * @throws InputFormatException as {@link #read(String, Reader, List, List)}, and if the file is a
+   *     folder or not in UTF-8
+   */
+  public static Sheet read(Path file, List<String> required, List<String> optional)
+      throws IOException {
+    try (Reader reader = open(file)) {
+      return read(file.toString(), reader, required, optional);
     }
   }
 
-  /** A mark in front of a comment would hide that it is one. */
-  private static Reader withoutByteOrderMark(Reader reader) throws IOException {
-    PushbackReader pushback = new PushbackReader(reader);
-    int first = pushback.read();
-    if (first >= 0 && first != BYTE_ORDER_MARK) {
-      pushback.unread(first);
-    }
-    return pushback;
+  /**
+   * Opens a file of text in UTF-8 for a reader of sheets.
+   *
+   * @param file the file
+   * @return its text
+   * @throws IOException if the file is not there or cannot be read
+   * @throws InputFormatException if the file is a folder, too large, or not in UTF-8, with the line
+   *     and the column where it is not
+   */
+  public static Reader open(Path file) throws IOException {
+    return SheetText.open(file.toString(), file);
   }
 
   private static Sheet withHeadings(
@@ -130,7 +169,7 @@ public final class Sheet {
                 source,
                 line,
                 i + 1,
-                "heading must be one of " + allowed + ", but was \"" + name + "\""));
+                "heading must be one of " + allowed + ", but was " + SheetText.quote(name)));
       } else if (columns.put(name, i) != null) {
         problems.add(new InputProblem(source, line, i + 1, "heading " + name + " stands twice"));
       }
@@ -151,6 +190,12 @@ public final class Sheet {
     return field.indexOf('\n') >= 0 || field.indexOf('\r') >= 0;
   }
 
+  private static boolean isWithCommaForPoint(String text) {
+    int comma = text.indexOf(',');
+    return comma >= 0
+        && SheetText.isDecimal(text.substring(0, comma) + '.' + text.substring(comma + 1));
+  }
+
   private static InputProblem openQuote(String source, int line, int column) {
     return new InputProblem(
         source,
@@ -163,23 +208,50 @@ public final class Sheet {
     int line = (int) csvRow.getOriginalLineNumber();
     for (int i = 0; i < csvRow.getFieldCount(); i++) {
       if (isOverLines(csvRow.getField(i))) {
-        problems.add(openQuote(source, line, i + 1));
+        leaveOut(openQuote(source, line, i + 1));
         return;
       }
     }
-    if (csvRow.getFieldCount() != columns.size()) {
-      problems.add(
+    int fields = csvRow.getFieldCount();
+    if (fields != columns.size()) {
+      leaveOut(
           new InputProblem(
               source,
               line,
-              0,
+              Math.min(fields, columns.size()) + 1,
               "a row must have "
                   + columns.size()
                   + " fields like the heading line, but had "
-                  + csvRow.getFieldCount()));
+                  + fields
+                  + (fields > columns.size()
+                      ? "; a field with a comma in it must stand between quotation marks, and a"
+                          + " decimal has a point"
+                      : "")));
       return;
     }
+    if (rows.size() == MOST_ROWS) {
+      throw SheetText.refusal(
+          source, line, 0, "a sheet must have at most " + MOST_ROWS + " rows, but had more");
+    }
     rows.add(new Row(line, csvRow.getFields()));
+  }
+
+  private void leaveOut(InputProblem problem) {
+    whole = false;
+    add(problem);
+  }
+
+  private void add(InputProblem problem) {
+    if (problems.size() < MOST_PROBLEMS) {
+      problems.add(
+          new InputProblem(
+              problem.source(),
+              problem.line(),
+              problem.column(),
+              SheetText.printable(problem.message())));
+    } else {
+      untoldProblems++;
+    }
   }
 
   /**
@@ -206,7 +278,61 @@ public final class Sheet {
    * @param message what was given and what is allowed
    */
   public void problem(String message) {
-    problems.add(new InputProblem(source, 0, 0, message));
+    add(new InputProblem(source, 0, 0, message));
+  }
+
+  /**
+   * Whether every row beneath the heading line is among {@link #rows}. What is missing from a sheet
+   * that is not whole may stand in a row that is a problem already.
+   *
+   * @return false if a row was left out for its width or an open quotation mark
+   */
+  public boolean isWhole() {
+    return whole;
+  }
+
+  /**
+   * Records that the sheet as a whole looks wrong.
+   *
+   * @param judgement why
+   * @param message what was given and what would be expected
+   */
+  public void doubt(TideJudgement judgement, String message) {
+    addDoubt(judgement, 0, "", message);
+  }
+
+  private void addDoubt(TideJudgement judgement, int line, String heading, String message) {
+    int count = doubtsOfAKind.merge(judgement, 1, Integer::sum);
+    if (count <= MOST_DOUBTS) {
+      String place =
+          source + (line > 0 ? ", line " + line : "") + (heading.isEmpty() ? "" : ", " + heading);
+      Note note =
+          judgement
+              .note(SheetText.printable(place + ": " + message) + " Compare the official table.")
+              .with("source", source);
+      doubts.add(line > 0 ? note.with("line", Integer.toString(line)) : note);
+    }
+  }
+
+  /**
+   * What looks wrong in the rows read so far, for the table made of them to carry.
+   *
+   * @return notes in the order of finding, each with file and line, the judgement's threshold and
+   *     where that is from; of more than ten of one kind ten, and how many more there were
+   */
+  public List<Note> doubts() {
+    List<Note> all = new ArrayList<>(doubts);
+    doubtsOfAKind.forEach(
+        (judgement, count) -> {
+          if (count > MOST_DOUBTS) {
+            all.add(
+                judgement
+                    .note(
+                        source + ": " + (count - MOST_DOUBTS) + " more rows look wrong like these.")
+                    .with("source", source));
+          }
+        });
+    return List.copyOf(all);
   }
 
   /**
@@ -222,6 +348,10 @@ public final class Sheet {
               a.line() != b.line()
                   ? Integer.compare(a.line(), b.line())
                   : Integer.compare(a.column(), b.column()));
+      if (untoldProblems > 0) {
+        sorted.add(
+            new InputProblem(source, 0, 0, "and " + untoldProblems + " more problems like these"));
+      }
       throw new InputFormatException(sorted);
     }
   }
@@ -283,18 +413,17 @@ public final class Sheet {
      */
     public OptionalDouble number(String heading, double least, double greatest) {
       String text = text(heading);
-      double value = Double.NaN;
-      if (NUMBER.matcher(text).matches()) {
-        try {
-          value = Double.parseDouble(text);
-        } catch (NumberFormatException e) {
-          // stays NaN and is recorded below
-        }
-      }
+      double value = SheetText.isDecimal(text) ? Double.parseDouble(text) : Double.NaN;
       if (!(value >= least && value <= greatest)) {
         problem(
             heading,
-            "must be a number in [" + least + ", " + greatest + "], but was \"" + text + "\"");
+            "must be a number in ["
+                + least
+                + ", "
+                + greatest
+                + "], but was "
+                + SheetText.quote(text)
+                + (isWithCommaForPoint(text) ? "; a decimal has a point" : ""));
         return OptionalDouble.empty();
       }
       return OptionalDouble.of(value + 0.0);
@@ -328,8 +457,19 @@ public final class Sheet {
      */
     public void problem(String heading, String message) {
       Integer index = columns.get(heading);
-      problems.add(
-          new InputProblem(source, line, index == null ? 0 : index + 1, heading + ": " + message));
+      add(new InputProblem(source, line, index == null ? 0 : index + 1, heading + ": " + message));
+    }
+
+    /**
+     * Records that a field looks wrong, though it can be read.
+     *
+     * @param heading the column's heading
+     * @param judgement why
+     * @param message one sentence: what was given and what would be expected; file, line and
+     *     heading are put in front
+     */
+    public void doubt(String heading, TideJudgement judgement, String message) {
+      addDoubt(judgement, line, heading, message);
     }
   }
 }

@@ -94,7 +94,8 @@ class TideTableReaderTest {
         tides.csv, line 2, column 2: height_m: must be above or below both waters beside it, or \
         the kind must be stated, but was 0.5 between 0.5 and 0.5
         tides.csv, line 3, column 2: height_m: must be above or below both waters beside it, or \
-        the kind must be stated, but was 0.5 between 0.5 and 0.5""",
+        the kind must be stated, but was 0.5 between 0.5 and 0.5\
+        """,
         refusal(IN_UTC, "time,height_m\n2026-06-01T03:20,0.5\n2026-06-01T09:30,0.5\n"));
   }
 
@@ -138,7 +139,8 @@ class TideTableReaderTest {
         tides.csv, line 2, column 1: time: must state its offset, such as Z or +01:00, or the \
         sheet its zone, but was "2026-06-01T03:20"
         tides.csv, line 3, column 1: time: must state its offset, such as Z or +01:00, or the \
-        sheet its zone, but was "2026-06-01 09:30\"""",
+        sheet its zone, but was "2026-06-01 09:30\"\
+        """,
         refusal(SKARRA, "time,height_m\n2026-06-01T03:20,0.7\n2026-06-01 09:30,4.2\n"));
   }
 
@@ -199,7 +201,9 @@ class TideTableReaderTest {
         """
         tides.csv, line 2, column 3: zone: must be Z, an offset such as +01:00 or a region of the \
         IANA time zone database, but was "Atlantis"
-        tides.csv, line 3, column 2: height_m: must be a number in [-20.0, 30.0], but was "4,2\"""",
+        tides.csv, line 3, column 2: height_m: must be a number in [-20.0, 30.0], but was "4,2"; a \
+        a point\
+        """,
         refusal(
             SKARRA,
             """
@@ -214,7 +218,8 @@ class TideTableReaderTest {
     assertEquals(
         """
         tides.csv, line 2, column 3: port: must be "Skarra" throughout, but was "Lunna"
-        tides.csv, line 2, column 4: zone: must be "Z" throughout, but was "+01:00\"""",
+        tides.csv, line 2, column 4: zone: must be "Z" throughout, but was "+01:00\"\
+        """,
         refusal(
             IN_UTC,
             """
@@ -229,7 +234,8 @@ class TideTableReaderTest {
     assertEquals(
         """
         tides.csv, line 2: port: must be stated in the first row or by the reader
-        tides.csv, line 2: datum: must be stated in the first row or by the reader""",
+        tides.csv, line 2: datum: must be stated in the first row or by the reader\
+        """,
         refusal(
             TideTableReader.ofCompleteSheets(),
             "time,height_m\n2026-06-01T03:20Z,0.7\n2026-06-01T09:30Z,4.2\n"));
@@ -246,7 +252,8 @@ class TideTableReaderTest {
         tides.csv, line 3, column 1: time: must be later than the water before, at \
         2026-06-01T03:20:00Z, but was 2026-06-01T02:30:00Z
         tides.csv, line 5, column 3: kind: high and low waters must alternate, but two low waters \
-        follow each other""",
+        follow each other\
+        """,
         refusal(
             IN_UTC,
             """

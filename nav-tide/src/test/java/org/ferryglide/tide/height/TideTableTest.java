@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Severity;
 import org.ferryglide.tide.height.TideEvent.Kind;
 import org.junit.jupiter.api.Test;
 
@@ -96,6 +97,21 @@ class TideTableTest {
     TideTable falling = Tables.ofHours("Skarra", 0, 4.0, 6, 1.0);
     assertEquals(3.0, falling.rangeMetres(falling.events().get(0)), 1e-12);
     assertTrue(falling.isRangeOneSided(falling.events().get(0)));
+  }
+
+  @Test
+  void theLargerOfRiseAndFallRulesBesideADoubleHighWater() {
+    // up 3.0 m, a dip of 0.2 m, up 0.1 m, down 2.9 m: the mean about the first would be 1.6 m
+    TideTable table =
+        Tables.ofHours("Lunna", 0, 1.0, 5, 4.0, 6.5, 3.8, 8, 3.9, 12.5, 1.0, 17.5, 4.0);
+    List<TideEvent> highs = table.highWaters();
+    assertEquals(3.0, table.rangeMetres(highs.get(0)), 1e-12);
+    assertEquals(2.9, table.rangeMetres(highs.get(1)), 1e-12);
+    Note note = table.rangeNotes(highs.get(0)).get(0);
+    assertEquals("tide.doubt.unequal-range", note.code());
+    assertEquals(Severity.CAUTION, note.severity());
+    assertTrue(TABLE.rangeNotes(FIRST_HIGH).isEmpty());
+    assertTrue(table.rangeNotes(highs.get(2)).isEmpty(), "one side only is not unequal");
   }
 
   @Test

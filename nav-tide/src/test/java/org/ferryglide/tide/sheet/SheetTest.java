@@ -126,7 +126,8 @@ class SheetTest {
         rocks.csv, line 2, column 3: heading kind stands twice
         rocks.csv, line 2, column 4: heading must be one of [name, height_m, kind], but was ""
         rocks.csv, line 2: heading name is missing
-        rocks.csv, line 2: heading height_m is missing""",
+        rocks.csv, line 2: heading height_m is missing\
+        """,
         refusalOf("# x\nName,kind,kind,\n"));
   }
 
@@ -136,8 +137,10 @@ class SheetTest {
     assertEquals(1, sheet.rows().size());
     assertEquals(
         """
-        rocks.csv, line 2: a row must have 2 fields like the heading line, but had 1
-        rocks.csv, line 4: a row must have 2 fields like the heading line, but had 3""",
+        rocks.csv, line 2, column 2: a row must have 2 fields like the heading line, but had 1
+        rocks.csv, line 4, column 3: a row must have 2 fields like the heading line, but had 3; a \
+        field with a comma in it must stand between quotation marks, and a decimal has a point\
+        """,
         refusalOf(sheet));
   }
 
@@ -197,7 +200,9 @@ class SheetTest {
   @Test
   void aDecimalCommaMakesARowTooWideRatherThanAWrongNumber() throws IOException {
     assertEquals(
-        "rocks.csv, line 2: a row must have 2 fields like the heading line, but had 3",
+        "rocks.csv, line 2, column 3: a row must have 2 fields like the heading line, but had 3; a"
+            + " field with a comma in it must stand between quotation marks, and a decimal has a"
+            + " point",
         refusalOf(read("name,height_m\nA,4,2\n")));
   }
 
@@ -225,7 +230,8 @@ class SheetTest {
         rocks.csv: too short
         rocks.csv, line 2: kind: must be given
         rocks.csv, line 3, column 1: name: too long
-        rocks.csv, line 3, column 2: height_m: too high""",
+        rocks.csv, line 3, column 2: height_m: too high\
+        """,
         refusalOf(sheet));
   }
 

@@ -1,0 +1,148 @@
+package org.ferryglide.tide.sheet;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Reader;
+import java.io.StringReader;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.note.InputProblem;
+
+/** Text of sheets: from files, and into messages. */
+final class SheetText {
+  /** How much of a field a message quotes. */
+  private static final int LONGEST_QUOTE = 60;
+
+  private static final int LONGEST_MESSAGE = 1000;
+
+  private SheetText() {}
+
+  /** The text of a file in UTF-8; refused by line and column where it is not. */
+  static Reader open(String source, Path file) throws IOException {
+    if (Files.isDirectory(file)) {
+      throw refusal(source, 0, 0, "must be a file, but is a folder");
+    }
+    if (Files.size(file) > BoundedReader.MOST_CHARACTERS) {
+      throw refusal(
+          source,
+          0,
+          0,
+          "must have at most "
+              + BoundedReader.MOST_CHARACTERS
+              + " bytes, but had "
+              + Files.size(file));
+    }
+    byte[] bytes;
+    try (InputStream in = Files.newInputStream(file)) {
+      bytes = in.readAllBytes();
+    }
+    CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder(); // reports what is malformed
+    ByteBuffer input = ByteBuffer.wrap(bytes);
+    CharBuffer text = CharBuffer.allocate(bytes.length);
+    CoderResult result = decoder.decode(input, text, true);
+    text.flip();
+    if (result.isError()) {
+      throw notUtf8(source, text, bytes[input.position()]);
+    }
+    return new StringReader(text.toString());
+  }
+
+  private static InputFormatException notUtf8(String source, CharSequence before, byte found) {
+    int line = 1;
+    int column = 1;
+    for (int i = 0; i < before.length(); i++) {
+      char character = before.charAt(i);
+      if (character == '\n' || (character == '\r' && !isFollowedByNewline(before, i))) {
+        line++;
+        column = 1;
+      } else if (character == ',') {
+        column++;
+      }
+    }
+    return refusal(
+        source,
+        line,
+        column,
+        "must be text in UTF-8, but has the byte 0x"
+            + Integer.toHexString(found & 0xff)
+            + "; save it again in that encoding");
+  }
+
+  private static boolean isFollowedByNewline(CharSequence text, int index) {
+    return index + 1 < text.length() && text.charAt(index + 1) == '\n';
+  }
+
+  static InputFormatException refusal(String source, int line, int column, String message) {
+    return new InputFormatException(new InputProblem(source, line, column, message));
+  }
+
+  /** A field between quotation marks, shortened, as messages give it. */
+  static String quote(String field) {
+    return "\""
+        + (field.length() <= LONGEST_QUOTE ? field : field.substring(0, LONGEST_QUOTE) + "…")
+        + "\"";
+  }
+
+  /** A message that a terminal can take: without control characters, and of bounded length. */
+  static String printable(String message) {
+    StringBuilder text = new StringBuilder();
+    int length = Math.min(message.length(), LONGEST_MESSAGE);
+    for (int i = 0; i < length; i++) {
+      char character = message.charAt(i);
+      if (Character.isISOControl(character)) {
+        text.append("\\u").append(Integer.toHexString(0x10000 + character).substring(1));
+      } else {
+        text.append(character);
+      }
+    }
+    return length < message.length() ? text.append('…').toString() : text.toString();
+  }
+
+  /**
+   * Whether a text is a decimal number: digits with at most one point, a sign before them, an
+   * exponent after them. Narrower than Double.parseDouble, which reads "NaN", "Infinity", "1f" and
+   * hexadecimal; and read once from left to right, however long it is.
+   */
+  static boolean isDecimal(String text) {
+    int length = text.length();
+    int i = isSign(text, 0) ? 1 : 0;
+    int digits = 0;
+    boolean point = false;
+    for (; i < length; i++) {
+      char character = text.charAt(i);
+      if (isDigit(character)) {
+        digits++;
+      } else if (character == '.' && !point) {
+        point = true;
+      } else {
+        break;
+      }
+    }
+    if (digits == 0 || i == length) {
+      return digits > 0;
+    }
+    if (text.charAt(i) != 'e' && text.charAt(i) != 'E') {
+      return false;
+    }
+    i += isSign(text, i + 1) ? 2 : 1;
+    int exponent = i;
+    while (i < length && isDigit(text.charAt(i))) {
+      i++;
+    }
+    return i == length && i > exponent;
+  }
+
+  private static boolean isSign(String text, int index) {
+    return index < text.length() && (text.charAt(index) == '-' || text.charAt(index) == '+');
+  }
+
+  private static boolean isDigit(char character) {
+    return character >= '0' && character <= '9';
+  }
+}

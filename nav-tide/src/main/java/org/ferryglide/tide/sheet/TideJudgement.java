@@ -1,0 +1,180 @@
+package org.ferryglide.tide.sheet;
+
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Severity;
+
+/**
+ * What makes a table of tides or streams look wrong: one threshold, where it comes from, and how
+ * much it matters. Every reader of this module judges by these and by the functions of {@link
+ * Plausibility}; none has limits of its own.
+ *
+ * <p>A doubt is not a refusal. The table is read as it stands, and the doubt travels with
+ * everything computed from it; the figure is to be compared with the official table.
+ *
+ * <pre>{@code
+ * if (Plausibility.heightIsFar(heights, i)) {
+ *   row.doubt("height_m", TideJudgement.HEIGHT_FAR, "is far from the waters beside it");
+ * }
+ * List<Note> doubts = sheet.doubts();
+ * }</pre>
+ */
+public enum TideJudgement {
+  /** Rows for this time keep another offset from UTC than those before and after: refused. */
+  OFFSET_RETURNS(
+      "tide.doubt.offset-returns",
+      Severity.WARNING,
+      20.0,
+      "days",
+      "IANA time zone database: since 2005 no clock has gone back to its offset sooner, the"
+          + " soonest after 20.96 days at Cairo in 2010"),
+  /** Rows for less than this time at a table's start or end keep another offset than the rest. */
+  OFFSET_NEAR_END("tide.doubt.offset", Severity.CAUTION, 20.0, "days", "as OFFSET_RETURNS"),
+  /**
+   * A height beyond those of the four waters of its kind before and the four after, by this share
+   * of the greatest rise or fall near it and by more than 0.3 m.
+   */
+  HEIGHT_FAR(
+      "tide.doubt.height",
+      Severity.CAUTION,
+      0.25,
+      "of the greatest rise or fall nearby",
+      "measured: no water of 2026 at 39 stations of the United States, tides of every kind"),
+  /**
+   * A water this far from half way between those four waters before and after it, where the tide is
+   * semi-diurnal.
+   */
+  TIME_FAR(
+      "tide.doubt.time",
+      Severity.CAUTION,
+      0.75,
+      "hours",
+      "measured: 3 of 53 000 waters of 2026 at 39 stations of the United States, all of mixed"
+          + " tides"),
+  /** A rise, a fall or a height above the datum larger than anywhere in the world. */
+  RANGE_BEYOND_KNOWN(
+      "tide.doubt.range",
+      Severity.CAUTION,
+      16.5,
+      "metres",
+      "US National Ocean Service, oceanservice.noaa.gov/facts/highesttide.html: 16.3 m in the Bay"
+          + " of Fundy"),
+  /** Half of the greatest range known: one constituent alone would make it. */
+  AMPLITUDE_BEYOND_KNOWN(
+      "tide.doubt.amplitude",
+      Severity.CAUTION,
+      8.25,
+      "metres",
+      "half of the range of RANGE_BEYOND_KNOWN"),
+  /** A rise and a fall beside a high water, the smaller less than this share of the larger. */
+  RANGE_UNEQUAL(
+      "tide.doubt.unequal-range",
+      Severity.CAUTION,
+      0.5,
+      "of the larger",
+      "common practice, no source"),
+  /** More than this share of a stream table's rows have the neap rate above the spring rate. */
+  RATES_SWAPPED(
+      "stream.doubt.rates-swapped",
+      Severity.WARNING,
+      0.5,
+      "of the rows with a stream",
+      "common practice, no source"),
+  /** One row of a stream table has the neap rate above the spring rate, by this much. */
+  NEAP_ABOVE_SPRING(
+      "stream.doubt.neap-above-spring",
+      Severity.CAUTION,
+      0.0,
+      "knots",
+      "common practice, no source"),
+  /** A rate this many times the larger of those beside it, and 1.5 kn above it. */
+  RATE_FAR(
+      "stream.doubt.rate",
+      Severity.CAUTION,
+      2.5,
+      "times the larger rate beside it",
+      "common practice, no source"),
+  /** A rate faster than this. */
+  RATE_BEYOND_KNOWN(
+      "stream.doubt.fastest",
+      Severity.CAUTION,
+      16.0,
+      "knots",
+      "common practice, no source: only a few narrows are said to run faster"),
+  /** A set this far from those of the hour before and the hour after, which agree. */
+  SET_TURNED_FOR_AN_HOUR(
+      "stream.doubt.set", Severity.CAUTION, 120.0, "degrees", "common practice, no source"),
+  /** All sets of a table's stronger hours lie within this angle: its ebb sets as its flood does. */
+  NEVER_TURNS(
+      "stream.doubt.never-turns", Severity.CAUTION, 90.0, "degrees", "common practice, no source");
+
+  private final String code;
+  private final Severity severity;
+  private final double threshold;
+  private final String unit;
+  private final String source;
+
+  TideJudgement(String code, Severity severity, double threshold, String unit, String source) {
+    this.code = code;
+    this.severity = severity;
+    this.threshold = threshold;
+    this.unit = unit;
+    this.source = source;
+  }
+
+  /**
+   * The code of the notes that tell of this doubt.
+   *
+   * @return stable name for programs, such as {@code tide.doubt.height}
+   */
+  public String code() {
+    return code;
+  }
+
+  /**
+   * How much it matters.
+   *
+   * @return severity of the notes
+   */
+  public Severity severity() {
+    return severity;
+  }
+
+  /**
+   * From where on a figure is doubted.
+   *
+   * @return the threshold, in {@link #unit}
+   */
+  public double threshold() {
+    return threshold;
+  }
+
+  /**
+   * What the threshold is counted in.
+   *
+   * @return the unit in words, such as {@code metres}
+   */
+  public String unit() {
+    return unit;
+  }
+
+  /**
+   * Where the threshold comes from.
+   *
+   * @return a publication, a measurement, or that it is common practice without a source
+   */
+  public String source() {
+    return source;
+  }
+
+  /**
+   * Tells of a doubt that no row of a sheet can be named for.
+   *
+   * @param text one or more sentences: what was given and why it is doubted
+   * @return a note with this judgement's code and severity, its threshold and where that is from
+   */
+  public Note note(String text) {
+    return new Note(code, severity, text, java.util.Map.of())
+        .with("threshold", threshold + " " + unit)
+        .with("thresholdSource", source);
+  }
+}
