@@ -16,7 +16,7 @@ import org.ferryglide.nav.water.EpochSeconds;
  * List<TideEvent> waters = TideExtremes.between(curve, fromSeconds, toSeconds);
  * }</pre>
  */
-public final class TideExtremes {
+final class TideExtremes {
 
   /** Stretches are not halved below this, seconds. */
   private static final double RESOLUTION_SECONDS = 0.5;

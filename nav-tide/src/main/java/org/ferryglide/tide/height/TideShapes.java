@@ -11,7 +11,7 @@ package org.ferryglide.tide.height;
  * <p>Every shape runs from 0 at 0 to 1 at 1 and never turns back. All methods are allocation-free
  * and let NaN through.
  */
-public final class TideShapes {
+final class TideShapes {
 
   /**
    * The farthest that the rule of twelfths, joined by straight lines, lies from the cosine, as a

@@ -15,7 +15,7 @@ import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.tide.sheet.Plausibility;
-import org.ferryglide.tide.sheet.TideJudgement;
+import org.ferryglide.tide.sheet.TideJudgements;
 
 /**
  * The high and low waters of one port, in order of time.
@@ -320,7 +320,7 @@ public final class TideTable implements Serializable {
     int i = indexOfHighWater(highWater);
     return Plausibility.rangeIsUnequal(rise(i), fall(i))
         ? List.of(
-            TideJudgement.RANGE_UNEQUAL
+            TideJudgements.RANGE_UNEQUAL
                 .note(
                     "The rise and the fall of this tide are very unlike, as beside a double high"
                         + " water or in a mixed tide; the larger is taken for its range.")

@@ -4,14 +4,18 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import org.ferryglide.tide.height.TideEvent.Kind;
 import org.ferryglide.tide.height.TideTableReader.Water;
 import org.ferryglide.tide.sheet.Plausibility;
-import org.ferryglide.tide.sheet.TideJudgement;
+import org.ferryglide.tide.sheet.TideJudgements;
 
 /** Judges the waters of a sheet beside each other. */
 final class TideTableDoubts {
   private static final Duration SOONEST_RETURN =
-      Duration.ofDays((long) TideJudgement.OFFSET_RETURNS.threshold());
+      Duration.ofDays((long) TideJudgements.OFFSET_RETURNS.threshold());
+
+  /** With fewer, every row is told of by itself. */
+  private static final int FEWEST_EXCHANGED = 3;
 
   private TideTableDoubts() {}
 
@@ -53,6 +57,35 @@ final class TideTableDoubts {
     return until;
   }
 
+  /** Refuses, once, a sheet that calls most of its high waters low and its low waters high. */
+  static void refuseExchangedKinds(List<Water> waters) {
+    int pairs = 0;
+    int exchanged = 0;
+    for (int i = 1; i < waters.size(); i++) {
+      Water before = waters.get(i - 1);
+      Water after = waters.get(i);
+      if (before.kind.isPresent()
+          && after.kind.isPresent()
+          && before.kind.get() != after.kind.get()
+          && before.height != after.height) {
+        pairs++;
+        exchanged += (after.kind.get() == Kind.HIGH) == (after.height < before.height) ? 1 : 0;
+      }
+    }
+    if (exchanged >= FEWEST_EXCHANGED && 2 * exchanged > pairs) {
+      waters
+          .get(0)
+          .row
+          .problem(
+              "kind",
+              "high and low water seem to be exchanged throughout: of "
+                  + pairs
+                  + " waters that follow one of the other kind, "
+                  + exchanged
+                  + " go the wrong way");
+    }
+  }
+
   /** Doubts what looks wrong; the waters are in order. */
   static void judge(List<Water> waters) {
     int count = waters.size();
@@ -71,7 +104,7 @@ final class TideTableDoubts {
             .row
             .doubt(
                 "time",
-                TideJudgement.TIME_FAR,
+                TideJudgements.TIME_FAR,
                 WaterFault.text(waters.get(i).time.toInstant(), waters.get(i).time.getOffset())
                     + " is more than three quarters of an hour from where the waters of the days"
                     + " beside it lead to expect it.");
@@ -85,12 +118,12 @@ final class TideTableDoubts {
     if (Plausibility.heightIsFar(heights, i)) {
       water.row.doubt(
           "height_m",
-          TideJudgement.HEIGHT_FAR,
+          TideJudgements.HEIGHT_FAR,
           heights[i] + " m is far from the other waters of its kind beside it.");
-    } else if (Math.max(change, heights[i]) > TideJudgement.RANGE_BEYOND_KNOWN.threshold()) {
+    } else if (Math.max(change, heights[i]) > TideJudgements.RANGE_BEYOND_KNOWN.threshold()) {
       water.row.doubt(
           "height_m",
-          TideJudgement.RANGE_BEYOND_KNOWN,
+          TideJudgements.RANGE_BEYOND_KNOWN,
           heights[i]
               + " m stands higher, or "
               + Math.rint(change * 100.0) / 100.0
@@ -125,7 +158,7 @@ final class TideTableDoubts {
         .row
         .doubt(
             "time",
-            TideJudgement.OFFSET_NEAR_END,
+            TideJudgements.OFFSET_NEAR_END,
             "the offset from UTC changes here from "
                 + waters.get(changed - 1).time.getOffset()
                 + " to "

@@ -54,7 +54,7 @@ import org.ferryglide.tide.sheet.Sheet;
  *
  * <p>Doubted, by line and heading, in {@link TideTable#notes}: heights and times far from those of
  * the waters near them, rises and falls larger than any known, an offset that changes near the
- * start or the end; {@link org.ferryglide.tide.sheet.TideJudgement} has the thresholds and their
+ * start or the end; {@link org.ferryglide.tide.sheet.TideJudgements} has the thresholds and their
  * sources. Everything computed from the table carries these doubts.
  */
 public final class TideTableReader {
@@ -161,6 +161,7 @@ public final class TideTableReader {
     sheet.refuseIfFaulty(); // order and kinds make sense only once every field does
     TideTableDoubts.refuseStrayOffsets(waters);
     List<TideEvent> events = events(waters);
+    TideTableDoubts.refuseExchangedKinds(waters);
     sheet.refuseIfFaulty();
     for (int i = 1; i < events.size(); i++) {
       Sheet.Row row = waters.get(i).row;

@@ -2,7 +2,7 @@ package org.ferryglide.tide.sheet;
 
 /**
  * Whether figures of a table look wrong beside each other; the thresholds are those of {@link
- * TideJudgement}. What the functions say of honest tables was measured on the predicted tides of
+ * TideJudgements}. What the functions say of honest tables was measured on the predicted tides of
  * the year 2026 at 39 stations of the United States, diurnal and mixed ones among them, as printed
  * to minutes and centimetres: of 53 000 waters no height is doubted, and three times.
  *
@@ -49,7 +49,7 @@ public final class Plausibility {
    *
    * @param heights heights of waters in order of time, high and low in turn, metres
    * @param index which water
-   * @return true if it is beyond {@link TideJudgement#HEIGHT_FAR}; false where fewer than three
+   * @return true if it is beyond {@link TideJudgements#HEIGHT_FAR}; false where fewer than three
    *     waters of its kind are near
    */
   public static boolean heightIsFar(double[] heights, int index) {
@@ -72,7 +72,7 @@ public final class Plausibility {
     double beyond = Math.max(heights[index] - highest, lowest - heights[index]);
     return count >= FEWEST
         && beyond > LEAST_METRES
-        && beyond > TideJudgement.HEIGHT_FAR.threshold() * change;
+        && beyond > TideJudgements.HEIGHT_FAR.threshold() * change;
   }
 
   /**
@@ -81,7 +81,7 @@ public final class Plausibility {
    *
    * @param seconds times of waters in order, high and low in turn, seconds
    * @param index which water
-   * @return true if it is beyond {@link TideJudgement#TIME_FAR}; false where the tide near it is
+   * @return true if it is beyond {@link TideJudgements#TIME_FAR}; false where the tide near it is
    *     not semi-diurnal, or the table has too few waters beside it
    */
   public static boolean timeIsFar(double[] seconds, int index) {
@@ -118,7 +118,7 @@ public final class Plausibility {
         return false;
       }
     }
-    return Math.abs(seconds[index] - expected) > 3600.0 * TideJudgement.TIME_FAR.threshold();
+    return Math.abs(seconds[index] - expected) > 3600.0 * TideJudgements.TIME_FAR.threshold();
   }
 
   /**
@@ -127,12 +127,12 @@ public final class Plausibility {
    *
    * @param riseMetres rise, metres, not negative
    * @param fallMetres fall, metres, not negative
-   * @return true if the smaller is less than the share of {@link TideJudgement#RANGE_UNEQUAL} of
+   * @return true if the smaller is less than the share of {@link TideJudgements#RANGE_UNEQUAL} of
    *     the larger
    */
   public static boolean rangeIsUnequal(double riseMetres, double fallMetres) {
     return Math.min(riseMetres, fallMetres)
-        < TideJudgement.RANGE_UNEQUAL.threshold() * Math.max(riseMetres, fallMetres);
+        < TideJudgements.RANGE_UNEQUAL.threshold() * Math.max(riseMetres, fallMetres);
   }
 
   /**
@@ -154,7 +154,7 @@ public final class Plausibility {
    *
    * @param knots rates in order of time, knots
    * @param index which hour; the first and the last are compared with one neighbour
-   * @return true if it is beyond {@link TideJudgement#RATE_FAR}
+   * @return true if it is beyond {@link TideJudgements#RATE_FAR}
    */
   public static boolean rateIsFar(double[] knots, int index) {
     double before = index > 0 ? knots[index - 1] : 0.0;
@@ -162,7 +162,7 @@ public final class Plausibility {
     double larger = Math.max(before, after);
     return knots.length > 1
         && knots[index] > larger + LEAST_KNOTS
-        && knots[index] > TideJudgement.RATE_FAR.threshold() * larger;
+        && knots[index] > TideJudgements.RATE_FAR.threshold() * larger;
   }
 
   /**
@@ -171,14 +171,14 @@ public final class Plausibility {
    * @param setDegrees sets in order of time, degrees
    * @param knots rates of the same hours, knots
    * @param index which hour
-   * @return true if it is beyond {@link TideJudgement#SET_TURNED_FOR_AN_HOUR} from both hours
+   * @return true if it is beyond {@link TideJudgements#SET_TURNED_FOR_AN_HOUR} from both hours
    *     beside it; false at the ends, and where one of the three runs below 0.3 kn
    */
   public static boolean setIsTurnedForAnHour(double[] setDegrees, double[] knots, int index) {
     if (index < 1 || index + 1 >= knots.length) {
       return false;
     }
-    double least = TideJudgement.SET_TURNED_FOR_AN_HOUR.threshold();
+    double least = TideJudgements.SET_TURNED_FOR_AN_HOUR.threshold();
     return Math.min(knots[index], Math.min(knots[index - 1], knots[index + 1])) >= WEAK_KNOTS
         && apart(setDegrees[index - 1], setDegrees[index + 1]) <= AGREE_DEGREES
         && apart(setDegrees[index], setDegrees[index - 1]) >= least
@@ -191,7 +191,7 @@ public final class Plausibility {
    * @param setDegrees sets of a tide's hours, degrees
    * @param knots rates of the same hours, knots
    * @return true if the sets of all hours that run at three tenths of the largest rate or more lie
-   *     within {@link TideJudgement#NEVER_TURNS}, over more than half of the hours
+   *     within {@link TideJudgements#NEVER_TURNS}, over more than half of the hours
    */
   public static boolean neverTurns(double[] setDegrees, double[] knots) {
     double largest = 0.0;
@@ -204,7 +204,7 @@ public final class Plausibility {
         strong++;
         for (int j = 0; j < i; j++) {
           if (knots[j] >= STRONG_SHARE * largest
-              && apart(setDegrees[i], setDegrees[j]) > TideJudgement.NEVER_TURNS.threshold()) {
+              && apart(setDegrees[i], setDegrees[j]) > TideJudgements.NEVER_TURNS.threshold()) {
             return false;
           }
         }

@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +16,8 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.InputProblem;
+import org.ferryglide.nav.note.InputProblems;
+import org.ferryglide.nav.note.Judgement;
 import org.ferryglide.nav.note.Note;
 
 /**
@@ -41,7 +42,6 @@ import org.ferryglide.nav.note.Note;
  */
 public final class Sheet {
   private static final int MOST_ROWS = 1_000_000;
-  private static final int MOST_PROBLEMS = 100;
 
   /** Doubts of one kind that are told row by row. */
   private static final int MOST_DOUBTS = 10;
@@ -49,15 +49,15 @@ public final class Sheet {
   private final String source;
   private final Map<String, Integer> columns;
   private final List<Row> rows = new ArrayList<>();
-  private final List<InputProblem> problems = new ArrayList<>();
-  private int untoldProblems;
+  private final InputProblems problems;
   private final List<Note> doubts = new ArrayList<>();
-  private final Map<TideJudgement, Integer> doubtsOfAKind = new EnumMap<>(TideJudgement.class);
+  private final Map<Judgement, Integer> doubtsOfAKind = new LinkedHashMap<>();
   private boolean whole = true;
 
   private Sheet(String source, Map<String, Integer> columns) {
     this.source = source;
     this.columns = columns;
+    this.problems = new InputProblems(source);
   }
 
   /**
@@ -144,7 +144,7 @@ public final class Sheet {
   private static Sheet withHeadings(
       String source, CsvRow heading, List<String> required, List<String> optional) {
     Map<String, Integer> columns = new LinkedHashMap<>();
-    List<InputProblem> problems = new ArrayList<>();
+    InputProblems problems = new InputProblems(source);
     int line = (int) heading.getOriginalLineNumber();
     String whole = heading.getField(0);
     if (heading.getFieldCount() == 1 && (whole.indexOf(';') >= 0 || whole.indexOf('\t') >= 0)) {
@@ -159,29 +159,30 @@ public final class Sheet {
     }
     for (int i = 0; i < heading.getFieldCount(); i++) {
       String name = heading.getField(i).trim();
-      if (isOverLines(name)) {
-        problems.add(openQuote(source, line, i + 1));
+      if (isOverLines(name)) { // it may have swallowed other headings
+        throw new InputFormatException(openQuote(source, line, i + 1));
       } else if (!required.contains(name) && !optional.contains(name)) {
         List<String> allowed = new ArrayList<>(required);
         allowed.addAll(optional);
         problems.add(
-            new InputProblem(
-                source,
-                line,
-                i + 1,
-                "heading must be one of " + allowed + ", but was " + SheetText.quote(name)));
+            line,
+            i + 1,
+            SheetText.printable(
+                "heading must be one of "
+                    + allowed
+                    + ", but was "
+                    + SheetText.quote(name)
+                    + SheetText.didYouMean(name, allowed)));
       } else if (columns.put(name, i) != null) {
-        problems.add(new InputProblem(source, line, i + 1, "heading " + name + " stands twice"));
+        problems.add(line, i + 1, "heading " + name + " stands twice");
       }
     }
     for (String name : required) {
       if (!columns.containsKey(name)) {
-        problems.add(new InputProblem(source, line, 0, "heading " + name + " is missing"));
+        problems.add(line, heading.getFieldCount() + 1, "heading " + name + " is missing");
       }
     }
-    if (!problems.isEmpty()) {
-      throw new InputFormatException(problems);
-    }
+    problems.refuseIfAny();
     return new Sheet(source, columns);
   }
 
@@ -242,16 +243,7 @@ public final class Sheet {
   }
 
   private void add(InputProblem problem) {
-    if (problems.size() < MOST_PROBLEMS) {
-      problems.add(
-          new InputProblem(
-              problem.source(),
-              problem.line(),
-              problem.column(),
-              SheetText.printable(problem.message())));
-    } else {
-      untoldProblems++;
-    }
+    problems.add(problem.line(), problem.column(), SheetText.printable(problem.message()));
   }
 
   /**
@@ -297,11 +289,11 @@ public final class Sheet {
    * @param judgement why
    * @param message what was given and what would be expected
    */
-  public void doubt(TideJudgement judgement, String message) {
+  public void doubt(Judgement judgement, String message) {
     addDoubt(judgement, 0, "", message);
   }
 
-  private void addDoubt(TideJudgement judgement, int line, String heading, String message) {
+  private void addDoubt(Judgement judgement, int line, String heading, String message) {
     int count = doubtsOfAKind.merge(judgement, 1, Integer::sum);
     if (count <= MOST_DOUBTS) {
       String place =
@@ -309,7 +301,7 @@ public final class Sheet {
       Note note =
           judgement
               .note(SheetText.printable(place + ": " + message) + " Compare the official table.")
-              .with("source", source);
+              .with("file", source);
       doubts.add(line > 0 ? note.with("line", Integer.toString(line)) : note);
     }
   }
@@ -329,7 +321,7 @@ public final class Sheet {
                 judgement
                     .note(
                         source + ": " + (count - MOST_DOUBTS) + " more rows look wrong like these.")
-                    .with("source", source));
+                    .with("file", source));
           }
         });
     return List.copyOf(all);
@@ -341,19 +333,7 @@ public final class Sheet {
    * @throws InputFormatException listing every problem, by line and column
    */
   public void refuseIfFaulty() {
-    if (!problems.isEmpty()) {
-      List<InputProblem> sorted = new ArrayList<>(problems);
-      sorted.sort(
-          (a, b) ->
-              a.line() != b.line()
-                  ? Integer.compare(a.line(), b.line())
-                  : Integer.compare(a.column(), b.column()));
-      if (untoldProblems > 0) {
-        sorted.add(
-            new InputProblem(source, 0, 0, "and " + untoldProblems + " more problems like these"));
-      }
-      throw new InputFormatException(sorted);
-    }
+    problems.refuseIfAny();
   }
 
   /**
@@ -468,7 +448,7 @@ public final class Sheet {
      * @param message one sentence: what was given and what would be expected; file, line and
      *     heading are put in front
      */
-    public void doubt(String heading, TideJudgement judgement, String message) {
+    public void doubt(String heading, Judgement judgement, String message) {
       addDoubt(judgement, line, heading, message);
     }
   }

@@ -11,6 +11,8 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.InputProblem;
 
@@ -87,6 +89,42 @@ final class SheetText {
     return "\""
         + (field.length() <= LONGEST_QUOTE ? field : field.substring(0, LONGEST_QUOTE) + "…")
         + "\"";
+  }
+
+  /** A hint at the word nearest to one that is not allowed, empty if none is near. */
+  static String didYouMean(String word, List<String> allowed) {
+    String wanted = word.toLowerCase(Locale.ROOT);
+    if (wanted.isEmpty() || wanted.length() > LONGEST_QUOTE) {
+      return "";
+    }
+    String nearest = "";
+    int fewest = Math.max(1, wanted.length() / 3) + 1;
+    for (String candidate : allowed) {
+      int changes = changes(wanted, candidate.toLowerCase(Locale.ROOT));
+      if (changes < fewest) {
+        fewest = changes;
+        nearest = candidate;
+      }
+    }
+    return nearest.isEmpty() ? "" : "; did you mean " + nearest + "?";
+  }
+
+  /** How many letters must be changed, added or taken out to make one word of another. */
+  private static int changes(String from, String to) {
+    int[] above = new int[to.length() + 1];
+    for (int j = 0; j < above.length; j++) {
+      above[j] = j;
+    }
+    for (int i = 1; i <= from.length(); i++) {
+      int[] row = new int[above.length];
+      row[0] = i;
+      for (int j = 1; j < row.length; j++) {
+        int swap = above[j - 1] + (from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1);
+        row[j] = Math.min(swap, 1 + Math.min(above[j], row[j - 1]));
+      }
+      above = row;
+    }
+    return above[above.length - 1];
   }
 
   /** A message that a terminal can take: without control characters, and of bounded length. */

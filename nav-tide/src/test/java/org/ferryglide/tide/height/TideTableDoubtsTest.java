@@ -170,6 +170,23 @@ class TideTableDoubtsTest {
   }
 
   @Test
+  void highAndLowExchangedAreToldOnce() {
+    StringBuilder text = new StringBuilder("time,height_m,kind\n");
+    for (int i = 0; i < 8; i++) {
+      text.append(rows(8).get(i)).append(i % 2 == 0 ? ",HW\n" : ",LW\n");
+    }
+    assertEquals(
+        "skarra.csv, line 2, column 3: kind: high and low water seem to be exchanged throughout: of"
+            + " 7 waters that follow one of the other kind, 7 go the wrong way",
+        assertThrows(
+                InputFormatException.class,
+                () ->
+                    TideTableReader.forPort("Skarra", "chart datum")
+                        .read("skarra.csv", new StringReader(text.toString())))
+            .getMessage());
+  }
+
+  @Test
   void timesInMessagesAreByTheFilesOwnClock() {
     List<String> rows = rows(4);
     rows.set(2, row(time(0), 0.8));

@@ -202,7 +202,7 @@ class TideTableReaderTest {
         tides.csv, line 2, column 3: zone: must be Z, an offset such as +01:00 or a region of the \
         IANA time zone database, but was "Atlantis"
         tides.csv, line 3, column 2: height_m: must be a number in [-20.0, 30.0], but was "4,2"; a \
-        a point\
+        decimal has a point\
         """,
         refusal(
             SKARRA,

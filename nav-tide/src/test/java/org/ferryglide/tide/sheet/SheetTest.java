@@ -108,7 +108,7 @@ class SheetTest {
         refusalOf(read("name,height_m\n\"A\nB\",2\n")));
     assertEquals(
         "rocks.csv, line 1, column 2: a field must end on its own line, but its quotation mark was"
-            + " not closed there\nrocks.csv, line 1: heading height_m is missing",
+            + " not closed there",
         refusalOf("name,\"height_m\nA,1\n"));
   }
 
@@ -122,11 +122,12 @@ class SheetTest {
   void everyWrongHeadingIsNamed() {
     assertEquals(
         """
-        rocks.csv, line 2, column 1: heading must be one of [name, height_m, kind], but was "Name"
+        rocks.csv, line 2, column 1: heading must be one of [name, height_m, kind], but was "Name"; \
+        did you mean name?
         rocks.csv, line 2, column 3: heading kind stands twice
         rocks.csv, line 2, column 4: heading must be one of [name, height_m, kind], but was ""
-        rocks.csv, line 2: heading name is missing
-        rocks.csv, line 2: heading height_m is missing\
+        rocks.csv, line 2, column 5: heading name is missing
+        rocks.csv, line 2, column 5: heading height_m is missing\
         """,
         refusalOf("# x\nName,kind,kind,\n"));
   }
