@@ -22,8 +22,8 @@ import org.ferryglide.nav.reckon.Covariance;
  * Duration grace = IfNotSeen.waitUntil(covariance, course, speedOverGround, 0.95);
  * IfNotSeen answer =
  *     IfNotSeen.after(grace, covariance, course, speedOverGround, sight, aim.offset());
- * answer.advice(); // TURN_LEFT
- * answer.toLeft(); // 0.93
+ * answer.advice(); // TURN_RIGHT, having aimed off to the left
+ * answer.toRight(); // 0.93
  * }</pre>
  *
  * @param ahead chance that it is still ahead
@@ -49,8 +49,12 @@ public record IfNotSeen(double ahead, double toLeft, double toRight, Advice advi
    * @param toLeft chance that it lies to the left
    * @param toRight chance that it lies to the right
    * @param advice what that suggests
+   * @throws IllegalArgumentException if a chance is NaN or outside [0, 1]
    */
   public IfNotSeen {
+    Arguments.within(ahead, 0.0, 1.0, "chance ahead", "(no unit)");
+    Arguments.within(toLeft, 0.0, 1.0, "chance to the left", "(no unit)");
+    Arguments.within(toRight, 0.0, 1.0, "chance to the right", "(no unit)");
     Objects.requireNonNull(advice, "advice");
   }
 
@@ -104,7 +108,7 @@ public record IfNotSeen(double ahead, double toLeft, double toRight, Advice advi
    * @param course the direction of travel
    * @param speedOverGround the speed over the ground
    * @param sight how far off the target is seen, half its width included, at least 0
-   * @param aimedRight how far to the right of the target one aimed, to the left negative
+   * @param aimed how far to which side of the target one aimed; {@link Offset#NONE} for straight at it
    * @return chances that add up to 1, and the advice
    * @throws IllegalArgumentException if {@code sight} is negative
    */
@@ -114,12 +118,13 @@ public record IfNotSeen(double ahead, double toLeft, double toRight, Advice advi
       TrueBearing course,
       Speed speedOverGround,
       Distance sight,
-      Distance aimedRight) {
+      Offset aimed) {
     double reach = Arguments.notNegative(sight.metres(), "sight", "metres");
     double along = covariance.standardDeviationAlong(course).metres();
     double across = covariance.standardDeviationAcross(course).metres();
     double mean = speedOverGround.metresPerSecond() * Seconds.of(pastReckonedTime);
-    double slope = across > 0.0 ? covariance.alongWithAcross(course) / (across * across) : 0.0;
+    boolean wide = across > WideTarget.NO_WIDTH * along;
+    double slope = wide ? covariance.alongWithAcross(course) / (across * across) : 0.0;
     double rest = Math.sqrt(Math.max(0.0, along * along - slope * slope * across * across));
     double ahead = 0.0;
     double left = 0.0;
@@ -128,7 +133,7 @@ public record IfNotSeen(double ahead, double toLeft, double toRight, Advice advi
     for (int i = 0; i < POINTS; i++) {
       double z = -REACH + (i + 0.5) * step;
       double weight = Gaussian.density(z) * step;
-      double x = aimedRight.metres() + across * z; // right of the target
+      double x = aimed.metresRight() + across * z; // right of the target
       double y = mean + slope * across * z; // beyond it
       double seenFrom = Math.abs(x) < reach ? -Math.sqrt(reach * reach - x * x) : 0.0;
       double notYet = below(seenFrom, y, rest);

@@ -3,12 +3,12 @@ package org.ferryglide.nav.landfall;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.reckon.ErrorBudget;
 import org.ferryglide.nav.reckon.ErrorModel;
@@ -47,10 +47,12 @@ public record LongestLeg(Duration duration, Distance distance, double chance, bo
    * @param distance how far that is over the ground
    * @param chance the chance of passing within sight at its end
    * @param limited false if even the horizon keeps the chance above the limit
+   * @throws IllegalArgumentException if a length is negative or the chance outside [0, 1]
    */
   public LongestLeg {
-    Objects.requireNonNull(duration, "duration");
-    Objects.requireNonNull(distance, "distance");
+    Arguments.notNegative(Seconds.of(duration), "duration", "seconds");
+    Arguments.notNegative(distance.metres(), "distance", "metres");
+    Arguments.within(chance, 0.0, 1.0, "chance", "(no unit)");
   }
 
   /**

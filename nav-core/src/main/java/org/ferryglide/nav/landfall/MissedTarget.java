@@ -3,6 +3,7 @@ package org.ferryglide.nav.landfall;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Distance;
@@ -21,7 +22,8 @@ import org.ferryglide.nav.plane.Gaussian;
  *     MissedTarget.of(leg, acrossStandardDeviation, sight, Distance.ofNauticalMiles(3))
  *         .caughtBy(List.of(mainland, tenMetreContour));
  * missed.catches().get(0).name(); // mainland
- * missed.uncaught(AimOff.Side.LEFT); // 0.04: the side to stay off, so aim right
+ * missed.uncaught(Side.LEFT); // 0.04: the side to stay off, so aim right
+ * missed.aimedOff(aim.offset()).uncaught(Side.LEFT); // less
  * }</pre>
  */
 public final class MissedTarget implements Serializable {
@@ -37,7 +39,8 @@ public final class MissedTarget implements Serializable {
   private final double sigma;
   private final double reach;
   private final double beyond;
-  private final double aimedRight;
+  private final Offset aimed;
+  private final List<Backstop> lines;
   private final List<Catch> catches;
   private final double uncaughtLeft;
   private final double uncaughtRight;
@@ -47,7 +50,8 @@ public final class MissedTarget implements Serializable {
       double sigma,
       double reach,
       double beyond,
-      double aimedRight,
+      Offset aimed,
+      List<Backstop> lines,
       List<Catch> catches,
       double uncaughtLeft,
       double uncaughtRight) {
@@ -55,7 +59,8 @@ public final class MissedTarget implements Serializable {
     this.sigma = Arguments.notNegative(sigma, "standard deviation across", "metres");
     this.reach = Arguments.notNegative(reach, "sight", "metres");
     this.beyond = Arguments.notNegative(beyond, "run beyond the target", "metres");
-    this.aimedRight = aimedRight;
+    this.aimed = Objects.requireNonNull(aimed, "aimed");
+    this.lines = List.copyOf(lines);
     this.catches = List.copyOf(catches);
     this.uncaughtLeft = uncaughtLeft;
     this.uncaughtRight = uncaughtRight;
@@ -73,43 +78,44 @@ public final class MissedTarget implements Serializable {
    */
   public static MissedTarget of(
       Leg leg, Distance acrossStandardDeviation, Distance sight, Distance beyond) {
-    return new MissedTarget(
-            leg,
-            acrossStandardDeviation.metres(),
-            sight.metres(),
-            beyond.metres(),
-            0.0,
-            List.of(),
-            0.0,
-            0.0)
-        .caughtBy(List.of());
+    return answer(
+        leg,
+        acrossStandardDeviation.metres(),
+        sight.metres(),
+        beyond.metres(),
+        Offset.NONE,
+        List.of());
   }
 
   /**
    * Having aimed off.
    *
-   * @param right how far to the right of the target one aims, to the left negative
-   * @return the same question, its lines to be given again
+   * @param offset how far to which side of the target one aims
+   * @return the answer with everything else, the lines too, the same
    */
-  public MissedTarget aimedOff(Distance right) {
-    return new MissedTarget(leg, sigma, reach, beyond, right.metres(), List.of(), 0.0, 0.0)
-        .caughtBy(List.of());
+  public MissedTarget aimedOff(Offset offset) {
+    return answer(leg, sigma, reach, beyond, offset, lines);
   }
 
   /**
    * With lines that would be noticed on reaching them.
    *
-   * @param lines handrails and backstops
-   * @return the answer
+   * @param handrailsAndBackstops the lines, instead of those given before
+   * @return the answer with everything else the same
    */
-  public MissedTarget caughtBy(List<Backstop> lines) {
+  public MissedTarget caughtBy(List<Backstop> handrailsAndBackstops) {
+    return answer(leg, sigma, reach, beyond, aimed, handrailsAndBackstops);
+  }
+
+  private static MissedTarget answer(
+      Leg leg, double sigma, double reach, double beyond, Offset aimed, List<Backstop> lines) {
     TrackFan fan = new TrackFan(leg, lines);
     int[][] caught = new int[lines.size()][2];
     double[] furthest = new double[lines.size()];
     boolean[] handrail = new boolean[lines.size()];
     int[] uncaught = new int[2];
     for (int i = 0; i < PASSAGES; i++) {
-      double x = aimedRight + sigma * Gaussian.quantile((i + 0.5) / PASSAGES);
+      double x = aimed.metresRight() + sigma * Gaussian.quantile((i + 0.5) / PASSAGES);
       if (Math.abs(x) <= reach) {
         continue; // found
       }
@@ -141,7 +147,8 @@ public final class MissedTarget implements Serializable {
         sigma,
         reach,
         beyond,
-        aimedRight,
+        aimed,
+        lines,
         found,
         uncaught[0] / (double) PASSAGES,
         uncaught[1] / (double) PASSAGES);
@@ -162,8 +169,8 @@ public final class MissedTarget implements Serializable {
    * @param side the side of the target on which one passes
    * @return a share of all passages
    */
-  public double uncaught(AimOff.Side side) {
-    return side == AimOff.Side.LEFT ? uncaughtLeft : uncaughtRight;
+  public double uncaught(Side side) {
+    return side == Side.LEFT ? uncaughtLeft : uncaughtRight;
   }
 
   /**
@@ -173,6 +180,18 @@ public final class MissedTarget implements Serializable {
    */
   public TrueBearing course() {
     return leg.finalCourse();
+  }
+
+  /** What catches the misses, for people. */
+  @Override
+  public String toString() {
+    return "missed target caught by "
+        + catches
+        + ", uncaught "
+        + uncaughtLeft
+        + " on the left and "
+        + uncaughtRight
+        + " on the right";
   }
 
   /**
@@ -194,5 +213,22 @@ public final class MissedTarget implements Serializable {
       implements Serializable {
 
     private static final long serialVersionUID = 1L;
+
+    /**
+     * Takes all parts; {@link MissedTarget#catches} has them.
+     *
+     * @param name what the paddler calls the line
+     * @param handrail whether it lies along the track
+     * @param left share caught here that passes on the left
+     * @param right share caught here that passes on the right
+     * @param furthestRun the longest run before it is met
+     * @throws IllegalArgumentException if a share is NaN or outside [0, 1]
+     */
+    public Catch {
+      Objects.requireNonNull(name, "name");
+      Arguments.within(left, 0.0, 1.0, "share on the left", "(no unit)");
+      Arguments.within(right, 0.0, 1.0, "share on the right", "(no unit)");
+      Objects.requireNonNull(furthestRun, "furthestRun");
+    }
   }
 }

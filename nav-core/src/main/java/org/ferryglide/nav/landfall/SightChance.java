@@ -20,8 +20,8 @@ import org.ferryglide.nav.plane.Gaussian;
 public final class SightChance {
   private SightChance() {}
 
-  /** A quadrature reaches this many standard deviations; what is beyond is below 1e-12. */
-  private static final double REACH = 7.2;
+  /** A quadrature reaches this many standard deviations; what is beyond is below 1e-15. */
+  private static final double REACH = 8.2;
 
   /** A standard deviation below this share of the radius is taken as none. */
   private static final double NONE = 1e-9;

@@ -70,12 +70,12 @@ public final class TargetChance implements Serializable {
   /**
    * Aimed off to one side.
    *
-   * @param offset how far from the middle of the target one aims, to its right positive; the side
-   *     does not change the chance
+   * @param aimed how far to which side of the middle of the target one aims
    * @return a question with everything else the same
    */
-  public TargetChance withOffset(Distance offset) {
-    return new TargetChance(covariance, course, visibilityMetres, widthMetres, offset.metres());
+  public TargetChance withOffset(Offset aimed) {
+    return new TargetChance(
+        covariance, course, visibilityMetres, widthMetres, aimed.metresRight());
   }
 
   /**
@@ -96,11 +96,11 @@ public final class TargetChance implements Serializable {
    * @param side the side of the track on which the target then lies
    * @return a chance in [0, 1]; both sides and {@link #whenPassing} make one
    */
-  public double missedTo(AimOff.Side side) {
+  public double missedTo(Side side) {
     double sigma = covariance.standardDeviationAcross(course).metres();
     double reach = visibilityMetres + 0.5 * widthMetres;
     // The craft is right of the target by more than the reach: the target lies to the left.
-    double beyond = side == AimOff.Side.LEFT ? offsetMetres - reach : -offsetMetres - reach;
+    double beyond = side == Side.LEFT ? offsetMetres - reach : -offsetMetres - reach;
     return sigma > 0.0 ? Gaussian.cumulative(beyond / sigma) : beyond > 0.0 ? 1.0 : 0.0;
   }
 

@@ -25,6 +25,9 @@ public final class ErrorSimulation implements Serializable {
 
   private static final int FEWEST_SAMPLES = 2;
 
+  /** Across an ellipse whose width is rounding, ends lie off its line by this share of its length. */
+  private static final double ROUNDING = 1e-7;
+
   private final double[] east;
   private final double[] north;
 
@@ -128,11 +131,16 @@ public final class ErrorSimulation implements Serializable {
     double b = ellipse.semiMinorAxis().metres();
     int inside = 0;
     for (int i = 0; i < east.length; i++) {
-      double along = (east[i] * sine + north[i] * cosine) / a;
-      double across = (east[i] * cosine - north[i] * sine) / b;
+      double along = ratio(east[i] * sine + north[i] * cosine, a, a);
+      double across = ratio(east[i] * cosine - north[i] * sine, b, a);
       inside += along * along + across * across <= 1.0 ? 1 : 0;
     }
     return inside / (double) east.length;
+  }
+
+  /** A length over an axis; nothing for what rounding leaves across an ellipse without width. */
+  private static double ratio(double metres, double axis, double longAxis) {
+    return Math.abs(metres) <= ROUNDING * longAxis ? 0.0 : metres / axis;
   }
 
   private static double mean(double[] values) {

@@ -19,6 +19,7 @@ import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.reckon.ErrorModel;
+import org.ferryglide.nav.reckon.ErrorSimulation;
 import org.ferryglide.nav.reckon.EstimatedPosition;
 import org.ferryglide.nav.reckon.SteadyRun;
 import org.junit.jupiter.api.Test;
@@ -28,11 +29,22 @@ class FindingTest {
   private static final Position SLIP = Position.ofDegrees(56.3, -6.2);
   private static final TrueBearing COURSE = TrueBearing.ofDegrees(70);
   private static final RhumbLeg LEG = RhumbLeg.from(SLIP, COURSE, Distance.ofNauticalMiles(5));
+  /** The coast is a great circle and the fan is laid out in a plane. */
+  private static final double TEN_METRES = 10;
+
   private static final Distance SIGMA = Distance.ofMetres(400);
   private static final Speed THREE_KNOTS = Speed.ofKnots(3);
 
   private static Distance metres(double metres) {
     return Distance.ofMetres(metres);
+  }
+
+  private static Offset right(double metres) {
+    return Offset.of(Side.RIGHT, metres(metres));
+  }
+
+  private static Offset left(double metres) {
+    return Offset.of(Side.LEFT, metres(metres));
   }
 
   private static Covariance covariance(double along, double across) {
@@ -44,10 +56,10 @@ class FindingTest {
   void aimingOffBySigmasGivesTheConfidenceOfTheTable() {
     double[][] table = {{0.841345, 1}, {0.933193, 1.5}, {0.977250, 2}};
     for (double[] row : table) {
-      AimOff aim = AimOff.to(LEG, SIGMA, row[0], AimOff.Side.LEFT);
-      assertEquals(400 * row[1], aim.offset().metres(), 0.01);
+      AimOff aim = AimOff.to(LEG, SIGMA, row[0], Side.LEFT);
+      assertEquals(400 * row[1], aim.offset().distance().metres(), 0.01);
       double off = GeodesicLeg.between(LEG.end(), aim.aimingPoint()).length().metres();
-      assertEquals(aim.offset().metres(), off, 0.01);
+      assertEquals(aim.offset().distance().metres(), off, 0.01);
     }
   }
 
@@ -55,18 +67,18 @@ class FindingTest {
   void theStreamAtTheTargetChoosesTheSide() {
     Velocity south = Velocity.ofSetAndRate(TrueBearing.ofDegrees(180), Speed.ofKnots(1));
     AimOff aim = AimOff.upStream(LEG, SIGMA, 0.95, south);
-    assertEquals(AimOff.Side.LEFT, aim.side());
-    assertEquals(AimOff.Side.RIGHT, aim.side().opposite());
+    assertEquals(Side.LEFT, aim.side());
+    assertEquals(Side.RIGHT, aim.side().opposite());
     assertTrue(aim.turnDegrees() < 0);
-    assertEquals(-Math.toDegrees(Math.atan(aim.offset().metres() / 9260)), aim.turnDegrees(), 0.02);
+    assertEquals(-Math.toDegrees(Math.atan(aim.offset().distance().metres() / 9260)), aim.turnDegrees(), 0.02);
     assertEquals(aim.turnDegrees(), COURSE.turnTo(aim.course()), 1e-6);
     AimOff other = AimOff.upStream(LEG, SIGMA, 0.95, south.times(-1));
-    assertEquals(AimOff.Side.RIGHT, other.side());
+    assertEquals(Side.RIGHT, other.side());
     assertEquals(-aim.turnDegrees(), other.turnDegrees(), 0.01);
     assertEquals(
         "confidence must be in [0.5, 1), but was 1.0",
         assertThrows(
-                IllegalArgumentException.class, () -> AimOff.to(LEG, SIGMA, 1.0, AimOff.Side.LEFT))
+                IllegalArgumentException.class, () -> AimOff.to(LEG, SIGMA, 1.0, Side.LEFT))
             .getMessage());
   }
 
@@ -75,12 +87,12 @@ class FindingTest {
     TargetChance chance =
         TargetChance.of(covariance(300, 400), COURSE, metres(350)).withWidth(metres(100));
     assertEquals(0.683, chance.whenPassing(), 0.0005);
-    assertEquals(0.1587, chance.missedTo(AimOff.Side.LEFT), 0.0005);
-    TargetChance aimed = chance.withOffset(metres(600));
+    assertEquals(0.1587, chance.missedTo(Side.LEFT), 0.0005);
+    TargetChance aimed = chance.withOffset(right(600));
     double sum =
-        aimed.whenPassing() + aimed.missedTo(AimOff.Side.LEFT) + aimed.missedTo(AimOff.Side.RIGHT);
+        aimed.whenPassing() + aimed.missedTo(Side.LEFT) + aimed.missedTo(Side.RIGHT);
     assertEquals(1.0, sum, 1e-12);
-    assertTrue(aimed.missedTo(AimOff.Side.LEFT) > aimed.missedTo(AimOff.Side.RIGHT));
+    assertTrue(aimed.missedTo(Side.LEFT) > aimed.missedTo(Side.RIGHT));
     assertTrue(aimed.whenPassing() < chance.whenPassing());
     assertTrue(chance.atArrival() < chance.whenPassing());
   }
@@ -105,12 +117,29 @@ class FindingTest {
       near += Math.hypot(right, ahead) <= 400 ? 1 : 0;
       nearWide += Math.hypot(Math.max(0, Math.abs(right) - 250), ahead) <= 400 ? 1 : 0;
     }
-    TargetChance chance = TargetChance.of(skewed, COURSE, metres(400)).withOffset(metres(200));
+    TargetChance chance = TargetChance.of(skewed, COURSE, metres(400)).withOffset(right(200));
     double threeSigma = 3 * 0.5 / Math.sqrt(samples);
     assertEquals(near / (double) samples, chance.atArrival(), threeSigma);
     assertEquals(
         nearWide / (double) samples, chance.withWidth(metres(500)).atArrival(), threeSigma);
     assertEquals(chance.atArrival(), chance.withWidth(metres(1e-6)).atArrival(), 1e-6);
+  }
+
+  /** Without an error across, what counts is the error along alone, whatever rounding left. */
+  @Test
+  void aPositionSureAcrossIsFoundAsOftenAsItIsAlong() {
+    for (double across : new double[] {0.0, 1e-9, 1e-6, 0.01, 1.0}) {
+      TargetChance narrow =
+          TargetChance.of(covariance(400, across), COURSE, metres(400));
+      double alone = narrow.atArrival();
+      assertEquals(0.6827, alone, 0.0001, "across " + across);
+      assertEquals(alone, narrow.withWidth(metres(3000)).atArrival(), 1e-4, "across " + across);
+    }
+    Covariance edge = covariance(1000, 1.0);
+    TargetChance wide = TargetChance.of(edge, COURSE, metres(500)).withWidth(metres(5000));
+    assertEquals(0.3829, wide.atArrival(), 0.0001);
+    assertEquals(0.3829, wide.withOffset(right(2000)).atArrival(), 0.0001);
+    assertEquals(0.0, wide.withOffset(right(4000)).atArrival(), 1e-12);
   }
 
   @Test
@@ -119,22 +148,117 @@ class FindingTest {
     Duration grace = IfNotSeen.waitUntil(at, COURSE, THREE_KNOTS, 0.95);
     assertEquals(
         Math.ceil(500 * 1.644854 / THREE_KNOTS.metresPerSecond()), (double) grace.toSeconds(), 1);
-    IfNotSeen right = IfNotSeen.after(grace, at, COURSE, THREE_KNOTS, metres(300), metres(-800));
+    IfNotSeen right = IfNotSeen.after(grace, at, COURSE, THREE_KNOTS, metres(300), left(800));
     assertEquals(IfNotSeen.Advice.TURN_RIGHT, right.advice());
     assertTrue(right.toRight() > 0.9);
-    IfNotSeen left = IfNotSeen.after(grace, at, COURSE, THREE_KNOTS, metres(300), metres(800));
+    IfNotSeen left = IfNotSeen.after(grace, at, COURSE, THREE_KNOTS, metres(300), right(800));
     assertEquals(IfNotSeen.Advice.TURN_LEFT, left.advice());
     assertEquals(right.toRight(), left.toLeft(), 1e-9);
     IfNotSeen straight =
-        IfNotSeen.after(grace.multipliedBy(2), at, COURSE, THREE_KNOTS, metres(300), metres(0));
+        IfNotSeen.after(grace.multipliedBy(2), at, COURSE, THREE_KNOTS, metres(300), Offset.NONE);
     assertEquals(IfNotSeen.Advice.SEARCH, straight.advice());
     assertEquals(straight.toLeft(), straight.toRight(), 1e-9);
     IfNotSeen early =
-        IfNotSeen.after(Duration.ofMinutes(-20), at, COURSE, THREE_KNOTS, metres(300), metres(0));
+        IfNotSeen.after(Duration.ofMinutes(-20), at, COURSE, THREE_KNOTS, metres(300), Offset.NONE);
     assertEquals(IfNotSeen.Advice.GO_ON, early.advice());
     for (IfNotSeen any : List.of(left, right, straight, early)) {
       assertEquals(1.0, any.ahead() + any.toLeft() + any.toRight(), 1e-12);
     }
+  }
+
+  /** Aimed off to the left, the target lies to the right: whatever is handed on, side and all. */
+  @Test
+  void theOffsetHandedOnKeepsItsSide() {
+    AimOff aim = AimOff.to(LEG, SIGMA, 0.95, Side.LEFT);
+    IfNotSeen answer =
+        IfNotSeen.after(
+            Duration.ofMinutes(20),
+            covariance(500, 400),
+            COURSE,
+            THREE_KNOTS,
+            metres(200),
+            aim.offset());
+    assertEquals(IfNotSeen.Advice.TURN_RIGHT, answer.advice());
+    assertTrue(answer.toRight() > 0.9);
+    MissedTarget missed =
+        MissedTarget.of(LEG, SIGMA, metres(100), Distance.ofNauticalMiles(1))
+            .aimedOff(aim.offset());
+    assertTrue(missed.uncaught(Side.LEFT) > 10 * missed.uncaught(Side.RIGHT));
+    assertEquals(aim.offset(), Offset.of(Side.LEFT, aim.offset().distance()));
+    assertEquals("658 m to the left", aim.offset().toString());
+    assertThrows(IllegalArgumentException.class, () -> Offset.of(Side.LEFT, metres(-1)));
+  }
+
+  @Test
+  void aimingOffKeepsTheLinesGivenBefore() {
+    Position beyond = RhumbLeg.from(LEG.end(), COURSE, Distance.ofNauticalMiles(1)).end();
+    Backstop coast =
+        new Backstop(
+            "coast",
+            List.of(
+                RhumbLeg.from(beyond, COURSE.turnedBy(90), Distance.ofNauticalMiles(9)).end(),
+                RhumbLeg.from(beyond, COURSE.turnedBy(-90), Distance.ofNauticalMiles(9)).end()));
+    MissedTarget caught =
+        MissedTarget.of(LEG, SIGMA, metres(200), Distance.ofNauticalMiles(2))
+            .caughtBy(List.of(coast))
+            .aimedOff(left(660));
+    assertEquals(1, caught.catches().size());
+    assertEquals(0.0, caught.uncaught(Side.LEFT));
+  }
+
+  /** The shares of a passage simulated error by error, on the course aimed off. */
+  @Test
+  void inAStreamTheConfidenceIsThatOfTheCourseAimedOff() {
+    SteadyRun like =
+        new SteadyRun(
+            Duration.ZERO,
+            COURSE,
+            THREE_KNOTS,
+            Velocity.ofSetAndRate(TrueBearing.ofDegrees(130), Speed.ofKnots(1.5)));
+    ErrorModel errors = ErrorModel.usual();
+    for (Side side : Side.values()) {
+      AimOff aim = AimOff.inStream(LEG, like, errors, Covariance.ZERO, 0.95, side).orElseThrow();
+      double made = sideShare(aim, like, errors);
+      assertEquals(0.95, made, 0.01, side.toString()); // three times the noise of 20 000 passages
+    }
+    assertEquals(
+        Optional.empty(),
+        AimOff.inStream(
+            LEG,
+            new SteadyRun(
+                Duration.ZERO,
+                COURSE,
+                THREE_KNOTS,
+                Velocity.ofSetAndRate(COURSE.turnedBy(90), Speed.ofKnots(3.5))),
+            errors,
+            Covariance.ZERO,
+            0.95,
+            Side.LEFT));
+  }
+
+  private static double sideShare(AimOff aim, SteadyRun like, ErrorModel errors) {
+    RhumbLeg aimed = RhumbLeg.between(SLIP, aim.aimingPoint());
+    double across = like.stream().acrossMetresPerSecond(aimed.course());
+    double speed = like.speed().metresPerSecond();
+    double made =
+        Math.sqrt(speed * speed - across * across)
+            + like.stream().alongMetresPerSecond(aimed.course());
+    SteadyRun run =
+        new SteadyRun(
+            Duration.ofSeconds(Math.round(aimed.length().metres() / made)),
+            aimed.course().turnedBy(-Math.toDegrees(Math.asin(across / speed))),
+            like.speed(),
+            like.stream());
+    ErrorSimulation passages = ErrorSimulation.of(List.of(run), errors, 20_000, 5L);
+    double sign = aim.side() == Side.RIGHT ? 1.0 : -1.0;
+    int there = 0;
+    for (int i = 0; i < passages.samples(); i++) {
+      double right =
+          passages.eastMetres(i) * Math.cos(Math.toRadians(70))
+              - passages.northMetres(i) * Math.sin(Math.toRadians(70));
+      there += sign * right + aim.offset().distance().metres() > 0.0 ? 1 : 0;
+    }
+    return there / (double) passages.samples();
   }
 
   /** The shares against a simulation in which the craft either has seen the target or has not. */
@@ -163,7 +287,7 @@ class FindingTest {
             COURSE,
             THREE_KNOTS,
             metres(250),
-            metres(300));
+            right(300));
     double threeSigma = 0.005;
     assertEquals(left / (double) unseen, answer.toLeft(), threeSigma);
     assertEquals(ahead / (double) unseen, answer.ahead(), threeSigma);
@@ -183,16 +307,19 @@ class FindingTest {
         RhumbLeg.from(rightStart, COURSE.turnedBy(12), Distance.ofNauticalMiles(3)).end();
     Backstop reef = new Backstop("reef edge", List.of(rightStart, rightEnd));
     MissedTarget missed = MissedTarget.of(LEG, SIGMA, metres(200), Distance.ofNauticalMiles(2));
-    assertEquals(0.3085, missed.uncaught(AimOff.Side.LEFT), 0.002);
-    assertEquals(0.3085, missed.uncaught(AimOff.Side.RIGHT), 0.002);
+    assertEquals(0.3085, missed.uncaught(Side.LEFT), 0.002);
+    assertEquals(0.3085, missed.uncaught(Side.RIGHT), 0.002);
     MissedTarget caught = missed.caughtBy(List.of(reef, coast));
-    assertEquals(0, caught.uncaught(AimOff.Side.LEFT));
-    assertTrue(caught.uncaught(AimOff.Side.RIGHT) > 0.05);
+    assertEquals(0, caught.uncaught(Side.LEFT));
+    assertTrue(caught.uncaught(Side.RIGHT) > 0.05);
     MissedTarget.Catch first = caught.catches().get(0);
     assertEquals("coast", first.name());
     assertFalse(first.handrail());
     assertEquals(0.3085, first.left(), 0.002);
-    assertEquals(1852, first.furthestRun().metres(), 200);
+    // The furthest passage that is caught: the last but half a one of the 999, five miles on.
+    double sigmas = 3.29 / 5 / 1852 * 400; // 999 even chances end at 3.29 standard deviations
+    assertEquals(
+        (6 * Math.hypot(1, sigmas) - 5) * 1852, first.furthestRun().metres(), TEN_METRES);
     MissedTarget.Catch second = caught.catches().get(1);
     assertTrue(second.handrail());
     assertEquals(0, second.left());
@@ -201,11 +328,11 @@ class FindingTest {
             + first.right()
             + second.left()
             + second.right()
-            + caught.uncaught(AimOff.Side.LEFT)
-            + caught.uncaught(AimOff.Side.RIGHT);
+            + caught.uncaught(Side.LEFT)
+            + caught.uncaught(Side.RIGHT);
     assertEquals(0.617, all, 0.003);
-    MissedTarget aimed = missed.aimedOff(metres(-660)).caughtBy(List.of(coast));
-    assertTrue(aimed.uncaught(AimOff.Side.RIGHT) < 0.02);
+    MissedTarget aimed = missed.aimedOff(left(660)).caughtBy(List.of(coast));
+    assertTrue(aimed.uncaught(Side.RIGHT) < 0.02);
     assertThrows(IllegalArgumentException.class, () -> new Backstop("point", List.of(SLIP)));
   }
 
