@@ -125,8 +125,7 @@ public final class AimOff implements Serializable {
       }
       Covariance at =
           ErrorBudget.of(List.of(paddled.get()), errors).startingFrom(start).covariance();
-      double next =
-          standardDeviations * at.standardDeviationAcross(leg.finalCourse()).metres();
+      double next = standardDeviations * at.standardDeviationAcross(leg.finalCourse()).metres();
       if (Math.abs(next - metres) < FINE_METRES) {
         return Optional.of(by(leg, next, confidence, side));
       }

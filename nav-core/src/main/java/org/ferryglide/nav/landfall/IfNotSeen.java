@@ -108,7 +108,8 @@ public record IfNotSeen(double ahead, double toLeft, double toRight, Advice advi
    * @param course the direction of travel
    * @param speedOverGround the speed over the ground
    * @param sight how far off the target is seen, half its width included, at least 0
-   * @param aimed how far to which side of the target one aimed; {@link Offset#NONE} for straight at it
+   * @param aimed how far to which side of the target one aimed; {@link Offset#NONE} for straight at
+   *     it
    * @return chances that add up to 1, and the advice
    * @throws IllegalArgumentException if {@code sight} is negative
    */

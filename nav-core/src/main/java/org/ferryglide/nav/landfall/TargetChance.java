@@ -74,8 +74,7 @@ public final class TargetChance implements Serializable {
    * @return a question with everything else the same
    */
   public TargetChance withOffset(Offset aimed) {
-    return new TargetChance(
-        covariance, course, visibilityMetres, widthMetres, aimed.metresRight());
+    return new TargetChance(covariance, course, visibilityMetres, widthMetres, aimed.metresRight());
   }
 
   /**

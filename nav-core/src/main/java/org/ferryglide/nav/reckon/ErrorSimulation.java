@@ -25,7 +25,9 @@ public final class ErrorSimulation implements Serializable {
 
   private static final int FEWEST_SAMPLES = 2;
 
-  /** Across an ellipse whose width is rounding, ends lie off its line by this share of its length. */
+  /**
+   * Across an ellipse whose width is rounding, ends lie off its line by this share of its length.
+   */
   private static final double ROUNDING = 1e-7;
 
   private final double[] east;

@@ -29,6 +29,7 @@ class FindingTest {
   private static final Position SLIP = Position.ofDegrees(56.3, -6.2);
   private static final TrueBearing COURSE = TrueBearing.ofDegrees(70);
   private static final RhumbLeg LEG = RhumbLeg.from(SLIP, COURSE, Distance.ofNauticalMiles(5));
+
   /** The coast is a great circle and the fan is laid out in a plane. */
   private static final double TEN_METRES = 10;
 
@@ -70,15 +71,17 @@ class FindingTest {
     assertEquals(Side.LEFT, aim.side());
     assertEquals(Side.RIGHT, aim.side().opposite());
     assertTrue(aim.turnDegrees() < 0);
-    assertEquals(-Math.toDegrees(Math.atan(aim.offset().distance().metres() / 9260)), aim.turnDegrees(), 0.02);
+    assertEquals(
+        -Math.toDegrees(Math.atan(aim.offset().distance().metres() / 9260)),
+        aim.turnDegrees(),
+        0.02);
     assertEquals(aim.turnDegrees(), COURSE.turnTo(aim.course()), 1e-6);
     AimOff other = AimOff.upStream(LEG, SIGMA, 0.95, south.times(-1));
     assertEquals(Side.RIGHT, other.side());
     assertEquals(-aim.turnDegrees(), other.turnDegrees(), 0.01);
     assertEquals(
         "confidence must be in [0.5, 1), but was 1.0",
-        assertThrows(
-                IllegalArgumentException.class, () -> AimOff.to(LEG, SIGMA, 1.0, Side.LEFT))
+        assertThrows(IllegalArgumentException.class, () -> AimOff.to(LEG, SIGMA, 1.0, Side.LEFT))
             .getMessage());
   }
 
@@ -89,8 +92,7 @@ class FindingTest {
     assertEquals(0.683, chance.whenPassing(), 0.0005);
     assertEquals(0.1587, chance.missedTo(Side.LEFT), 0.0005);
     TargetChance aimed = chance.withOffset(right(600));
-    double sum =
-        aimed.whenPassing() + aimed.missedTo(Side.LEFT) + aimed.missedTo(Side.RIGHT);
+    double sum = aimed.whenPassing() + aimed.missedTo(Side.LEFT) + aimed.missedTo(Side.RIGHT);
     assertEquals(1.0, sum, 1e-12);
     assertTrue(aimed.missedTo(Side.LEFT) > aimed.missedTo(Side.RIGHT));
     assertTrue(aimed.whenPassing() < chance.whenPassing());
@@ -129,8 +131,7 @@ class FindingTest {
   @Test
   void aPositionSureAcrossIsFoundAsOftenAsItIsAlong() {
     for (double across : new double[] {0.0, 1e-9, 1e-6, 0.01, 1.0}) {
-      TargetChance narrow =
-          TargetChance.of(covariance(400, across), COURSE, metres(400));
+      TargetChance narrow = TargetChance.of(covariance(400, across), COURSE, metres(400));
       double alone = narrow.atArrival();
       assertEquals(0.6827, alone, 0.0001, "across " + across);
       assertEquals(alone, narrow.withWidth(metres(3000)).atArrival(), 1e-4, "across " + across);
@@ -318,8 +319,7 @@ class FindingTest {
     assertEquals(0.3085, first.left(), 0.002);
     // The furthest passage that is caught: the last but half a one of the 999, five miles on.
     double sigmas = 3.29 / 5 / 1852 * 400; // 999 even chances end at 3.29 standard deviations
-    assertEquals(
-        (6 * Math.hypot(1, sigmas) - 5) * 1852, first.furthestRun().metres(), TEN_METRES);
+    assertEquals((6 * Math.hypot(1, sigmas) - 5) * 1852, first.furthestRun().metres(), TEN_METRES);
     MissedTarget.Catch second = caught.catches().get(1);
     assertTrue(second.handrail());
     assertEquals(0, second.left());
