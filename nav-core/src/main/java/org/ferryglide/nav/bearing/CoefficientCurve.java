@@ -1,5 +1,7 @@
 package org.ferryglide.nav.bearing;
 
+import org.jspecify.annotations.Nullable;
+
 /** The deviation of five coefficients, with a proven bound on its steepest fall. */
 final class CoefficientCurve implements DeviationCurve {
   private static final long serialVersionUID = 1L;
@@ -63,5 +65,15 @@ final class CoefficientCurve implements DeviationCurve {
     return Math.abs(coefficients.a())
         + Math.hypot(coefficients.b(), coefficients.c())
         + Math.hypot(coefficients.d(), coefficients.e());
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof CoefficientCurve that && coefficients.equals(that.coefficients);
+  }
+
+  @Override
+  public int hashCode() {
+    return coefficients.hashCode();
   }
 }

@@ -2,6 +2,7 @@ package org.ferryglide.nav.bearing;
 
 import java.io.Serializable;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.note.Note;
 
 /**
  * A deviation table as a card to tape on deck: what to steer by compass for a magnetic heading, and
@@ -72,7 +73,8 @@ public final class DeviationCard implements Serializable {
   /**
    * The card.
    *
-   * @return lines parted by {@code \n}: title, both tables side by side, what to beware of
+   * @return lines parted by {@code \n}: title, both tables side by side, the notes of the
+   *     table, what to beware of
    */
   public String text() {
     StringBuilder text = new StringBuilder(title);
@@ -88,6 +90,9 @@ public final class DeviationCard implements Serializable {
       column(text, rounding.bearing(heading, 'C'), 10);
       column(text, rounding.eastWest(table.deviationOn(compass).degreesEast()), 9);
       text.append(rounding.bearing(table.toMagnetic(compass).degrees(), 'M'));
+    }
+    for (Note note : table.notes()) {
+      text.append('\n').append(note);
     }
     return text.append("\nGood only for this compass with everything stowed as it was that day.")
         .toString();

@@ -2,9 +2,11 @@ package org.ferryglide.nav.bearing;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
+import org.ferryglide.nav.note.Note;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The deviation of one compass in one boat on every heading, from a table or from the coefficients
@@ -23,10 +25,10 @@ import java.util.Objects;
  * DeviationTable table =
  *     DeviationTable.through(
  *         List.of(
- *             DeviationTable.Entry.parse("000", "2°E"),
- *             DeviationTable.Entry.parse("090", "3°W"),
- *             DeviationTable.Entry.parse("180", "2°W"),
- *             DeviationTable.Entry.parse("270", "3°E")));
+ *             HeadingDeviation.parse("000", "2°E"),
+ *             HeadingDeviation.parse("090", "3°W"),
+ *             HeadingDeviation.parse("180", "2°W"),
+ *             HeadingDeviation.parse("270", "3°E")));
  * CompassBearing steer = table.toCompass(MagneticBearing.ofDegrees(49));
  * }</pre>
  */
@@ -36,7 +38,11 @@ public final class DeviationTable implements Serializable {
   /** With fewer headings, or wider gaps, a smooth curve between them would be a guess. */
   private static final int FEWEST_HEADINGS = 4;
 
-  private static final double WIDEST_GAP_DEGREES = 90.0;
+  /**
+   * The four cardinal headings, and what is between them when they are magnetic ones whose
+   * deviations differ by up to 20° from one to the next.
+   */
+  private static final double WIDEST_GAP_DEGREES = 110.0;
 
   /** A fall of one degree per degree is where headings become ambiguous; this keeps clear of it. */
   private static final double STEEPEST_FALL = 0.999;
@@ -45,9 +51,11 @@ public final class DeviationTable implements Serializable {
   private static final int MOST_STEPS = 100;
 
   private final DeviationCurve curve;
+  private final Note[] notes;
 
-  private DeviationTable(DeviationCurve curve) {
+  private DeviationTable(DeviationCurve curve, List<Note> notes) {
     this.curve = curve;
+    this.notes = notes.toArray(new Note[0]);
     double fall = -curve.leastSlope();
     if (!(fall < STEEPEST_FALL)) {
       throw new IllegalArgumentException(
@@ -62,91 +70,43 @@ public final class DeviationTable implements Serializable {
   }
 
   /**
-   * One line of a table.
-   *
-   * <pre>{@code
-   * DeviationTable.Entry entry = DeviationTable.Entry.parse("045", "1°30'W");
-   * }</pre>
-   *
-   * @param heading heading by this compass
-   * @param deviation its deviation on that heading
-   */
-  public record Entry(CompassBearing heading, Deviation deviation) implements Serializable {
-    private static final long serialVersionUID = 1L;
-
-    /**
-     * Takes a heading and its deviation.
-     *
-     * @param heading heading by this compass
-     * @param deviation its deviation on that heading
-     */
-    public Entry {
-      Objects.requireNonNull(heading, "heading");
-      Objects.requireNonNull(deviation, "deviation");
-    }
-
-    /**
-     * A line of a card that lists magnetic headings.
-     *
-     * @param heading magnetic heading
-     * @param deviation the compass's deviation on it
-     * @return the same line by compass heading
-     */
-    public static Entry onMagneticHeading(MagneticBearing heading, Deviation deviation) {
-      return new Entry(deviation.toCompass(heading), deviation);
-    }
-
-    /**
-     * Reads a line's two parts.
-     *
-     * @param heading compass heading, as {@link CompassBearing#parse} reads it
-     * @param deviation deviation, as {@link Deviation#parse} reads it
-     * @return the line
-     * @throws org.ferryglide.nav.note.TextFormatException if a part cannot be read
-     */
-    public static Entry parse(String heading, String deviation) {
-      return new Entry(CompassBearing.parse(heading), Deviation.parse(deviation));
-    }
-  }
-
-  /**
    * The smooth curve through the lines of a table.
    *
    * @param entries the lines, in any order: at least four, no heading twice, no gap between
-   *     neighbouring headings over 90°
+   *     neighbouring headings over 110°
    * @return the table
    * @throws IllegalArgumentException if there are too few lines, a heading stands twice, a gap is
    *     too wide, or the deviation falls so fast that headings become ambiguous
    */
-  public static DeviationTable through(List<Entry> entries) {
+  public static DeviationTable through(List<HeadingDeviation> entries) {
     if (entries.size() < FEWEST_HEADINGS) {
       throw new IllegalArgumentException(
           "a deviation table needs at least 4 headings, but had " + entries.size());
     }
-    List<Entry> sorted = new ArrayList<>(entries);
-    sorted.sort(Comparator.comparingDouble(entry -> entry.heading.degrees()));
+    List<HeadingDeviation> sorted = new ArrayList<>(entries);
+    sorted.sort(Comparator.comparingDouble(entry -> entry.heading().degrees()));
     double[] headings = new double[sorted.size()];
     double[] deviations = new double[sorted.size()];
     for (int i = 0; i < headings.length; i++) {
-      headings[i] = sorted.get(i).heading.degrees();
-      deviations[i] = sorted.get(i).deviation.degreesEast();
+      headings[i] = sorted.get(i).heading().degrees();
+      deviations[i] = sorted.get(i).deviation().degreesEast();
     }
     for (int i = 0; i < headings.length; i++) {
       double next = i + 1 < headings.length ? headings[i + 1] : headings[0] + 360.0;
       double gap = next - headings[i];
       if (gap <= 0.0) {
         throw new IllegalArgumentException(
-            "heading " + sorted.get(i).heading + " must not stand twice in a deviation table");
+            "heading " + sorted.get(i).heading() + " must not stand twice in a deviation table");
       }
       if (gap > WIDEST_GAP_DEGREES) {
         throw new IllegalArgumentException(
-            "headings of a deviation table must leave no gap over 90 degrees, but behind "
-                + sorted.get(i).heading
+            "headings of a deviation table must leave no gap over 110 degrees, but behind "
+                + sorted.get(i).heading()
                 + " it was "
                 + gap);
       }
     }
-    return new DeviationTable(new PeriodicSpline(headings, deviations));
+    return new DeviationTable(new PeriodicSpline(headings, deviations), List.of());
   }
 
   /**
@@ -157,11 +117,27 @@ public final class DeviationTable implements Serializable {
    * @throws IllegalArgumentException if the deviation falls so fast that headings become ambiguous
    */
   public static DeviationTable of(DeviationCoefficients coefficients) {
-    return new DeviationTable(new CoefficientCurve(coefficients));
+    return of(coefficients, List.of());
+  }
+
+  /** The curve of coefficients, with what their swing had to say. */
+  static DeviationTable of(DeviationCoefficients coefficients, List<Note> notes) {
+    return new DeviationTable(new CoefficientCurve(coefficients), notes);
   }
 
   /**
-   * Deviation on a heading by this compass.
+   * What a reader of the table should know: what condemns or doubts the swing behind it.
+   *
+   * @return the notes, worst first, possibly empty, unmodifiable
+   */
+  public List<Note> notes() {
+    return List.of(notes);
+  }
+
+  /**
+   * Deviation on a heading by this compass. A bearing taken across the compass has the deviation of
+   * the boat's heading, whatever the direction of the mark: {@code
+   * table.deviationOn(heading).toMagnetic(bearing)}.
    *
    * @param heading heading by this compass
    * @return its deviation
@@ -199,18 +175,6 @@ public final class DeviationTable implements Serializable {
    */
   public CompassBearing toCompass(MagneticBearing heading) {
     return CompassBearing.ofDegrees(compassHeadingDegrees(heading.degrees()));
-  }
-
-  /**
-   * A bearing taken across the compass: its deviation is that of the boat's heading, whatever the
-   * direction of the mark.
-   *
-   * @param bearing bearing of the mark by this compass
-   * @param heading heading by this compass while it was taken
-   * @return magnetic bearing of the mark
-   */
-  public MagneticBearing bearingToMagnetic(CompassBearing bearing, CompassBearing heading) {
-    return deviationOn(heading).toMagnetic(bearing);
   }
 
   /**
@@ -263,6 +227,19 @@ public final class DeviationTable implements Serializable {
    */
   public double steepestFall() {
     return Math.max(0.0, -curve.leastSlope());
+  }
+
+  /** Same curve and same notes. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof DeviationTable that
+        && curve.equals(that.curve)
+        && Arrays.equals(notes, that.notes);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * curve.hashCode() + Arrays.hashCode(notes);
   }
 
   /** How the table was made, with its deviation on the eight chief headings. */

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.bearing;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The cubic spline through given headings that closes on itself: value, slope and curvature run on
@@ -185,5 +186,17 @@ final class PeriodicSpline implements DeviationCurve {
   @Override
   public double mostDegrees() {
     return most;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof PeriodicSpline that
+        && Arrays.equals(headings, that.headings)
+        && Arrays.equals(values, that.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Arrays.hashCode(headings) + Arrays.hashCode(values);
   }
 }

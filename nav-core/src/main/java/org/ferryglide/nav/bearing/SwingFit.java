@@ -9,6 +9,7 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
 import org.ferryglide.nav.note.Note;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A compass swing worked out: the five coefficients that fit the sights best, how far each sight
@@ -31,25 +32,46 @@ public final class SwingFit implements Serializable {
   /** Equally spaced headings give 1.4; above this some coefficients are hardly seen. */
   private static final double WORST_CONDITION = 30.0;
 
-  private static final int ENOUGH_SIGHTS = 8;
-  private static final double GOOD_SCATTER_DEGREES = 1.0;
-  private static final double GOOD_RESIDUAL_DEGREES = 2.5;
-  private static final double FAIR_SCATTER_DEGREES = 2.0;
-  private static final double FAIR_RESIDUAL_DEGREES = 5.0;
+  private static final int ENOUGH_HEADINGS = 8;
+
+  /** Headings nearer than this are one heading: they show scatter, but not the curve. */
+  private static final double SAME_HEADING_DEGREES = 10.0;
+
+  private static final double GOOD_DEGREES = 2.5;
+  private static final double FAIR_DEGREES = 5.0;
+
+  /** A few sights may agree by luck, but no deck compass is read more finely than this. */
+  private static final double READING_DEGREES = 0.5;
+
+  /** 97.5 % points of Student's t for 1, 2, 3 … sights beyond the fifth. */
+  private static final double[] STUDENT = {
+    12.706, 4.303, 3.182, 2.776, 2.571, 2.447, 2.365, 2.306, 2.262, 2.228, 2.201, 2.179, 2.160
+  };
+
+  /** Beyond those the normal 1.960 and this over the number of sights beyond the fifth. */
+  private static final double STUDENT_TAIL = 2.6;
+
   private static final double WIDE_GAP_DEGREES = 60.0;
+  private static final double UNLIKELY_DEGREES = 45.0;
+  private static final double REVERSED_DEGREES = 135.0;
   private static final double LARGE_DEVIATION_DEGREES = 5.0;
   private static final double LARGE_CONSTANT_DEGREES = 2.0;
 
-  private final SwingObservation[] sights;
+  private final HeadingDeviation[] sights;
   private final DeviationCoefficients coefficients;
   private final double[] standardErrors;
+
+  /** Of the coefficients for sights of unit scatter, row by row. */
+  private final double[] covariance;
+
   private final double[] residuals;
   private final double scatter;
+  private final double leastKnownHeading;
   private final SwingVerdict verdict;
   private final Note[] notes;
 
   private SwingFit(
-      SwingObservation[] sights,
+      HeadingDeviation[] sights,
       DeviationCoefficients coefficients,
       double[] residuals,
       RealMatrix covariance) {
@@ -63,9 +85,20 @@ public final class SwingFit implements Serializable {
     int leftOver = sights.length - COEFFICIENTS;
     scatter = leftOver == 0 ? 0.0 : Math.sqrt(squares / leftOver);
     standardErrors = new double[COEFFICIENTS];
+    this.covariance = new double[COEFFICIENTS * COEFFICIENTS];
     for (int i = 0; i < COEFFICIENTS; i++) {
       standardErrors[i] = scatter * Math.sqrt(covariance.getEntry(i, i));
+      for (int k = 0; k < COEFFICIENTS; k++) {
+        this.covariance[COEFFICIENTS * i + k] = covariance.getEntry(i, k);
+      }
     }
+    double worstHeading = 0.0;
+    for (double heading = 1.0; heading < 360.0; heading++) {
+      if (spread(heading) > spread(worstHeading)) {
+        worstHeading = heading;
+      }
+    }
+    leastKnownHeading = worstHeading;
     verdict = judge(leftOver);
     notes = findings(leftOver).toArray(new Note[0]);
   }
@@ -78,25 +111,16 @@ public final class SwingFit implements Serializable {
    * @throws IllegalArgumentException if there are fewer than five sights, or their headings lie so
    *     close together that they do not fix the coefficients
    */
-  public static SwingFit of(List<SwingObservation> sights) {
+  public static SwingFit of(List<HeadingDeviation> sights) {
     if (sights.size() < COEFFICIENTS) {
       throw new IllegalArgumentException(
           "a swing needs at least 5 sights on headings all round, but had " + sights.size());
     }
-    SwingObservation[] copy = sights.toArray(new SwingObservation[0]);
+    HeadingDeviation[] copy = sights.toArray(new HeadingDeviation[0]);
     RealMatrix headings = new Array2DRowRealMatrix(copy.length, COEFFICIENTS);
     double[] observed = new double[copy.length];
     for (int i = 0; i < copy.length; i++) {
-      double heading = Math.toRadians(copy[i].heading().degrees());
-      headings.setRow(
-          i,
-          new double[] {
-            1.0,
-            Math.sin(heading),
-            Math.cos(heading),
-            Math.sin(2.0 * heading),
-            Math.cos(2.0 * heading)
-          });
+      headings.setRow(i, terms(copy[i].heading().degrees()));
       observed[i] = copy[i].deviation().degreesEast();
     }
     SingularValueDecomposition decomposition = new SingularValueDecomposition(headings);
@@ -119,12 +143,60 @@ public final class SwingFit implements Serializable {
     return new SwingFit(copy, coefficients, residuals, decomposition.getCovariance(0.0));
   }
 
-  private static double widestGap(SwingObservation[] sights) {
+  /** What the five coefficients are multiplied by on a heading. */
+  private static double[] terms(double headingDegrees) {
+    double heading = Math.toRadians(headingDegrees);
+    return new double[] {
+      1.0,
+      Math.sin(heading),
+      Math.cos(heading),
+      Math.sin(2.0 * heading),
+      Math.cos(2.0 * heading)
+    };
+  }
+
+  /** Standard error of the fitted deviation on a heading, for sights of unit scatter. */
+  private double spread(double headingDegrees) {
+    double[] terms = terms(headingDegrees);
+    double variance = 0.0;
+    for (int i = 0; i < COEFFICIENTS; i++) {
+      for (int k = 0; k < COEFFICIENTS; k++) {
+        variance += terms[i] * terms[k] * covariance[COEFFICIENTS * i + k];
+      }
+    }
+    return Math.sqrt(Math.max(0.0, variance));
+  }
+
+  /** Headings that are not the same, each at least {@link #SAME_HEADING_DEGREES} on. */
+  private static int differentHeadings(HeadingDeviation[] sights) {
+    double[] headings = sortedHeadings(sights);
+    int different = 1;
+    double last = headings[0];
+    for (double heading : headings) {
+      boolean closesTheCircle = headings[0] + 360.0 - heading < SAME_HEADING_DEGREES;
+      if (heading - last >= SAME_HEADING_DEGREES && !closesTheCircle) {
+        different++;
+        last = heading;
+      }
+    }
+    return different;
+  }
+
+  private static double student(int leftOver) {
+    return leftOver <= STUDENT.length ? STUDENT[leftOver - 1] : 1.960 + STUDENT_TAIL / leftOver;
+  }
+
+  private static double[] sortedHeadings(HeadingDeviation[] sights) {
     double[] headings = new double[sights.length];
     for (int i = 0; i < headings.length; i++) {
       headings[i] = sights[i].heading().degrees();
     }
     Arrays.sort(headings);
+    return headings;
+  }
+
+  private static double widestGap(HeadingDeviation[] sights) {
+    double[] headings = sortedHeadings(sights);
     double widest = headings[0] + 360.0 - headings[headings.length - 1];
     for (int i = 1; i < headings.length; i++) {
       widest = Math.max(widest, headings[i] - headings[i - 1]);
@@ -136,15 +208,11 @@ public final class SwingFit implements Serializable {
     if (leftOver == 0) {
       return SwingVerdict.NOT_JUDGED;
     }
-    double worst = Math.abs(residuals[worst()]);
-    if (sights.length >= ENOUGH_SIGHTS
-        && scatter <= GOOD_SCATTER_DEGREES
-        && worst <= GOOD_RESIDUAL_DEGREES) {
+    double worst = Math.max(likelyErrorDegrees(), Math.abs(residuals[worst()]));
+    if (worst <= GOOD_DEGREES && differentHeadings(sights) >= ENOUGH_HEADINGS) {
       return SwingVerdict.GOOD;
     }
-    return scatter <= FAIR_SCATTER_DEGREES && worst <= FAIR_RESIDUAL_DEGREES
-        ? SwingVerdict.FAIR
-        : SwingVerdict.REPEAT;
+    return worst <= FAIR_DEGREES ? SwingVerdict.FAIR : SwingVerdict.REPEAT;
   }
 
   private int worst() {
@@ -159,6 +227,28 @@ public final class SwingFit implements Serializable {
 
   private List<Note> findings(int leftOver) {
     List<Note> found = new ArrayList<>();
+    double[] sizes = new double[sights.length];
+    for (int i = 0; i < sizes.length; i++) {
+      sizes[i] = Math.abs(sights[i].deviation().degreesEast());
+    }
+    Arrays.sort(sizes);
+    if (sizes[sizes.length / 2] > REVERSED_DEGREES) {
+      found.add(
+          Note.warning(
+              "swing.reversed",
+              "The bearings look reversed: most sights are off by about half a circle."));
+    } else if (sizes[sizes.length - 1] > UNLIKELY_DEGREES) {
+      found.add(
+          Note.warning(
+                  "swing.unlikely",
+                  "A sight is off by "
+                      + Math.round(sizes[sizes.length - 1])
+                      + "°: a reversed bearing, the wrong mark, or heading and bearing swapped?")
+              .with("deviationDegrees", sizes[sizes.length - 1]));
+    }
+    if (verdict == SwingVerdict.REPEAT || verdict == SwingVerdict.FAIR) {
+      found.add(verdictNote());
+    }
     if (leftOver == 0) {
       found.add(
           Note.caution(
@@ -176,7 +266,7 @@ public final class SwingFit implements Serializable {
               .with("gapDegrees", gap));
     }
     int worst = worst();
-    if (leftOver > 0 && Math.abs(residuals[worst]) > GOOD_RESIDUAL_DEGREES) {
+    if (leftOver > 0 && Math.abs(residuals[worst]) > GOOD_DEGREES) {
       found.add(
           Note.caution(
                   "swing.outlier",
@@ -210,6 +300,40 @@ public final class SwingFit implements Serializable {
     return found;
   }
 
+  private Note verdictNote() {
+    double likely = likelyErrorDegrees();
+    String near = CompassBearing.ofDegrees(leastKnownHeading).threeDigits();
+    String text =
+        "The deviation may be off by "
+            + Math.ceil(likely * 10.0) / 10.0
+            + "° near "
+            + near
+            + " by compass";
+    Note note =
+        verdict == SwingVerdict.REPEAT
+            ? Note.warning("swing.repeat", text + ": swing again, on headings all round.")
+            : Note.caution("swing.fair", text + ".");
+    return note.with("likelyErrorDegrees", likely).with("headingDegrees", leastKnownHeading);
+  }
+
+  /**
+   * How far the fitted deviation may be off on the heading where it is known least, with nineteen
+   * chances in twenty of being within it there: Student's factor for the number of sights, times
+   * the scatter (at least the half degree to which a deck compass is read), times what the spread
+   * of the headings makes of it. It grows without measure when the sights leave part of the circle
+   * out.
+   *
+   * @return degrees; infinite when five sights leave no scatter to be seen
+   * @see <a href="https://www.itl.nist.gov/div898/handbook/pmd/section5/pmd512.htm">NIST/SEMATECH
+   *     e-Handbook of Statistical Methods, 4.5.1.2, for the interval</a>
+   */
+  public double likelyErrorDegrees() {
+    int leftOver = sights.length - COEFFICIENTS;
+    return leftOver == 0
+        ? Double.POSITIVE_INFINITY
+        : student(leftOver) * Math.max(scatter, READING_DEGREES) * spread(leastKnownHeading);
+  }
+
   /**
    * The coefficients that fit best.
    *
@@ -220,13 +344,13 @@ public final class SwingFit implements Serializable {
   }
 
   /**
-   * The deviation of the fitted coefficients on every heading.
+   * The deviation of the fitted coefficients on every heading, with the notes of this swing.
    *
-   * @return the table
+   * @return the table; its notes are {@link #notes}
    * @throws IllegalArgumentException if the deviation falls so fast that headings become ambiguous
    */
   public DeviationTable table() {
-    return DeviationTable.of(coefficients);
+    return DeviationTable.of(coefficients, notes());
   }
 
   /**
@@ -260,7 +384,7 @@ public final class SwingFit implements Serializable {
    *
    * @return the sights in the order given, unmodifiable
    */
-  public List<SwingObservation> sights() {
+  public List<HeadingDeviation> sights() {
     return List.of(sights);
   }
 
@@ -284,13 +408,24 @@ public final class SwingFit implements Serializable {
   }
 
   /**
-   * What to look at: gaps, a sight that stands out, a compass off on every heading, a large
+   * What to look at: a verdict below good, reversed bearings, gaps, a sight that stands out, a compass off on every heading, a large
    * deviation.
    *
    * @return the notes, possibly empty, unmodifiable
    */
   public List<Note> notes() {
     return List.of(notes);
+  }
+
+  /** Same sights in the same order. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof SwingFit that && Arrays.equals(sights, that.sights);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(sights);
   }
 
   /** Verdict, scatter and coefficients. */

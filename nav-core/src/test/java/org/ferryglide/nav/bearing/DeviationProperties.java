@@ -63,11 +63,11 @@ class DeviationProperties {
   @Property(seed = Seeds.SEED, tries = 200)
   void aSwingWithoutErrorsGivesBackItsCoefficients(
       @ForAll("coefficients") DeviationCoefficients truth, @ForAll("starts") double start) {
-    List<SwingObservation> sights = new ArrayList<>();
+    List<HeadingDeviation> sights = new ArrayList<>();
     for (int i = 0; i < 8; i++) {
       double heading = start + i * 45.0 + (i % 3) * 4.0;
       sights.add(
-          new SwingObservation(
+          new HeadingDeviation(
               CompassBearing.ofDegrees(heading),
               Deviation.ofDegreesEast(truth.degreesEast(heading))));
     }
@@ -85,11 +85,11 @@ class DeviationProperties {
   @Property(seed = Seeds.SEED, tries = 100)
   void residualsAreAtRightAnglesToEveryShape(
       @ForAll("coefficients") DeviationCoefficients truth, @ForAll("noise") List<Double> noise) {
-    List<SwingObservation> sights = new ArrayList<>();
+    List<HeadingDeviation> sights = new ArrayList<>();
     for (int i = 0; i < noise.size(); i++) {
       double heading = i * 360.0 / noise.size() + noise.get(i);
       sights.add(
-          new SwingObservation(
+          new HeadingDeviation(
               CompassBearing.ofDegrees(heading),
               Deviation.ofDegreesEast(truth.degreesEast(heading) + noise.get(i))));
     }
@@ -119,10 +119,10 @@ class DeviationProperties {
             .ofSize(8)
             .map(
                 deviations -> {
-                  List<DeviationTable.Entry> entries = new ArrayList<>();
+                  List<HeadingDeviation> entries = new ArrayList<>();
                   for (int i = 0; i < deviations.size(); i++) {
                     entries.add(
-                        new DeviationTable.Entry(
+                        new HeadingDeviation(
                             CompassBearing.ofDegrees(i * 45.0),
                             Deviation.ofDegreesEast(deviations.get(i))));
                   }

@@ -13,8 +13,8 @@ class DeviationTableTest {
   /** Values of a spline at its own knots: one rounding of sums of a few degrees. */
   private static final double KNOT_DEGREES = 1e-12;
 
-  private static DeviationTable.Entry entry(double heading, double deviationEast) {
-    return new DeviationTable.Entry(
+  private static HeadingDeviation entry(double heading, double deviationEast) {
+    return new HeadingDeviation(
         CompassBearing.ofDegrees(heading), Deviation.ofDegreesEast(deviationEast));
   }
 
@@ -44,9 +44,9 @@ class DeviationTableTest {
 
   @Test
   void theOrderOfTheLinesDoesNotMatter() {
-    List<DeviationTable.Entry> lines =
+    List<HeadingDeviation> lines =
         Arrays.asList(entry(270, 3.0), entry(0, 2.0), entry(180, -2.0), entry(90, -3.0));
-    List<DeviationTable.Entry> others =
+    List<HeadingDeviation> others =
         Arrays.asList(entry(0, 2.0), entry(90, -3.0), entry(180, -2.0), entry(270, 3.0));
     assertEquals(
         DeviationTable.through(lines).deviationDegreesEast(33.0),
@@ -55,7 +55,7 @@ class DeviationTableTest {
 
   @Test
   void aConstantDeviationIsConstantBetweenTheLines() {
-    List<DeviationTable.Entry> lines = new ArrayList<>();
+    List<HeadingDeviation> lines = new ArrayList<>();
     for (int heading = 10; heading < 360; heading += 50) {
       lines.add(entry(heading, -2.5));
     }
@@ -70,7 +70,7 @@ class DeviationTableTest {
   /** A sine sampled every 15°: the cubic spline errs by (5/384) h⁴ max|f''''| or so. */
   @Test
   void aSmoothCurveIsFollowedToAHundredthOfADegree() {
-    List<DeviationTable.Entry> lines = new ArrayList<>();
+    List<HeadingDeviation> lines = new ArrayList<>();
     DeviationCoefficients truth = new DeviationCoefficients(0.5, -4.0, 3.0, 1.0, -0.5);
     for (int heading = 0; heading < 360; heading += 15) {
       lines.add(entry(heading, truth.degreesEast(heading)));
@@ -89,19 +89,19 @@ class DeviationTableTest {
     DeviationTable table = eightHeadings();
     assertEquals(
         MagneticBearing.ofDegrees(197.0),
-        table.bearingToMagnetic(CompassBearing.ofDegrees(200), CompassBearing.ofDegrees(90)));
+        table.deviationOn(CompassBearing.ofDegrees(90)).toMagnetic(CompassBearing.ofDegrees(200)));
   }
 
   @Test
   void magneticHeadingsOfACardBecomeCompassHeadings() {
-    DeviationTable.Entry line =
-        DeviationTable.Entry.onMagneticHeading(
+    HeadingDeviation line =
+        HeadingDeviation.onMagneticHeading(
             MagneticBearing.ofDegrees(2), Deviation.ofDegreesEast(5));
     assertEquals(CompassBearing.ofDegrees(357), line.heading());
-    assertEquals(DeviationTable.Entry.parse("045", "1°30'W"), entry(45, -1.5));
+    assertEquals(HeadingDeviation.parse("045", "1°30'W"), entry(45, -1.5));
   }
 
-  private static String refusal(List<DeviationTable.Entry> lines) {
+  private static String refusal(List<HeadingDeviation> lines) {
     return String.valueOf(
         assertThrows(IllegalArgumentException.class, () -> DeviationTable.through(lines))
             .getMessage());
@@ -116,11 +116,11 @@ class DeviationTableTest {
         "heading 90.0°C must not stand twice in a deviation table",
         refusal(List.of(entry(0, 0), entry(90, 0), entry(90, 1), entry(180, 0), entry(270, 0))));
     assertEquals(
-        "headings of a deviation table must leave no gap over 90 degrees, but behind 180.0°C it"
+        "headings of a deviation table must leave no gap over 110 degrees, but behind 180.0°C it"
             + " was 120.0",
         refusal(List.of(entry(0, 0), entry(90, 0), entry(180, 0), entry(300, 0))));
     assertEquals(
-        "headings of a deviation table must leave no gap over 90 degrees, but behind 250.0°C it"
+        "headings of a deviation table must leave no gap over 110 degrees, but behind 250.0°C it"
             + " was 120.0",
         refusal(List.of(entry(10, 0), entry(90, 0), entry(180, 0), entry(250, 0))));
   }

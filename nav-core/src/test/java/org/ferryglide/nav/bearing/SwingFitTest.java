@@ -10,13 +10,13 @@ import org.ferryglide.nav.note.Note;
 import org.junit.jupiter.api.Test;
 
 class SwingFitTest {
-  private static SwingObservation sight(double heading, double deviationEast) {
-    return new SwingObservation(
+  private static HeadingDeviation sight(double heading, double deviationEast) {
+    return new HeadingDeviation(
         CompassBearing.ofDegrees(heading), Deviation.ofDegreesEast(deviationEast));
   }
 
-  private static List<SwingObservation> eight(double... deviations) {
-    List<SwingObservation> sights = new ArrayList<>();
+  private static List<HeadingDeviation> eight(double... deviations) {
+    List<HeadingDeviation> sights = new ArrayList<>();
     for (int i = 0; i < 8; i++) {
       sights.add(sight(i * 45.0, deviations[i]));
     }
@@ -29,17 +29,17 @@ class SwingFitTest {
 
   @Test
   void sightsOfKnownBearingsAndTransitsGiveTheDeviation() {
-    SwingObservation along =
-        SwingObservation.headingAlong(
+    HeadingDeviation along =
+        HeadingDeviation.headingAlong(
             CompassBearing.ofDegrees(319), TrueBearing.ofDegrees(312), Variation.ofDegreesWest(4));
     assertEquals(Deviation.ofDegreesWest(3), along.deviation());
     assertEquals(CompassBearing.ofDegrees(319), along.heading());
-    SwingObservation across =
-        SwingObservation.bearingOf(
-            CompassBearing.ofDegrees(90),
-            CompassBearing.ofDegrees(359),
-            TrueBearing.ofDegrees(357),
-            Variation.ofDegreesWest(4));
+    HeadingDeviation across =
+        HeadingDeviation.whileHeading(CompassBearing.ofDegrees(90))
+            .markShown(
+                CompassBearing.ofDegrees(359),
+                TrueBearing.ofDegrees(357),
+                Variation.ofDegreesWest(4));
     assertEquals(Deviation.ofDegreesEast(2), across.deviation());
     assertEquals(CompassBearing.ofDegrees(90), across.heading());
   }
@@ -124,14 +124,14 @@ class SwingFitTest {
                     IllegalArgumentException.class,
                     () -> SwingFit.of(eight(1, 1, 1, 1, 1, 1, 1, 1).subList(0, 4)))
                 .getMessage()));
-    List<SwingObservation> north =
+    List<HeadingDeviation> north =
         List.of(sight(0, 1), sight(5, 1), sight(10, 2), sight(15, 2), sight(20, 3), sight(25, 3));
     assertEquals(
         "a swing needs at least five different headings spread over the whole circle, but the 6"
             + " given do not fix the coefficients; their widest gap is 335 degrees",
         String.valueOf(
             assertThrows(IllegalArgumentException.class, () -> SwingFit.of(north)).getMessage()));
-    List<SwingObservation> cardinals =
+    List<HeadingDeviation> cardinals =
         List.of(sight(0, 1), sight(90, 1), sight(180, 2), sight(270, 2), sight(0, 3), sight(90, 3));
     assertThrows(IllegalArgumentException.class, () -> SwingFit.of(cardinals));
   }

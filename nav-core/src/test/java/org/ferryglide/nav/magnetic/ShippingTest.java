@@ -15,7 +15,7 @@ import org.ferryglide.nav.bearing.CompassBearing;
 import org.ferryglide.nav.bearing.Deviation;
 import org.ferryglide.nav.bearing.DeviationTable;
 import org.ferryglide.nav.bearing.SwingFit;
-import org.ferryglide.nav.bearing.SwingObservation;
+import org.ferryglide.nav.bearing.HeadingDeviation;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,18 +29,15 @@ class ShippingTest {
     MagneticSnapshot snapshot = MagneticModel.wmm2025().at(date);
     CompassRose rose = CompassRose.parse("4°15'W 2019 (8'E)");
     ChartRoses roses = ChartRoses.of(List.of(new PlacedRose(place, rose)));
-    List<SwingObservation> sights = new ArrayList<>();
+    List<HeadingDeviation> sights = new ArrayList<>();
     for (int heading = 0; heading < 360; heading += 45) {
       sights.add(
-          new SwingObservation(
+          new HeadingDeviation(
               CompassBearing.ofDegrees(heading), Deviation.ofDegreesEast(heading / 100.0)));
     }
     SwingFit fit = SwingFit.of(sights);
     DeviationTable spline =
-        DeviationTable.through(
-            sights.stream()
-                .map(sight -> new DeviationTable.Entry(sight.heading(), sight.deviation()))
-                .toList());
+        DeviationTable.through(sights);
     return List.of(
         MagneticModel.wmm2025(),
         snapshot,
