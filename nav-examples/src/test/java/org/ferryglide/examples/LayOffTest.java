@@ -161,8 +161,8 @@ class LayOffTest {
     assertEquals(2, run.status);
     assertEquals(
         folder.resolve("waypoints.csv")
-            + ", line 4, column 2: position: minutes must be in [0, 60): at character 4 ('6') of"
-            + " \"46°61.8'N 026°17.6'W\"\n",
+            + ", line 4, column 2: position: minutes must be in [0, 60), but were 61.8: at character 4"
+            + " ('6') of \"46°61.8'N 026°17.6'W\"\n",
         run.err);
   }
 

@@ -229,6 +229,23 @@ public final class AngleReader {
     return degrees + (minutes * 60.0 + seconds) / 3600.0;
   }
 
+  /** Whether a number of minutes, and no degrees before it, stands here: {@code 15'}. */
+  boolean atLoneMinutes() {
+    int i = place;
+    while (i < text.length() && (isDigit(text.charAt(i)) || text.charAt(i) == '.')) {
+      i++;
+    }
+    return i > place
+        && i < text.length()
+        && isMinuteMark(text.charAt(i))
+        && !(i + 1 < text.length() && isMinuteMark(text.charAt(i + 1)));
+  }
+
+  /** Whether a digit stands here. */
+  boolean atDigit() {
+    return isDigit(next());
+  }
+
   private boolean wholeSince(int start) {
     for (int i = start; i < place; i++) {
       if (text.charAt(i) == '.' || text.charAt(i) == 'E') {
@@ -238,12 +255,20 @@ public final class AngleReader {
     return true;
   }
 
-  private double below60(String part) {
+  /**
+   * Reads an unsigned number of minutes or seconds.
+   *
+   * @param part what is read, in the plural, for the message
+   * @return the number, in [0, 60)
+   * @throws TextFormatException if there is no number, or it reaches 60
+   */
+  double below60(String part) {
     int start = place;
     double value = number("a number of " + part + " must follow");
     if (!(value < 60.0)) {
+      String given = text.substring(start, place).trim();
       place = start;
-      throw refuse(part + " must be in [0, 60)");
+      throw refuse(part + " must be in [0, 60), but were " + given);
     }
     return value;
   }

@@ -37,7 +37,11 @@ public final class Angles {
    *     directions give +180
    */
   public static double turn(double fromDegrees, double toDegrees) {
-    double turn = Math.IEEEremainder(toDegrees - fromDegrees, 360.0);
+    double difference = toDegrees - fromDegrees;
+    if (Double.isInfinite(difference)) { // of finite angles: both beyond any use, but no NaN
+      difference = toDegrees % 360.0 - fromDegrees % 360.0;
+    }
+    double turn = Math.IEEEremainder(difference, 360.0);
     return turn == -180.0 ? 180.0 : turn + 0.0;
   }
 

@@ -34,6 +34,12 @@ final class BearingText {
     if (open < 0 || !text.endsWith("]") || open + 2 >= text.length()) {
       throw new TextFormatException(reason, text, open < 0 ? text.length() : open);
     }
+    for (int i = open + 1; i < text.length() - 1; i++) {
+      if (text.charAt(i) == '[' || text.charAt(i) == ']') {
+        throw new TextFormatException(
+            "the name of a grid must have no square brackets", text, i);
+      }
+    }
     return open;
   }
 
@@ -44,14 +50,24 @@ final class BearingText {
     }
   }
 
-  /** Degrees in [0, 360], then optionally a degree mark and the letter of the north. */
+  /** Degrees in [0, 360], minutes with their mark or none, then optionally the north's letter. */
   static double parse(String text, char letter) {
     AngleReader reader = new AngleReader(text);
+    int start = reader.index();
     double degrees = reader.number("a bearing starts with its degrees, as in 045°" + letter);
-    if (!(degrees <= 360.0)) {
-      throw new TextFormatException("bearing must be in [0, 360] degrees", text, 0);
+    if (reader.skipDegreeMark() && reader.atDigit()) {
+      if (degrees != Math.rint(degrees)) {
+        throw reader.refuse("no minutes may follow degrees that have decimals");
+      }
+      degrees += reader.below60("minutes") / 60.0;
+      // an m for minutes, which positions may have, would be taken for the letter of magnetic north
+      if (!reader.skip("'′’")) {
+        throw reader.refuse("minutes of a bearing need their mark, as in 049°15'" + letter);
+      }
     }
-    reader.skipDegreeMark();
+    if (!(degrees <= 360.0)) {
+      throw new TextFormatException("bearing must be in [0, 360] degrees", text, start);
+    }
     if (!reader.atEnd()) {
       reader.expect(letter, "only the degree mark and the letter " + letter + " may follow");
     }

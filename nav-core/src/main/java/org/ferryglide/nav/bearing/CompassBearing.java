@@ -39,9 +39,10 @@ public record CompassBearing(double degrees) implements Bearing, Serializable {
 
   /**
    * Reads what {@link #toString} writes, and what a chart worker writes: {@code 045}, {@code 045°},
-   * {@code 45.5°C}.
+   * {@code 45.5°C}, {@code 045°30'C}.
    *
-   * @param text a number of degrees in [0, 360], then optionally the degree mark and the letter C
+   * @param text degrees in [0, 360], then optionally the degree mark, minutes with theirs, and the
+   *     letter C
    * @return the bearing; 360 is read as 0
    * @throws org.ferryglide.nav.note.TextFormatException if the text is anything else, another
    *     north's letter included

@@ -1,5 +1,8 @@
 package org.ferryglide.nav.bearing;
 
+import java.util.Locale;
+import org.ferryglide.nav.note.TextFormatException;
+
 /**
  * The thirty-two named points of the compass, 11.25° apart.
  *
@@ -8,6 +11,7 @@ package org.ferryglide.nav.bearing;
  *
  * <pre>{@code
  * CompassPoint.nearest(231.0, 8).pointName(); // southwest
+ * CompassPoint.parse("NNE").degrees(); // 22.5
  * }</pre>
  */
 @SuppressWarnings("EnumOrdinal") // the points are declared in the order of the rose
@@ -92,6 +96,50 @@ public enum CompassPoint {
    */
   public String pointName() {
     return pointName;
+  }
+
+  /**
+   * The point as it is written short.
+   *
+   * @return for example {@code NbE}, {@code NNE}, {@code NEbN} or {@code NE}
+   */
+  public String abbreviation() {
+    return pointName
+        .replace("north", "N")
+        .replace("south", "S")
+        .replace("east", "E")
+        .replace("west", "W")
+        .replace("by", "b")
+        .replace(" ", "")
+        .replace("-", "");
+  }
+
+  /**
+   * Reads a point by its name or its abbreviation, in letters of either case, with or without
+   * spaces and hyphens: {@code southwest by west}, {@code South West}, {@code SWbW}, {@code SW by
+   * W}, {@code ssw}.
+   *
+   * @param text the point
+   * @return the point
+   * @throws TextFormatException if it is none of the thirty-two
+   */
+  public static CompassPoint parse(String text) {
+    String bare = text.toLowerCase(Locale.ROOT).replaceAll("[\\s-]", "");
+    String shorter =
+        bare.replace("north", "n")
+            .replace("south", "s")
+            .replace("east", "e")
+            .replace("west", "w")
+            .replace("by", "b");
+    for (CompassPoint point : values()) {
+      if (point.abbreviation().toLowerCase(Locale.ROOT).equals(shorter)) {
+        return point;
+      }
+    }
+    throw new TextFormatException(
+        "a compass point must be one of the thirty-two, as in north, NNE or southwest by west",
+        text,
+        0);
   }
 
   /**

@@ -8,12 +8,19 @@ final class DoorText {
 
   static double parse(String text, String name) {
     AngleReader reader = new AngleReader(text);
+    int letterBefore = reader.hemisphere('E', 'W');
     int start = reader.index();
-    double degrees = reader.angle(name);
+    double degrees;
+    if (reader.atLoneMinutes()) {
+      degrees = reader.below60("minutes") / 60.0;
+      reader.skip("'′’");
+    } else {
+      degrees = reader.angle(name);
+    }
     if (!(degrees <= 180.0)) {
       throw new TextFormatException(name + " must be in [0, 180] degrees", text, start);
     }
-    int sign = reader.hemisphere('E', 'W');
+    int sign = letterBefore != 0 ? letterBefore : reader.hemisphere('E', 'W');
     if (sign == 0 && degrees != 0.0) {
       throw reader.refuse(name + " ends with E or W");
     }

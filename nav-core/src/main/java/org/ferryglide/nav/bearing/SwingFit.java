@@ -92,13 +92,16 @@ public final class SwingFit implements Serializable {
         this.covariance[COEFFICIENTS * i + k] = covariance.getEntry(i, k);
       }
     }
-    double worstHeading = 0.0;
-    for (double heading = 1.0; heading < 360.0; heading++) {
-      if (spread(heading) > spread(worstHeading)) {
-        worstHeading = heading;
+    double widest = 0.0;
+    double widestAt = 0.0;
+    for (double heading = 0.0; heading < 360.0; heading++) {
+      double spread = spread(heading);
+      if (spread > widest) {
+        widest = spread;
+        widestAt = heading;
       }
     }
-    leastKnownHeading = worstHeading;
+    leastKnownHeading = widestAt;
     verdict = judge(leftOver);
     notes = findings(leftOver).toArray(new Note[0]);
   }
@@ -108,8 +111,8 @@ public final class SwingFit implements Serializable {
    *
    * @param sights at least five, spread over the circle; eight or more are worth the trouble
    * @return the fit
-   * @throws IllegalArgumentException if there are fewer than five sights, or their headings lie so
-   *     close together that they do not fix the coefficients
+   * @throws IllegalArgumentException if there are fewer than five sights, their headings lie so close
+   *     together that they do not fix the coefficients, or most bearings look reversed
    */
   public static SwingFit of(List<HeadingDeviation> sights) {
     if (sights.size() < COEFFICIENTS) {
@@ -117,6 +120,7 @@ public final class SwingFit implements Serializable {
           "a swing needs at least 5 sights on headings all round, but had " + sights.size());
     }
     HeadingDeviation[] copy = sights.toArray(new HeadingDeviation[0]);
+    refuseReversed(copy);
     RealMatrix headings = new Array2DRowRealMatrix(copy.length, COEFFICIENTS);
     double[] observed = new double[copy.length];
     for (int i = 0; i < copy.length; i++) {
@@ -141,6 +145,23 @@ public final class SwingFit implements Serializable {
       residuals[i] = observed[i] - coefficients.degreesEast(copy[i].heading().degrees());
     }
     return new SwingFit(copy, coefficients, residuals, decomposition.getCovariance(0.0));
+  }
+
+  /** Deviations near half a circle jump between east and west, so no curve can be laid. */
+  private static void refuseReversed(HeadingDeviation[] sights) {
+    double[] sizes = new double[sights.length];
+    for (int i = 0; i < sizes.length; i++) {
+      sizes[i] = Math.abs(sights[i].deviation().degreesEast());
+    }
+    Arrays.sort(sizes);
+    double middle = sizes[sizes.length / 2];
+    if (middle > REVERSED_DEGREES) {
+      throw new IllegalArgumentException(
+          "the bearings of the swing look reversed: most of its sights are off by more than "
+              + REVERSED_DEGREES
+              + " degrees, the middle one by "
+              + middle);
+    }
   }
 
   /** What the five coefficients are multiplied by on a heading. */
@@ -227,24 +248,18 @@ public final class SwingFit implements Serializable {
 
   private List<Note> findings(int leftOver) {
     List<Note> found = new ArrayList<>();
-    double[] sizes = new double[sights.length];
-    for (int i = 0; i < sizes.length; i++) {
-      sizes[i] = Math.abs(sights[i].deviation().degreesEast());
+    double largest = 0.0;
+    for (HeadingDeviation sight : sights) {
+      largest = Math.max(largest, Math.abs(sight.deviation().degreesEast()));
     }
-    Arrays.sort(sizes);
-    if (sizes[sizes.length / 2] > REVERSED_DEGREES) {
-      found.add(
-          Note.warning(
-              "swing.reversed",
-              "The bearings look reversed: most sights are off by about half a circle."));
-    } else if (sizes[sizes.length - 1] > UNLIKELY_DEGREES) {
+    if (largest > UNLIKELY_DEGREES) {
       found.add(
           Note.warning(
                   "swing.unlikely",
                   "A sight is off by "
-                      + Math.round(sizes[sizes.length - 1])
+                      + Math.round(largest)
                       + "°: a reversed bearing, the wrong mark, or heading and bearing swapped?")
-              .with("deviationDegrees", sizes[sizes.length - 1]));
+              .with("deviationDegrees", largest));
     }
     if (verdict == SwingVerdict.REPEAT || verdict == SwingVerdict.FAIR) {
       found.add(verdictNote());
@@ -408,7 +423,7 @@ public final class SwingFit implements Serializable {
   }
 
   /**
-   * What to look at: a verdict below good, reversed bearings, gaps, a sight that stands out, a compass off on every heading, a large
+   * What to look at: a verdict below good, a deviation beyond belief, gaps, a sight that stands out, a compass off on every heading, a large
    * deviation.
    *
    * @return the notes, possibly empty, unmodifiable

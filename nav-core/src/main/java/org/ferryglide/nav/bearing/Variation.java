@@ -57,9 +57,11 @@ public record Variation(double degreesEast) implements Serializable {
   }
 
   /**
-   * Reads {@code 4°15'W}, {@code 4.25°W}, {@code 3 45 E}, and what {@link #toString} writes.
+   * Reads {@code 4°15'W}, {@code 4.25°W}, {@code 3 45 E}, {@code W 4°15'}, {@code 15'W}, and what
+   * {@link #toString} writes.
    *
-   * @param text degrees, or degrees and minutes, then E or W; the letter may be left out for zero
+   * @param text degrees, degrees and minutes, or minutes with their mark, then or before them E or
+   *     W; the letter may be left out for zero
    * @return the variation
    * @throws org.ferryglide.nav.note.TextFormatException if the text is anything else
    */

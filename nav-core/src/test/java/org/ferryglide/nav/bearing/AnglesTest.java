@@ -58,4 +58,11 @@ class AnglesTest {
   void theTurnGoesTheShortWay(double from, double to, double expected) {
     assertEquals(expected, Angles.turn(from, to));
   }
+
+  @Test
+  void theTurnBetweenFiniteAnglesIsFinite() {
+    double turn = Angles.turn(1e300, -1.79e308);
+    assertTrue(turn > -180.0 && turn <= 180.0, "" + turn);
+    assertTrue(Double.isNaN(Angles.turn(0.0, Double.POSITIVE_INFINITY)));
+  }
 }

@@ -68,7 +68,7 @@ class BearingTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"045, 45", "045°, 45", "45.5°T, 45.5", "45.5 T, 45.5", "360, 0", "' 7 ° t', 7"})
+  @CsvSource({"045, 45", "045°, 45", "45.5°T, 45.5", "45.5 T, 45.5", "360, 0", "' 7 ° t', 7", "045°30'T, 45.5", "007°06′, 7.1"})
   void aTrueBearingIsReadAsChartWorkersWriteIt(String text, double expected) {
     assertEquals(TrueBearing.ofDegrees(expected), TrueBearing.parse(text));
   }
@@ -80,6 +80,9 @@ class BearingTest {
     "'', 0, 'a bearing starts with its degrees, as in 045°T: at the end of \"\"'",
     "'45,5', 2, 'the decimal mark must be a point: at character 3 ('','') of \"45,5\"'",
     "-5, 0, 'a bearing starts with its degrees, as in 045°T: at character 1 (''-'') of \"-5\"'",
+    "045°60'T, 4, 'minutes must be in [0, 60), but were 60: at character 5 (''6'') of \"045°60''T\"'",
+    "045°15M, 6, 'minutes of a bearing need their mark, as in 049°15''T: at character 7 (''M'') of \"045°15M\"'",
+    "45.5°15'T, 5, 'no minutes may follow degrees that have decimals: at character 6 (''1'') of \"45.5°15''T\"'",
     "45°Tx, 4, 'nothing may follow the letter T: at character 5 (''x'') of \"45°Tx\"'"
   })
   void aRefusalPointsAtTheCharacter(String text, int index, String message) {
@@ -129,5 +132,37 @@ class BearingTest {
     assertEquals(CompassBearing.ofDegrees(0), CompassBearing.ofDegrees(180).reciprocal());
     assertEquals(
         GridBearing.ofDegrees(271, "UTM 30N"), GridBearing.ofDegrees(91, "UTM 30N").reciprocal());
+  }
+
+  @Test
+  void whatHandRoundingPrintsIsRead() {
+    assertEquals(
+        MagneticBearing.ofDegrees(49.25),
+        MagneticBearing.parse(HandRounding.MINUTE.bearing(49.25, 'M')));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"5[[], 2", "5[[]], 2", "5[a]b], 3", "5°G[x[y], 5"})
+  void bracketsInTheNameOfAGridAreRefusedAtTheirPlace(String text, int index) {
+    assertEquals(
+        index, assertThrows(TextFormatException.class, () -> GridBearing.parse(text)).index());
+    assertEquals(
+        index,
+        assertThrows(TextFormatException.class, () -> GridConvergence.parse(text)).index());
+  }
+
+  @Test
+  void aTurnGoesClockwiseWhenPositiveWhateverTheNorth() {
+    assertEquals(TrueBearing.ofDegrees(10), TrueBearing.ofDegrees(350).turnedBy(20));
+    assertEquals(MagneticBearing.ofDegrees(10), MagneticBearing.ofDegrees(350).turnedBy(20));
+    assertEquals(CompassBearing.ofDegrees(10), CompassBearing.ofDegrees(350).turnedBy(20));
+    assertEquals(
+        GridBearing.ofDegrees(10, "UTM 30N"), GridBearing.ofDegrees(350, "UTM 30N").turnedBy(20));
+    assertEquals(20.0, TrueBearing.ofDegrees(350).turnTo(TrueBearing.ofDegrees(10)));
+    assertEquals(20.0, MagneticBearing.ofDegrees(350).turnTo(MagneticBearing.ofDegrees(10)));
+    assertEquals(20.0, CompassBearing.ofDegrees(350).turnTo(CompassBearing.ofDegrees(10)));
+    assertEquals(
+        20.0,
+        GridBearing.ofDegrees(350, "UTM 30N").turnTo(GridBearing.ofDegrees(10, "UTM 30N")));
   }
 }

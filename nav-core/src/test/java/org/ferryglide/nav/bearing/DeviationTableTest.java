@@ -206,4 +206,23 @@ class DeviationTableTest {
             .exact(),
         1e-9);
   }
+
+  /** Once refused unless all four deviations were equal. */
+  @Test
+  void fourCardinalMagneticHeadingsMakeATable() {
+    List<HeadingDeviation> lines = new ArrayList<>();
+    double[] deviations = {6.0, -8.0, -4.0, 9.0};
+    for (int i = 0; i < 4; i++) {
+      lines.add(
+          HeadingDeviation.onMagneticHeading(
+              MagneticBearing.ofDegrees(90 * i), Deviation.ofDegreesEast(deviations[i])));
+    }
+    DeviationTable table = DeviationTable.through(lines);
+    for (int i = 0; i < 4; i++) {
+      assertEquals(
+          deviations[i],
+          table.deviationOn(MagneticBearing.ofDegrees(90 * i)).degreesEast(),
+          1e-9);
+    }
+  }
 }
