@@ -161,8 +161,8 @@ class LayOffTest {
     assertEquals(2, run.status);
     assertEquals(
         folder.resolve("waypoints.csv")
-            + ", line 4, column 2: position: minutes must be in [0, 60), but were 61.8: at character 4"
-            + " ('6') of \"46°61.8'N 026°17.6'W\"\n",
+            + ", line 4, column 2: position: minutes must be in [0, 60), but were 61.8: at"
+            + " character 4 ('6') of \"46°61.8'N 026°17.6'W\"\n",
         run.err);
   }
 
@@ -299,7 +299,8 @@ class LayOffTest {
         """
         ,,2026-06-14T11:44+01:00,5.3,high
         ,,2026-06-14T12:44+01:00,4.3,low
-        ,,2026-06-14T13:44+01:00,5.3,high""");
+        ,,2026-06-14T13:44+01:00,5.3,high\
+        """);
     Run run = run();
     assertEquals(2, run.status);
     assertTrue(run.err.contains("streams.csv: station Hesk Sound about Orrin Quay: the"), run.err);

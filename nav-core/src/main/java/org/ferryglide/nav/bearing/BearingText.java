@@ -36,8 +36,7 @@ final class BearingText {
     }
     for (int i = open + 1; i < text.length() - 1; i++) {
       if (text.charAt(i) == '[' || text.charAt(i) == ']') {
-        throw new TextFormatException(
-            "the name of a grid must have no square brackets", text, i);
+        throw new TextFormatException("the name of a grid must have no square brackets", text, i);
       }
     }
     return open;

@@ -73,8 +73,8 @@ public final class DeviationCard implements Serializable {
   /**
    * The card.
    *
-   * @return lines parted by {@code \n}: title, both tables side by side, the notes of the
-   *     table, what to beware of
+   * @return lines parted by {@code \n}: title, both tables side by side, the notes of the table,
+   *     what to beware of
    */
   public String text() {
     StringBuilder text = new StringBuilder(title);

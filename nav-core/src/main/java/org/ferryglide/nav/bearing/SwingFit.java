@@ -111,8 +111,8 @@ public final class SwingFit implements Serializable {
    *
    * @param sights at least five, spread over the circle; eight or more are worth the trouble
    * @return the fit
-   * @throws IllegalArgumentException if there are fewer than five sights, their headings lie so close
-   *     together that they do not fix the coefficients, or most bearings look reversed
+   * @throws IllegalArgumentException if there are fewer than five sights, their headings lie so
+   *     close together that they do not fix the coefficients, or most bearings look reversed
    */
   public static SwingFit of(List<HeadingDeviation> sights) {
     if (sights.size() < COEFFICIENTS) {
@@ -168,11 +168,7 @@ public final class SwingFit implements Serializable {
   private static double[] terms(double headingDegrees) {
     double heading = Math.toRadians(headingDegrees);
     return new double[] {
-      1.0,
-      Math.sin(heading),
-      Math.cos(heading),
-      Math.sin(2.0 * heading),
-      Math.cos(2.0 * heading)
+      1.0, Math.sin(heading), Math.cos(heading), Math.sin(2.0 * heading), Math.cos(2.0 * heading)
     };
   }
 
@@ -268,7 +264,8 @@ public final class SwingFit implements Serializable {
       found.add(
           Note.caution(
               "swing.not-judged",
-              "Five sights fix five coefficients exactly; a misread sight cannot show. Take more."));
+              "Five sights fix five coefficients exactly; a misread sight cannot show. Take"
+                  + " more."));
     }
     double gap = widestGap(sights);
     if (gap > WIDE_GAP_DEGREES) {
@@ -299,7 +296,8 @@ public final class SwingFit implements Serializable {
                   "swing.constant",
                   "The compass is off by "
                       + HandRounding.TENTH_OF_DEGREE.eastWest(coefficients.a())
-                      + " on every heading: is it mounted fore and aft, and is the variation right?")
+                      + " on every heading: is it mounted fore and aft, and is the variation"
+                      + " right?")
               .with("constantDegreesEast", coefficients.a()));
     }
     double most = new CoefficientCurve(coefficients).mostDegrees();
@@ -423,8 +421,8 @@ public final class SwingFit implements Serializable {
   }
 
   /**
-   * What to look at: a verdict below good, a deviation beyond belief, gaps, a sight that stands out, a compass off on every heading, a large
-   * deviation.
+   * What to look at: a verdict below good, a deviation beyond belief, gaps, a sight that stands
+   * out, a compass off on every heading, a large deviation.
    *
    * @return the notes, possibly empty, unmodifiable
    */

@@ -68,21 +68,34 @@ class BearingTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"045, 45", "045°, 45", "45.5°T, 45.5", "45.5 T, 45.5", "360, 0", "' 7 ° t', 7", "045°30'T, 45.5", "007°06′, 7.1"})
+  @CsvSource({
+    "045, 45",
+    "045°, 45",
+    "45.5°T, 45.5",
+    "45.5 T, 45.5",
+    "360, 0",
+    "' 7 ° t', 7",
+    "045°30'T, 45.5",
+    "007°06′, 7.1"
+  })
   void aTrueBearingIsReadAsChartWorkersWriteIt(String text, double expected) {
     assertEquals(TrueBearing.ofDegrees(expected), TrueBearing.parse(text));
   }
 
   @ParameterizedTest
   @CsvSource({
-    "45°M, 3, 'only the degree mark and the letter T may follow: at character 4 (''M'') of \"45°M\"'",
+    "45°M, 3, 'only the degree mark and the letter T may follow: at character 4 (''M'') of"
+        + " \"45°M\"'",
     "361, 0, 'bearing must be in [0, 360] degrees: at character 1 (''3'') of \"361\"'",
     "'', 0, 'a bearing starts with its degrees, as in 045°T: at the end of \"\"'",
     "'45,5', 2, 'the decimal mark must be a point: at character 3 ('','') of \"45,5\"'",
     "-5, 0, 'a bearing starts with its degrees, as in 045°T: at character 1 (''-'') of \"-5\"'",
-    "045°60'T, 4, 'minutes must be in [0, 60), but were 60: at character 5 (''6'') of \"045°60''T\"'",
-    "045°15M, 6, 'minutes of a bearing need their mark, as in 049°15''T: at character 7 (''M'') of \"045°15M\"'",
-    "45.5°15'T, 5, 'no minutes may follow degrees that have decimals: at character 6 (''1'') of \"45.5°15''T\"'",
+    "045°60'T, 4, 'minutes must be in [0, 60), but were 60: at character 5 (''6'') of"
+        + " \"045°60''T\"'",
+    "045°15M, 6, 'minutes of a bearing need their mark, as in 049°15''T: at character 7 (''M'') of"
+        + " \"045°15M\"'",
+    "45.5°15'T, 5, 'no minutes may follow degrees that have decimals: at character 6 (''1'') of"
+        + " \"45.5°15''T\"'",
     "45°Tx, 4, 'nothing may follow the letter T: at character 5 (''x'') of \"45°Tx\"'"
   })
   void aRefusalPointsAtTheCharacter(String text, int index, String message) {
@@ -147,8 +160,7 @@ class BearingTest {
     assertEquals(
         index, assertThrows(TextFormatException.class, () -> GridBearing.parse(text)).index());
     assertEquals(
-        index,
-        assertThrows(TextFormatException.class, () -> GridConvergence.parse(text)).index());
+        index, assertThrows(TextFormatException.class, () -> GridConvergence.parse(text)).index());
   }
 
   @Test
@@ -162,7 +174,6 @@ class BearingTest {
     assertEquals(20.0, MagneticBearing.ofDegrees(350).turnTo(MagneticBearing.ofDegrees(10)));
     assertEquals(20.0, CompassBearing.ofDegrees(350).turnTo(CompassBearing.ofDegrees(10)));
     assertEquals(
-        20.0,
-        GridBearing.ofDegrees(350, "UTM 30N").turnTo(GridBearing.ofDegrees(10, "UTM 30N")));
+        20.0, GridBearing.ofDegrees(350, "UTM 30N").turnTo(GridBearing.ofDegrees(10, "UTM 30N")));
   }
 }

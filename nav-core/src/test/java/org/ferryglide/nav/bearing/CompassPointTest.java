@@ -84,7 +84,6 @@ class CompassPointTest {
     assertEquals(45.0, CompassPoint.NORTHEAST.degrees(), answersToAMinuteOrSo);
     assertEquals(123.75, CompassPoint.parse("SE by E").degrees(), answersToAMinuteOrSo);
     // northwest three quarters west: three quarters of a point from northwest towards west
-    assertEquals(
-        306.5667, CompassPoint.NORTHWEST.degrees() - 0.75 * 11.25, answersToAMinuteOrSo);
+    assertEquals(306.5667, CompassPoint.NORTHWEST.degrees() - 0.75 * 11.25, answersToAMinuteOrSo);
   }
 }

@@ -167,7 +167,8 @@ class DeviationTableTest {
         090°M     3°W      093°C     090°C     3°W      087°M
         180°M     2°W      182°C     180°C     2°W      178°M
         270°M     3°E      267°C     270°C     3°E      273°M
-        Good only for this compass with everything stowed as it was that day.""",
+        Good only for this compass with everything stowed as it was that day.\
+        """,
         DeviationCard.of(eightHeadings()).withTitle("Deck compass, stove aft").withStep(90).text());
     assertTrue(
         DeviationCard.of(eightHeadings())
@@ -194,7 +195,8 @@ class DeviationTableTest {
           Deviation         3°W    table, for that heading
           Magnetic bearing  087°M  deviation is west: take it from compass
           Variation         4°W
-          True bearing      083°T  variation is west: take it from magnetic""",
+          True bearing      083°T  variation is west: take it from magnetic\
+        """,
         BearingWorking.inWholeDegrees()
             .compassToTrue(CompassBearing.ofDegrees(90), table, Variation.ofDegreesWest(4))
             .toString());
@@ -220,9 +222,7 @@ class DeviationTableTest {
     DeviationTable table = DeviationTable.through(lines);
     for (int i = 0; i < 4; i++) {
       assertEquals(
-          deviations[i],
-          table.deviationOn(MagneticBearing.ofDegrees(90 * i)).degreesEast(),
-          1e-9);
+          deviations[i], table.deviationOn(MagneticBearing.ofDegrees(90 * i)).degreesEast(), 1e-9);
     }
   }
 }

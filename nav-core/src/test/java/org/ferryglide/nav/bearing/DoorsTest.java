@@ -68,7 +68,8 @@ class DoorsTest {
     "4°15', 5, 'variation ends with E or W: at the end of \"4°15''\"'",
     "4°60'W, 2, 'minutes must be in [0, 60), but were 60: at character 3 (''6'') of \"4°60''W\"'",
     "181E, 0, 'variation must be in [0, 180] degrees: at character 1 (''1'') of \"181E\"'",
-    "4.5°15'W, 4, 'no minutes may follow degrees that have decimals: at character 5 (''1'') of \"4.5°15''W\"'",
+    "4.5°15'W, 4, 'no minutes may follow degrees that have decimals: at character 5 (''1'') of"
+        + " \"4.5°15''W\"'",
     "75'W, 0, 'minutes must be in [0, 60), but were 75: at character 1 (''7'') of \"75''W\"'",
     "W 4°E, 4, 'nothing may follow the letter E or W: at character 5 (''E'') of \"W 4°E\"'",
     "4°W5, 3, 'nothing may follow the letter E or W: at character 4 (''5'') of \"4°W5\"'"

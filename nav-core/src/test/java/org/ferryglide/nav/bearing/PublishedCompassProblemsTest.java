@@ -44,7 +44,9 @@ class PublishedCompassProblemsTest {
     assertEquals(0.0, track.turnTo(TrueBearing.ofDegrees(answer)), halfADigit);
   }
 
-  /** SC-1: track 236° true, leeway 1° to the right, variation 8°E, deviation 1°E: 226° by compass. */
+  /**
+   * SC-1: track 236° true, leeway 1° to the right, variation 8°E, deviation 1°E: 226° by compass.
+   */
   @Test
   void trueToCompass() {
     CompassBearing compass =

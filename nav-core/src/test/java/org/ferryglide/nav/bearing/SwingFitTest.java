@@ -266,10 +266,12 @@ class SwingFitTest {
   @Test
   void theWidestGapMayLieAnywhereInTheCircle() {
     List<HeadingDeviation> behindTheLast =
-        List.of(sight(0, 1), sight(40, 1), sight(80, 2), sight(120, 2), sight(180, 1), sight(250, 3));
+        List.of(
+            sight(0, 1), sight(40, 1), sight(80, 2), sight(120, 2), sight(180, 1), sight(250, 3));
     assertEquals(110.0, gap(behindTheLast));
     List<HeadingDeviation> inside =
-        List.of(sight(20, 1), sight(60, 1), sight(180, 2), sight(240, 2), sight(300, 3), sight(340, 1));
+        List.of(
+            sight(20, 1), sight(60, 1), sight(180, 2), sight(240, 2), sight(300, 3), sight(340, 1));
     assertEquals(120.0, gap(inside));
   }
 

@@ -14,8 +14,8 @@ import org.ferryglide.nav.bearing.BearingWorking;
 import org.ferryglide.nav.bearing.CompassBearing;
 import org.ferryglide.nav.bearing.Deviation;
 import org.ferryglide.nav.bearing.DeviationTable;
-import org.ferryglide.nav.bearing.SwingFit;
 import org.ferryglide.nav.bearing.HeadingDeviation;
+import org.ferryglide.nav.bearing.SwingFit;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,8 +36,7 @@ class ShippingTest {
               CompassBearing.ofDegrees(heading), Deviation.ofDegreesEast(heading / 100.0)));
     }
     SwingFit fit = SwingFit.of(sights);
-    DeviationTable spline =
-        DeviationTable.through(sights);
+    DeviationTable spline = DeviationTable.through(sights);
     return List.of(
         MagneticModel.wmm2025(),
         snapshot,

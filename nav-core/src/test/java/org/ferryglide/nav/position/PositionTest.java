@@ -83,18 +83,27 @@ class PositionTest {
 
   @ParameterizedTest
   @CsvSource({
-    "91N 5W, 0, 'latitude must be in [-90, 90] degrees, but was 91.0: at character 1 (''9'') of \"91N 5W\"'",
-    "50N 181W, 4, 'longitude must be in [-180, 180] degrees, but was -181.0: at character 5 (''1'') of \"50N 181W\"'",
-    "50°60.0'N 5W, 3, 'minutes must be in [0, 60), but were 60.0: at character 4 (''6'') of \"50°60.0''N 5W\"'",
-    "50°06'60\"N 5W, 6, 'seconds must be in [0, 60), but were 60: at character 7 (''6'') of \"50°06''60\"N 5W\"'",
+    "91N 5W, 0, 'latitude must be in [-90, 90] degrees, but was 91.0: at character 1 (''9'') of"
+        + " \"91N 5W\"'",
+    "50N 181W, 4, 'longitude must be in [-180, 180] degrees, but was -181.0: at character 5 (''1'')"
+        + " of \"50N 181W\"'",
+    "50°60.0'N 5W, 3, 'minutes must be in [0, 60), but were 60.0: at character 4 (''6'') of"
+        + " \"50°60.0''N 5W\"'",
+    "50°06'60\"N 5W, 6, 'seconds must be in [0, 60), but were 60: at character 7 (''6'') of"
+        + " \"50°06''60\"N 5W\"'",
     "50N, 3, 'a second part must follow, longitude after latitude: at the end of \"50N\"'",
-    "50N 5N, 4, 'one part must be north or south and the other east or west: at character 5 (''5'') of \"50N 5N\"'",
+    "50N 5N, 4, 'one part must be north or south and the other east or west: at character 5 (''5'')"
+        + " of \"50N 5N\"'",
     "50N 5W x, 7, 'nothing may follow the second part: at character 8 (''x'') of \"50N 5W x\"'",
     "north, 1, 'latitude starts with its degrees: at character 2 (''o'') of \"north\"'",
-    "'50,105 5,535', 2, 'the decimal mark must be a point: at character 3 ('','') of \"50,105 5,535\"'",
-    "+50.105-05.535/, 8, 'longitude must have 3, 5 or 7 digits before its fraction, but had 2: at character 9 (''0'') of \"+50.105-05.535/\"'",
-    "+27.5916+086.5640+8850CRSWGS_84/, 17, 'only a solidus may follow the longitude; heights are not kept: at character 18 (''+'') of \"+27.5916+086.5640+8850CRSWGS_84/\"'",
-    "+9100-00000/, 0, 'latitude must be in [-90, 90] degrees: at character 1 (''+'') of \"+9100-00000/\"'",
+    "'50,105 5,535', 2, 'the decimal mark must be a point: at character 3 ('','') of \"50,105"
+        + " 5,535\"'",
+    "+50.105-05.535/, 8, 'longitude must have 3, 5 or 7 digits before its fraction, but had 2: at"
+        + " character 9 (''0'') of \"+50.105-05.535/\"'",
+    "+27.5916+086.5640+8850CRSWGS_84/, 17, 'only a solidus may follow the longitude; heights are"
+        + " not kept: at character 18 (''+'') of \"+27.5916+086.5640+8850CRSWGS_84/\"'",
+    "+9100-00000/, 0, 'latitude must be in [-90, 90] degrees: at character 1 (''+'') of"
+        + " \"+9100-00000/\"'",
     "+5061-00000/, 3, 'minutes must be in [0, 60): at character 4 (''6'') of \"+5061-00000/\"'"
   })
   void aRefusalPointsAtTheCharacter(String text, int index, String message) {
