@@ -8,8 +8,13 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.water.Found;
+import org.ferryglide.nav.water.LocalStream;
 import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.water.StreamTurn;
+import org.ferryglide.nav.water.WindAgainstStream;
 import org.ferryglide.nav.water.WindField;
+import org.ferryglide.nav.water.Window;
 import org.ferryglide.tide.harmonic.Constituent;
 import org.ferryglide.tide.harmonic.Constituents;
 import org.ferryglide.tide.harmonic.GreenwichPhaseLag;
@@ -20,13 +25,9 @@ import org.ferryglide.tide.harmonic.NodalScheme;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.stream.HarmonicStream;
-import org.ferryglide.tide.stream.LocalStream;
 import org.ferryglide.tide.stream.StandardPort;
 import org.ferryglide.tide.stream.StreamHour;
 import org.ferryglide.tide.stream.StreamTable;
-import org.ferryglide.tide.stream.StreamTurn;
-import org.ferryglide.tide.stream.StreamWindow;
-import org.ferryglide.tide.stream.WindAgainstStream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -106,23 +107,23 @@ public class StreamQueryBenchmark {
 
   /** Slack windows of a month. */
   @Benchmark
-  public List<StreamWindow> slackWindows() {
-    return here.slackWindows(from, to, Speed.ofKnots(0.5));
+  public Found<Window> slackWindows() {
+    return here.slackWindows(Speed.ofKnots(0.5), from, to);
   }
 
   /** Turns of a month. */
   @Benchmark
-  public List<StreamTurn> turns() {
+  public Found<StreamTurn> turns() {
     return here.turns(from, to);
   }
 
   /** Hours of wind against stream in a month. */
   @Benchmark
-  public List<StreamWindow> windAgainstStream() {
+  public Found<Window> windAgainstStream() {
     return here.windAgainstStream(
-        from,
-        to,
         WindField.steady(Velocity.ofWind(TrueBearing.ofDegrees(60), Speed.ofKnots(15))),
-        new WindAgainstStream(Speed.ofKnots(10), Speed.ofKnots(1.5), 45));
+        new WindAgainstStream(Speed.ofKnots(10), Speed.ofKnots(1.5), 45),
+        from,
+        to);
   }
 }

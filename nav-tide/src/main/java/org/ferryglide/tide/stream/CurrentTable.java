@@ -6,8 +6,10 @@ import java.io.Serializable;
 import java.time.Duration;
 import java.util.List;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.Window;
 import org.ferryglide.tide.stream.CurrentEvent.Kind;
 
 /**
@@ -123,7 +125,7 @@ public final class CurrentTable implements Serializable {
    * @return the window, open towards a maximum that does not reach the limit
    * @throws IllegalArgumentException if {@code slack} is not such a slack
    */
-  public StreamWindow slackWindow(CurrentEvent slack, Speed limit) {
+  public Window slackWindow(CurrentEvent slack, Speed limit) {
     int at = List.of(events).indexOf(slack);
     if (at <= 0 || at >= events.length - 1 || slack.kind() != Kind.SLACK) {
       throw new IllegalArgumentException(
@@ -141,9 +143,8 @@ public final class CurrentTable implements Serializable {
     double turn = EpochSeconds.of(slack.time());
     double before = timeToReach(at - 1, turn, limit.metresPerSecond());
     double after = timeToReach(at + 1, turn, limit.metresPerSecond());
-    return new StreamWindow(
-        EpochSeconds.toInstant(turn - before),
-        EpochSeconds.toInstant(turn + after),
+    return new Window(
+        TimeSpan.of(EpochSeconds.toInstant(turn - before), EpochSeconds.toInstant(turn + after)),
         events[at - 1].rate().compareTo(limit) <= 0,
         events[at + 1].rate().compareTo(limit) <= 0);
   }

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
@@ -187,18 +188,31 @@ public final class HarmonicStream implements StreamCurve, Serializable {
     return true;
   }
 
-  /** East and north at even steps by the fast method of the predictors, NaN where there is none. */
-  void fill(double start, double step, double[] east, double[] north, int count) {
-    along.fill(start, step, north, 0, count);
+  @Override
+  public void sampleEvenly(
+      double latitudeDegrees,
+      double longitudeDegrees,
+      double startSeconds,
+      double stepSeconds,
+      double[] eastNorth,
+      int offset,
+      int count) {
+    Objects.checkFromIndexSize(offset, 2 * count, eastNorth.length);
+    double[] forward = new double[count];
+    double[] right = new double[count];
+    along.fill(startSeconds, stepSeconds, forward, 0, count);
     if (!oneAxis) {
-      across.fill(start, step, east, 0, count);
+      across.fill(startSeconds, stepSeconds, right, 0, count);
     }
     for (int i = 0; i < count; i++) {
-      double forward = north[i];
-      double right = oneAxis ? 0.0 : east[i];
-      east[i] = forward * sine + right * cosine;
-      north[i] = forward * cosine - right * sine;
+      eastNorth[offset + 2 * i] = forward[i] * sine + right[i] * cosine;
+      eastNorth[offset + 2 * i + 1] = forward[i] * cosine - right[i] * sine;
     }
+  }
+
+  @Override
+  public String source() {
+    return name;
   }
 
   @Override

@@ -19,6 +19,9 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.LocalStream;
+import org.ferryglide.nav.water.StreamMoment;
+import org.ferryglide.nav.water.StreamTurn;
 import org.ferryglide.tide.harmonic.Constituent;
 import org.ferryglide.tide.harmonic.Constituents;
 import org.ferryglide.tide.harmonic.GreenwichPhaseLag;
@@ -92,8 +95,10 @@ class HarmonicStreamTest {
     Instant from = Instant.parse("2024-01-01T00:00:00Z");
     HarmonicStream without =
         HarmonicStream.alongAxis("cb0102", AXIS, official(0.0), NodalConvention.MID_YEAR);
-    StreamTurn turn = LocalStream.of(stream(), PLACE).turns(from, from.plusSeconds(86400)).get(0);
-    StreamTurn other = LocalStream.of(without, PLACE).turns(from, from.plusSeconds(86400)).get(0);
+    StreamTurn turn =
+        LocalStream.of(stream(), PLACE).turns(from, from.plusSeconds(86400)).items().get(0);
+    StreamTurn other =
+        LocalStream.of(without, PLACE).turns(from, from.plusSeconds(86400)).items().get(0);
     long seconds = Math.abs(Duration.between(turn.time(), other.time()).toSeconds());
     assertTrue(seconds > 240 && seconds < 900, "moved by " + seconds + " s");
   }
@@ -116,6 +121,7 @@ class HarmonicStreamTest {
     StreamMoment strongest =
         LocalStream.of(stream, PLACE)
             .strongest(Instant.parse("2024-01-01T00:00:00Z"), Instant.parse("2024-03-01T00:00:00Z"))
+            .first()
             .get();
     double bound = stream.maxRate().get().metresPerSecond();
     double met = strongest.stream().rate().metresPerSecond();
@@ -126,14 +132,13 @@ class HarmonicStreamTest {
   void theFastSeriesAgreesWithSingleValues() throws IOException {
     HarmonicStream stream = stream();
     double start = EpochSeconds.of(Instant.parse("2023-12-31T12:34:56Z"));
-    double[] east = new double[3000];
-    double[] north = new double[3000];
-    stream.fill(start, 60, east, north, 3000);
+    double[] many = new double[6001];
+    stream.sampleEvenly(50, -5, start, 60, many, 1, 3000);
     double[] out = new double[2];
     for (int i = 0; i < 3000; i += 7) {
       assertTrue(stream.sample(start + 60.0 * i, out, 0));
-      assertEquals(out[0], east[i], 1e-9);
-      assertEquals(out[1], north[i], 1e-9);
+      assertEquals(out[0], many[1 + 2 * i], 1e-9);
+      assertEquals(out[1], many[2 + 2 * i], 1e-9);
     }
   }
 
@@ -194,8 +199,8 @@ class HarmonicStreamTest {
     LocalStream here = LocalStream.of(stream, PLACE);
     Instant from = Instant.parse("2026-06-01T00:00:00Z");
     Instant to = Instant.parse("2026-06-02T00:00:00Z");
-    assertTrue(here.slackWindows(from, to, Speed.ofMetresPerSecond(0.19)).isEmpty());
-    List<StreamMoment> least = here.leastRates(from, to);
+    assertTrue(here.slackWindows(Speed.ofMetresPerSecond(0.19), from, to).isNever());
+    List<StreamMoment> least = here.slackWaters(from, to).items();
     assertEquals(3, least.size(), "06:00, 12:00 and 18:00, not the ends of the day");
     assertEquals(0.2, least.get(0).stream().rate().metresPerSecond(), 1e-9);
     assertTrue(
@@ -203,7 +208,7 @@ class HarmonicStreamTest {
                 Duration.between(Instant.parse("2026-06-01T06:00:00Z"), least.get(0).time())
                     .toSeconds())
             <= 1);
-    StreamTurn turn = here.turns(from, to).get(0);
+    StreamTurn turn = here.turns(from, to).items().get(0);
     assertEquals(0.2, turn.leastRate().metresPerSecond(), 1e-6);
     assertEquals(60, turn.setBefore().degrees(), 0.5);
     assertEquals(240, turn.setAfter().degrees(), 0.5);

@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.water.AdjustedStream;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.tide.harmonic.Constituents;
 import org.ferryglide.tide.harmonic.GreenwichPhaseLag;

@@ -13,9 +13,16 @@ import java.time.ZoneOffset;
 import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.water.Found;
+import org.ferryglide.nav.water.LocalStream;
 import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.water.StreamMoment;
+import org.ferryglide.nav.water.StreamTurn;
+import org.ferryglide.nav.water.WindAgainstStream;
 import org.ferryglide.nav.water.WindField;
+import org.ferryglide.nav.water.Window;
 import org.junit.jupiter.api.Test;
 
 class LocalStreamTest {
@@ -50,29 +57,29 @@ class LocalStreamTest {
 
   @Test
   void slackWindowsEndWhereTheRateReachesTheLimit() {
-    List<StreamWindow> windows = CHANNEL.slackWindows(at("00:00"), at("23:00"), Speed.ofKnots(1));
+    List<Window> windows = CHANNEL.slackWindows(Speed.ofKnots(1), at("00:00"), at("23:00")).items();
     assertEquals(3, windows.size());
     double before = CurrentTimes.timeToReach(3 * 3600, 1, 3);
     double after = CurrentTimes.timeToReach(3 * 3600, 1, 2);
-    StreamWindow noon = windows.get(1);
+    Window noon = windows.get(1);
     assertTime(at("12:00").minusMillis((long) (before * 1000)), noon.from());
-    assertTime(at("12:00").plusMillis((long) (after * 1000)), noon.to());
+    assertTime(at("12:00").plusMillis((long) (after * 1000)), noon.until());
     assertFalse(noon.openBefore() || noon.openAfter());
     assertTrue(windows.get(0).openBefore(), "the data begin at 06:00");
     assertTime(at("06:00"), windows.get(0).from());
     assertTrue(windows.get(2).openAfter());
-    assertTime(at("18:00"), windows.get(2).to());
+    assertTime(at("18:00"), windows.get(2).until());
   }
 
   @Test
   void aSearchThatBeginsInAWindowSaysSo() {
-    List<StreamWindow> windows = CHANNEL.slackWindows(at("12:05"), at("12:10"), Speed.ofKnots(1));
-    assertEquals(List.of(new StreamWindow(at("12:05"), at("12:10"), true, true)), windows);
+    List<Window> windows = CHANNEL.slackWindows(Speed.ofKnots(1), at("12:05"), at("12:10")).items();
+    assertEquals(List.of(new Window(TimeSpan.of(at("12:05"), at("12:10")), true, true)), windows);
   }
 
   @Test
   void turnsSayWhereTheStreamGoesAfter() {
-    List<StreamTurn> turns = CHANNEL.turns(at("00:00"), at("23:00"));
+    List<StreamTurn> turns = CHANNEL.turns(at("00:00"), at("23:00")).items();
     assertEquals(1, turns.size());
     assertTime(at("12:00"), turns.get(0).time());
     assertEquals(90, turns.get(0).setBefore().degrees(), 1e-9);
@@ -83,28 +90,59 @@ class LocalStreamTest {
   @Test
   void strongestOfTheDay() {
     StreamMoment strongest =
-        CHANNEL.strongestOfDay(LocalDate.parse("2026-06-01"), ZoneOffset.UTC).get();
+        CHANNEL.strongestOfDay(LocalDate.parse("2026-06-01"), ZoneOffset.UTC).first().get();
     assertTime(at("09:00"), strongest.time());
     assertEquals(3.0, strongest.stream().rate().knots(), 1e-9);
-    assertFalse(CHANNEL.strongestOfDay(LocalDate.parse("2026-06-03"), ZoneOffset.UTC).isPresent());
+    assertFalse(
+        CHANNEL.strongestOfDay(LocalDate.parse("2026-06-03"), ZoneOffset.UTC).first().isPresent());
   }
 
   @Test
   void helpingHoursAlongATrack() {
-    List<StreamWindow> any =
-        CHANNEL.helpingWindows(at("00:00"), at("23:00"), TrueBearing.ofDegrees(45), Speed.ZERO);
+    List<Window> any =
+        CHANNEL
+            .helpingWindows(TrueBearing.ofDegrees(45), Speed.ZERO, at("00:00"), at("23:00"))
+            .items();
     assertEquals(1, any.size());
     assertTime(at("06:00"), any.get(0).from());
-    assertTime(at("12:00"), any.get(0).to());
-    List<StreamWindow> aKnot =
-        CHANNEL.helpingWindows(
-            at("00:00"), at("23:00"), TrueBearing.ofDegrees(45), Speed.ofKnots(1));
+    assertTime(at("12:00"), any.get(0).until());
+    List<Window> aKnot =
+        CHANNEL
+            .helpingWindows(TrueBearing.ofDegrees(45), Speed.ofKnots(1), at("00:00"), at("23:00"))
+            .items();
     double wait = CurrentTimes.timeToReach(3 * 3600, Math.sqrt(2), 3);
     assertTime(at("06:00").plusMillis((long) (wait * 1000)), aKnot.get(0).from());
     assertTrue(
         CHANNEL
-            .helpingWindows(at("00:00"), at("23:00"), TrueBearing.ofDegrees(0), Speed.ofKnots(0.1))
+            .helpingWindows(TrueBearing.ofDegrees(0), Speed.ofKnots(0.1), at("00:00"), at("23:00"))
             .isEmpty());
+  }
+
+  /** No data and never must not look alike. */
+  @Test
+  void aSearchBeyondTheDataSaysWhatItSaw() {
+    Found<StreamTurn> turns = CHANNEL.turns(at("00:00"), at("23:00"));
+    assertFalse(turns.isWhole());
+    assertEquals(2, turns.unseen().size());
+    assertTime(at("06:00"), turns.seen().get(0).from());
+    assertTime(at("18:00"), turns.seen().get(0).until());
+    assertEquals(Found.Stopped.NO_DATA, turns.stopped());
+    assertEquals("search.not-seen", turns.notes().get(0).code());
+    Found<Window> none = CHANNEL.slackWindows(Speed.ofKnots(1), at("19:00"), at("23:00"));
+    assertTrue(none.isEmpty());
+    assertFalse(none.isNever());
+    Found<Window> never = CHANNEL.slackWindows(Speed.ofKnots(1), at("08:00"), at("10:00"));
+    assertTrue(never.isNever());
+  }
+
+  @Test
+  void theDoubtsAboutTheStreamTravelWithTheAnswer() {
+    LocalStream beyondSprings =
+        LocalStream.of(
+            StreamSamples.table().boundTo(StreamSamples.tides(6.0, 745)), StreamSamples.SKARRA);
+    assertTrue(
+        beyondSprings.turns(afterHigh(-6), afterHigh(18)).notes().stream()
+            .anyMatch(note -> note.code().equals("stream.beyond-springs")));
   }
 
   @Test
@@ -146,12 +184,14 @@ class LocalStreamTest {
   @Test
   void windAgainstStreamHours() {
     WindAgainstStream rough = new WindAgainstStream(Speed.ofKnots(10), Speed.ofKnots(1.5), 30);
-    List<StreamWindow> windows =
-        CHANNEL.windAgainstStream(at("00:00"), at("23:00"), WindField.steady(wind(80, 15)), rough);
+    List<Window> windows =
+        CHANNEL
+            .windAgainstStream(WindField.steady(wind(80, 15)), rough, at("00:00"), at("23:00"))
+            .items();
     assertEquals(1, windows.size());
     double wait = CurrentTimes.timeToReach(3 * 3600, 1.5, 3); // half an hour short of 07:30
     assertTime(at("06:00").plusMillis((long) (wait * 1000)), windows.get(0).from());
-    assertTime(at("12:00").minusMillis((long) (wait * 1000)), windows.get(0).to());
+    assertTime(at("12:00").minusMillis((long) (wait * 1000)), windows.get(0).until());
   }
 
   @Test
@@ -170,7 +210,7 @@ class LocalStreamTest {
         LocalStream.of(
             table.boundTo(StreamSamples.tides(5.0)).withBetweenHours(BetweenHours.HOURLY_STEPS),
             StreamSamples.SKARRA);
-    List<StreamTurn> turns = here.turns(afterHigh(-3), afterHigh(3));
+    List<StreamTurn> turns = here.turns(afterHigh(-3), afterHigh(3)).items();
     assertEquals(1, turns.size());
     assertTime(afterHigh(-0.5), turns.get(0).time());
   }
@@ -190,7 +230,7 @@ class LocalStreamTest {
         LocalStream.of(
             table.boundTo(StreamSamples.tides(5.0)).withBetweenHours(BetweenHours.HOURLY_STEPS),
             StreamSamples.SKARRA);
-    List<StreamTurn> turns = here.turns(afterHigh(-3), afterHigh(3));
+    List<StreamTurn> turns = here.turns(afterHigh(-3), afterHigh(3)).items();
     assertEquals(1, turns.size());
     assertEquals(
         0.0, Duration.between(afterHigh(0), turns.get(0).time()).toMillis() / 1000.0, 60.0);
@@ -202,14 +242,14 @@ class LocalStreamTest {
     LocalStream here =
         LocalStream.of(
             StreamSamples.table().boundTo(StreamSamples.tides(5.0, 745)), StreamSamples.SKARRA);
-    List<StreamTurn> turns = here.turns(afterHigh(-6), afterHigh(18));
+    List<StreamTurn> turns = here.turns(afterHigh(-6), afterHigh(18)).items();
     // east-going from -5 h, west-going from HW, again in the next tide: four turns
     assertEquals(4, turns.size());
     for (int i = 0; i < 4; i++) {
       double after = turns.get(i).setAfter().degrees();
       assertEquals(i % 2 == 0 ? 60 : 243, after, 3);
     }
-    List<StreamMoment> least = here.leastRates(afterHigh(-6), afterHigh(18));
+    List<StreamMoment> least = here.slackWaters(afterHigh(-6), afterHigh(18)).items();
     assertTrue(least.size() >= 4);
   }
 
@@ -219,12 +259,12 @@ class LocalStreamTest {
         LocalStream.of(
             StreamField.steady(Velocity.ofSetAndRate(EAST, Speed.ofKnots(1))),
             StreamSamples.SKARRA);
-    assertTrue(here.turns(at("00:00"), at("12:00")).isEmpty());
-    assertTrue(here.leastRates(at("00:00"), at("12:00")).isEmpty());
+    assertTrue(here.turns(at("00:00"), at("12:00")).isNever());
+    assertTrue(here.slackWaters(at("00:00"), at("12:00")).isNever());
     assertEquals(
-        List.of(new StreamWindow(at("00:00"), at("12:00"), true, true)),
-        here.slackWindows(at("00:00"), at("12:00"), Speed.ofKnots(1)));
-    assertTrue(here.slackWindows(at("00:00"), at("12:00"), Speed.ofKnots(0.99)).isEmpty());
+        List.of(new Window(TimeSpan.of(at("00:00"), at("12:00")), true, true)),
+        here.slackWindows(Speed.ofKnots(1), at("00:00"), at("12:00")).items());
+    assertTrue(here.slackWindows(Speed.ofKnots(0.99), at("00:00"), at("12:00")).isEmpty());
   }
 
   @Test
@@ -235,15 +275,16 @@ class LocalStreamTest {
     LocalStream here =
         LocalStream.of(
             StreamSamples.table().boundTo(StreamSamples.tides(5.0, minutes)), StreamSamples.SKARRA);
-    List<StreamWindow> windows =
-        here.slackWindows(afterHigh(-6), afterHigh(30 * 24 - 6), Speed.ofKnots(0.5));
-    List<StreamWindow> coarse =
+    List<Window> windows =
+        here.slackWindows(Speed.ofKnots(0.5), afterHigh(-6), afterHigh(30 * 24 - 6)).items();
+    List<Window> coarse =
         here.withLooksEvery(Duration.ofMinutes(4))
-            .slackWindows(afterHigh(-6), afterHigh(30 * 24 - 6), Speed.ofKnots(0.5));
+            .slackWindows(Speed.ofKnots(0.5), afterHigh(-6), afterHigh(30 * 24 - 6))
+            .items();
     assertEquals(windows.size(), coarse.size());
     for (int i = 0; i < windows.size(); i++) {
       assertTime(windows.get(i).from(), coarse.get(i).from());
-      assertTime(windows.get(i).to(), coarse.get(i).to());
+      assertTime(windows.get(i).until(), coarse.get(i).until());
     }
   }
 

@@ -18,6 +18,7 @@ import net.jqwik.api.constraints.Scale;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.Window;
 import org.ferryglide.testing.Seeds;
 
 /** Laws of the curves between slack and maximum. */
@@ -103,7 +104,7 @@ class StreamCurveProperties {
       return;
     }
     CurrentEvent slack = table.events().get(2);
-    StreamWindow window = table.slackWindow(slack, Speed.ofKnots(knots));
+    Window window = table.slackWindow(slack, Speed.ofKnots(knots));
     double[] out = new double[2];
     CurrentCurve curve = table.asCurve();
     if (!window.openBefore()) {
@@ -111,7 +112,7 @@ class StreamCurveProperties {
       assertEquals(knots, Math.hypot(out[0], out[1]) * 3600 / 1852, 1e-6);
     }
     if (!window.openAfter()) {
-      assertTrue(curve.sample(EpochSeconds.of(window.to()), out, 0));
+      assertTrue(curve.sample(EpochSeconds.of(window.until()), out, 0));
       assertEquals(knots, Math.hypot(out[0], out[1]) * 3600 / 1852, 1e-6);
     }
   }

@@ -1,6 +1,5 @@
-package org.ferryglide.tide.stream;
+package org.ferryglide.nav.water;
 
-import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -10,8 +9,6 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.Explanation;
-import org.ferryglide.nav.water.StreamField;
 
 /**
  * A stream made stronger or weaker, earlier or later, because real streams are.
@@ -20,10 +17,9 @@ import org.ferryglide.nav.water.StreamField;
  * StreamField worse = AdjustedStream.of(stream, 1.25, Duration.ofMinutes(20)); // 25 % stronger, 20 min late
  * }</pre>
  */
-public final class AdjustedStream implements StreamField, Serializable {
+public final class AdjustedStream implements StreamField {
   private static final long serialVersionUID = 1L;
 
-  @SuppressWarnings("serial") // the fields of this library are serializable
   private final StreamField field;
 
   private final double factor;
@@ -69,9 +65,51 @@ public final class AdjustedStream implements StreamField, Serializable {
 
   @Override
   public double nextBreakAfter(double epochSeconds) {
-    double seam = field.nextBreakAfter(epochSeconds - lateSeconds) + lateSeconds;
+    double next = field.nextBreakAfter(epochSeconds - lateSeconds) + lateSeconds;
     // rounding of the two shifts must not give the same instant again
-    return seam > epochSeconds ? seam : field.nextBreakAfter(seam - lateSeconds) + lateSeconds;
+    return next > epochSeconds ? next : field.nextBreakAfter(next - lateSeconds) + lateSeconds;
+  }
+
+  @Override
+  public double startSeconds() {
+    return field.startSeconds() + lateSeconds;
+  }
+
+  @Override
+  public double endSeconds() {
+    return field.endSeconds() + lateSeconds;
+  }
+
+  @Override
+  public String source() {
+    return field.source();
+  }
+
+  @Override
+  public Optional<Position> position() {
+    return field.position();
+  }
+
+  @Override
+  public void sampleEvenly(
+      double latitudeDegrees,
+      double longitudeDegrees,
+      double startSeconds,
+      double stepSeconds,
+      double[] eastNorth,
+      int offset,
+      int count) {
+    field.sampleEvenly(
+        latitudeDegrees,
+        longitudeDegrees,
+        startSeconds - lateSeconds,
+        stepSeconds,
+        eastNorth,
+        offset,
+        count);
+    for (int i = offset; i < offset + 2 * count; i++) {
+      eastNorth[i] *= factor;
+    }
   }
 
   @Override

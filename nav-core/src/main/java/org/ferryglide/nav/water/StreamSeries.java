@@ -1,17 +1,22 @@
-package org.ferryglide.tide.stream;
+package org.ferryglide.nav.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
-import org.ferryglide.nav.water.EpochSeconds;
-import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.position.Position;
 
 /** A stream at one place looked at every so often, and closer where something happens. */
 final class StreamSeries {
   /** How closely times are found, seconds. */
   private static final double RESOLUTION_SECONDS = 0.25;
 
+  /** (√5 - 1) / 2: each cut of a golden section search leaves this share. */
   private static final double GOLDEN = 0.6180339887498949;
+
+  private static final int NO_DATA = -1;
+  private static final int FAILS = 0;
+  private static final int HOLDS = 1;
 
   /** Something that holds or does not hold of a stream. */
   interface Test {
@@ -19,71 +24,75 @@ final class StreamSeries {
   }
 
   private final StreamField field;
+  private final TimeSpan asked;
   private final double latitude;
   private final double longitude;
   private final double start;
   private final double end;
   private final double step;
-  private final double[] east;
-  private final double[] north;
+
+  /** East and north of each look in turn; NaN where there are no data. */
+  private final double[] flow;
+
+  /** Where this fails there are no data either. */
+  private Test known = (t, east, north) -> true;
+
   private final double[] here = new double[2];
 
-  StreamSeries(
-      StreamField field, double latitude, double longitude, double start, double end, double step) {
+  StreamSeries(StreamField field, Position position, TimeSpan asked, double step) {
     this.field = field;
-    this.latitude = latitude;
-    this.longitude = longitude;
-    this.start = start;
-    this.end = end;
+    this.asked = asked;
+    this.latitude = position.latitudeDegrees();
+    this.longitude = position.longitudeDegrees();
+    this.start = EpochSeconds.of(asked.from());
+    this.end = EpochSeconds.of(asked.until());
     this.step = step;
     int count = (int) Math.ceil((end - start) / step) + 1;
-    this.east = new double[count];
-    this.north = new double[count];
-    int even = 0;
-    if (field instanceof HarmonicStream harmonic) {
-      even = count - 1; // the last value is at the end, which may not be a whole step away
-      harmonic.fill(start, step, east, north, even);
-    }
-    for (int i = even; i < count; i++) {
-      if (field.sample(latitude, longitude, time(i), here, 0)) {
-        east[i] = here[0];
-        north[i] = here[1];
-      } else {
-        east[i] = Double.NaN;
-        north[i] = Double.NaN;
+    this.flow = new double[2 * count];
+    field.sampleEvenly(latitude, longitude, start, step, flow, 0, count - 1);
+    // the last look is at the end, which may not be a whole step away
+    field.sampleEvenly(latitude, longitude, end, step, flow, 2 * (count - 1), 1);
+  }
+
+  /** Takes times at which a test fails as times without data: there is no wind to be had. */
+  void see(Test onlyWhere) {
+    for (int i = 0; i < count(); i++) {
+      if (hasData(i) && !onlyWhere.holds(time(i), east(i), north(i))) {
+        flow[2 * i] = Double.NaN;
       }
     }
+    known = onlyWhere;
+  }
+
+  TimeSpan asked() {
+    return asked;
   }
 
   int count() {
-    return east.length;
+    return flow.length / 2;
   }
 
   double time(int i) {
     return Math.min(start + i * step, end);
   }
 
-  double step() {
-    return step;
-  }
-
   boolean hasData(int i) {
-    return !Double.isNaN(east[i]);
+    return !Double.isNaN(flow[2 * i]);
   }
 
   double east(int i) {
-    return east[i];
+    return flow[2 * i];
   }
 
   double north(int i) {
-    return north[i];
+    return flow[2 * i + 1];
   }
 
   double rateSquared(int i) {
-    return east[i] * east[i] + north[i] * north[i];
+    return east(i) * east(i) + north(i) * north(i);
   }
 
-  /** Square of the rate at any time; infinite where there are no data. */
+  /** Square of the rate at any time; NaN where there are no data. */
   private double rateSquaredAt(double t) {
     return field.sample(latitude, longitude, t, here, 0)
         ? here[0] * here[0] + here[1] * here[1]
@@ -136,13 +145,13 @@ final class StreamSeries {
   }
 
   private int state(Test test, int i) {
-    return !hasData(i) ? -1 : test.holds(time(i), east[i], north[i]) ? 1 : 0;
+    return !hasData(i) ? NO_DATA : test.holds(time(i), east(i), north(i)) ? HOLDS : FAILS;
   }
 
   private int stateAt(Test test, double t) {
-    return !field.sample(latitude, longitude, t, here, 0)
-        ? -1
-        : test.holds(t, here[0], here[1]) ? 1 : 0;
+    return !field.sample(latitude, longitude, t, here, 0) || !known.holds(t, here[0], here[1])
+        ? NO_DATA
+        : test.holds(t, here[0], here[1]) ? HOLDS : FAILS;
   }
 
   /** The last time before sample {@code i} at which things are still as at sample {@code i - 1}. */
@@ -161,26 +170,41 @@ final class StreamSeries {
     return low + (high - low) / 2.0;
   }
 
-  List<StreamWindow> windows(Test test) {
-    List<StreamWindow> windows = new ArrayList<>();
+  /** The windows in which a test holds. */
+  List<Window> windows(Test test) {
+    List<Window> windows = new ArrayList<>();
     double from = start;
     boolean openBefore = true;
     int before = state(test, 0);
     for (int i = 1; i <= count(); i++) {
-      int now = i < count() ? state(test, i) : -2;
-      if (now == before) {
+      int now = i < count() ? state(test, i) : NO_DATA;
+      if (now == before && i < count()) {
         continue;
       }
       double change = i < count() ? changeBefore(test, i) : end;
-      if (before == 1) {
-        windows.add(
-            new StreamWindow(
-                EpochSeconds.toInstant(from), EpochSeconds.toInstant(change), openBefore, now < 0));
+      if (before == HOLDS) {
+        windows.add(new Window(span(from, change), openBefore, now == NO_DATA));
       }
       from = change;
-      openBefore = before < 0;
+      openBefore = before == NO_DATA;
       before = now;
     }
-    return List.copyOf(windows);
+    return windows;
+  }
+
+  /** The parts of the search for which there are data. */
+  List<TimeSpan> seen() {
+    List<TimeSpan> seen = new ArrayList<>();
+    for (Window window : windows((t, east, north) -> true)) {
+      seen.add(window.span());
+    }
+    return seen;
+  }
+
+  /** A span of the search; its own ends are given back exactly as they were asked for. */
+  private TimeSpan span(double from, double until) {
+    return TimeSpan.of(
+        from == start ? asked.from() : EpochSeconds.toInstant(from),
+        until == end ? asked.until() : EpochSeconds.toInstant(until));
   }
 }

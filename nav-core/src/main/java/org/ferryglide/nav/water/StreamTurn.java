@@ -1,4 +1,4 @@
-package org.ferryglide.tide.stream;
+package org.ferryglide.nav.water;
 
 import java.io.Serializable;
 import java.time.Instant;
@@ -9,7 +9,7 @@ import org.ferryglide.nav.measure.Speed;
  * A turn of the stream: from running one way to running more or less the other way.
  *
  * <pre>{@code
- * StreamTurn turn = streamHere.turns(from, to).get(0);
+ * StreamTurn turn = streamHere.turns(from, until).first().get();
  * turn.setAfter().threeDigits(); // 245°
  * }</pre>
  *

@@ -1,4 +1,4 @@
-package org.ferryglide.tide.stream;
+package org.ferryglide.nav.water;
 
 import java.io.Serializable;
 import org.ferryglide.nav.measure.Speed;

@@ -1,4 +1,4 @@
-package org.ferryglide.tide.stream;
+package org.ferryglide.nav.water;
 
 import java.io.Serializable;
 import java.time.Instant;
@@ -8,7 +8,7 @@ import org.ferryglide.nav.measure.Velocity;
  * The stream at a notable time: strongest of the day, or least between two maxima.
  *
  * <pre>{@code
- * StreamMoment strongest = streamHere.strongest(from, to).get();
+ * StreamMoment strongest = streamHere.strongest(from, until).first().get();
  * strongest.stream().setAndRate(); // 062° 2.8 kn
  * }</pre>
  *

@@ -1,9 +1,8 @@
-package org.ferryglide.tide.stream;
+package org.ferryglide.nav.water;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.measure.Velocity;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /** Finds the turns of a stream and its least rates in a series of samples. */
 final class StreamTurns {
