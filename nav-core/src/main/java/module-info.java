@@ -23,6 +23,7 @@ module org.ferryglide.nav {
   exports org.ferryglide.nav.magnetic;
   exports org.ferryglide.nav.water;
   exports org.ferryglide.nav.steer;
+  exports org.ferryglide.nav.timing;
   exports org.ferryglide.nav.reckon;
   exports org.ferryglide.nav.fix;
   exports org.ferryglide.nav.sight;

@@ -219,7 +219,7 @@ final class PassagePrinter {
         "",
         Math.floor(steered.speedMadeGood().knots() * 10.0) / 10.0
             + " kn made good, "
-            + minutesUp(steered.time())
+            + minutesUp(steered.duration())
             + " min, ETA "
             + clock(up(steered.arrival())));
     OffLine off = steered.greatestOffLine();

@@ -5,8 +5,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
 import org.ferryglide.nav.geodesy.Leg;
-import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
@@ -234,70 +232,5 @@ public final class CourseToSteer implements Serializable {
    */
   public Outcome<SteeredRoute, NotPossible> solve(Route route, Instant departure) {
     return new LegSolver(this).solve(route, EpochSeconds.of(departure), true);
-  }
-
-  /**
-   * The latest departure that arrives by a time.
-   *
-   * @param route the route
-   * @param arrival when to be there at the latest
-   * @return the route steered from that departure; it arrives at the time asked for, unless the
-   *     stream allows only earlier departures; not possible if there is none within the longest
-   *     duration for each leg. Possible departures that last less than five minutes may be missed
-   */
-  public Outcome<SteeredRoute, NotPossible> arrivingBy(Route route, Instant arrival) {
-    return Questions.arrivingBy(this, route, arrival);
-  }
-
-  /**
-   * The first departure that arrives at slack water at the end of a route.
-   *
-   * @param route the route
-   * @param within when to leave at the earliest, and to arrive at the latest
-   * @return the steered route, arriving within a minute of a slack; not possible if there is none
-   */
-  public Outcome<SteeredRoute, NotPossible> arrivingAtSlack(Route route, TimeSpan within) {
-    return Questions.arrivingAtSlack(this, route, within);
-  }
-
-  /**
-   * The first possible departure: what makes a leg possible that is not possible now.
-   *
-   * @param route the route
-   * @param within when to leave
-   * @return the departure, to the second; if there is none, why the first is not possible. Possible
-   *     departures that last less than five minutes may be missed
-   */
-  public Outcome<Instant, NotPossible> nextDeparture(Route route, TimeSpan within) {
-    return Questions.nextDeparture(this, route, within);
-  }
-
-  /**
-   * The least paddling speed that arrives by a time, for the craft as it is otherwise.
-   *
-   * @param route the route
-   * @param departure when it starts
-   * @param arriveBy when to be there; the departure plus the longest duration asks for the least
-   *     speed that makes the route possible at all
-   * @return the speed while paddling, rounded up to a thousandth of a knot, of those up to 20
-   *     knots; with the track held, some faster speeds may not be possible, because they meet the
-   *     stream elsewhere
-   */
-  public Outcome<Speed, NotPossible> leastSpeed(Route route, Instant departure, Instant arriveBy) {
-    return Questions.leastSpeed(this, route, departure, arriveBy);
-  }
-
-  /**
-   * For how long about a departure its course to steer stays right.
-   *
-   * @param leg the leg
-   * @param departure the departure whose course to steer is wanted
-   * @param degrees by how much the course to steer may be out, degrees, above 0
-   * @return the launch times about that departure whose own course to steer is within that, to the
-   *     second and no more than 12 hours either way; not possible if the departure itself is not
-   * @throws IllegalArgumentException if {@code degrees} is not above 0
-   */
-  public Outcome<TimeSpan, NotPossible> launchInterval(Leg leg, Instant departure, double degrees) {
-    return Questions.launchInterval(this, leg, departure, degrees);
   }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import org.ferryglide.nav.bearing.Angles;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Distance;
@@ -59,11 +60,21 @@ public final class GroundTrack implements Serializable {
     return EpochSeconds.toInstant(endSeconds());
   }
 
-  double startSeconds() {
+  /**
+   * When the track starts, for kernels.
+   *
+   * @return seconds since 1970-01-01T00:00:00Z
+   */
+  public double startSeconds() {
     return rows[0];
   }
 
-  double endSeconds() {
+  /**
+   * When the track ends, for kernels.
+   *
+   * @return seconds since 1970-01-01T00:00:00Z
+   */
+  public double endSeconds() {
     return rows[rows.length - WIDTH];
   }
 
@@ -87,14 +98,18 @@ public final class GroundTrack implements Serializable {
   public List<TrackPoint> points() {
     List<TrackPoint> points = new ArrayList<>();
     for (int i = 0; i <= pieces(); i++) {
-      int at = i * WIDTH;
-      points.add(
-          new TrackPoint(
-              EpochSeconds.toInstant(rows[at]),
-              Position.ofDegrees(rows[at + 1], Earth.longitude(rows[at + 2])),
-              TrueBearing.ofDegrees(rows[at + 7])));
+      points.add(point(i));
     }
     return Collections.unmodifiableList(points);
+  }
+
+  /** The point at which a piece begins; of the number of pieces, the end. */
+  TrackPoint point(int piece) {
+    int at = piece * WIDTH;
+    return new TrackPoint(
+        EpochSeconds.toInstant(rows[at]),
+        Position.ofDegrees(rows[at + 1], Earth.longitude(rows[at + 2])),
+        TrueBearing.ofDegrees(rows[at + 7]));
   }
 
   /**
@@ -150,8 +165,46 @@ public final class GroundTrack implements Serializable {
     return Position.ofDegrees(place[0], Earth.longitude(place[1]));
   }
 
+  /**
+   * Where the craft is at a time and where its bow points, without allocation.
+   *
+   * @param epochSeconds when, seconds since 1970-01-01T00:00:00Z; before the start or after the end
+   *     the craft is taken to lie there
+   * @param out receives latitude and longitude, degrees, the latter in [-180, 180), then the
+   *     heading at which the piece of the track was begun, degrees true, which with the track held
+   *     may be up to ten minutes old; NaN for a time that is NaN
+   * @param offset index of the latitude; the others follow it
+   */
+  public void at(double epochSeconds, double[] out, int offset) {
+    int piece = pieceAt(epochSeconds);
+    out[offset] = coordinate(piece, epochSeconds, 1);
+    out[offset + 1] = Earth.longitude(coordinate(piece, epochSeconds, 2));
+    out[offset + 2] = Double.isNaN(epochSeconds) ? Double.NaN : Angles.reduced(headingOf(piece));
+  }
+
+  /**
+   * When the pieces of the track begin, and its end: between these the track is smooth.
+   *
+   * @return seconds since 1970-01-01T00:00:00Z, in order, at least one
+   */
+  public double[] pieceTimes() {
+    double[] times = new double[pieces() + 1];
+    for (int i = 0; i < times.length; i++) {
+      times[i] = timeOf(i);
+    }
+    return times;
+  }
+
   /** Latitude and unwrapped longitude at a time; returns the piece. */
   int place(double time, double[] place) {
+    int piece = pieceAt(time);
+    place[0] = coordinate(piece, time, 1);
+    place[1] = coordinate(piece, time, 2);
+    return piece;
+  }
+
+  /** The piece of a time; the first before the start, the last after the end. */
+  private int pieceAt(double time) {
     int low = 0;
     int high = pieces();
     while (high - low > 1) {
@@ -162,18 +215,25 @@ public final class GroundTrack implements Serializable {
         high = middle;
       }
     }
+    return low;
+  }
+
+  /** Latitude (1) or unwrapped longitude (2) at a time within a piece. */
+  private double coordinate(int piece, double time, int which) {
     if (pieces() == 0) {
-      place[0] = rows[1];
-      place[1] = rows[2];
-      return 0;
+      return rows[which];
     }
-    int at = low * WIDTH;
+    int at = piece * WIDTH;
     double span = rows[at + WIDTH] - rows[at];
     // a step that ends on the end of a leg leaves a last piece that takes no time
     double part = span > 0.0 ? Math.min(1.0, Math.max(0.0, (time - rows[at]) / span)) : 0.0;
-    place[0] = cubic(part, span, rows[at + 1], rows[at + WIDTH + 1], rows[at + 3], rows[at + 5]);
-    place[1] = cubic(part, span, rows[at + 2], rows[at + WIDTH + 2], rows[at + 4], rows[at + 6]);
-    return low;
+    return cubic(
+        part,
+        span,
+        rows[at + which],
+        rows[at + WIDTH + which],
+        rows[at + which + 2],
+        rows[at + which + 4]);
   }
 
   /** Hermite's cubic through two values with their rates. */

@@ -99,6 +99,15 @@ public final class NotPossible implements Why {
   }
 
   /**
+   * Whether it is the data that are missing, so that it may well be possible.
+   *
+   * @return true for {@link Reason#NO_DATA}, which is never the sea's own answer
+   */
+  public boolean isForWantOfData() {
+    return reason == Reason.NO_DATA;
+  }
+
+  /**
    * Where the condition fails.
    *
    * @return the place; empty if it has none

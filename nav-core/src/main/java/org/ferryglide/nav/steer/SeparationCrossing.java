@@ -175,7 +175,7 @@ public final class SeparationCrossing implements Serializable {
    *
    * @return exit less entry
    */
-  public Duration time() {
+  public Duration duration() {
     return Duration.between(track.start(), track.end());
   }
 
@@ -200,6 +200,6 @@ public final class SeparationCrossing implements Serializable {
 
   @Override
   public String toString() {
-    return "crossing on " + heading + " in " + time() + ", carried " + carriedAlong;
+    return "crossing on " + heading + " in " + duration() + ", carried " + carriedAlong;
   }
 }

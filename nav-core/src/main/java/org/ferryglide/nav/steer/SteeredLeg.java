@@ -99,8 +99,12 @@ public final class SteeredLeg implements Serializable {
     return track.end();
   }
 
-  /** The arrival in seconds since 1970. */
-  double arrivalSeconds() {
+  /**
+   * When the end of the leg is reached, for kernels.
+   *
+   * @return seconds since 1970-01-01T00:00:00Z
+   */
+  public double arrivalSeconds() {
     return track.endSeconds();
   }
 
@@ -109,7 +113,7 @@ public final class SteeredLeg implements Serializable {
    *
    * @return arrival less departure
    */
-  public Duration time() {
+  public Duration duration() {
     return Duration.between(departure(), arrival());
   }
 
@@ -123,21 +127,19 @@ public final class SteeredLeg implements Serializable {
   }
 
   /**
-   * The headings with the times to take them up. Where the heading changes all the time, as with
+   * The headings with the times to take them up, and where the craft then is. Where the heading changes all the time, as with
    * the track held, these are its values at the seams of the stream and at least every ten minutes.
    *
    * @return the headings in order of time, at least one; unmodifiable
    */
-  public List<TimedHeading> headings() {
-    List<TimedHeading> headings = new ArrayList<>();
+  public List<TrackPoint> headings() {
+    List<TrackPoint> headings = new ArrayList<>();
     double last = Double.NaN;
     int points = Math.max(1, track.pieces());
     for (int i = 0; i < points; i++) {
       double heading = track.headingOf(i);
       if (heading != last) {
-        headings.add(
-            new TimedHeading(
-                EpochSeconds.toInstant(track.timeOf(i)), TrueBearing.ofDegrees(heading)));
+        headings.add(track.point(i));
       }
       last = heading;
     }

@@ -8,13 +8,14 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 
 /**
- * A route that can be steered, leg after leg without a stop between them.
+ * A route that can be steered, leg after leg.
  *
  * <pre>{@code
  * SteeredRoute steered = solver.solve(route, departure).orElseThrow();
@@ -32,6 +33,35 @@ public final class SteeredRoute implements Serializable {
   SteeredRoute(Route route, List<SteeredLeg> legs) {
     this.route = route;
     this.legs = Collections.unmodifiableList(legs);
+  }
+
+  /**
+   * Joins legs that were steered one by one, perhaps with stops ashore between them and by
+   * different solvers.
+   *
+   * @param legs the steered legs in order, at least one
+   * @return the route they make
+   * @throws IllegalArgumentException if there is no leg, a leg does not start where the one before
+   *     it ends, or sets out before that one has arrived
+   */
+  public static SteeredRoute of(List<SteeredLeg> legs) {
+    List<Leg> lines = new ArrayList<>();
+    for (int i = 0; i < legs.size(); i++) {
+      SteeredLeg leg = legs.get(i);
+      lines.add(leg.leg());
+      if (i > 0 && leg.departure().isBefore(legs.get(i - 1).arrival())) {
+        throw new IllegalArgumentException(
+            "leg "
+                + (i + 1)
+                + " must not start before leg "
+                + i
+                + " arrives, at "
+                + legs.get(i - 1).arrival()
+                + ", but starts at "
+                + leg.departure());
+      }
+    }
+    return new SteeredRoute(Route.of(lines), new ArrayList<>(legs));
   }
 
   /**
@@ -74,19 +104,29 @@ public final class SteeredRoute implements Serializable {
     return last().arrival();
   }
 
-  double departureSeconds() {
+  /**
+   * When it starts, for kernels.
+   *
+   * @return seconds since 1970-01-01T00:00:00Z
+   */
+  public double departureSeconds() {
     return legs.get(0).groundTrack().startSeconds();
   }
 
-  double arrivalSeconds() {
+  /**
+   * When the end is reached, for kernels.
+   *
+   * @return seconds since 1970-01-01T00:00:00Z
+   */
+  public double arrivalSeconds() {
     return last().arrivalSeconds();
   }
 
   /**
-   * When a waypoint is passed.
+   * When a waypoint is reached.
    *
    * @param waypoint number of the waypoint: 0 for the start, the number of legs for the end
-   * @return the time
+   * @return the time; for the start, that of the departure
    * @throws IndexOutOfBoundsException if there is no such waypoint
    */
   public Instant timeAt(int waypoint) {
@@ -94,11 +134,22 @@ public final class SteeredRoute implements Serializable {
   }
 
   /**
-   * How long it takes.
+   * When a waypoint is left again, which is later than {@link #timeAt} where a stop is made.
+   *
+   * @param waypoint number of the waypoint: 0 for the start, the number of legs for the end
+   * @return the time; for the end, that of the arrival
+   * @throws IndexOutOfBoundsException if there is no such waypoint
+   */
+  public Instant leavingAt(int waypoint) {
+    return waypoint == legs.size() ? arrival() : legs.get(waypoint).departure();
+  }
+
+  /**
+   * How long it takes, stops included.
    *
    * @return arrival less departure
    */
-  public Duration time() {
+  public Duration duration() {
     return Duration.between(departure(), arrival());
   }
 
@@ -163,7 +214,9 @@ public final class SteeredRoute implements Serializable {
   public Position at(Instant instant) {
     for (SteeredLeg leg : legs) {
       if (!instant.isAfter(leg.arrival())) {
-        return leg.groundTrack().at(instant);
+        return instant.isBefore(leg.departure()) && leg != legs.get(0)
+            ? leg.leg().start() // ashore
+            : leg.groundTrack().at(instant);
       }
     }
     return last().groundTrack().at(instant);

@@ -23,11 +23,9 @@
  * speed against the stream is refused too, within {@link org.ferryglide.nav.steer.SteeringLimits}
  * that the caller may move.
  *
- * <p>The same solver answers what follows from a course: the latest departure, the least speed, the
- * launch interval, arrival at slack ({@link org.ferryglide.nav.steer.SlackWater}), turning back
- * ({@link org.ferryglide.nav.steer.TurnBack}), separation schemes ({@link
- * org.ferryglide.nav.steer.SeparationCrossing}), and the search of weeks of departures ({@link
- * org.ferryglide.nav.steer.DepartureSearch}).
+ * <p>When to go and when to turn back are questions of the room above, {@code timing}; what it asks
+ * thousands of times goes through {@link org.ferryglide.nav.steer.Arrivals}. Crossing a separation
+ * scheme is {@link org.ferryglide.nav.steer.SeparationCrossing}.
  *
  * <p>Headings are true. Leeway and ferry angle are positive to starboard, distances off the line
  * positive to the right. The stream is named by where it goes, the wind by where it comes from.

@@ -288,7 +288,7 @@ class CourseToSteerProperties {
   }
 
   private static double seconds(Outcome<SteeredLeg, NotPossible> outcome) {
-    return outcome.orElseThrow().time().toMillis() / 1000.0;
+    return outcome.orElseThrow().duration().toMillis() / 1000.0;
   }
 
   @Provide

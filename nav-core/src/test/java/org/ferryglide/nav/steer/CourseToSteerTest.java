@@ -57,7 +57,7 @@ class CourseToSteerTest {
     RhumbLeg leg = leg(200, 10);
     SteeredLeg held = solve(leg, 3.2, stream, Strategy.trackHeld());
     SteeredLeg one = solve(leg, 3.2, stream, Strategy.oneHeading());
-    assertTrue(one.time().compareTo(held.time()) <= 0);
+    assertTrue(one.duration().compareTo(held.duration()) <= 0);
     assertEquals(0.0, held.greatestOffLine().distance().metres(), 0.01);
     assertEquals(
         OffLine.Side.NEITHER,
@@ -187,15 +187,15 @@ class CourseToSteerTest {
     assertHit(steered, 3.2, stream);
     assertEquals(4, steered.headings().size());
     LegFrame frame = new LegFrame(leg);
-    for (TimedHeading change : steered.headings()) {
-      Position there = steered.groundTrack().at(change.from());
+    for (TrackPoint change : steered.headings()) {
+      Position there = steered.groundTrack().at(change.time());
       assertEquals(
           0.0, frame.offLine(there.latitudeDegrees(), there.longitudeDegrees()), PROMISED_METRES);
     }
     List<Instant> times = List.of(NOON.minusSeconds(60), NOON.plusSeconds(5000));
     SteeredLeg given = solve(leg, 3.2, stream, Strategy.newHeadingsAt(times));
     assertEquals(2, given.headings().size());
-    assertEquals(times.get(1), given.headings().get(1).from());
+    assertEquals(times.get(1), given.headings().get(1).time());
     assertHit(given, 3.2, stream);
   }
 
@@ -205,7 +205,7 @@ class CourseToSteerTest {
     Leg leg = leg(0, 1);
     for (Strategy strategy : new Strategy[] {Strategy.oneHeading(), Strategy.trackHeld()}) {
       SteeredLeg drifted = solve(leg, 0, north, strategy);
-      assertEquals(1852.0, drifted.time().toMillis() / 1000.0, 0.1, strategy.words());
+      assertEquals(1852.0, drifted.duration().toMillis() / 1000.0, 0.1, strategy.words());
     }
     CourseToSteer still = CourseToSteer.with(Craft.ofSpeed(Speed.ZERO), StreamField.slack());
     assertEquals(Reason.NO_PROGRESS, still.solve(leg, NOON).why().orElseThrow().reason());
@@ -388,7 +388,7 @@ class CourseToSteerTest {
   }
 
   private static double hours(SteeredLeg steered) {
-    return steered.time().toMillis() / 3.6e6;
+    return steered.duration().toMillis() / 3.6e6;
   }
 
   @Test
@@ -396,7 +396,7 @@ class CourseToSteerTest {
     Leg leg = RhumbLeg.between(START, START);
     for (Strategy strategy : new Strategy[] {Strategy.oneHeading(), Strategy.trackHeld()}) {
       SteeredLeg steered = solve(leg, 3, StreamField.slack(), strategy);
-      assertEquals(Duration.ZERO, steered.time());
+      assertEquals(Duration.ZERO, steered.duration());
       assertEquals(Speed.ZERO, steered.speedMadeGood());
       assertEquals("steer.no-length", steered.notes().get(0).code());
     }
@@ -448,6 +448,6 @@ class CourseToSteerTest {
                     Velocity.ofSetAndRate(TrueBearing.ofDegrees(90), Speed.ofKnots(2))))
             .withStrategy(Strategy.bowOnTarget());
     SteeredLeg carried = adrift.solve(leg, Instant.parse("2026-06-14T10:00:00Z")).orElseThrow();
-    assertEquals(2.5 * 3600.0, carried.time().toMillis() / 1000.0, 0.1);
+    assertEquals(2.5 * 3600.0, carried.duration().toMillis() / 1000.0, 0.1);
   }
 }

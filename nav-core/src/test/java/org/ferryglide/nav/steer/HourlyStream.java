@@ -7,7 +7,7 @@ import org.ferryglide.nav.water.StreamField;
 /**
  * A stream by the hour, the same everywhere: held in steps about the hours, or in straight lines.
  */
-final class HourlyStream implements StreamField {
+public final class HourlyStream implements StreamField {
   final double start;
   final double[] east;
   final double[] north;
@@ -21,12 +21,12 @@ final class HourlyStream implements StreamField {
   }
 
   /** Value i holds from half an hour before hour i to half an hour after it. */
-  static HourlyStream steps(double start, double[] eastKnots, double[] northKnots) {
+  public static HourlyStream steps(double start, double[] eastKnots, double[] northKnots) {
     return new HourlyStream(start, metres(eastKnots), metres(northKnots), true);
   }
 
   /** Value i is that at hour i; between hours the parts change in straight lines. */
-  static HourlyStream lines(double start, double[] eastKnots, double[] northKnots) {
+  public static HourlyStream lines(double start, double[] eastKnots, double[] northKnots) {
     return new HourlyStream(start, metres(eastKnots), metres(northKnots), false);
   }
 

@@ -40,7 +40,7 @@ class PathsAroundObstaclesTest {
   }
 
   private static double seconds(SteeredLeg leg) {
-    return leg.time().toMillis() / 1000.0;
+    return leg.duration().toMillis() / 1000.0;
   }
 
   @Test

@@ -67,7 +67,8 @@ class QuickestPathTest {
     SteeredLeg held = solver(stream).solve(leg, DEPARTURE).orElseThrow();
     SteeredLeg quickest =
         solver(stream).withStrategy(Strategy.quickest()).solve(leg, DEPARTURE).orElseThrow();
-    assertEquals(held.time().toMillis() / 1000.0, quickest.time().toMillis() / 1000.0, SECONDS);
+    assertEquals(
+        held.duration().toMillis() / 1000.0, quickest.duration().toMillis() / 1000.0, SECONDS);
   }
 
   @Property(seed = Seeds.SEED, tries = 25)
@@ -91,7 +92,7 @@ class QuickestPathTest {
     return solver(stream)
         .withStrategy(strategy)
         .solve(leg, DEPARTURE)
-        .match(steered -> steered.time().toMillis() / 1000.0, why -> Double.POSITIVE_INFINITY);
+        .match(steered -> steered.duration().toMillis() / 1000.0, why -> Double.POSITIVE_INFINITY);
   }
 
   /** A jump from place to place has no extremal across it; the answer must still not be worse. */

@@ -74,7 +74,7 @@ class StreamsByPlaceTest {
         List.of(Strategy.oneHeading(), Strategy.newHeadingEvery(Duration.ofMinutes(40)))) {
       SteeredLeg steered = solver.withStrategy(strategy).solve(leg, NOON).orElseThrow();
       SlowFollower slow = new SlowFollower(50, -4, NOON_SECONDS);
-      List<TimedHeading> headings = steered.headings();
+      List<TrackPoint> headings = steered.headings();
       for (int i = 0; i < headings.size(); i++) {
         Instant until = i + 1 < headings.size() ? headings.get(i + 1).from() : steered.arrival();
         slow.follow(
@@ -86,7 +86,7 @@ class StreamsByPlaceTest {
           PROMISED_METRES,
           strategy.words());
       // what is told of the track half way is where the slow follower is
-      Instant half = NOON.plus(steered.time().dividedBy(2));
+      Instant half = NOON.plus(steered.duration().dividedBy(2));
       if (headings.size() == 1) {
         SlowFollower halfWay = new SlowFollower(50, -4, NOON_SECONDS);
         halfWay.follow(
@@ -199,10 +199,10 @@ class StreamsByPlaceTest {
             .solve(leg, NOON);
     double brute = brute(eddies, knots * KNOT, leg.end());
     if (brute < 7.5 * 3600) {
-      double solved = outcome.orElseThrow().time().toMillis() / 1000.0;
+      double solved = outcome.orElseThrow().duration().toMillis() / 1000.0;
       assertEquals(brute, solved, 80.0); // four steps of the search
     } else if (outcome.isSolved()) {
-      assertTrue(outcome.orElseThrow().time().toHours() >= 7);
+      assertTrue(outcome.orElseThrow().duration().toHours() >= 7);
     }
   }
 

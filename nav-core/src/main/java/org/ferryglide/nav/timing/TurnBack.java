@@ -1,9 +1,8 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.timing;
 
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
@@ -11,6 +10,12 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.Arrivals;
+import org.ferryglide.nav.steer.CourseToSteer;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.steer.Reason;
+import org.ferryglide.nav.steer.Route;
+import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.water.EpochSeconds;
 
 /**
@@ -51,7 +56,7 @@ public final class TurnBack {
    */
   public static Outcome<TurnPoint, NotPossible> pointOfNoReturn(
       CourseToSteer solver, SteeredRoute out, Instant homeBy) {
-    LegSolver own = new LegSolver(solver);
+    Arrivals own = Arrivals.of(solver);
     double latest = EpochSeconds.of(homeBy);
     double from = out.departureSeconds();
     double until = out.arrivalSeconds();
@@ -61,10 +66,10 @@ public final class TurnBack {
       double time = Math.max(from, until - i * step);
       if (home(own, out, time) <= latest) {
         double turn =
-            i == 0
-                ? time
-                : Questions.edge(t -> home(own, out, t) <= latest, time, later, REFINED_SECONDS);
-        return Outcome.ofSolved(turnPoint(own, out, turn));
+            i == 0 ? time : Edge.of(t -> home(own, out, t) <= latest, time, later, REFINED_SECONDS);
+        return barredAtOnce(own, out, turn)
+            ? Outcome.ofUnsolved(whyNotHome(own, out, turn + REFINED_SECONDS))
+            : Outcome.ofSolved(turnPoint(own, out, turn));
       }
       later = time;
     }
@@ -81,7 +86,7 @@ public final class TurnBack {
    *     way home is barred or always the shorter
    */
   public static Outcome<TurnPoint, NotPossible> equalTime(CourseToSteer solver, SteeredRoute out) {
-    LegSolver own = new LegSolver(solver);
+    Arrivals own = Arrivals.of(solver);
     double from = out.departureSeconds();
     double until = out.arrivalSeconds();
     double step = step(from, until);
@@ -92,11 +97,10 @@ public final class TurnBack {
         double turn =
             now == from
                 ? now
-                : Questions.edge(t -> home(own, out, t) >= until, now, before, REFINED_SECONDS);
+                : Edge.of(t -> home(own, out, t) >= until, now, before, REFINED_SECONDS);
         double home = home(own, out, turn);
         return Double.isInfinite(home)
-            ? Outcome.ofUnsolved(
-                homeOutcome(own, out, turn).why().orElseThrow(IllegalStateException::new))
+            ? Outcome.ofUnsolved(whyNotHome(own, out, turn))
             : Outcome.ofSolved(turnPoint(own, out, turn));
       }
       before = now;
@@ -116,7 +120,7 @@ public final class TurnBack {
    */
   public static Outcome<SteeredRoute, NotPossible> homeFrom(
       CourseToSteer solver, SteeredRoute out, Instant turn) {
-    return new LegSolver(solver).solve(wayHome(out, turn), EpochSeconds.of(turn), true);
+    return solver.solve(wayHome(out, turn), turn);
   }
 
   /**
@@ -132,7 +136,7 @@ public final class TurnBack {
    */
   public static Outcome<TurnPoint, NotPossible> radius(
       CourseToSteer solver, Position start, TrueBearing course, Instant departure, Instant homeBy) {
-    LegSolver own = new LegSolver(solver);
+    Arrivals own = Arrivals.of(solver);
     double time = EpochSeconds.of(departure);
     double latest = EpochSeconds.of(homeBy);
     double fastest =
@@ -146,7 +150,7 @@ public final class TurnBack {
     for (int i = RADIUS_PARTS; i > 0; i--) {
       if (back(own, start, course, time, i * step) <= latest) {
         double distance =
-            Questions.edge(
+            Edge.of(
                 metres -> back(own, start, course, time, metres) <= latest,
                 i * step,
                 (i + 1) * step,
@@ -154,7 +158,7 @@ public final class TurnBack {
         return Outcome.ofSolved(radiusPoint(own, start, course, time, distance));
       }
     }
-    return own.solve(RhumbLeg.from(start, course, Distance.ofMetres(step)), time, false)
+    return own.steered(Route.ofLegs(RhumbLeg.from(start, course, Distance.ofMetres(step))), time)
         .match(
             out -> Outcome.ofUnsolved(NotPossible.because(Reason.BEYOND_HORIZON)),
             Outcome::ofUnsolved);
@@ -165,15 +169,27 @@ public final class TurnBack {
   }
 
   /** When one is home after turning at a time; infinite if the way home is barred. */
-  private static double home(LegSolver own, SteeredRoute out, double turn) {
-    return homeOutcome(own, out, turn)
-        .match(SteeredRoute::arrivalSeconds, why -> Double.POSITIVE_INFINITY);
+  private static double home(Arrivals own, SteeredRoute out, double turn) {
+    double inside = inside(out, turn);
+    double arrival = own.at(wayHome(out, EpochSeconds.toInstant(inside)), inside);
+    return Double.isNaN(arrival) ? Double.POSITIVE_INFINITY : arrival;
   }
 
-  private static Outcome<SteeredRoute, NotPossible> homeOutcome(
-      LegSolver own, SteeredRoute out, double turn) {
-    double inside = Math.min(out.arrivalSeconds(), Math.max(out.departureSeconds(), turn));
-    return own.solve(wayHome(out, EpochSeconds.toInstant(inside)), inside, false);
+  private static double inside(SteeredRoute out, double turn) {
+    return Math.min(out.arrivalSeconds(), Math.max(out.departureSeconds(), turn));
+  }
+
+  private static NotPossible whyNotHome(Arrivals own, SteeredRoute out, double turn) {
+    double inside = inside(out, turn);
+    return own.steered(wayHome(out, EpochSeconds.toInstant(inside)), inside)
+        .why()
+        .orElseThrow(IllegalStateException::new);
+  }
+
+  /** Whether home is out of reach as soon as the start is left, where one always is at home. */
+  private static boolean barredAtOnce(Arrivals own, SteeredRoute out, double turn) {
+    return turn <= out.departureSeconds() + REFINED_SECONDS
+        && Double.isInfinite(home(own, out, turn + REFINED_SECONDS));
   }
 
   private static Route wayHome(SteeredRoute out, Instant turn) {
@@ -190,7 +206,7 @@ public final class TurnBack {
     return Route.of(legs);
   }
 
-  private static TurnPoint turnPoint(LegSolver own, SteeredRoute out, double turn) {
+  private static TurnPoint turnPoint(Arrivals own, SteeredRoute out, double turn) {
     Instant time = EpochSeconds.toInstant(turn);
     Position here = out.at(time);
     return new TurnPoint(
@@ -202,24 +218,16 @@ public final class TurnBack {
 
   /** When one is back from so far out; infinite if that is not possible. */
   private static double back(
-      LegSolver own, Position start, TrueBearing course, double departure, double metres) {
+      Arrivals own, Position start, TrueBearing course, double departure, double metres) {
     RhumbLeg leg = RhumbLeg.from(start, course, Distance.ofMetres(metres));
-    OptionalDouble turn = arrival(own, leg, departure);
-    return turn.isPresent()
-        ? arrival(own, leg.reverse(), turn.getAsDouble()).orElse(Double.POSITIVE_INFINITY)
-        : Double.POSITIVE_INFINITY;
-  }
-
-  private static OptionalDouble arrival(LegSolver own, Leg leg, double departure) {
-    return own.solve(leg, departure, false)
-        .match(
-            steered -> OptionalDouble.of(steered.arrivalSeconds()), why -> OptionalDouble.empty());
+    double back = own.at(leg.reverse(), own.at(leg, departure));
+    return Double.isNaN(back) ? Double.POSITIVE_INFINITY : back;
   }
 
   private static TurnPoint radiusPoint(
-      LegSolver own, Position start, TrueBearing course, double departure, double metres) {
+      Arrivals own, Position start, TrueBearing course, double departure, double metres) {
     RhumbLeg leg = RhumbLeg.from(start, course, Distance.ofMetres(metres));
-    double turn = arrival(own, leg, departure).orElse(departure);
+    double turn = own.at(leg, departure);
     return new TurnPoint(
         EpochSeconds.toInstant(turn),
         leg.end(),

@@ -1,4 +1,4 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.timing;
 
 import java.io.Serializable;
 import java.time.Instant;

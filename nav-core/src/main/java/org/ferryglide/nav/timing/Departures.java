@@ -1,7 +1,6 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.timing;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -11,7 +10,10 @@ import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.Found;
+import org.ferryglide.nav.water.Window;
 
 /**
  * What a {@link DepartureSearch} found: every departure with its outcome, the windows, and the best
@@ -51,7 +53,7 @@ public final class Departures {
   }
 
   /**
-   * The conditions of the search, in the order of {@link Departure#margins}.
+   * The conditions of the search, in the order of {@link Departure#verdicts}.
    *
    * @return the conditions; unmodifiable
    */
@@ -60,32 +62,59 @@ public final class Departures {
   }
 
   /**
-   * The windows in which one may leave: the passage is possible and every condition satisfied.
+   * The windows in which one may leave: the passage is possible and every condition holds, with or
+   * without a warning.
    *
    * <p>An edge lies inside the window, within a second of where it ends, except where the search
-   * itself begins or ends. A window narrower than the search's step may be missed, and so may a
-   * gap.
+   * itself, or what it knows, begins or ends: there the window says that it is open. Gaps and
+   * windows between two steps are looked for as {@link DepartureSearch} tells.
    *
-   * @return in order of time; unmodifiable; empty if there is none
+   * @return the windows, and the departures of which nothing is known for want of data
    */
-  public List<TimeSpan> windows() {
-    LegSolver own = search.newSolver();
-    List<TimeSpan> windows = new ArrayList<>();
-    double from = Double.NaN;
-    for (int i = 0; i < all.size(); i++) {
-      boolean fit = all.get(i).isFit();
-      boolean before = i > 0 && all.get(i - 1).isFit();
-      if (fit && !before) {
-        from = i == 0 ? all.get(0).seconds() : edge(own, all.get(i), all.get(i - 1));
+  public Found<Window> windows() {
+    Departing own = search.ownWay();
+    List<Departure> looked = new Between(search, own).withWhatLiesBetween(all);
+    List<Window> windows = new ArrayList<>();
+    int last = looked.size() - 1;
+    for (int i = 0; i <= last; i++) {
+      if (!looked.get(i).isFit()) {
+        continue;
       }
-      if (!fit && before) {
-        windows.add(span(from, edge(own, all.get(i - 1), all.get(i))));
+      int begin = i;
+      while (i < last && looked.get(i + 1).isFit()) {
+        i++;
       }
+      boolean openBefore = begin == 0 || !looked.get(begin - 1).isKnown();
+      boolean openAfter = i == last || !looked.get(i + 1).isKnown();
+      double from =
+          begin == 0
+              ? looked.get(0).seconds()
+              : edge(own, looked.get(begin), looked.get(begin - 1));
+      double until =
+          i == last ? looked.get(i).seconds() : edge(own, looked.get(i), looked.get(i + 1));
+      windows.add(new Window(span(from, until), openBefore, openAfter));
     }
-    if (!all.isEmpty() && all.get(all.size() - 1).isFit()) {
-      windows.add(span(from, all.get(all.size() - 1).seconds()));
+    return Found.of(windows, span(looked.get(0), looked.get(last)), seen(looked), List.of());
+  }
+
+  /** The spans from one known departure to the next. */
+  private static List<TimeSpan> seen(List<Departure> looked) {
+    List<TimeSpan> seen = new ArrayList<>();
+    for (int i = 0; i < looked.size(); i++) {
+      if (!looked.get(i).isKnown()) {
+        continue;
+      }
+      int begin = i;
+      while (i + 1 < looked.size() && looked.get(i + 1).isKnown()) {
+        i++;
+      }
+      seen.add(span(looked.get(begin), looked.get(i)));
     }
-    return Collections.unmodifiableList(windows);
+    return seen;
+  }
+
+  private static TimeSpan span(Departure from, Departure until) {
+    return span(from.seconds(), until.seconds());
   }
 
   private static TimeSpan span(double from, double until) {
@@ -93,18 +122,9 @@ public final class Departures {
   }
 
   /** The last fit time between a fit departure and one that is not. */
-  private double edge(LegSolver own, Departure fit, Departure unfit) {
-    double inside = fit.seconds();
-    double outside = unfit.seconds();
-    while (Math.abs(outside - inside) > REFINED_SECONDS) {
-      double middle = 0.5 * (inside + outside);
-      if (search.attempt(own, middle).isFit()) {
-        inside = middle;
-      } else {
-        outside = middle;
-      }
-    }
-    return inside;
+  private double edge(Departing own, Departure fit, Departure unfit) {
+    return Edge.of(
+        time -> search.attempt(own, time).isFit(), fit.seconds(), unfit.seconds(), REFINED_SECONDS);
   }
 
   /**
@@ -147,7 +167,7 @@ public final class Departures {
     if (least < 0) {
       return Optional.empty();
     }
-    LegSolver own = search.newSolver();
+    Departing own = search.ownWay();
     Departure found = all.get(least);
     double low = Math.max(all.get(0).seconds(), found.seconds() - step);
     double high = Math.min(all.get(all.size() - 1).seconds(), found.seconds() + step);

@@ -1,4 +1,4 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.timing;
 
 import java.time.Duration;
 import java.time.Instant;
@@ -9,42 +9,45 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.plane.Seconds;
+import org.ferryglide.nav.steer.CourseToSteer;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.steer.Route;
+import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.water.EpochSeconds;
 
 /**
- * Tries a route at every departure over hours or weeks, and finds when one may leave and when best.
+ * Tries a passage at every departure over hours or weeks, and finds when one may leave and when
+ * best.
  *
  * <pre>{@code
  * Departures departures =
  *     DepartureSearch.of(solver, route)
- *         .withCondition(Condition.during("daylight", daylight))
+ *         .withCondition(Condition.during("daylight", daylight, Duration.ofHours(1)))
  *         .withStep(Duration.ofMinutes(5))
  *         .between(firstOfJune, fifteenthOfJune);
  * departures.windows(); // when one may leave
  * departures.earliestArrival(); // the departure that arrives first
  * }</pre>
  *
- * <p>What is narrower than a step can be missed; what is found is refined to the second. Searches
- * do not change once made, and may run on all cores at once.
+ * <p>Edges are refined to the second. Gaps and windows narrower than a step are looked for wherever
+ * the margins of three departures in a row, or the share of speed they spend across the stream,
+ * leave room for one; a passage that turns impossible for a few minutes without a sign of it at the
+ * steps on either side can still be missed. Searches do not change once made, and may run on all
+ * cores at once.
  */
 public final class DepartureSearch {
   /** The most departures one search may try. */
   private static final int MOST_DEPARTURES = 1_000_000;
 
-  private final CourseToSteer solver;
-  private final Route route;
+  private final Departing way;
   private final List<Condition> conditions;
   private final Duration step;
   private final boolean parallel;
 
   private DepartureSearch(
-      CourseToSteer solver,
-      Route route,
-      List<Condition> conditions,
-      Duration step,
-      boolean parallel) {
-    this.solver = solver;
-    this.route = route;
+      Departing way, List<Condition> conditions, Duration step, boolean parallel) {
+    this.way = way;
     this.conditions = conditions;
     this.step = step;
     this.parallel = parallel;
@@ -58,12 +61,20 @@ public final class DepartureSearch {
    * @return the search; the {@code with} methods change it
    */
   public static DepartureSearch of(CourseToSteer solver, Route route) {
+    return of(
+        Departing.along(
+            Objects.requireNonNull(solver, "solver"), Objects.requireNonNull(route, "route")));
+  }
+
+  /**
+   * A search without conditions, every ten minutes, on one core.
+   *
+   * @param way how the passage of a departure is worked out
+   * @return the search; the {@code with} methods change it
+   */
+  public static DepartureSearch of(Departing way) {
     return new DepartureSearch(
-        Objects.requireNonNull(solver, "solver"),
-        Objects.requireNonNull(route, "route"),
-        List.of(),
-        Duration.ofMinutes(10),
-        false);
+        Objects.requireNonNull(way, "way"), List.of(), Duration.ofMinutes(10), false);
   }
 
   /**
@@ -75,7 +86,7 @@ public final class DepartureSearch {
   public DepartureSearch withCondition(Condition condition) {
     List<Condition> more = new ArrayList<>(conditions);
     more.add(Objects.requireNonNull(condition, "condition"));
-    return new DepartureSearch(solver, route, Collections.unmodifiableList(more), step, parallel);
+    return new DepartureSearch(way, Collections.unmodifiableList(more), step, parallel);
   }
 
   /**
@@ -89,7 +100,7 @@ public final class DepartureSearch {
     if (step.compareTo(Duration.ofSeconds(1)) < 0) {
       throw new IllegalArgumentException("step must be at least PT1S, but was " + step);
     }
-    return new DepartureSearch(solver, route, conditions, step, parallel);
+    return new DepartureSearch(way, conditions, step, parallel);
   }
 
   /**
@@ -99,7 +110,7 @@ public final class DepartureSearch {
    * @return the changed search, which finds the same
    */
   public DepartureSearch withParallel(boolean parallel) {
-    return new DepartureSearch(solver, route, conditions, step, parallel);
+    return new DepartureSearch(way, conditions, step, parallel);
   }
 
   /**
@@ -122,7 +133,7 @@ public final class DepartureSearch {
    */
   public Departures between(Instant from, Instant until) {
     double first = EpochSeconds.of(from);
-    double seconds = step.toMillis() / 1000.0;
+    double seconds = Seconds.of(step);
     double steps = Math.floor((EpochSeconds.of(until) - first) / seconds + 1e-9);
     if (!(steps >= 0.0 && steps < MOST_DEPARTURES)) {
       throw new IllegalArgumentException(
@@ -136,7 +147,7 @@ public final class DepartureSearch {
     int count = (int) steps + 1;
     Departure[] all = new Departure[count];
     if (parallel) {
-      // a solver keeps room to work in, so each part of the search has its own
+      // each part of the search has its own room to work in
       int parts = Math.min(count, 4 * Runtime.getRuntime().availableProcessors());
       IntStream.range(0, parts)
           .parallel()
@@ -153,30 +164,29 @@ public final class DepartureSearch {
   }
 
   private void tryEach(Departure[] all, int begin, int end, double first, double seconds) {
-    LegSolver own = new LegSolver(solver);
+    Departing own = way.forOneThread();
     for (int i = begin; i < end; i++) {
       all[i] = attempt(own, first + i * seconds);
     }
   }
 
   /** One departure, by seconds since 1970. */
-  Departure attempt(LegSolver own, double departure) {
-    Outcome<SteeredRoute, NotPossible> outcome = own.solve(route, departure, false);
-    double[] margins = new double[conditions.size()];
-    Arrays.fill(margins, Double.NaN);
+  Departure attempt(Departing own, double departure) {
+    Outcome<SteeredRoute, NotPossible> outcome = own.leaving(departure);
+    List<Verdict> verdicts = new ArrayList<>(conditions.size());
     outcome
         .solved()
         .ifPresent(
             passage -> {
-              for (int i = 0; i < margins.length; i++) {
-                margins[i] = conditions.get(i).margin(passage);
+              for (Condition condition : conditions) {
+                verdicts.add(condition.check(passage));
               }
             });
-    return new Departure(departure, outcome, margins);
+    return new Departure(departure, outcome, verdicts);
   }
 
-  /** Room to work in for refinements. */
-  LegSolver newSolver() {
-    return new LegSolver(solver);
+  /** The way with room of its own to work in, for refinements. */
+  Departing ownWay() {
+    return way.forOneThread();
   }
 }

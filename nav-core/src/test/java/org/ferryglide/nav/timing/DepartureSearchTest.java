@@ -1,4 +1,4 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.timing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -12,9 +12,17 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.CourseToSteer;
+import org.ferryglide.nav.steer.Craft;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.steer.Route;
+import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WaterLevel;
+import org.ferryglide.nav.water.Window;
 import org.junit.jupiter.api.Test;
 
 class DepartureSearchTest {
@@ -73,9 +81,9 @@ class DepartureSearchTest {
 
   @Test
   void theEdgesOfWindowsAreThoseOfASecond() {
-    List<TimeSpan> windows = day().windows();
+    List<Window> windows = day().windows().items();
     assertFalse(windows.isEmpty());
-    for (TimeSpan window : windows) {
+    for (Window window : windows) {
       if (window.from().isAfter(MIDNIGHT)) {
         assertTrue(solver().solve(ROUTE, window.from()).isSolved());
         assertFalse(solver().solve(ROUTE, window.from().minusMillis(1100)).isSolved());
@@ -125,11 +133,14 @@ class DepartureSearchTest {
   void conditionsNarrowTheWindows() {
     Instant sunrise = MIDNIGHT.plus(Duration.ofHours(5));
     Instant sunset = MIDNIGHT.plus(Duration.ofHours(20));
-    Condition daylight = Condition.during("daylight", List.of(TimeSpan.of(sunrise, sunset)));
-    Condition arrival = Condition.arriveBy(MIDNIGHT.plus(Duration.ofHours(18)));
+    Condition daylight =
+        Condition.during("daylight", List.of(TimeSpan.of(sunrise, sunset)), Duration.ofMinutes(30));
+    Condition arrival =
+        Condition.arriveBy(
+            MIDNIGHT.plus(Duration.ofHours(17)), MIDNIGHT.plus(Duration.ofHours(18)));
     Departures departures = day(daylight, arrival);
     assertEquals(List.of(daylight, arrival), departures.conditions());
-    for (TimeSpan window : departures.windows()) {
+    for (Window window : departures.windows()) {
       assertFalse(window.from().isBefore(sunrise));
       assertFalse(
           solver()
@@ -140,7 +151,8 @@ class DepartureSearchTest {
     }
     Departure early = departures.all().get(12); // 0100, before sunrise
     if (early.outcome().isSolved()) {
-      assertEquals(-4 * 3600.0, early.margins()[0], 1e-6);
+      assertEquals(-4 * 60.0, early.verdicts().get(0).figure().orElseThrow(), 1e-6);
+      assertEquals(-8.0, early.verdicts().get(0).margin().orElseThrow(), 1e-6);
     }
     assertFalse(early.isFit());
   }
@@ -161,26 +173,144 @@ class DepartureSearchTest {
         };
     Instant four = MIDNIGHT.plus(Duration.ofHours(4));
     SteeredRoute passage = solver().solve(ROUTE, four).orElseThrow();
-    Condition bar = Condition.depthAtLeast("the bar", 1, level, -1.0, 0.5);
+    Condition bar = Condition.depthAtLeast("the bar", 1, level, -1.0, 1.0, 0.5);
     assertEquals("depth at the bar", bar.name());
-    assertEquals("metres", bar.unit());
-    assertEquals(
-        level.heightMetres(EpochSeconds.of(passage.timeAt(1))) - 1.5, bar.margin(passage), 1e-9);
-    Condition quiet = Condition.streamAtMost(tide(), Speed.ofKnots(3.0));
+    Verdict overBar = bar.check(passage);
+    assertEquals("metres", overBar.unit());
+    double depth = level.heightMetres(EpochSeconds.of(passage.timeAt(1))) - 1.0;
+    assertEquals(depth, overBar.figure().orElseThrow(), 1e-9);
+    assertEquals((depth - 0.5) / 0.5, overBar.margin().orElseThrow(), 1e-9);
+    assertEquals(passage.timeAt(1), overBar.when().orElseThrow());
+    Condition quiet = Condition.streamAtMost(tide(), Speed.ofKnots(2.0), Speed.ofKnots(3.0));
     double fastest = 0.0;
     for (double t = START + 4 * 3600; t <= passage.arrivalSeconds(); t += 60) {
       fastest = Math.max(fastest, 3.2 * Math.abs(Math.sin((t - START) * 2 * Math.PI / 44712)));
     }
-    assertEquals((3.0 - fastest) * KNOT, quiet.margin(passage), 0.02);
-    Condition spare = Condition.reserveAtLeast(Speed.ofKnots(1));
-    assertEquals(passage.reserve().metresPerSecond() - KNOT, spare.margin(passage), 1e-12);
-    assertTrue(Condition.of("any", "units", any -> 0.0).isMet(passage));
-    assertFalse(Condition.of("unknown", "units", any -> Double.NaN).isMet(passage));
+    assertEquals(fastest, quiet.check(passage).figure().orElseThrow(), 0.01);
+    assertEquals(3.0 - fastest, quiet.check(passage).margin().orElseThrow(), 0.01);
+    Condition spare = Condition.reserveAtLeast(Speed.ofKnots(1), Speed.ofKnots(0.5));
+    assertEquals(passage.reserve().knots(), spare.check(passage).figure().orElseThrow(), 1e-12);
+  }
+
+  @Test
+  void aWindowBetweenTwoStepsIsFound() {
+    Departures hourly =
+        DepartureSearch.of(solver(), ROUTE)
+            .withStep(Duration.ofHours(1))
+            .withCondition(narrow(0.05, 1.0))
+            .between(MIDNIGHT, MIDNIGHT.plus(Duration.ofHours(4)));
+    assertEquals(0, hourly.all().stream().filter(Departure::isFit).count());
+    Window window = hourly.windows().first().orElseThrow();
+    assertEquals(
+        MIDNIGHT.plusSeconds(9000),
+        window
+            .from()
+            .plusMillis(window.duration().toMillis() / 2)
+            .plusMillis(0)
+            .truncatedTo(java.time.temporal.ChronoUnit.SECONDS));
+    assertEquals(360.0, window.duration().toMillis() / 1000.0, 4.0);
+  }
+
+  @Test
+  void aGapBetweenTwoStepsIsFound() {
+    Departures hourly =
+        DepartureSearch.of(solver(), ROUTE)
+            .withStep(Duration.ofHours(1))
+            .withCondition(narrow(0.05, -1.0))
+            .between(MIDNIGHT, MIDNIGHT.plus(Duration.ofHours(4)));
+    assertEquals(hourly.all().size(), hourly.all().stream().filter(Departure::isFit).count());
+    List<Window> windows = hourly.windows().items();
+    assertEquals(2, windows.size());
+    assertEquals(
+        360.0, Duration.between(windows.get(0).until(), windows.get(1).from()).toSeconds(), 4.0);
+  }
+
+  /** Holds, or fails if the sign is negative, within some hours of half past two. */
+  private static Condition narrow(double hours, double sign) {
+    return Condition.of(
+        "narrow",
+        "hours",
+        1.0,
+        0.0,
+        passage -> sign * (hours - Math.abs((passage.departureSeconds() - START) / 3600.0 - 2.5)));
+  }
+
+  @Test
+  void whatWasNotCheckedNeverHoldsAndIsNotTakenForNever() {
+    Condition unknown =
+        Condition.of(
+            "swell",
+            "metres",
+            0.5,
+            1.0,
+            passage -> passage.departureSeconds() < START + 7200.0 ? 0.2 : Double.NaN);
+    Departures departures =
+        DepartureSearch.of(solver(), ROUTE)
+            .withCondition(unknown)
+            .between(MIDNIGHT, MIDNIGHT.plus(Duration.ofHours(4)));
+    Departure late = departures.all().get(departures.all().size() - 1);
+    assertFalse(late.isFit());
+    assertFalse(late.isKnown());
+    assertEquals(Verdict.Answer.NOT_CHECKED, late.verdicts().get(0).answer());
+    assertTrue(late.verdicts().get(0).margin().isEmpty());
+    assertFalse(departures.windows().isWhole());
+    assertTrue(
+        departures.windows().items().get(departures.windows().items().size() - 1).openAfter());
+  }
+
+  @Test
+  void aPassageOutsideTheWindowsThatWereSearchedIsNotChecked() {
+    Found<Window> slack =
+        Found.of(
+            List.of(Window.of(MIDNIGHT.plusSeconds(3600), MIDNIGHT.plusSeconds(36000))),
+            TimeSpan.of(MIDNIGHT, MIDNIGHT.plusSeconds(43200)),
+            List.of(TimeSpan.of(MIDNIGHT, MIDNIGHT.plusSeconds(43200))),
+            List.of());
+    Condition during = Condition.during("slack", slack, Duration.ofMinutes(20));
+    assertEquals(
+        Verdict.Answer.STOPPED,
+        during.check(solver().solve(ROUTE, MIDNIGHT.plusSeconds(600)).orElseThrow()).answer());
+    SteeredRoute within = solver().solve(ROUTE, MIDNIGHT.plusSeconds(3600)).orElseThrow();
+    assertEquals(Verdict.Answer.WARNED, during.check(within).answer());
+    assertEquals(0.0, during.check(within).margin().orElseThrow(), 1e-9);
+    SteeredRoute nextDay = solver().solve(ROUTE, MIDNIGHT.plusSeconds(44712 + 3600)).orElseThrow();
+    assertEquals(Verdict.Answer.NOT_CHECKED, during.check(nextDay).answer());
+    assertEquals(
+        "slack: not checked, there are no data for some of the time",
+        during.check(nextDay).message());
+  }
+
+  @Test
+  void aWayOfOnesOwnCanBeSearched() {
+    Departing withAnHourAshore =
+        departure ->
+            solver()
+                .solve(Route.ofLegs(ROUTE.legs().get(0)), departure)
+                .match(
+                    first ->
+                        solver()
+                            .solve(
+                                Route.ofLegs(ROUTE.legs().get(1)),
+                                first.arrival().plus(Duration.ofHours(1)))
+                            .map(
+                                second ->
+                                    SteeredRoute.of(
+                                        List.of(first.legs().get(0), second.legs().get(0)))),
+                    Outcome::ofUnsolved);
+    Departures departures =
+        DepartureSearch.of(withAnHourAshore).between(MIDNIGHT, MIDNIGHT.plusSeconds(7200));
+    SteeredRoute passage = departures.all().get(0).outcome().orElseThrow();
+    assertEquals(passage.timeAt(1).plus(Duration.ofHours(1)), passage.leavingAt(1));
+    assertEquals(ROUTE.legs().get(0).end(), passage.at(passage.timeAt(1).plusSeconds(60)));
+    assertEquals(passage.arrival(), passage.leavingAt(2));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> SteeredRoute.of(List.of(passage.legs().get(0), passage.legs().get(0))));
   }
 
   @Test
   void aSearchThatFindsNothingSaysSo() {
-    Departures none = day(Condition.of("never", "units", passage -> -1.0));
+    Departures none = day(Condition.of("never", "units", 1.0, 0.0, passage -> -1.0));
     assertTrue(none.windows().isEmpty());
     assertTrue(none.earliestArrival().isEmpty());
     assertTrue(none.leastEffort().isEmpty());

@@ -1,4 +1,4 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.timing;
 
 import java.io.Serializable;
 import java.time.Instant;
@@ -30,7 +30,7 @@ import org.ferryglide.nav.water.StreamField;
  * @param time when the rate is least; the middle, where it is least for a while
  * @param stream the stream then
  */
-public record SlackWater(Instant time, Velocity stream) implements Serializable {
+record SlackWater(Instant time, Velocity stream) implements Serializable {
   private static final long serialVersionUID = 1L;
 
   /** How often the stream is looked at, seconds. */
@@ -97,10 +97,10 @@ public record SlackWater(Instant time, Velocity stream) implements Serializable 
     if (rose - fell > 1.5 * STEP_SECONDS) { // the same for a while, as in a table of steps
       double rate = square(stream, place, fell, flow);
       double start =
-          Questions.edge(
+          Edge.of(
               t -> square(stream, place, t, flow) <= rate + SAME, fell, fell - STEP_SECONDS, 0.5);
       double end =
-          Questions.edge(
+          Edge.of(
               t -> square(stream, place, t, flow) <= rate + SAME,
               rose - STEP_SECONDS,
               rose,

@@ -1,0 +1,86 @@
+package org.ferryglide.nav.timing;
+
+import java.time.Instant;
+import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.steer.Arrivals;
+import org.ferryglide.nav.steer.CourseToSteer;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.steer.Route;
+import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.water.EpochSeconds;
+
+/**
+ * Any way to work out a passage for a departure, so that a {@link DepartureSearch} can try it.
+ *
+ * <pre>{@code
+ * Departing way = Departing.along(solver, route);
+ * Departing withAStop = departure -> planWithLunchAshore(departure);
+ * }</pre>
+ */
+@FunctionalInterface
+public interface Departing {
+
+  /**
+   * The passage that leaves at a time.
+   *
+   * @param departure when it leaves
+   * @return the passage, or why it is not possible
+   */
+  Outcome<SteeredRoute, NotPossible> leaving(Instant departure);
+
+  /**
+   * The same for a time in seconds.
+   *
+   * @param departureSeconds when it leaves, seconds since 1970-01-01T00:00:00Z
+   * @return the passage, or why it is not possible
+   */
+  default Outcome<SteeredRoute, NotPossible> leaving(double departureSeconds) {
+    return leaving(EpochSeconds.toInstant(departureSeconds));
+  }
+
+  /**
+   * The same way, for one thread, with room of its own to work in.
+   *
+   * @return by default this object, which must then be safe to share between threads
+   */
+  default Departing forOneThread() {
+    return this;
+  }
+
+  /**
+   * A route steered leg after leg without a stop.
+   *
+   * @param solver how each leg is steered
+   * @param route the route
+   * @return the way; what it answers leaves out the notes of the stream's own
+   */
+  static Departing along(CourseToSteer solver, Route route) {
+    return new Departing() {
+      @Override
+      public Outcome<SteeredRoute, NotPossible> leaving(Instant departure) {
+        return leaving(EpochSeconds.of(departure));
+      }
+
+      @Override
+      public Outcome<SteeredRoute, NotPossible> leaving(double departureSeconds) {
+        return Arrivals.of(solver).steered(route, departureSeconds);
+      }
+
+      @Override
+      public Departing forOneThread() {
+        Arrivals arrivals = Arrivals.of(solver);
+        return new Departing() {
+          @Override
+          public Outcome<SteeredRoute, NotPossible> leaving(Instant departure) {
+            return leaving(EpochSeconds.of(departure));
+          }
+
+          @Override
+          public Outcome<SteeredRoute, NotPossible> leaving(double departureSeconds) {
+            return arrivals.steered(route, departureSeconds);
+          }
+        };
+      }
+    };
+  }
+}

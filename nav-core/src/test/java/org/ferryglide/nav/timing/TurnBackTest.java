@@ -1,0 +1,111 @@
+package org.ferryglide.nav.timing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.CourseToSteer;
+import org.ferryglide.nav.steer.Craft;
+import org.ferryglide.nav.steer.HourlyStream;
+import org.ferryglide.nav.steer.Reason;
+import org.ferryglide.nav.steer.Route;
+import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.steer.SteeringLimits;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.StreamField;
+import org.junit.jupiter.api.Test;
+
+class TurnBackTest {
+  private static final Instant NOON = Instant.parse("2026-06-01T12:00:00Z");
+  private static final double NOON_SECONDS = EpochSeconds.of(NOON);
+  private static final Position START = Position.ofDegrees(55, -6);
+  private static final double[] EAST = {0.2, 1.0, 1.8, 1.5, 0.4, -0.8, -1.6, -1.2, -0.3, 0.5};
+  private static final double[] NORTH = {-0.5, -0.9, -1.1, -0.6, 0.1, 0.7, 1.2, 0.9, 0.2, -0.4};
+  private static final StreamField TIDE = HourlyStream.lines(NOON_SECONDS - 7200, EAST, NORTH);
+
+  private static RhumbLeg leg(double course, double miles) {
+    return RhumbLeg.from(START, TrueBearing.ofDegrees(course), Distance.ofNauticalMiles(miles));
+  }
+
+  private static CourseToSteer solver(double knots, StreamField stream) {
+    return CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(knots)), stream)
+        .withLimits(SteeringLimits.NONE);
+  }
+
+  private static StreamField steady(double set, double knots) {
+    return StreamField.steady(
+        Velocity.ofSetAndRate(TrueBearing.ofDegrees(set), Speed.ofKnots(knots)));
+  }
+
+  @Test
+  void theRadiusInASteadyStreamIsTheClosedForm() {
+    // out at 4 kn, back at 2 kn in 3 hours: 3 * 4 * 2 / 6 = 4 NM, turning after 1 hour
+    TurnPoint turn =
+        TurnBack.radius(
+                solver(3, steady(90, 1)),
+                START,
+                TrueBearing.ofDegrees(90),
+                NOON,
+                NOON.plusSeconds(3 * 3600))
+            .orElseThrow();
+    assertEquals(4.0, turn.fromStart().nauticalMiles(), 0.001);
+    assertEquals(NOON_SECONDS + 3600, EpochSeconds.of(turn.time()), 1.0);
+    assertEquals(NOON_SECONDS + 3 * 3600, EpochSeconds.of(turn.home()), 2.0);
+    assertFalse(
+        TurnBack.radius(
+                solver(3, steady(90, 4)),
+                START,
+                TrueBearing.ofDegrees(90),
+                NOON,
+                NOON.plusSeconds(3 * 3600))
+            .isSolved());
+    assertFalse(
+        TurnBack.radius(solver(3, TIDE), START, TrueBearing.ofDegrees(90), NOON, NOON).isSolved());
+  }
+
+  @Test
+  void pointOfNoReturnAndEqualTimeInASteadyStreamAreTheClosedForms() {
+    // out at 4 kn, home at 2 kn; 6 NM: equal time where d / 2 = (6 - d) / 4, at 2 NM, 30 minutes
+    Route route =
+        Route.of(
+            List.of(
+                leg(90, 2.5),
+                RhumbLeg.from(
+                    leg(90, 2.5).end(), TrueBearing.ofDegrees(90), Distance.ofNauticalMiles(3.5))));
+    CourseToSteer solver = solver(3, steady(90, 1));
+    SteeredRoute out = solver.solve(route, NOON).orElseThrow();
+    TurnPoint equal = TurnBack.equalTime(solver, out).orElseThrow();
+    assertEquals(NOON_SECONDS + 1800, EpochSeconds.of(equal.time()), 1.0);
+    assertEquals(2.0, equal.fromStart().nauticalMiles(), 0.001);
+    // home by 1500: turn after 1 hour, 4 NM out, in the second leg
+    TurnPoint last =
+        TurnBack.pointOfNoReturn(solver, out, NOON.plusSeconds(3 * 3600)).orElseThrow();
+    assertEquals(NOON_SECONDS + 3600, EpochSeconds.of(last.time()), 1.0);
+    assertEquals(NOON_SECONDS + 3 * 3600, EpochSeconds.of(last.home()), 2.0);
+    assertEquals(4.0, last.fromStart().nauticalMiles(), 0.001);
+    assertEquals(
+        out.arrival(),
+        TurnBack.pointOfNoReturn(solver, out, NOON.plus(Duration.ofHours(20)))
+            .orElseThrow()
+            .time());
+    assertFalse(TurnBack.pointOfNoReturn(solver, out, NOON.minusSeconds(60)).isSolved());
+    assertEquals(last.home(), TurnBack.homeFrom(solver, out, last.time()).orElseThrow().arrival());
+  }
+
+  @Test
+  void equalTimeIsBarredWhereTheStreamBarsTheWayHome() {
+    Route route = Route.of(List.of(leg(90, 6)));
+    CourseToSteer solver = solver(3, steady(90, 4));
+    SteeredRoute out = solver.solve(route, NOON).orElseThrow();
+    assertEquals(
+        Reason.ADVERSE_STREAM, TurnBack.equalTime(solver, out).why().orElseThrow().reason());
+  }
+}
