@@ -23,7 +23,7 @@ class HouseRulesTest extends HouseRules {
   /** Of both modules together; the plan's numbers are 210 and 245. */
   private static final int MOST_TOP_LEVEL_TYPES = 260;
 
-  private static final int MOST_TYPES = 295;
+  private static final int MOST_TYPES = 296;
 
   HouseRulesTest() {
     super("org.ferryglide.tide", ROOMS, CROWDED);

@@ -11,7 +11,6 @@ import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * A leg that can be steered: the headings with their times, the path over the ground, and what it
@@ -127,8 +126,9 @@ public final class SteeredLeg implements Serializable {
   }
 
   /**
-   * The headings with the times to take them up, and where the craft then is. Where the heading changes all the time, as with
-   * the track held, these are its values at the seams of the stream and at least every ten minutes.
+   * The headings with the times to take them up, and where the craft then is. Where the heading
+   * changes all the time, as with the track held, these are its values at the seams of the stream
+   * and at least every ten minutes.
    *
    * @return the headings in order of time, at least one; unmodifiable
    */

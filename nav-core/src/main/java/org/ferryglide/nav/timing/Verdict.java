@@ -141,10 +141,7 @@ public final class Verdict implements Serializable {
    */
   public static Verdict notChecked(String name, String why) {
     return withoutFigure(
-        Answer.NOT_CHECKED,
-        Double.NaN,
-        name,
-        "not checked, " + Objects.requireNonNull(why, "why"));
+        Answer.NOT_CHECKED, Double.NaN, name, "not checked, " + Objects.requireNonNull(why, "why"));
   }
 
   private static Verdict withoutFigure(Answer answer, double margin, String name, String why) {

@@ -93,7 +93,7 @@ class CourseToSteerProperties {
       for (int i = 0; i < steered.headings().size(); i++) {
         double until =
             i + 1 < steered.headings().size()
-                ? EpochSeconds.of(steered.headings().get(i + 1).from())
+                ? EpochSeconds.of(steered.headings().get(i + 1).time())
                 : EpochSeconds.of(steered.arrival());
         slow.follow(
             steered.headings().get(i).heading().degrees(),

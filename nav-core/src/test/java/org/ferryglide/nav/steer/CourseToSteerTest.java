@@ -425,7 +425,7 @@ class CourseToSteerTest {
     for (int i = 0; i < steered.headings().size(); i++) {
       double until =
           i + 1 < steered.headings().size()
-              ? EpochSeconds.of(steered.headings().get(i + 1).from())
+              ? EpochSeconds.of(steered.headings().get(i + 1).time())
               : EpochSeconds.of(steered.arrival());
       slow.follow(steered.headings().get(i).heading().degrees(), speed, stream, until);
     }

@@ -76,7 +76,7 @@ class StreamsByPlaceTest {
       SlowFollower slow = new SlowFollower(50, -4, NOON_SECONDS);
       List<TrackPoint> headings = steered.headings();
       for (int i = 0; i < headings.size(); i++) {
-        Instant until = i + 1 < headings.size() ? headings.get(i + 1).from() : steered.arrival();
+        Instant until = i + 1 < headings.size() ? headings.get(i + 1).time() : steered.arrival();
         slow.follow(
             headings.get(i).heading().degrees(), 3.3 * KNOT, eddies, EpochSeconds.of(until));
       }
