@@ -21,9 +21,9 @@ class HouseRulesTest extends HouseRules {
   private static final Map<String, Integer> CROWDED = Map.of("stream", 33);
 
   /** Of both modules together; the plan's numbers are 210 and 245. */
-  private static final int MOST_TOP_LEVEL_TYPES = 260;
+  private static final int MOST_TOP_LEVEL_TYPES = 264;
 
-  private static final int MOST_TYPES = 296;
+  private static final int MOST_TYPES = 299;
 
   HouseRulesTest() {
     super("org.ferryglide.tide", ROOMS, CROWDED);
