@@ -7,6 +7,7 @@
 @SuppressWarnings("requires-automatic") // Commons Math and FastCSV have no descriptors
 module org.ferryglide.tide {
   requires transitive org.ferryglide.nav;
+  requires commons.math3;
   requires de.siegmar.fastcsv;
   requires static org.jspecify;
 

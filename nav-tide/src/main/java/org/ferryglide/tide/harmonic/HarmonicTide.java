@@ -1,11 +1,14 @@
 package org.ferryglide.tide.harmonic;
 
 import java.io.Serializable;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.tide.height.TideCurve;
+import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 
 /**
@@ -30,6 +33,9 @@ import org.ferryglide.tide.height.TideTable;
 public final class HarmonicTide implements TideCurve, Serializable {
 
   private static final long serialVersionUID = 1L;
+
+  /** Looked at beyond a search, so that waters beside New Year are told alike from any start. */
+  private static final Duration BESIDE_NEW_YEAR = Duration.ofDays(1);
 
   private final String place;
   private final String datum;
@@ -110,6 +116,33 @@ public final class HarmonicTide implements TideCurve, Serializable {
   @Override
   public double nextBreakAfter(double epochSeconds) {
     return predictor.nextBreakAfter(epochSeconds);
+  }
+
+  /**
+   * {@inheritDoc}
+   *
+   * <p>In the mid-year convention the height steps at New Year. A water that comes in both years,
+   * before midnight in the old and after it in the new, is given once, by the old year; and a pair
+   * that the step turns upside down is left out.
+   */
+  @Override
+  public List<TideEvent> extremes(Instant from, Instant to) {
+    if (!predictor.convention().equals(NodalConvention.MID_YEAR)) {
+      return TideCurve.super.extremes(from, to);
+    }
+    if (to.isBefore(from)) {
+      return TideCurve.super.extremes(from, to); // which refuses it
+    }
+    List<TideEvent> found = new ArrayList<>();
+    for (TideEvent water :
+        NewYearWaters.without(
+            TideCurve.super.extremes(from.minus(BESIDE_NEW_YEAR), to.plus(BESIDE_NEW_YEAR)),
+            predictor)) {
+      if (water.time().isAfter(from) && water.time().isBefore(to)) {
+        found.add(water);
+      }
+    }
+    return List.copyOf(found);
   }
 
   /**

@@ -68,18 +68,24 @@ public final class ClockDifferences implements Serializable {
    * @param difference time to add to the standard port's water, minutes, in [-720, 720]
    * @return the differences
    * @throws IllegalArgumentException if {@code difference} is NaN or outside [-720, 720], or there
-   *     is another for that clock time or twelve hours from it
+   *     is a different one for that clock time or twelve hours from it; the same may be given
+   *     again, as tables print it for 0000 and 1200
    */
   public ClockDifferences and(LocalTime clockTime, double difference) {
     Map<Double, Double> all = new TreeMap<>();
     for (int i = 0; i < seconds.length; i++) {
       all.put(seconds[i], minutes[i]);
     }
-    if (all.put(halfDay(clockTime), checked(difference)) != null) {
+    Double known = all.put(halfDay(clockTime), checked(difference));
+    if (known != null && known != difference) {
       throw new IllegalArgumentException(
-          "there must be one difference for a clock time and that twelve hours from it, but "
+          "there must be one difference for a clock time and that twelve hours from it, but for "
               + clockTime
-              + " came twice");
+              + " there were "
+              + known
+              + " and "
+              + difference
+              + " minutes");
     }
     return new ClockDifferences(all);
   }

@@ -21,6 +21,8 @@ class HarmonicTideTest {
   private static final double OFFICIAL_WORST_METRES = 0.0015;
   private static final String SEATTLE = "9447130";
   private static final String PENSACOLA = "8729840";
+  private static final String BOSTON = "8443970";
+  private static final String NAPLES = "8725110";
   private static final String ANCHORAGE = "9455920";
 
   private static HarmonicTide tide(String station) {
@@ -96,6 +98,33 @@ class HarmonicTideTest {
     TideTable table = tide.table(from, from.plus(Duration.ofDays(7)));
     assertEquals(tide.extremes(from, from.plus(Duration.ofDays(7))), table.events());
     assertEquals("mean lower low water", table.datum());
+  }
+
+  /** The step made this throw, since it brought a low water above the high water beside it. */
+  @Test
+  void aTableMayRunOverNewYear() {
+    Instant from = Instant.parse("2052-12-01T00:00:00Z");
+    Instant to = Instant.parse("2053-02-01T00:00:00Z");
+    TideTable table = tide(BOSTON).table(from, to);
+    assertEquals(238, table.events().size(), 2); // 62 days, 3.864 waters a day of the mean moon
+  }
+
+  /** Waters that come twice or upside down around midnight are as seldom as a year's own. */
+  @Test
+  void noNewYearBringsAPhantom() {
+    for (String station : List.of(BOSTON, SEATTLE, PENSACOLA, ANCHORAGE, NAPLES)) {
+      HarmonicTide tide = tide(station);
+      for (int year = 1990; year < 2090; year++) {
+        Instant newYear = Instant.parse(year + "-01-01T00:00:00Z");
+        TideTable table =
+            tide.table(newYear.minus(Duration.ofDays(3)), newYear.plus(Duration.ofDays(3)));
+        TideEvent before = table.lastUpTo(newYear).orElseThrow();
+        TideEvent after = table.firstAfter(newYear).orElseThrow();
+        assertTrue(
+            Duration.between(before.time(), after.time()).compareTo(Duration.ofMinutes(20)) > 0,
+            () -> station + ": " + before + " and " + after);
+      }
+    }
   }
 
   @Test

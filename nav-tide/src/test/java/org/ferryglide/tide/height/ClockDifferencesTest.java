@@ -82,8 +82,8 @@ class ClockDifferencesTest {
 
   @Test
   void unequalSpansAreEachStraight() {
-    // printed for 1000/2200 and 0500/1700: five hours one way round and seven the other; the form
-    // is from memory
+    // printed for 1000/2200 and 0500/1700: five hours one way round and seven the other (common
+    // practice, no source)
     ClockDifferences unequal =
         ClockDifferences.of(LocalTime.of(10, 0), 10).and(LocalTime.of(5, 0), 0);
     assertEquals(5.0, unequal.minutesAt(LocalTime.of(7, 30)), 1e-9);
@@ -99,13 +99,24 @@ class ClockDifferencesTest {
     assertEquals(-18.0, always.minutesAt(LocalTime.MAX));
   }
 
+  /** Tables print 0000 and 1200 together, and 0600 and 1800. */
+  @Test
+  void theSameDifferenceMayBeGivenAgainTwelveHoursLater() {
+    ClockDifferences again =
+        LITTLEPORT_HIGH.and(LocalTime.of(12, 0), 35).and(LocalTime.of(18, 0), 23);
+    for (int hour = 0; hour < 24; hour++) {
+      assertEquals(
+          LITTLEPORT_HIGH.minutesAt(LocalTime.of(hour, 0)), again.minutesAt(LocalTime.of(hour, 0)));
+    }
+  }
+
   @Test
   void oneClockTimeHasOneDifference() {
     assertEquals(
-        "there must be one difference for a clock time and that twelve hours from it, but 18:00"
-            + " came twice",
+        "there must be one difference for a clock time and that twelve hours from it, but for 18:00"
+            + " there were 23.0 and 24.0 minutes",
         assertThrows(
-                IllegalArgumentException.class, () -> LITTLEPORT_HIGH.and(LocalTime.of(18, 0), 23))
+                IllegalArgumentException.class, () -> LITTLEPORT_HIGH.and(LocalTime.of(18, 0), 24))
             .getMessage());
     assertEquals(
         "time difference must be in [-720, 720] minutes, but was NaN",
