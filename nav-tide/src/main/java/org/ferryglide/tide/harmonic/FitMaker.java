@@ -18,6 +18,7 @@ final class FitMaker {
   /** Constituents that are fitted, then those inferred from them. */
   private final List<Constituent> chosen;
 
+  private final Rayleigh rule;
   private final List<Inference> inferences;
   private final Phasors phasors;
 
@@ -29,7 +30,9 @@ final class FitMaker {
   /** f, and V + u in degrees, of chosen and inferred constituents at the centre. */
   private final double[] centreCorrections;
 
-  FitMaker(HarmonicAnalysis options, ObservedSeries record, List<Constituent> chosen) {
+  FitMaker(
+      HarmonicAnalysis options, ObservedSeries record, List<Constituent> chosen, Rayleigh rule) {
+    this.rule = rule;
     this.options = options;
     this.record = record;
     this.chosen = chosen;
@@ -249,21 +252,29 @@ final class FitMaker {
     List<Note> notes = new ArrayList<>();
     if (!leftOut().isEmpty()) {
       notes.add(
-          Note.information(
+          Note.warning(
                   "analysis.left-out",
-                  "The record is too short to tell some constituents apart; they are left out.")
-              .with("constituents", names(leftOut())));
+                  "The record does not tell some constituents apart; they are left out, and what is"
+                      + " found holds their share too, which its standard error does not tell.")
+              .with("constituents", names(leftOut()))
+              .with("runTogether", String.join(", ", rule.runTogether)));
+    }
+    if (!rule.tooFast.isEmpty()) {
+      notes.add(
+          Note.warning(
+                  "analysis.aliased",
+                  "The readings are too far apart for some constituents, which turn by more than"
+                      + " half a turn between them and look like slower ones or like the mean.")
+              .with("tooFast", names(rule.tooFast))
+              .with("looksLike", String.join(", ", rule.aliased))
+              .with("stepHours", record.medianStepSeconds() / HOUR_SECONDS));
     }
     List<Constituent> close = new ArrayList<>();
     for (int i = 0; i < chosen.size(); i++) {
       double speed = chosen.get(i).speedDegreesPerHour();
-      boolean apart = Rayleigh.turnsApart(speed, 0.0, record.spanSeconds()) >= 1.0;
+      boolean apart = isApart(speed, 0.0);
       for (int j = 0; j < chosen.size() && apart; j++) {
-        apart =
-            i == j
-                || Rayleigh.turnsApart(
-                        speed, chosen.get(j).speedDegreesPerHour(), record.spanSeconds())
-                    >= 1.0;
+        apart = i == j || isApart(speed, chosen.get(j).speedDegreesPerHour());
       }
       if (!apart) {
         close.add(chosen.get(i));
@@ -278,6 +289,12 @@ final class FitMaker {
               .with("constituents", names(close)));
     }
     return List.copyOf(notes);
+  }
+
+  private boolean isApart(double oneSpeed, double otherSpeed) {
+    return Rayleigh.turnsApart(
+            oneSpeed, otherSpeed, record.spanSeconds() + record.medianStepSeconds())
+        >= Rayleigh.TELLS_APART;
   }
 
   private static String names(List<Constituent> constituents) {

@@ -9,6 +9,7 @@ import java.util.Map;
  * How strong the residual noise is in the band of each species, compared with white noise of the
  * same variance: the power of the residuals at frequencies between the fitted ones. The median
  * stands for the mean, so that single lines of the tide that were not fitted do not count as noise.
+ * A band with few frequencies left, as in a short record, is never much quieter than white noise.
  */
 final class NoiseBands {
   /** Speed of the mean lunar day, about which a species' constituents lie, degrees an hour. */
@@ -21,6 +22,9 @@ final class NoiseBands {
   private static final double TURNS_APART = 0.7;
 
   private static final int MOST_FREQUENCIES = 60;
+
+  /** The median of so many powers is within a third of the truth two times in three. */
+  private static final int ENOUGH_FREQUENCIES = 16;
 
   /** Median of a power of noise, which is exponentially distributed, as a share of its mean. */
   private static final double MEDIAN_OF_MEAN = Math.log(2.0);
@@ -61,7 +65,11 @@ final class NoiseBands {
       return 1.0;
     }
     Arrays.sort(powers, 0, count);
-    return powers[count / 2] / MEDIAN_OF_MEAN / white;
+    double strength = powers[count / 2] / MEDIAN_OF_MEAN / white;
+    // the median of a few powers may be small by chance: it counts for less the fewer there are
+    return strength >= 1.0
+        ? strength
+        : Math.pow(strength, Math.min(1.0, (double) count / ENOUGH_FREQUENCIES));
   }
 
   private boolean isBetween(double speed) {
