@@ -14,7 +14,8 @@ import org.ferryglide.nav.note.Arguments;
  * }</pre>
  *
  * <p>The minute is that of the WGS84 ellipsoid: 1842.9 m at the equator, 1852 m near 45°, 1861.6 m
- * at the poles. Taking it for 1852 m is wrong by half a per cent at most, 0.15 % at 50°.
+ * at the poles. Taking it for 1852 m is wrong by 0.52 % at the poles, 0.50 % at the equator and
+ * 0.10 % at 50°.
  *
  * <p>The chart stretches with latitude, so that the scale must be read at the latitude of the leg;
  * {@link #readingRatio} tells what reading it elsewhere costs.

@@ -28,6 +28,11 @@ public final class ClosestApproach implements Serializable {
 
   private static final long serialVersionUID = 1L;
 
+  private static final Duration LONGEST_HORIZON = Duration.ofHours(24);
+
+  /** A time that no plan reaches, 30 million years, well within what a Duration holds. */
+  private static final double LONGEST_SECONDS = 1e15;
+
   private final MovingVessel own;
   private final MovingVessel other;
   private final double seconds;
@@ -57,12 +62,11 @@ public final class ClosestApproach implements Serializable {
    * @throws IllegalArgumentException if the horizon is out of range
    */
   public static ClosestApproach between(MovingVessel own, MovingVessel other, Duration horizon) {
-    double hours = horizon.toMillis() / 3_600_000.0;
-    if (!(hours > 0.0 && hours <= 24.0)) {
+    if (horizon.isNegative() || horizon.isZero() || horizon.compareTo(LONGEST_HORIZON) > 0) {
       throw new IllegalArgumentException(
           "horizon must be above 0 and at most 24 hours, but was " + horizon);
     }
-    return new ClosestApproach(own, other, 3600.0 * hours);
+    return new ClosestApproach(own, other, MovingVessel.seconds(horizon));
   }
 
   /**
@@ -72,12 +76,18 @@ public final class ClosestApproach implements Serializable {
    * @param speed speed over the ground, above 0
    * @param mark the fixed mark
    * @return time from the start and distance of the closest point of the leg
-   * @throws IllegalArgumentException if the speed is not above 0
+   * @throws IllegalArgumentException if the speed is not above 0, or so small that the time
+   *     overflows
    */
   public static Passing passing(Leg leg, Speed speed, Position mark) {
     double rate = Arguments.positive(speed.metresPerSecond(), "speed", "metres a second");
     ClosestPoint closest = leg.closestTo(mark);
-    return new Passing(closest, duration(closest.alongTrack().metres() / rate));
+    double seconds = closest.alongTrack().metres() / rate;
+    if (!(seconds <= LONGEST_SECONDS)) {
+      throw new IllegalArgumentException(
+          "speed must be enough to pass the mark some day, but was " + speed);
+    }
+    return new Passing(closest, duration(seconds));
   }
 
   /**

@@ -61,71 +61,24 @@ public record ClosestPoint(
   }
 
   static ClosestPoint search(Line line, double from, double to, Position position) {
-    ToPosition function = new ToPosition(line, position);
-    double along = LeastDistance.search(function, from, to);
-    double[] sight = function.sight(along);
+    double along = NearestPoint.search(line, from, to, position);
+    double[] point = new double[3];
+    line.pointAt(along, point, 0);
+    double[] sight = new double[3];
+    Geodesics.inverse(
+        point[0], point[1], position.latitudeDegrees(), position.longitudeDegrees(), sight, 0);
     double metres = sight[2];
-    double turn = Math.IEEEremainder(sight[0] - function.point[2], 360.0);
+    double turn = Math.IEEEremainder(sight[0] - point[2], 360.0);
     Place place =
         along <= from && metres > 0.0 && Math.abs(turn) > 90.0
             ? Place.START
             : along >= to && metres > 0.0 && Math.abs(turn) < 90.0 ? Place.END : Place.ABEAM;
     return new ClosestPoint(
-        new Position(function.point[0], function.point[1]),
+        new Position(point[0], point[1]),
         Distance.ofMetres(along),
         Distance.ofMetres(turn < 0.0 ? -metres : metres),
-        new TrueBearing(function.point[2]),
-        new TrueBearing(metres == 0.0 ? function.point[2] : sight[0]),
+        new TrueBearing(point[2]),
+        new TrueBearing(metres == 0.0 ? point[2] : sight[0]),
         place);
-  }
-
-  /** The distance of one position as a function of the way along a line. */
-  private static final class ToPosition implements LeastDistance.Function {
-    private static final double LONGEST_STEP_METRES = 300e3;
-
-    private final Line line;
-    private final Position position;
-    private final double[] target = new double[3];
-    private final double[] vector = new double[3];
-    private final double[] sight = new double[3];
-    private final double[] point = new double[3];
-    private double sampledLatitude;
-
-    ToPosition(Line line, Position position) {
-      this.line = line;
-      this.position = position;
-      Cartesian.vector(position.latitudeDegrees(), position.longitudeDegrees(), target);
-    }
-
-    @Override
-    public double chord(double along) {
-      line.pointAt(along, point, 0);
-      Cartesian.vector(point[0], point[1], vector);
-      sampledLatitude = point[0];
-      return Cartesian.distance(vector, target);
-    }
-
-    @Override
-    public double step(double along) {
-      return Math.min(LONGEST_STEP_METRES, Cartesian.gentlePieceMetres(sampledLatitude));
-    }
-
-    @Override
-    public double estimate(double along) {
-      double[] there = sight(along);
-      return there[2] * Degrees.cosine(there[0] - point[2]);
-    }
-
-    @Override
-    public double distance(double along) {
-      return sight(along)[2];
-    }
-
-    double[] sight(double along) {
-      line.pointAt(along, point, 0);
-      Geodesics.inverse(
-          point[0], point[1], position.latitudeDegrees(), position.longitudeDegrees(), sight, 0);
-      return sight;
-    }
   }
 }

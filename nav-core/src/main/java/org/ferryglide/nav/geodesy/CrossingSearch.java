@@ -198,6 +198,11 @@ final class CrossingSearch {
     return new Position(point[0], point[1]);
   }
 
+  /** At a pole a course depends on the meridian it is told from; elsewhere both have the same. */
+  private double courseOfBFromMeridianOfA() {
+    return pointB[2] + Degrees.longitudeDifference(pointB[1], pointA[1]) * Degrees.sine(pointA[0]);
+  }
+
   private Crossings crossings() {
     List<Crossings.Crossing> points = new ArrayList<>();
     found.sort((p, q) -> Double.compare(p[0], q[0]));
@@ -213,7 +218,7 @@ final class CrossingSearch {
                 position(pointA),
                 Distance.ofMetres(pair[0]),
                 Distance.ofMetres(pair[1]),
-                Angles.turn(pointA[2], pointB[2])));
+                Angles.turn(pointA[2], courseOfBFromMeridianOfA())));
       }
     }
     return new Crossings(points, !Double.isNaN(togetherFrom));

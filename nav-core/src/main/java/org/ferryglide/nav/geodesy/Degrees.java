@@ -5,6 +5,9 @@ final class Degrees {
   private static final double RADIANS_IN_DEGREE = Math.PI / 180.0;
   private static final double DEGREES_IN_RADIAN = 180.0 / Math.PI;
 
+  /** Beyond this a longitude is brought into range first, lest its rounding reach the answer. */
+  private static final double MANY_TURNS = 3600.0;
+
   private Degrees() {}
 
   static double toRadians(double degrees) {
@@ -34,6 +37,12 @@ final class Degrees {
    * opposite meridians give +180.
    */
   static double longitudeDifference(double lon1, double lon2) {
+    return Math.abs(lon1) <= MANY_TURNS && Math.abs(lon2) <= MANY_TURNS
+        ? shortWay(lon1, lon2)
+        : shortWay(longitude(lon1), longitude(lon2));
+  }
+
+  private static double shortWay(double lon1, double lon2) {
     double difference = lon2 - lon1;
     // What the subtraction lost, exactly (Knuth's two-sum); it matters once 360 is taken off.
     double part = difference - lon2;

@@ -103,12 +103,16 @@ public final class Ellipsoid implements Serializable {
    * Makes an ellipsoid as it is most often printed.
    *
    * @param semiMajorAxisMetres radius of the equator, metres, above 0
-   * @param inverseFlattening one over the flattening, at least 50 either way
+   * @param inverseFlattening one over the flattening, at least 50 either way; infinite for a sphere
    * @return the ellipsoid
    * @throws IllegalArgumentException if a value is NaN or out of range
    */
   public static Ellipsoid ofInverseFlattening(
       double semiMajorAxisMetres, double inverseFlattening) {
+    if (!(Math.abs(inverseFlattening) >= 1.0 / GREATEST_FLATTENING)) { // written so that NaN fails
+      throw new IllegalArgumentException(
+          "inverse flattening must be at least 50 or at most -50, but was " + inverseFlattening);
+    }
     return new Ellipsoid(semiMajorAxisMetres, 1.0 / inverseFlattening);
   }
 

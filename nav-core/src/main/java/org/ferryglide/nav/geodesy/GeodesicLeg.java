@@ -1,6 +1,9 @@
 package org.ferryglide.nav.geodesy;
 
 import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Arguments;
@@ -128,6 +131,22 @@ public final class GeodesicLeg implements Leg, Serializable {
   @Override
   public GeodesicLine line() {
     return GeodesicLine.from(start, initialCourse);
+  }
+
+  @Override
+  public List<GeodesicLeg> split(int parts) {
+    List<Position> ends = LegParts.ends(this, parts);
+    Distance part = length.times(1.0 / parts);
+    GeodesicLine line = line();
+    TrueBearing course = initialCourse;
+    List<GeodesicLeg> legs = new ArrayList<>(parts);
+    for (int i = 1; i <= parts; i++) {
+      TrueBearing next =
+          i == parts ? finalCourse : line.courseAt(Distance.ofMetres(length.metres() * i / parts));
+      legs.add(new GeodesicLeg(ends.get(i - 1), ends.get(i), course, next, part));
+      course = next;
+    }
+    return Collections.unmodifiableList(legs);
   }
 
   @Override

@@ -68,8 +68,9 @@ public final class Geodesics {
             courseDegrees,
             metres,
             GeodesicMask.LATITUDE | GeodesicMask.LONGITUDE | GeodesicMask.AZIMUTH);
-    out[offset] = end.lat2 + 0.0;
+    boolean finite = Math.abs(lon) <= Double.MAX_VALUE; // or there is no meridian to start from
+    out[offset] = finite ? end.lat2 + 0.0 : Double.NaN;
     out[offset + 1] = Degrees.longitude(end.lon2);
-    out[offset + 2] = Degrees.reduced(end.azi2);
+    out[offset + 2] = finite ? Degrees.reduced(end.azi2) : Double.NaN;
   }
 }

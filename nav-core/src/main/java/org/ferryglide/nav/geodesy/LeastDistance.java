@@ -1,8 +1,9 @@
 package org.ferryglide.nav.geodesy;
 
 /**
- * Finds where a distance that depends on one number is least: by samples of the straight distance
- * through the earth first, so that no hollow is missed, then by the slope of the true distance.
+ * Finds when two vessels are nearest: by samples of the straight distance through the earth, close
+ * enough that both run all but straight between two of them, then by the slope of the true
+ * distance.
  */
 final class LeastDistance {
   private static final int MOST_STEPS = 100;

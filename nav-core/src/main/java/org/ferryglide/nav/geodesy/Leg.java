@@ -1,12 +1,9 @@
 package org.ferryglide.nav.geodesy;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.position.Position;
 
 /**
@@ -47,7 +44,7 @@ public sealed interface Leg permits RhumbLeg, GeodesicLeg {
   /**
    * The true course at the start.
    *
-   * @return the course; true north if the leg has no length
+   * @return the course; true north on a leg between two equal points
    */
   TrueBearing initialCourse();
 
@@ -74,6 +71,8 @@ public sealed interface Leg permits RhumbLeg, GeodesicLeg {
    *
    * @param fromStart distance from the start; may lie outside the leg
    * @return the course there
+   * @throws IllegalArgumentException if a rhumb line does not reach so far, because it ends at a
+   *     pole
    */
   TrueBearing courseAt(Distance fromStart);
 
@@ -94,27 +93,44 @@ public sealed interface Leg permits RhumbLeg, GeodesicLeg {
   /**
    * Points every so often, both ends included.
    *
-   * @param spacing distance from each point to the next, above 0; the last stretch is what is left
+   * @param spacing distance from each point to the next, above 0; the last stretch is what is left,
+   *     or up to a micrometre more than the spacing rather than a micrometre by itself
    * @return the start, the points between, and the end
    * @throws IllegalArgumentException if the spacing is not above 0, or there would be more than a
    *     million points
    */
   default List<Position> waypoints(Distance spacing) {
-    double metres = Arguments.positive(spacing.metres(), "spacing", "metres");
-    double count = Math.ceil(length().metres() / metres);
-    if (!(count < 1e6)) {
-      throw new IllegalArgumentException(
-          "spacing must give at most a million points on " + length() + ", but was " + spacing);
-    }
-    Line line = line();
-    List<Position> points = new ArrayList<>();
-    points.add(start());
-    for (int i = 1; i < count; i++) {
-      points.add(line.pointAt(Distance.ofMetres(i * metres)));
-    }
-    points.add(end());
-    return Collections.unmodifiableList(points);
+    return LegParts.waypoints(this, spacing);
   }
+
+  /**
+   * The point half way along.
+   *
+   * @return the point at half the length
+   */
+  default Position midpoint() {
+    return pointAtFraction(0.5);
+  }
+
+  /**
+   * The point at a fraction of the length.
+   *
+   * @param fraction 0 for the start, 1 for the end; in [0, 1]
+   * @return the point
+   * @throws IllegalArgumentException if the fraction is NaN or out of range
+   */
+  default Position pointAtFraction(double fraction) {
+    return LegParts.pointAtFraction(this, fraction);
+  }
+
+  /**
+   * The same leg in parts of one length.
+   *
+   * @param parts how many, in [1, 1 000 000]
+   * @return legs of the same kind, each beginning where the one before ends; unmodifiable
+   * @throws IllegalArgumentException if the number is out of range
+   */
+  List<? extends Leg> split(int parts);
 
   /**
    * The point of this leg that is closest to a position, over the ellipsoid.

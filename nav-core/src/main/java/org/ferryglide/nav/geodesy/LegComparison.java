@@ -18,8 +18,11 @@ import org.ferryglide.nav.position.Position;
  * }</pre>
  *
  * <p>Rules to check it by, with k = tan(latitude) sin(course) / radius and s the length: separation
- * k s²/8, excess k² s³/24, difference of initial course k s/2. They hold to 2.5 %, 1 % and as much
- * up to 50 NM and 70° of latitude.
+ * k s²/8, excess k² s³/24, difference of initial course k s/2, the latitude being that of the
+ * middle. Up to 50 NM and 70° of latitude they hold to 2.5 %, 1 % and 2.5 %, and where that is
+ * less, as near the equator, to 0.1 m, a micrometre and 0.0005° (20 000 legs drawn at random).
+ *
+ * <p>A comparison costs as much as hundreds of legs, since the separation is searched for.
  */
 public final class LegComparison implements Serializable {
 

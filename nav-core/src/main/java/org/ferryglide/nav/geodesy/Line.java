@@ -11,7 +11,7 @@ import org.ferryglide.nav.position.Position;
  * <p>Distances along it count from the origin, forward positive. A {@link RhumbLine} ends at the
  * poles; a {@link GeodesicLine} goes round the earth. Searches along a line (closest point,
  * crossings) follow it half the way round the earth, {@link #SEARCH_SPAN}, ahead and astern. Within
- * a kilometre of a pole, where a rhumb line winds tightly, a search may miss a turn of it.
+ * a kilometre of a pole, where a rhumb line winds tightly, a search for crossings may miss a turn.
  *
  * <pre>{@code
  * Line line = RhumbLeg.between(landing, island).line();
@@ -82,6 +82,12 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
 
   /**
    * The point of this line that is closest to a position, over the ellipsoid.
+   *
+   * <p>The whole line is searched, by bounds that let no nearer point escape, which costs several
+   * times what {@link Leg#closestTo} does; if the leg will do, ask the leg. Where the distance
+   * stays alike for thousands of kilometres, as on the equator seen from a pole, it takes thousands
+   * of times as long, and a point nearer by up to a hundred millionth of the distance may be passed
+   * by.
    *
    * @param position the position
    * @return the closest point within {@link #SEARCH_SPAN}, found until the foot of the

@@ -2,6 +2,7 @@ package org.ferryglide.nav.geodesy;
 
 import java.io.Serializable;
 import java.time.Duration;
+import java.util.Objects;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
@@ -26,6 +27,20 @@ public record MovingVessel(Position position, TrueBearing track, Speed speed)
   private static final long serialVersionUID = 1L;
 
   /**
+   * Takes position, track and speed.
+   *
+   * @param position where it is now
+   * @param track the path over the ground, a rhumb line
+   * @param speed speed over the ground
+   * @throws NullPointerException if one is missing
+   */
+  public MovingVessel {
+    Objects.requireNonNull(position, "position");
+    Objects.requireNonNull(track, "track");
+    Objects.requireNonNull(speed, "speed");
+  }
+
+  /**
    * Something that stays where it is.
    *
    * @param position where it is
@@ -43,8 +58,11 @@ public record MovingVessel(Position position, TrueBearing track, Speed speed)
    * @throws IllegalArgumentException if it would run past a pole
    */
   public Position positionAfter(Duration time) {
-    double seconds = time.getSeconds() + 1e-9 * time.getNano();
     return RhumbLine.from(position, track)
-        .pointAt(Distance.ofMetres(seconds * speed.metresPerSecond()));
+        .pointAt(Distance.ofMetres(seconds(time) * speed.metresPerSecond()));
+  }
+
+  static double seconds(Duration time) {
+    return time.getSeconds() + 1e-9 * time.getNano();
   }
 }

@@ -1,6 +1,9 @@
 package org.ferryglide.nav.geodesy;
 
 import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Arguments;
@@ -15,8 +18,8 @@ import org.ferryglide.nav.position.Position;
  * RhumbLeg out = RhumbLeg.from(landing, TrueBearing.ofDegrees(75), Distance.ofNauticalMiles(5));
  * }</pre>
  *
- * <p>Between points 180° of longitude apart the leg goes east. A leg to or from a pole runs along a
- * meridian.
+ * <p>Between points 180° of longitude apart the leg goes east. A leg to or from a pole runs along
+ * the meridian of its other end.
  */
 public final class RhumbLeg implements Leg, Serializable {
 
@@ -39,7 +42,8 @@ public final class RhumbLeg implements Leg, Serializable {
    *
    * @param start where it begins
    * @param end where it ends
-   * @return the leg
+   * @return the leg; a pole at one end is held with the longitude of the other end, since the leg
+   *     runs along that meridian, and from pole to pole along the meridian of the start
    */
   public static RhumbLeg between(Position start, Position end) {
     double[] answer = new double[2];
@@ -50,7 +54,17 @@ public final class RhumbLeg implements Leg, Serializable {
         end.longitudeDegrees(),
         answer,
         0);
-    return new RhumbLeg(start, end, new TrueBearing(answer[0]), Distance.ofMetres(answer[1]));
+    Position from = isPole(start) && !isPole(end) ? onMeridianOf(end, start) : start;
+    Position to = isPole(end) ? onMeridianOf(from, end) : end;
+    return new RhumbLeg(from, to, new TrueBearing(answer[0]), Distance.ofMetres(answer[1]));
+  }
+
+  private static boolean isPole(Position position) {
+    return Math.abs(position.latitudeDegrees()) == 90.0;
+  }
+
+  private static Position onMeridianOf(Position other, Position pole) {
+    return new Position(pole.latitudeDegrees(), other.longitudeDegrees());
   }
 
   /**
@@ -86,7 +100,7 @@ public final class RhumbLeg implements Leg, Serializable {
   /**
    * The one true course of the leg.
    *
-   * @return the course; true north if the leg has no length
+   * @return the course; true north on a leg between two equal points
    */
   public TrueBearing course() {
     return course;
@@ -109,12 +123,25 @@ public final class RhumbLeg implements Leg, Serializable {
 
   @Override
   public TrueBearing courseAt(Distance fromStart) {
-    return course;
+    boolean within = fromStart.metres() >= 0.0 && fromStart.compareTo(length) <= 0;
+    return within ? course : line().courseAt(fromStart);
   }
 
   @Override
   public RhumbLine line() {
     return RhumbLine.from(start, course);
+  }
+
+  /** The course of each part is that of the leg. */
+  @Override
+  public List<RhumbLeg> split(int parts) {
+    List<Position> ends = LegParts.ends(this, parts);
+    Distance part = length.times(1.0 / parts);
+    List<RhumbLeg> legs = new ArrayList<>(parts);
+    for (int i = 0; i < parts; i++) {
+      legs.add(new RhumbLeg(ends.get(i), ends.get(i + 1), course, part));
+    }
+    return Collections.unmodifiableList(legs);
   }
 
   @Override

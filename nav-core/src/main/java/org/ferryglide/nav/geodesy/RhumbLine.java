@@ -143,6 +143,13 @@ public final class RhumbLine implements Line, Serializable {
 
   @Override
   public TrueBearing courseAt(Distance along) {
+    boolean reached =
+        along.compareTo(Distance.ZERO) >= 0
+            ? along.compareTo(ahead()) <= 0
+            : along.compareTo(astern()) >= 0;
+    if (!reached) {
+      pointAt(along); // refuses what lies past a pole
+    }
     return course;
   }
 

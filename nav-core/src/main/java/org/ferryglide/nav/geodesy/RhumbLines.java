@@ -33,7 +33,7 @@ import java.util.stream.IntStream;
  * 80-digit arithmetic over legs from 10 m to half round the earth, nearly and exactly east-west,
  * along meridians, over the date line and the equator, and near poles (13.5 at the worst of 11 000
  * legs drawn at random). The series hold as much for flattenings up to 1/200 either way; at 1/100
- * the end of a long line may lie 0.3 micrometres off.
+ * the end of a long line may lie 0.3 micrometres off, at 1/50, the greatest accepted, 9.4.
  *
  * @see <a href="https://doi.org/10.3133/pp1395">Snyder (1987), USGS PP 1395, eqs. 3-1, 7-7 for the
  *     isometric latitude</a>
@@ -170,7 +170,7 @@ public final class RhumbLines {
       double metres,
       double[] out,
       int offset) {
-    if (!(Math.abs(lat) <= 90.0)) {
+    if (!(Math.abs(lat) <= 90.0 && Math.abs(lon) <= Double.MAX_VALUE)) {
       out[offset] = Double.NaN;
       out[offset + 1] = Double.NaN;
       return;

@@ -1,10 +1,13 @@
 package org.ferryglide.nav.grid;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.bearing.Angles;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
 
 /**
  * What a map's latitudes and longitudes are measured on: an ellipsoid, how it lies to WGS84, and
@@ -34,33 +37,55 @@ public final class Datum implements Serializable {
 
   /**
    * The datum of the British National Grid, by the seven parameters of the Ordnance Survey (A guide
-   * to coordinate systems in Great Britain), whose stated error is up to 3.5 m at 95 %.
+   * to coordinate systems in Great Britain), whose stated error is up to 3.5 m at 95 %; used within
+   * the area of EPSG 4277.
    */
   public static final Datum OSGB36 =
       of(
-          "OSGB36",
-          Ellipsoid.AIRY_1830,
-          HelmertShift.fromWgs84(-446.448, 125.157, -542.060, -0.1502, -0.2470, -0.8421, 20.4894),
-          5.0);
+              "OSGB36",
+              Ellipsoid.AIRY_1830,
+              HelmertShift.fromWgs84(
+                  -446.448, 125.157, -542.060, -0.1502, -0.2470, -0.8421, 20.4894),
+              5.0)
+          .within(Position.ofDegrees(49.75, -9.01), Position.ofDegrees(61.01, 2.01));
 
-  /** The datum of the Irish Grid, by the seven parameters of EPSG transformation 1641. */
+  /**
+   * The datum of the Irish Grid, by the seven parameters of EPSG transformation 1641; used within
+   * the area of EPSG 4300.
+   */
   public static final Datum TM75 =
       of(
-          "TM75",
-          Ellipsoid.AIRY_MODIFIED_1849,
-          HelmertShift.toWgs84(482.5, -130.6, 564.6, -1.042, -0.214, -0.631, 8.15),
-          5.0);
+              "TM75",
+              Ellipsoid.AIRY_MODIFIED_1849,
+              HelmertShift.toWgs84(482.5, -130.6, 564.6, -1.042, -0.214, -0.631, 8.15),
+              5.0)
+          .within(Position.ofDegrees(51.39, -10.56), Position.ofDegrees(55.43, -5.34));
 
   private final String name;
   private final Ellipsoid ellipsoid;
   private final HelmertShift shift;
   private final double accuracyMetres;
+  private final Position southWest;
+  private final double northDegrees;
 
-  private Datum(String name, Ellipsoid ellipsoid, HelmertShift shift, double accuracyMetres) {
+  /** How far the area reaches east of its corner, degrees, 360 for the whole earth. */
+  private final double widthDegrees;
+
+  private Datum(
+      String name,
+      Ellipsoid ellipsoid,
+      HelmertShift shift,
+      double accuracyMetres,
+      Position southWest,
+      double northDegrees,
+      double widthDegrees) {
     this.name = name;
     this.ellipsoid = ellipsoid;
     this.shift = shift;
     this.accuracyMetres = accuracyMetres;
+    this.southWest = southWest;
+    this.northDegrees = northDegrees;
+    this.widthDegrees = widthDegrees;
   }
 
   /**
@@ -81,7 +106,57 @@ public final class Datum implements Serializable {
       throw new IllegalArgumentException("name of a datum must not be empty");
     }
     return new Datum(
-        name, ellipsoid, shift, Arguments.notNegative(accuracyMetres, "accuracy", "metres"));
+        name,
+        ellipsoid,
+        shift,
+        Arguments.notNegative(accuracyMetres, "accuracy", "metres"),
+        Position.ofDegrees(-90.0, -180.0),
+        90.0,
+        360.0);
+  }
+
+  /**
+   * The same datum with the area for which its shift was fitted; it is the whole earth unless said.
+   *
+   * @param southWestCorner corner of least latitude and, going east, of first longitude
+   * @param northEastCorner corner of greatest latitude and of last longitude
+   * @return a changed copy
+   * @throws IllegalArgumentException if the first corner lies north of the other
+   */
+  public Datum within(Position southWestCorner, Position northEastCorner) {
+    if (southWestCorner.latitudeDegrees() > northEastCorner.latitudeDegrees()) {
+      throw new IllegalArgumentException(
+          "the south-west corner must not lie north of the other, but they were "
+              + southWestCorner
+              + " and "
+              + northEastCorner);
+    }
+    return new Datum(
+        name,
+        ellipsoid,
+        shift,
+        accuracyMetres,
+        southWestCorner,
+        northEastCorner.latitudeDegrees(),
+        eastOf(southWestCorner, northEastCorner));
+  }
+
+  /**
+   * Whether a place lies in the area for which the shift was fitted.
+   *
+   * @param position where
+   * @return whether positions there are as good as {@link #accuracyMetres} says
+   */
+  public boolean covers(Position position) {
+    double latitude = position.latitudeDegrees();
+    return latitude >= southWest.latitudeDegrees()
+        && latitude <= northDegrees
+        && eastOf(southWest, position) <= widthDegrees;
+  }
+
+  /** How far one longitude lies east of another, degrees, in [0, 360). */
+  private static double eastOf(Position west, Position east) {
+    return Angles.reduced(east.longitudeDegrees() - west.longitudeDegrees());
   }
 
   /**
@@ -148,6 +223,22 @@ public final class Datum implements Serializable {
     return List.of();
   }
 
+  /** Those of {@link #notes()}, and a caution where the shift was not fitted. */
+  List<Note> notesAt(Position position) {
+    if (covers(position)) {
+      return notes();
+    }
+    List<Note> notes = new ArrayList<>(notes());
+    notes.add(
+        0,
+        Note.caution(
+            "grid.beyond-datum",
+            name
+                + " is not used here, and its shift was not fitted here: maps of another country"
+                + " apply."));
+    return List.copyOf(notes);
+  }
+
   private static String plain(double metres) {
     return metres == Math.rint(metres) ? Long.toString((long) metres) : Double.toString(metres);
   }
@@ -158,7 +249,10 @@ public final class Datum implements Serializable {
         && name.equals(that.name)
         && ellipsoid.equals(that.ellipsoid)
         && shift.equals(that.shift)
-        && accuracyMetres == that.accuracyMetres;
+        && accuracyMetres == that.accuracyMetres
+        && southWest.equals(that.southWest)
+        && northDegrees == that.northDegrees
+        && widthDegrees == that.widthDegrees;
   }
 
   @Override

@@ -109,11 +109,12 @@ public final class GridPoint implements Serializable {
   /**
    * What a reader of these figures should be told.
    *
-   * @return the notes of the grid's datum; {@code grid.stretched} where lengths on the map are more
-   *     than 0.2 % from those on the ground; unmodifiable
+   * @return the notes of the grid's datum; {@code grid.beyond-datum} first where that datum is not
+   *     used; {@code grid.stretched} where lengths on the map are more than 0.2 % from those on the
+   *     ground; unmodifiable
    */
   public List<Note> notes() {
-    List<Note> notes = new ArrayList<>(grid.datum().notes());
+    List<Note> notes = new ArrayList<>(grid.datum().notesAt(position));
     if (Math.abs(scale - 1.0) > STRETCH_WORTH_A_NOTE) {
       double percent = Math.rint(Math.abs(scale - 1.0) * 1000.0) / 10.0;
       notes.add(

@@ -73,7 +73,9 @@ public final class GridSquare implements Serializable {
   }
 
   /**
-   * Whether a point lies in the square; its western and southern edges belong to it.
+   * Whether a point lies in the square; its western and southern edges belong to it, and so does
+   * what lies less than a ten millionth of a metre beyond them, which is the rounding of a
+   * position.
    *
    * @param point a point of the same grid
    * @return whether it does
@@ -86,8 +88,8 @@ public final class GridSquare implements Serializable {
     }
     double east = point.eastingMetres() - westMetres;
     double north = point.northingMetres() - southMetres;
-    return east >= 0.0
-        && north >= 0.0
+    return east >= -Figures.ROUNDING_METRES
+        && north >= -Figures.ROUNDING_METRES
         && east < precision.sideMetres()
         && north < precision.sideMetres();
   }

@@ -21,9 +21,9 @@ import org.ferryglide.nav.position.Position;
     "ImmutableEnumChecker") // a MapGrid is immutable, but carries no annotation that says so
 public enum LetteredGrid {
   /** Two letters, from 1000 km west and 500 km south of the false origin. */
-  BRITISH(StandardGrids.BRITISH_NATIONAL_GRID, 2, -1_000_000, -500_000),
+  BRITISH(StandardGrids.BRITISH_NATIONAL_GRID, 2, -1_000_000, -500_000, LettersOfLand.BRITISH),
   /** One letter, from the false origin. */
-  IRISH(StandardGrids.IRISH_GRID, 1, 0, 0);
+  IRISH(StandardGrids.IRISH_GRID, 1, 0, 0, LettersOfLand.ALL);
 
   private static final String LETTERS = "ABCDEFGHJKLMNOPQRSTUVWXYZ";
   private static final int SQUARE_METRES = 100_000;
@@ -37,8 +37,12 @@ public enum LetteredGrid {
   private final int westMetres;
   private final int southMetres;
 
-  LetteredGrid(MapGrid grid, int letters, int westMetres, int southMetres) {
+  /** The squares of which there are land maps, parted by spaces; empty for all. */
+  private final String land;
+
+  LetteredGrid(MapGrid grid, int letters, int westMetres, int southMetres, String land) {
     this.grid = grid;
+    this.land = land;
     this.letters = letters;
     this.squares = letters == 1 ? 5 : 25;
     this.westMetres = westMetres;
@@ -55,21 +59,37 @@ public enum LetteredGrid {
   }
 
   /**
-   * The reference of the square that a place lies in.
+   * The reference of the square that a place lies in, for who looks it up on a land map of the
+   * country.
    *
    * @param position where
    * @param precision how fine
    * @return for example {@code SW 473 287}
-   * @throws IllegalArgumentException if the place lies beyond the lettered squares
+   * @throws IllegalArgumentException if the country has no land maps there: beyond the area of its
+   *     datum, or in a square of 100 km without land of its own, as Dublin's on the British grid
    */
   public String reference(Position position, GridPrecision precision) {
-    return reference(grid.at(position), precision);
+    if (!grid.datum().covers(position)) {
+      throw new IllegalArgumentException(
+          "position must lie where maps of " + grid + " are used, but was " + position);
+    }
+    String text = reference(grid.at(position), precision);
+    if (!land.isEmpty() && !land.contains(text.substring(0, letters))) {
+      throw new IllegalArgumentException(
+          "position must lie in a square that land maps of "
+              + grid
+              + " show, but was "
+              + position
+              + " in square "
+              + text.substring(0, letters));
+    }
+    return text;
   }
 
   /**
    * The reference of the square that a point of the map lies in. A coordinate less than a ten
    * millionth of a metre below a whole unit, which is the rounding of a position, counts as that
-   * unit.
+   * unit. Whether the grid is used there the point tells by its {@link GridPoint#notes}.
    *
    * @param point a point of this grid
    * @param precision how fine
@@ -142,5 +162,18 @@ public enum LetteredGrid {
 
   private static char upper(char c) {
     return Character.toUpperCase(c);
+  }
+
+  /** A holder, since an enum's own constants come before its other fields. */
+  private static final class LettersOfLand {
+    static final String ALL = "";
+
+    /**
+     * The squares that hold land of Great Britain or Man, as the diagram of the National Grid on
+     * Ordnance Survey's maps and web page (The National Grid) has them.
+     */
+    static final String BRITISH =
+        "HP HT HU HW HX HY HZ NA NB NC ND NF NG NH NJ NK NL NM NN NO NR NS NT NU NW NX NY NZ OV SC"
+            + " SD SE SH SJ SK SM SN SO SP SR SS ST SU SV SW SX SY SZ TA TF TG TL TM TQ TR TV";
   }
 }

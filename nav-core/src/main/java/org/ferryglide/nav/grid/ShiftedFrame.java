@@ -11,8 +11,8 @@ import org.ferryglide.nav.geodesy.Ellipsoid;
  * mathematics library; the angles themselves from the small difference to what went in.
  *
  * <p>A map has no height, so one must be chosen for the shift. Here it is zero on WGS84 both ways,
- * which makes there and back close exactly. A point 100 m higher shifts differently by less than 2
- * mm.
+ * which makes there and back close exactly. A point 100 m higher shifts differently by less than 3
+ * mm in Britain (2.6 mm in its south-east).
  */
 final class ShiftedFrame implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -104,23 +104,24 @@ public record UtmZone(int number, boolean north) implements Serializable {
    * The zone that a place lies in, on plain doubles.
    *
    * @param latitudeDegrees latitude, degrees
-   * @param longitudeDegrees longitude, degrees, in [-180, 180]
-   * @return 1 to 60; 0 in the polar regions and for NaN
+   * @param longitudeDegrees longitude, degrees, any turn of the circle
+   * @return 1 to 60; 0 in the polar regions, for NaN and for infinities
    */
   public static int number(double latitudeDegrees, double longitudeDegrees) {
     if (!(latitudeDegrees >= SOUTH_LIMIT_DEGREES && latitudeDegrees < NORTH_LIMIT_DEGREES)
-        || Double.isNaN(longitudeDegrees)) {
+        || !(Math.abs(longitudeDegrees) <= Double.MAX_VALUE)) {
       return 0;
     }
     // whole degrees first: -1e-17 + 180 would round up into the next zone
-    int longitude = (int) Math.floor(longitudeDegrees);
+    double turns = Math.floor(longitudeDegrees) % 360.0;
+    int longitude = Math.floorMod((int) turns + 180, 360) - 180;
     if (latitudeDegrees >= 72.0 && longitude >= 0 && longitude < 42) {
       return longitude < 9 ? 31 : longitude < 21 ? 33 : longitude < 33 ? 35 : 37;
     }
     if (latitudeDegrees >= 56.0 && latitudeDegrees < 64.0 && longitude >= 3 && longitude < 12) {
       return 32;
     }
-    return Math.floorMod(longitude + 180, 360) / 6 + 1;
+    return (longitude + 180) / 6 + 1;
   }
 
   /**

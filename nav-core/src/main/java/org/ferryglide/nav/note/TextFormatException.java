@@ -23,6 +23,9 @@ public class TextFormatException extends IllegalArgumentException {
   /** Index of the first character that does not fit. */
   private final int index;
 
+  /** What is wrong and what is allowed. */
+  private final String reason;
+
   /**
    * Makes a refusal; the message gains the text and a pointer to the character.
    *
@@ -32,6 +35,7 @@ public class TextFormatException extends IllegalArgumentException {
    */
   public TextFormatException(String reason, String input, int index) {
     super(reason + where(input, index));
+    this.reason = reason;
     this.input = input;
     this.index = index;
   }
@@ -57,6 +61,15 @@ public class TextFormatException extends IllegalArgumentException {
     int from = Math.max(0, Math.min(index, input.length()) - LONGEST_SHOWN / 2);
     int to = Math.min(input.length(), from + LONGEST_SHOWN);
     return (from > 0 ? "…" : "") + input.substring(from, to) + (to < input.length() ? "…" : "");
+  }
+
+  /**
+   * What is wrong, without the text and the place.
+   *
+   * @return what is wrong and what is allowed
+   */
+  public String reason() {
+    return reason;
   }
 
   /**

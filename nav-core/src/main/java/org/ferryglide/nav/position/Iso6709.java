@@ -77,7 +77,14 @@ final class Iso6709 {
     double degrees = combine(digits, width, degreeWidth);
     if (!(degrees <= limit)) {
       place = start;
-      throw refuse(name + " must be in [-" + limit + ", " + limit + "] degrees");
+      throw refuse(
+          name
+              + " must be in [-"
+              + limit
+              + ", "
+              + limit
+              + "] degrees, but was "
+              + (negative ? -degrees : degrees));
     }
     return negative ? -degrees : degrees;
   }
@@ -99,7 +106,7 @@ final class Iso6709 {
     double value = Double.parseDouble(text.substring(from, to));
     if (!(value < 60.0)) {
       place = from;
-      throw refuse(part + " must be in [0, 60)");
+      throw refuse(part + " must be in [0, 60), but were " + text.substring(from, to));
     }
     return value;
   }

@@ -1,10 +1,16 @@
 package org.ferryglide.nav.position;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.ferryglide.nav.bearing.AngleReader;
 import org.ferryglide.nav.note.TextFormatException;
 
 /** How positions are written for people and read from what people write. */
 final class PositionText {
+  /** As in 50d06m18s N: an s after minutes marked m, before the letter of the hemisphere. */
+  private static final Pattern SECONDS_BY_LETTER =
+      Pattern.compile("[dD°] ?[0-9]{1,2} ?[mM] ?[0-9]{1,2}(?:\\.[0-9]{0,20})? ?(s) ?[NnSsEeWw]");
+
   private PositionText() {}
 
   static String text(Position position, AngleForm form, int decimals) {
@@ -20,13 +26,59 @@ final class PositionText {
     if (Iso6709.looksLike(text)) {
       return Iso6709.parse(text);
     }
+    if (UnmarkedPosition.looksLike(text)) {
+      return UnmarkedPosition.parse(text);
+    }
+    String plain = plainMarks(text);
+    try {
+      return read(plain);
+    } catch (TextFormatException refusal) {
+      if (plain.equals(text)) {
+        throw refusal;
+      }
+      throw new TextFormatException(refusal.reason(), text, refusal.index());
+    }
+  }
+
+  /** Rare spaces and marks as their plain kin, character by character, so that places stay. */
+  private static String plainMarks(String text) {
+    StringBuilder plain = new StringBuilder(text);
+    for (int i = 0; i < plain.length(); i++) {
+      char c = plain.charAt(i);
+      if (c >= '\u2000' && c <= '\u200a') { // thin, hair and other printers' spaces
+        plain.setCharAt(i, ' ');
+      } else if (c == '\u00b4' || c == '\u02b9' || c == '\u02ca') { // acute accents and primes
+        plain.setCharAt(i, '\'');
+      } else if (c == '\u02ba') {
+        plain.setCharAt(i, '"');
+      }
+    }
+    Matcher letters = SECONDS_BY_LETTER.matcher(plain);
+    while (letters.find()) {
+      plain.setCharAt(letters.start(1), '"');
+    }
+    return plain.toString();
+  }
+
+  private static Position read(String text) {
     AngleReader reader = new AngleReader(text);
     Part first = Part.read(reader, "latitude");
+    final boolean hyphens =
+        text.indexOf('-', first.start + 1) >= 0
+            && text.indexOf('-', first.start + 1) < reader.index();
+    final boolean glued = reader.index() > 0 && Character.isDigit(text.charAt(reader.index() - 1));
     boolean separated = reader.skip(",;");
     if (reader.atEnd()) {
       throw reader.refuse("a second part must follow, longitude after latitude");
     }
     Part second = Part.read(reader, "longitude");
+    if (hyphens && glued && second.signed && !separated) {
+      throw new TextFormatException(
+          "after hyphens between figures a minus must have a space or a comma before it, or letters"
+              + " must say which side is meant",
+          text,
+          second.start);
+    }
     reader.expectEnd("nothing may follow the second part");
     if (first.axis == 0 && second.axis == 0 && !separated && !second.signed) {
       throw new TextFormatException(

@@ -3,6 +3,7 @@ package org.ferryglide.nav.geodesy;
 import static org.ferryglide.testing.Refusal.message;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
@@ -143,5 +144,37 @@ class ClosestApproachTest {
       double then = approach.distanceAfter(Duration.ofMinutes(minute)).metres();
       assertTrue(approach.distance().metres() <= then + 1e-6);
     }
+  }
+
+  @Test
+  void timesBeyondAllBoundsAreRefused() {
+    assertEquals(
+        "horizon must be above 0 and at most 24 hours, but was PT2562047788015215H30M7S",
+        message(() -> ClosestApproach.between(kayak, kayak, Duration.ofSeconds(Long.MAX_VALUE))));
+    RhumbLeg leg = RhumbLeg.between(HERE, Position.ofDegrees(56, -5));
+    assertEquals(
+        "speed must be enough to pass the mark some day, but was 1.0E-18 m/s",
+        message(
+            () ->
+                ClosestApproach.passing(
+                    leg, Speed.ofMetresPerSecond(1e-18), Position.ofDegrees(56, -5))));
+  }
+
+  @Test
+  void aVeryNearHorizonIsAHorizon() {
+    MovingVessel ship =
+        new MovingVessel(
+            Position.ofDegrees(55.02, -5), TrueBearing.ofDegrees(180), Speed.ofKnots(10));
+    ClosestApproach approach = ClosestApproach.between(kayak, ship, Duration.ofNanos(10));
+    assertEquals(Duration.ofNanos(10), approach.time());
+  }
+
+  @Test
+  @SuppressWarnings("NullAway") // as a caller in another language may
+  void aVesselWithoutPartsIsRefused() {
+    assertThrows(
+        NullPointerException.class, () -> new MovingVessel(null, kayak.track(), kayak.speed()));
+    assertThrows(NullPointerException.class, () -> new MovingVessel(HERE, null, kayak.speed()));
+    assertThrows(NullPointerException.class, () -> new MovingVessel(HERE, kayak.track(), null));
   }
 }

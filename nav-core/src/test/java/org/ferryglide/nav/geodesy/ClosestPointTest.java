@@ -3,6 +3,7 @@ package org.ferryglide.nav.geodesy;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Random;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.ClosestPoint.Place;
 import org.ferryglide.nav.measure.Distance;
@@ -150,5 +151,63 @@ class ClosestPointTest {
   private static Position off(RhumbLeg leg, double along, double turn, double metres) {
     Position from = leg.pointAt(Distance.ofMetres(along));
     return GeodesicLeg.from(from, leg.course().turnedBy(turn), Distance.ofMetres(metres)).end();
+  }
+
+  /** Two hollows 700 km apart, both at a quarter of the earth; the nearer one is the shallower. */
+  @Test
+  void theDeeperOfTwoHollowsIsFound() {
+    GeodesicLine line =
+        GeodesicLine.from(
+            Position.ofDegrees(5.309364041962027, -8.156368127192138),
+            TrueBearing.ofDegrees(128.0348875829354));
+    Position far = Position.ofDegrees(-51.47033106686027, -90);
+    ClosestPoint closest = line.closestTo(far);
+    assertClosest(line, -20_000_000, 20_000_000, far, closest);
+  }
+
+  /** Beyond 18 000 km the slope no longer tells which end is nearer. */
+  @Test
+  void nearlyOppositePositionsHaveTheNearerEnd() {
+    Random random = new Random(20261126);
+    for (int i = 0; i < 60; i++) {
+      Position start =
+          Position.ofDegrees(120 * random.nextDouble() - 60, 359 * random.nextDouble() - 180);
+      TrueBearing course = TrueBearing.ofDegrees(360 * random.nextDouble());
+      Distance length = Distance.ofKilometres(10 + 500 * random.nextDouble());
+      Position opposite =
+          GeodesicLeg.from(
+                  Position.ofDegrees(
+                      -start.latitudeDegrees(),
+                      Degrees.longitude(start.longitudeDegrees() + 180.0)),
+                  TrueBearing.ofDegrees(360 * random.nextDouble()),
+                  Distance.ofKilometres(1500 * random.nextDouble()))
+              .end();
+      for (Leg leg :
+          new Leg[] {
+            RhumbLeg.from(start, course, length), GeodesicLeg.from(start, course, length)
+          }) {
+        assertClosest(leg.line(), 0.0, leg.length().metres(), opposite, leg.closestTo(opposite));
+      }
+    }
+  }
+
+  /** The equator is as far from the pole everywhere: any point will do, but it takes an answer. */
+  @Test
+  void theEquatorIsAQuarterMeridianFromThePole() {
+    GeodesicLine equator = GeodesicLine.from(Position.ofDegrees(0, 20), TrueBearing.ofDegrees(90));
+    ClosestPoint closest = equator.closestTo(Position.ofDegrees(90, 0));
+    assertEquals(
+        Ellipsoid.WGS84.quarterMeridianMetres(), closest.distance().metres(), A_MICROMETRE);
+  }
+
+  /** The slow and obvious way. */
+  private static void assertClosest(
+      Line line, double from, double to, Position position, ClosestPoint closest) {
+    double[] point = new double[3];
+    for (int i = 0; i <= 1000; i++) {
+      line.pointAt(from + (to - from) * i / 1000, point, 0);
+      double there = Places.metres(position, point[0], point[1]);
+      assertTrue(closest.distance().metres() <= there + A_MICROMETRE, () -> line + " " + position);
+    }
   }
 }

@@ -157,4 +157,28 @@ class CrossingsTest {
         "span must be in [0, 20000000] metres, but was 2.0001E7",
         message(() -> line.crossings(line, Distance.ofKilometres(20_001))));
   }
+
+  /** Courses at a pole are told from different meridians; the angle is that of the meridians. */
+  @Test
+  void meridiansMeetAtAPoleAtTheAngleOfTheirLongitudes() {
+    for (double pole : new double[] {90, -90}) {
+      Position north = Position.ofDegrees(pole, 0);
+      double side = Math.signum(pole);
+      for (double lon : new double[] {90, 30, -120}) {
+        Position one = Position.ofDegrees(80 * side, 0);
+        Position other = Position.ofDegrees(80 * side, lon);
+        for (Leg[] legs :
+            new Leg[][] {
+              {RhumbLeg.between(one, north), RhumbLeg.between(other, north)},
+              {GeodesicLeg.between(one, north), GeodesicLeg.between(other, north)},
+              {RhumbLeg.between(one, north), GeodesicLeg.between(other, north)}
+            }) {
+          List<Crossing> points = legs[0].crossings(legs[1]).points();
+          assertEquals(1, points.size());
+          // from the first's way to the second's: seen from above the north pole, 180 - (180 - lon)
+          assertEquals(-side * lon, points.get(0).angleDegrees(), 1e-9);
+        }
+      }
+    }
+  }
 }

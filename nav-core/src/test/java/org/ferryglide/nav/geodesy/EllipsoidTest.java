@@ -64,4 +64,17 @@ class EllipsoidTest {
     assertThrows(IllegalArgumentException.class, () -> Ellipsoid.ofInverseFlattening(1, 0));
     assertThrows(IllegalArgumentException.class, () -> Ellipsoid.ofAxes(1, Double.NaN));
   }
+
+  @Test
+  void anInverseFlatteningIsRefusedAsGiven() {
+    assertEquals(
+        "inverse flattening must be at least 50 or at most -50, but was 10.0",
+        message(() -> Ellipsoid.ofInverseFlattening(6378137.0, 10.0)));
+    assertEquals(
+        "inverse flattening must be at least 50 or at most -50, but was NaN",
+        message(() -> Ellipsoid.ofInverseFlattening(6378137.0, Double.NaN)));
+    assertEquals(
+        Ellipsoid.sphere(6378137.0),
+        Ellipsoid.ofInverseFlattening(6378137.0, Double.POSITIVE_INFINITY));
+  }
 }

@@ -55,6 +55,21 @@ class LegComparisonTest {
     assertEquals(s / 2, comparison.widestAlong().metres(), 0.03 * s);
   }
 
+  /** The rule itself, on legs far from east and west: 3° times the sine of 52° north, and south. */
+  @Test
+  void halfConvergencyIsThatOfTheMiddleLatitude() {
+    assertEquals(
+        2.364032261,
+        LegComparison.between(Position.ofDegrees(50, 0), Position.ofDegrees(54, 6))
+            .halfConvergencyDegrees(),
+        1e-9);
+    assertEquals(
+        -2.364032261,
+        LegComparison.between(Position.ofDegrees(-54, 177), Position.ofDegrees(-50, -177))
+            .halfConvergencyDegrees(),
+        1e-9);
+  }
+
   /** A leg of ten miles east-west at 55 north, by GeographicLib: 9.6 m, 13 mm, 0.119 degrees. */
   @Test
   void tenMilesEastWestAt55NorthDifferByTenMetres() {

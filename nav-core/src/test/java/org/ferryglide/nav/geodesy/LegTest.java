@@ -4,6 +4,7 @@ import static org.ferryglide.testing.Refusal.message;
 import static org.ferryglide.testing.Rows.number;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -12,6 +13,7 @@ import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.time.Duration;
 import java.util.List;
+import java.util.Random;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
@@ -217,5 +219,105 @@ class LegTest {
     RhumbLeg leg = RhumbLeg.between(Position.ofDegrees(50, -5), Position.ofDegrees(51, -5));
     assertEquals(
         "rhumb line from 50.0°N 5.0°W to 51.0°N 5.0°W, 0.0°T, " + leg.length(), leg.toString());
+  }
+
+  /** A third three times, and a mile five times, are not one point more for a rounding. */
+  @Test
+  void theEndIsGivenOnce() {
+    Random random = new Random(20261126);
+    for (int i = 0; i < 1000; i++) {
+      Position start =
+          Position.ofDegrees(140 * random.nextDouble() - 70, 359 * random.nextDouble() - 180);
+      TrueBearing course = TrueBearing.ofDegrees(360 * random.nextDouble());
+      Distance metres = Distance.ofMetres(100 + 20_000 * random.nextDouble());
+      for (Leg leg :
+          new Leg[] {
+            RhumbLeg.from(start, course, metres), GeodesicLeg.from(start, course, metres)
+          }) {
+        assertEquals(4, leg.waypoints(leg.length().times(1.0 / 3.0)).size());
+      }
+      Position end = RhumbLeg.from(start, course, Distance.ofNauticalMiles(5)).end();
+      List<Position> miles = RhumbLeg.between(start, end).waypoints(Distance.ofNauticalMiles(1));
+      assertEquals(6, miles.size());
+      assertEquals(end, miles.get(5));
+    }
+  }
+
+  @Test
+  void fromAPoleALegRunsDownTheMeridianOfItsEnd() {
+    Position pole = Position.ofDegrees(90, 10);
+    Position south = Position.ofDegrees(50, 20);
+    RhumbLeg down = RhumbLeg.between(pole, south);
+    assertEquals(Position.ofDegrees(90, 20), down.start());
+    assertEquals(south, down.end());
+    double nearlyThere = down.length().metres() - 1.0;
+    assertEquals(
+        1.0, Places.metres(down.pointAt(Distance.ofMetres(nearlyThere)), down.end()), 1e-7);
+    assertEquals(0.0, down.closestTo(Position.ofDegrees(70, 20)).distance().metres(), 1e-7);
+    RhumbLeg up = RhumbLeg.between(south, pole);
+    assertEquals(down.reverse(), up);
+    assertEquals(0.0, up.closestTo(Position.ofDegrees(70, 20)).distance().metres(), 1e-7);
+    assertEquals(0.0, LegComparison.between(pole, south).greatestSeparation().metres(), 1e-6);
+    RhumbLeg through = RhumbLeg.between(pole, Position.ofDegrees(-90, 77));
+    assertEquals(10.0, through.end().longitudeDegrees());
+    assertEquals(0.0, through.closestTo(Position.ofDegrees(0, 10)).distance().metres(), 1e-7);
+  }
+
+  @Test
+  void partsOfALegMeetAndAreOfOneLength() {
+    Position start = Position.ofDegrees(55, 179.9);
+    TrueBearing course = TrueBearing.ofDegrees(75);
+    Distance length = Distance.ofKilometres(30);
+    for (Leg leg :
+        new Leg[] {RhumbLeg.from(start, course, length), GeodesicLeg.from(start, course, length)}) {
+      List<? extends Leg> parts = leg.split(7);
+      assertEquals(7, parts.size());
+      assertEquals(leg.start(), parts.get(0).start());
+      assertEquals(leg.end(), parts.get(6).end());
+      assertEquals(leg.initialCourse(), parts.get(0).initialCourse());
+      assertEquals(leg.finalCourse(), parts.get(6).finalCourse());
+      for (int i = 0; i < 7; i++) {
+        Leg part = parts.get(i);
+        assertEquals(length.metres() / 7, part.length().metres(), 1e-9);
+        Leg again =
+            leg instanceof RhumbLeg
+                ? RhumbLeg.between(part.start(), part.end())
+                : GeodesicLeg.between(part.start(), part.end());
+        assertEquals(length.metres() / 7, again.length().metres(), 5e-8);
+        assertEquals(again.initialCourse().degrees(), part.initialCourse().degrees(), 1e-8);
+        if (i > 0) {
+          assertEquals(parts.get(i - 1).end(), part.start());
+        }
+      }
+      assertEquals(List.of(leg), leg.split(1));
+      assertEquals(
+          "number of parts must be in [1, 1000000], but was 0", message(() -> leg.split(0)));
+    }
+  }
+
+  @Test
+  void fractionsOfALegAreCountedFromItsStart() {
+    RhumbLeg leg = RhumbLeg.from(LANDING, TrueBearing.ofDegrees(75), Distance.ofNauticalMiles(5.2));
+    assertEquals(leg.start(), leg.pointAtFraction(0.0));
+    assertEquals(leg.end(), leg.pointAtFraction(1.0));
+    assertEquals(
+        0.25 * leg.length().metres(), Places.metres(leg.start(), leg.pointAtFraction(0.25)), 0.01);
+    assertEquals(leg.pointAt(Distance.ofNauticalMiles(2.6)), leg.midpoint());
+    assertEquals(
+        "fraction must be in [0, 1] of the leg, but was 1.01",
+        message(() -> leg.pointAtFraction(1.01)));
+  }
+
+  @Test
+  void noCourseIsToldPastAPole() {
+    RhumbLeg leg =
+        RhumbLeg.from(
+            Position.ofDegrees(80, 10), TrueBearing.ofDegrees(45), Distance.ofKilometres(1));
+    assertEquals(leg.course(), leg.courseAt(Distance.ofKilometres(500)));
+    assertEquals(
+        "a rhumb line from 80.0°N 10.0°E on course 45.0°T ends at the pole before 2000000.0 m",
+        message(() -> leg.courseAt(Distance.ofKilometres(2000))));
+    assertThrows(
+        IllegalArgumentException.class, () -> leg.line().courseAt(Distance.ofKilometres(2000)));
   }
 }

@@ -264,4 +264,31 @@ class RhumbLinesTest {
     RhumbLines.inverse(lat1, lon1, lat2, lon2, out, 0);
     return out;
   }
+
+  /** Turns of the circle beyond counting: whatever meridian remains, figures stay finite. */
+  @Test
+  void absurdLongitudesStayInRangeAndInfiniteOnesGiveNan() {
+    double[] out = new double[3];
+    double[] plain = new double[3];
+    for (double lon : new double[] {1e236, -1e17, 3e5, Double.MAX_VALUE}) {
+      double reduced = Math.IEEEremainder(lon, 360.0);
+      RhumbLines.inverse(50, lon, 51, 5, out, 0);
+      RhumbLines.inverse(50, reduced, 51, 5, plain, 0);
+      assertEquals(plain[0], out[0]);
+      assertEquals(plain[1], out[1]);
+      Geodesics.inverse(50, lon, 51, 5, out, 0);
+      Geodesics.inverse(50, reduced, 51, 5, plain, 0);
+      assertEquals(plain[2], out[2]);
+    }
+    for (double lon : new double[] {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY}) {
+      RhumbLines.inverse(50, lon, 51, 5, out, 0);
+      assertTrue(Double.isNaN(out[0]) && Double.isNaN(out[1]));
+      RhumbLines.direct(50, lon, 30, 1000, out, 0);
+      assertTrue(Double.isNaN(out[0]) && Double.isNaN(out[1]));
+      Geodesics.inverse(50, lon, 51, 5, out, 0);
+      assertTrue(Double.isNaN(out[2]));
+      Geodesics.direct(50, lon, 30, 1000, out, 0);
+      assertTrue(Double.isNaN(out[0]) && Double.isNaN(out[1]) && Double.isNaN(out[2]));
+    }
+  }
 }

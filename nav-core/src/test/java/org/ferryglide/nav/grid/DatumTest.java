@@ -1,11 +1,13 @@
 package org.ferryglide.nav.grid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Test;
 
 class DatumTest {
@@ -50,5 +52,27 @@ class DatumTest {
     assertEquals(
         "accuracy must be a finite number of metres, at least 0, but was -1.0",
         refusal.getMessage());
+  }
+
+  @Test
+  void anAreaMayCrossTheDateLine() {
+    Datum islands =
+        Datum.of("Islands", Ellipsoid.GRS80, HelmertShift.NONE, 1.0)
+            .within(Position.ofDegrees(-20, 175), Position.ofDegrees(-10, -175));
+    assertTrue(islands.covers(Position.ofDegrees(-15, 179)));
+    assertTrue(islands.covers(Position.ofDegrees(-15, -176)));
+    assertFalse(islands.covers(Position.ofDegrees(-15, 170)));
+    assertFalse(islands.covers(Position.ofDegrees(-15, 0)));
+    assertFalse(islands.covers(Position.ofDegrees(-21, 179)));
+    assertTrue(Datum.WGS84.covers(Position.ofDegrees(90, -180)));
+    assertTrue(Datum.WGS84.covers(Position.ofDegrees(-90, Math.nextDown(180.0))));
+    assertNotEquals(islands, Datum.of("Islands", Ellipsoid.GRS80, HelmertShift.NONE, 1.0));
+    assertEquals(
+        "the south-west corner must not lie north of the other, but they were 1.0°N 0.0°E and"
+            + " 0.0°N 1.0°E",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> islands.within(Position.ofDegrees(1, 0), Position.ofDegrees(0, 1)))
+            .getMessage());
   }
 }

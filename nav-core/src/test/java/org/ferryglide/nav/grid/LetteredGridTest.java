@@ -150,7 +150,7 @@ class LetteredGridTest {
         refusal.getMessage());
     assertThrows(
         IllegalArgumentException.class,
-        () -> LetteredGrid.BRITISH.reference(Position.ofDegrees(50, 20), GridPrecision.METRE));
+        () -> ref(BRITISH.at(Position.ofDegrees(50, 20)), GridPrecision.METRE));
     refusal =
         assertThrows(
             IllegalArgumentException.class,
@@ -182,7 +182,7 @@ class LetteredGridTest {
     assertEquals(east, square.southWestCorner().eastingMetres());
     assertEquals(north, square.southWestCorner().northingMetres());
     Position corner = square.southWestCorner().position();
-    assertEquals(text, LetteredGrid.BRITISH.reference(corner, GridPrecision.METRE));
+    assertEquals(text, ref(BRITISH.at(corner), GridPrecision.METRE));
   }
 
   @Test
@@ -195,5 +195,41 @@ class LetteredGridTest {
       side /= 10;
       figures += 2;
     }
+  }
+
+  /** Paris, Dublin, the Faroes, the sea west of Ireland: no British land map shows them. */
+  @ParameterizedTest(name = "{0} {1}")
+  @CsvSource({"48.86, 2.35", "53.35, -6.26", "62.0, -6.8", "53.0, -11.0", "57.0, 1.9"})
+  void britishReferencesEndWithBritain(double lat, double lon) {
+    Position place = Position.ofDegrees(lat, lon);
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> LetteredGrid.BRITISH.reference(place, GridPrecision.HUNDRED_METRES));
+  }
+
+  @Test
+  void irishReferencesEndWithIreland() {
+    assertEquals(
+        "position must lie where maps of Irish Grid are used, but was 53.3°N 4.6°W",
+        assertThrows(
+                IllegalArgumentException.class,
+                () ->
+                    LetteredGrid.IRISH.reference(
+                        Position.ofDegrees(53.3, -4.6), GridPrecision.KILOMETRE))
+            .getMessage());
+    assertEquals(
+        "O 15 34",
+        LetteredGrid.IRISH.reference(Position.ofDegrees(53.35, -6.26), GridPrecision.KILOMETRE));
+  }
+
+  @Test
+  void aPointWhereTheGridIsNotUsedSaysSo() {
+    GridPoint paris = BRITISH.at(Position.ofDegrees(48.86, 2.35));
+    assertEquals("grid.beyond-datum", paris.notes().get(0).code());
+    assertEquals("grid.helmert-only", paris.notes().get(1).code());
+    assertEquals(
+        "grid.beyond-datum", LetteredGrid.BRITISH.parse("YH 158 866").notes().get(0).code());
+    GridPoint home = BRITISH.at(Position.ofDegrees(50.105, -5.535));
+    assertEquals("grid.helmert-only", home.notes().get(0).code());
   }
 }

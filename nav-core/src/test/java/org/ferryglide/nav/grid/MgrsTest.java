@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Random;
 import org.ferryglide.nav.note.TextFormatException;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.testing.Rows;
@@ -208,5 +209,25 @@ class MgrsTest {
     assertEquals("ZAH0000000000", Mgrs.reference(Position.ofDegrees(90, 77), GridPrecision.METRE));
     assertEquals("BAN0000000000", Mgrs.reference(Position.ofDegrees(-90, 9), GridPrecision.METRE));
     assertEquals("mgrs.beyond-zone", Mgrs.parse("ZAA00").notes().get(1).code());
+  }
+
+  /** A square holds every place that it names, to the rounding of a position. */
+  @Test
+  void aPlaceLiesInTheSquareOfItsReference() {
+    Position edge = Position.ofDegrees(49.62201246715373, 5.658423738435289);
+    Random random = new Random(20261126);
+    for (int i = 0; i < 3000; i++) {
+      Position place =
+          i == 0
+              ? edge
+              : UtmZone.of(1 + random.nextInt(60), true)
+                  .grid()
+                  .at(1000.0 * (300 + random.nextInt(400)), 1000.0 * (1 + random.nextInt(7000)))
+                  .position();
+      for (GridPrecision precision : GridPrecision.values()) {
+        GridSquare square = Mgrs.parse(Mgrs.reference(place, precision));
+        assertTrue(square.contains(square.grid().at(place)), () -> place + " " + square);
+      }
+    }
   }
 }

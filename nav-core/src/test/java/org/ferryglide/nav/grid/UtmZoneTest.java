@@ -83,4 +83,19 @@ class UtmZoneTest {
     assertEquals(reason, message.substring(0, message.indexOf(": at ")));
     assertEquals(index, refusal.index());
   }
+
+  @Test
+  void longitudesWrapAroundTheWorld() {
+    for (double lon = -179.5; lon < 180.0; lon += 7.25) {
+      for (double lat : new double[] {60.0, 75.0, 10.0, -50.0}) {
+        int zone = UtmZone.number(lat, lon);
+        assertEquals(zone, UtmZone.number(lat, lon + 360.0));
+        assertEquals(zone, UtmZone.number(lat, lon - 720.0));
+      }
+    }
+    assertEquals(32, UtmZone.number(60.0, 365.0));
+    assertEquals(1, UtmZone.number(10.0, 180.0));
+    assertEquals(0, UtmZone.number(10.0, Double.POSITIVE_INFINITY));
+    assertEquals(0, UtmZone.number(10.0, Double.NEGATIVE_INFINITY));
+  }
 }

@@ -2,6 +2,7 @@ package org.ferryglide.nav.position;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.ferryglide.nav.note.TextFormatException;
 import org.junit.jupiter.api.Test;
@@ -156,5 +157,77 @@ class PositionTest {
     assertEquals(
         "59°59'59.9\"N 000°00'00.0\"E",
         Position.ofDegrees(59.99998, -1e-9).text(AngleForm.DEGREES_MINUTES_SECONDS, 1));
+  }
+
+  /** 50°06' 5°32' south or 50°06'05" 32° west: after hyphens a minus is not told from a hyphen. */
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"50-06-5-32", "50-06-05-5-32-00", "50-06-18-005.5"})
+  void aMinusGluedAfterHyphensIsRefused(String text) {
+    TextFormatException refusal =
+        assertThrows(TextFormatException.class, () -> Position.parse(text));
+    assertTrue(String.valueOf(refusal.getMessage()).startsWith("after hyphens"), text);
+    assertEquals('-', text.charAt(refusal.index()));
+  }
+
+  @Test
+  void aMinusApartFromHyphensIsRead() {
+    assertEquals(Position.parse("50°06'N 5°32'W"), Position.parse("50-06 -5-32"));
+    assertEquals(Position.parse("50°06'N 5°32'W"), Position.parse("50-06,-5-32"));
+    assertEquals(Position.parse("50°06'N 5°32'W"), Position.parse("50-06N 5-32W"));
+    assertEquals(Position.parse("50°06'N 5°32'W"), Position.parse("50-06N5-32W"));
+  }
+
+  /**
+   * The sentence form is that of NMEA 0183, field by field; the others stand in pilots and on the
+   * screens of receivers (common practice, no source).
+   */
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(
+      strings = {
+        "5006.3,N,00532.1,W",
+        "5006.3N 00532.1W",
+        "5006.3N00532.1W",
+        "5006.300,N,00532.100,W",
+        "500618N 0053206W",
+        "50d06m18sN 5d32m06sW",
+        "50d06m18s N, 5d32m06s W",
+        "50d06.3m N 5d32.1m W",
+        "50°\u200906.3'\u2009N 5°\u200932.1'\u2009W",
+        "50°06.3\u00b4N 5°32.1\u00b4W",
+        "50°06\u00b418\u00b4\u00b4N 5°32\u00b406\u00b4\u00b4W",
+        "50°06\u02b918\u02baN 5°32\u02b906\u02baW"
+      })
+  void furtherFormsOfReceiversAndPilotsAreRead(String text) {
+    Position read = Position.parse(text);
+    assertEquals(50.105, read.latitudeDegrees(), 1e-14);
+    assertEquals(-5.535, read.longitudeDegrees(), 1e-14);
+  }
+
+  @Test
+  void aCommaBetweenTwoNumbersPartsThem() {
+    assertEquals(Position.ofDegrees(50, 5.5), Position.parse("50,5.5"));
+    assertEquals(Position.ofDegrees(0, 0), Position.parse("0,0"));
+    assertEquals(Position.ofDegrees(50.1, 5), Position.parse("50.1,5"));
+    assertThrows(TextFormatException.class, () -> Position.parse("50,1 5,5"));
+    assertThrows(TextFormatException.class, () -> Position.parse("50,1,5,5"));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        "91,0; 0; latitude must be in [-90, 90] degrees, but was 91.0",
+        "50,181; 3; longitude must be in [-180, 180] degrees, but was 181.0",
+        "5061.3,N,00532.1,W; 2; minutes must be in [0, 60), but were 61.3",
+        "5006.3,N,00572.1,W; 12; minutes must be in [0, 60), but were 72.1",
+        "9106.3,N,00532.1,W; 0; latitude must be in [-90, 90] degrees, but was 91.105",
+        "5006.3N 18132.1W; 8; longitude must be in [-180, 180] degrees, but was -181.535"
+      })
+  void whatDoesNotFitInThemIsPointedAt(String text, int index, String reason) {
+    TextFormatException refusal =
+        assertThrows(TextFormatException.class, () -> Position.parse(text));
+    assertEquals(reason, refusal.reason());
+    assertEquals(index, refusal.index());
+    assertEquals(text, refusal.input());
   }
 }
