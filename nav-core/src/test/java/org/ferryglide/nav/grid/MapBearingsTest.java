@@ -79,6 +79,8 @@ class MapBearingsTest {
     assertEquals(angle, GridMagneticAngle.parse(angle.toString()));
     assertEquals("3.5°W[UTM 30N]", angle(-3.5).toString());
     assertThrows(TextFormatException.class, () -> GridMagneticAngle.parse("3.5°W"));
+    assertThrows(TextFormatException.class, () -> GridMagneticAngle.parse("5[[]"));
+    assertThrows(TextFormatException.class, () -> GridMagneticAngle.parse("5°E[a]b]"));
   }
 
   @Test
