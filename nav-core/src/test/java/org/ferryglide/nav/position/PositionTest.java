@@ -103,9 +103,10 @@ class PositionTest {
         + " character 9 (''0'') of \"+50.105-05.535/\"'",
     "+27.5916+086.5640+8850CRSWGS_84/, 17, 'only a solidus may follow the longitude; heights are"
         + " not kept: at character 18 (''+'') of \"+27.5916+086.5640+8850CRSWGS_84/\"'",
-    "+9100-00000/, 0, 'latitude must be in [-90, 90] degrees, but was 91.0: at character 1 (''+'') of"
-        + " \"+9100-00000/\"'",
-    "+5061-00000/, 3, 'minutes must be in [0, 60), but were 61: at character 4 (''6'') of \"+5061-00000/\"'"
+    "+9100-00000/, 0, 'latitude must be in [-90, 90] degrees, but was 91.0: at character 1 (''+'')"
+        + " of \"+9100-00000/\"'",
+    "+5061-00000/, 3, 'minutes must be in [0, 60), but were 61: at character 4 (''6'') of"
+        + " \"+5061-00000/\"'"
   })
   void aRefusalPointsAtTheCharacter(String text, int index, String message) {
     TextFormatException refusal =
