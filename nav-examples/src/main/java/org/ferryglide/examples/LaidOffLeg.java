@@ -79,9 +79,10 @@ record LaidOffLeg(
     final MagneticSnapshot model = MagneticModel.inForceOn(date).at(date);
     final StreamTable table = nearest(scenario.streams(), middle);
     final HourlyStream stream = bound(table, scenario.tides());
-    List<Note> notes = new ArrayList<>(scenario.rose().notesAt(date));
-    notes.addAll(model.notes());
-    notes.addAll(RoseComparison.of(scenario.rose(), model.model(), middle, date).notes());
+    List<Note> notes = new ArrayList<>(scenario.rose().notesAt(date, middle));
+    notes.addAll(model.notesAt(middle));
+    RoseComparison.of(scenario.rose(), model.model(), middle, date)
+        .ifPresent(comparison -> notes.addAll(comparison.notes()));
     CourseToSteer solver = CourseToSteer.with(Craft.ofSpeed(scenario.speed()), stream);
     Optional<Outcome<SteeredLeg, NotPossible>> oneHeading =
         departure.map(start -> solver.solve(leg, start));

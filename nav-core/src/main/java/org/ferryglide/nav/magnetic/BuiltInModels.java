@@ -6,10 +6,27 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import org.ferryglide.nav.position.Position;
 
 /** The models inside the jar, each read once, when first asked for. */
 final class BuiltInModels {
   private BuiltInModels() {}
+
+  /** One value, so that it is the same after a journey over a wire. */
+  enum InForce implements VariationSource {
+    ON_EACH_DATE;
+
+    @Override
+    public VariationReading at(Position place, LocalDate date) {
+      return MagneticModel.inForceOn(date).at(place, date);
+    }
+
+    @Override
+    public String toString() {
+      return "built-in magnetic models";
+    }
+  }
 
   static final class Wmm2025 {
     static final MagneticModel MODEL = read("wmm2025.txt");

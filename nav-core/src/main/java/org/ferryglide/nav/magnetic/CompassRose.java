@@ -1,6 +1,5 @@
 package org.ferryglide.nav.magnetic;
 
-import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
@@ -10,6 +9,7 @@ import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Working;
+import org.ferryglide.nav.position.Position;
 
 /**
  * The variation printed on a chart's compass rose: its angle, its year, and how it changes each
@@ -30,9 +30,12 @@ import org.ferryglide.nav.note.Working;
  * @param annualChange its change in a year
  */
 public record CompassRose(Variation variation, int year, AnnualChange annualChange)
-    implements Serializable {
+    implements VariationSource {
 
   private static final long serialVersionUID = 1L;
+
+  /** One sigma of a world model's variation in middle latitudes. */
+  private static final double MODEL_DEGREES = 0.4;
 
   static final int FIRST_YEAR = 1500;
   static final int LAST_YEAR = 2999;
@@ -57,7 +60,10 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
    * <p>In order: the variation with E or W ({@code 4°15'W}; also after it, as {@code W 4°15'} or
    * {@code Var 4°15'W}), the year, and the annual change in round brackets or after a comma: {@code
    * (8'E)}, {@code (7'W)}, {@code (6' decreasing)}, {@code (5'E increasing)}, {@code (annual change
-   * nil)}, {@code Annual change 8'E}, {@code decreasing about 8' annually}.
+   * nil)}, {@code Annual change 8'E}, {@code decreasing about 8' annually}, or on a second line as in
+   * {@code ANNUAL DECREASE 7'}. Minutes behind degrees stay below 60, and a change given in degrees
+   * below 1°; what changes faster, near a magnetic pole, is given in minutes and noted by {@link
+   * #notesAt}.
    *
    * @param text what is printed
    * @return the rose
@@ -122,26 +128,76 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
   }
 
   /**
-   * How far the carried variation may be off: 0.1° after 5 years, 0.6° after 10, 1.3° after 20,
-   * 2.9° after 30. Measured: twice the root mean square of roses made from IGRF-14 for fifteen
-   * coasts, carried to 2026 and set beside WMM2025.
+   * The variation carried to a date with its standard error and notes. The rose is used as it
+   * stands, wherever the place; {@link ChartRoses} weighs several.
+   *
+   * @param place where it is used: the latitude decides how fast the rose ages
+   * @param date the date; its midnight in UTC is meant
+   * @return the reading; its standard error is that of a model (0.4° in middle latitudes, which the
+   *     chart maker's cannot be better than) and half of {@link #expectedErrorDegrees} together
+   * @throws IllegalArgumentException if the carried variation leaves [-180°, 180°]
+   */
+  @Override
+  public VariationReading at(Position place, LocalDate date) {
+    return new VariationReading(
+        variationAt(date),
+        standardErrorDegrees(date, place),
+        "rose " + printed(),
+        notesAt(date, place));
+  }
+
+  double standardErrorDegrees(LocalDate date, Position place) {
+    return Math.min(180.0, Math.hypot(MODEL_DEGREES, expectedErrorDegrees(date, place) / 2.0));
+  }
+
+  /**
+   * How far the carried variation may be off below 60° of latitude: 0.2° after 5 years, 0.6° after
+   * 10, 1.6° after 20, 3.0° after 30. Measured: twice the root mean square of roses made from
+   * IGRF-14 for many coasts, carried to 2026 and set beside WMM2025. North-west Europe did better:
+   * 0.1, 0.2, 1.0, 2.0°.
    *
    * @param date the date of the passage
    * @return degrees, at least 0; straight lines between those figures and beyond the last
    */
   public double expectedErrorDegrees(LocalDate date) {
-    return RoseAge.expectedErrorDegrees(ageAt(date));
+    return RoseAge.expectedErrorDegrees(ageAt(date), 0.0);
   }
 
   /**
-   * What a reader of the carried variation should know: a rose five years old or more, with the
-   * error to expect; a rose later than the date.
+   * How far the carried variation may be off at a place: from 60° of latitude on twice as much as
+   * {@link #expectedErrorDegrees(LocalDate)} says, 0.2, 1.1, 3.4 and 4.3° after 5, 10, 20 and 30
+   * years.
+   *
+   * @param date the date of the passage
+   * @param place the place
+   * @return degrees, at least 0
+   */
+  public double expectedErrorDegrees(LocalDate date, Position place) {
+    return RoseAge.expectedErrorDegrees(ageAt(date), place.latitudeDegrees());
+  }
+
+  /**
+   * What a reader of the carried variation should know below 60° of latitude: an annual change
+   * beyond belief; a rose five years old or more, with the error to expect; a rose later than the
+   * date.
    *
    * @param date the date of the passage
    * @return the notes, possibly empty, unmodifiable
    */
   public List<Note> notesAt(LocalDate date) {
-    return Collections.unmodifiableList(RoseAge.notes(this, ageAt(date)));
+    return Collections.unmodifiableList(RoseAge.notes(this, ageAt(date), 0.0));
+  }
+
+  /**
+   * As {@link #notesAt(LocalDate)}, with the error to expect at a place.
+   *
+   * @param date the date of the passage
+   * @param place the place
+   * @return the notes, possibly empty, unmodifiable
+   */
+  public List<Note> notesAt(LocalDate date, Position place) {
+    return Collections.unmodifiableList(
+        RoseAge.notes(this, ageAt(date), place.latitudeDegrees()));
   }
 
   /**

@@ -1,6 +1,8 @@
 package org.ferryglide.nav.magnetic;
 
+import java.util.List;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.note.Note;
 
 /**
  * Whether the horizontal field is strong enough to steer by, as the World Magnetic Model's makers
@@ -36,5 +38,24 @@ public enum CompassZone {
   public static CompassZone ofHorizontal(double horizontalNanotesla) {
     double h = Arguments.notNegative(horizontalNanotesla, "horizontal intensity", "nanotesla");
     return h < BLACKOUT_BELOW_NANOTESLA ? BLACKOUT : h < CAUTION_BELOW_NANOTESLA ? CAUTION : USABLE;
+  }
+
+  /** What is to be said of a horizontal intensity: nothing where a compass is usable. */
+  static List<Note> notes(double horizontalNanotesla) {
+    return switch (ofHorizontal(horizontalNanotesla)) {
+      case USABLE -> List.of();
+      case CAUTION ->
+          List.of(
+              Note.caution(
+                      "magnetic.caution-zone",
+                      "The horizontal field is weak here: a compass may be sluggish and wrong.")
+                  .with("horizontalNanotesla", horizontalNanotesla));
+      case BLACKOUT ->
+          List.of(
+              Note.warning(
+                      "magnetic.blackout-zone",
+                      "The horizontal field is too weak here for any compass.")
+                  .with("horizontalNanotesla", horizontalNanotesla));
+    };
   }
 }

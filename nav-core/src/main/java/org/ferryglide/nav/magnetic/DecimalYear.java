@@ -32,6 +32,7 @@ public final class DecimalYear {
    *
    * @param instant the instant
    * @return years, fractions of a day included
+   * @throws java.time.DateTimeException if the instant lies beyond the years ±999 999 999
    */
   public static double of(Instant instant) {
     LocalDateTime utc = LocalDateTime.ofInstant(instant, ZoneOffset.UTC);

@@ -10,8 +10,9 @@ import org.ferryglide.nav.note.Note;
 /**
  * A variation rounded to the whole degree that a paddler can use, with what the rounding costs.
  *
- * <p>Nobody holds a kayak to a fraction of a degree; but round once, at the end, and not the
- * variation and then the bearing.
+ * <p>Nobody holds a kayak to a fraction of a degree. Rounding once, at the end, is better than
+ * rounding the variation and then the bearing; this is for those who take the whole degree to every
+ * bearing of the day, and says what that costs.
  *
  * <pre>{@code
  * HelmVariation helm = HelmVariation.of(Variation.parse("3°16'W"));

@@ -75,7 +75,7 @@ public final class LegVariation implements Serializable {
     middle = snapshot.variation(leg.pointAt(Distance.ofMetres(length / 2.0)));
     end = snapshot.variation(leg.end());
     List<Change> found = new ArrayList<>();
-    int samples = (int) Math.min(MOST_SAMPLES, Math.ceil(length / SAMPLE_METRES) + 1.0);
+    int samples = samples(length);
     double before = 0.0; // since the start, kept whole when the variation passes ±180°
     for (int i = 1; i <= samples; i++) {
       double from = length * (i - 1) / samples;
@@ -128,13 +128,30 @@ public final class LegVariation implements Serializable {
     return new Change(fromStart, place, snapshot.variation(place));
   }
 
-  private List<Note> notes(MagneticSnapshot snapshot) {
-    List<Note> all = new ArrayList<>(snapshot.notesAt(leg.start()));
-    for (Note note : snapshot.notesAt(leg.end())) {
-      if (all.stream().noneMatch(known -> known.code().equals(note.code()))) {
-        all.add(note);
+  /** The place along the leg, its ends included, where the horizontal field is weakest. */
+  private Position weakest(MagneticSnapshot snapshot) {
+    double length = leg.length().metres();
+    int samples = samples(length);
+    Position weakest = leg.start();
+    double least = snapshot.field(weakest).horizontalNanotesla();
+    for (int i = 1; i <= samples; i++) {
+      Position place =
+          i < samples ? leg.pointAt(Distance.ofMetres(length * i / samples)) : leg.end();
+      double horizontal = snapshot.field(place).horizontalNanotesla();
+      if (horizontal < least) {
+        least = horizontal;
+        weakest = place;
       }
     }
+    return weakest;
+  }
+
+  private static int samples(double lengthMetres) {
+    return (int) Math.min(MOST_SAMPLES, Math.ceil(lengthMetres / SAMPLE_METRES) + 1.0);
+  }
+
+  private List<Note> notes(MagneticSnapshot snapshot) {
+    List<Note> all = new ArrayList<>(snapshot.notesAt(weakest(snapshot)));
     if (changes.length > 0) {
       all.add(
           Note.information(
@@ -220,7 +237,7 @@ public final class LegVariation implements Serializable {
   }
 
   /**
-   * Lapse of the model, weak field, change along the leg.
+   * Lapse of the model, the weakest field anywhere along the leg, change along it.
    *
    * @return the notes, possibly empty, unmodifiable
    */

@@ -40,6 +40,10 @@ public record MagneticErrorModel(
 
   private static final long serialVersionUID = 1L;
 
+  /** WMM2025's, for a model that came without: such models are about as good as one another. */
+  static final MagneticErrorModel USUAL =
+      new MagneticErrorModel(137.0, 89.0, 141.0, 133.0, 138.0, 0.20, 0.26, 5417.0);
+
   private static final double MOST_DEGREES = 180.0;
 
   /**

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.magnetic;
 
-import java.io.Serializable;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -20,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * MagneticModel model = MagneticModel.inForceOn(LocalDate.of(2026, 6, 1)); // WMM2025
- * MagneticSnapshot june = model.at(LocalDate.of(2026, 6, 1));
+ * VariationReading reading = model.at(place, LocalDate.of(2026, 6, 1));
+ * MagneticSnapshot june = model.at(LocalDate.of(2026, 6, 1)); // for many places on one date
  * }</pre>
  *
  * <p>Immutable and safe to share between threads.
@@ -28,8 +28,11 @@ import org.jspecify.annotations.Nullable;
  * @see <a href="https://www.ncei.noaa.gov/products/world-magnetic-model">the World Magnetic Model,
  *     NOAA NCEI and British Geological Survey</a>
  */
-public final class MagneticModel implements Serializable {
+public final class MagneticModel implements VariationSource {
   private static final long serialVersionUID = 1L;
+
+  private static final Instant START_OF_2020 = Instant.parse("2020-01-01T00:00:00Z");
+  private static final Instant START_OF_2025 = Instant.parse("2025-01-01T00:00:00Z");
 
   private final String name;
   private final int degree;
@@ -129,6 +132,31 @@ public final class MagneticModel implements Serializable {
   }
 
   /**
+   * The built-in model made for an instant, as {@link #inForceOn(LocalDate)} picks it in UTC.
+   *
+   * @param instant the instant
+   * @return WMM2015v2, WMM2020 or WMM2025
+   */
+  public static MagneticModel inForceOn(Instant instant) {
+    return instant.isBefore(START_OF_2020)
+        ? wmm2015v2()
+        : instant.isBefore(START_OF_2025) ? wmm2020() : wmm2025();
+  }
+
+  /**
+   * The variation at a place and date with its standard error and notes.
+   *
+   * @param place the place, at sea level
+   * @param date the date; its midnight in UTC is meant
+   * @return the reading; outside the span with a note, unless this model refuses
+   * @throws DateTimeException if the date lies outside the span and this model refuses such dates
+   */
+  @Override
+  public VariationReading at(Position place, LocalDate date) {
+    return at(date).reading(place);
+  }
+
+  /**
    * The same model with another way of meeting dates outside its span.
    *
    * @param outsideSpan what to do; a model starts with {@link OutsideSpan#ANSWER_WITH_NOTE}
@@ -169,7 +197,7 @@ public final class MagneticModel implements Serializable {
    * @param instant the instant
    * @return the snapshot; outside the span with a note, unless this model refuses
    * @throws DateTimeException if the instant lies outside the span and this model refuses such
-   *     dates
+   *     dates, or beyond the years ±999 999 999
    */
   public MagneticSnapshot at(Instant instant) {
     return at(DecimalYear.of(instant), instant.toString());
@@ -273,6 +301,11 @@ public final class MagneticModel implements Serializable {
     return covers(decimalYear)
         ? new Note[0]
         : new Note[] {SpanText.note(this, decimalYear, asGiven)};
+  }
+
+  /** How long before or after the span a date lies, years; 0 inside. */
+  double yearsOutside(double decimalYear) {
+    return Math.max(0.0, Math.max(starts[0] - decimalYear, decimalYear - validTo));
   }
 
   /**

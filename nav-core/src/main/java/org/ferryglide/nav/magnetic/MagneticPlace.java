@@ -2,6 +2,8 @@ package org.ferryglide.nav.magnetic;
 
 import java.io.Serializable;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.Note;
@@ -20,6 +22,9 @@ import org.ferryglide.nav.position.Position;
  */
 public final class MagneticPlace implements Serializable {
   private static final long serialVersionUID = 1L;
+
+  private static final int NORTH = 0;
+  private static final int EAST = 1;
 
   private final MagneticModel model;
   private final Position position;
@@ -46,7 +51,8 @@ public final class MagneticPlace implements Serializable {
    * The variation here at the start of a date.
    *
    * @param date the date; its midnight in UTC is meant
-   * @return the variation; {@link #notesAt} says when the date lies outside the model's span
+   * @return the bare variation; {@link #notesAt} has what goes with it, {@link MagneticModel#at(Position,
+   *     LocalDate)} gives both
    * @throws java.time.DateTimeException if the date lies outside the span and the model refuses
    *     such dates
    */
@@ -60,10 +66,20 @@ public final class MagneticPlace implements Serializable {
    * What a reader of {@link #variationAt} should know.
    *
    * @param date the date
-   * @return a note when the date lies outside the model's span, else nothing; unmodifiable
+   * @return a date outside the model's span, a weak horizontal field; unmodifiable
    */
   public List<Note> notesAt(LocalDate date) {
-    return List.of(model.spanNotes(DecimalYear.of(date), date.toString()));
+    double year = DecimalYear.of(date);
+    List<Note> all = new ArrayList<>(List.of(model.spanNotes(year, date.toString())));
+    all.addAll(CompassZone.notes(Math.hypot(component(year, NORTH), component(year, EAST))));
+    return Collections.unmodifiableList(all);
+  }
+
+  private double component(double decimalYear, int which) {
+    int stretch = model.stretchAt(decimalYear);
+    double years = decimalYear - model.stretchStart(stretch);
+    int i = 6 * stretch + which;
+    return stretches[i] + years * stretches[i + 3];
   }
 
   /**
@@ -73,12 +89,7 @@ public final class MagneticPlace implements Serializable {
    * @return degrees, east positive, in [-180, 180]
    */
   public double declinationDegrees(double decimalYear) {
-    int stretch = model.stretchAt(decimalYear);
-    double years = decimalYear - model.stretchStart(stretch);
-    int i = 6 * stretch;
-    double north = stretches[i] + years * stretches[i + 3];
-    double east = stretches[i + 1] + years * stretches[i + 4];
-    return Math.toDegrees(Math.atan2(east, north));
+    return Math.toDegrees(Math.atan2(component(decimalYear, EAST), component(decimalYear, NORTH)));
   }
 
   /** The model and the place. */

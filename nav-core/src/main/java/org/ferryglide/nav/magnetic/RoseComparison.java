@@ -4,26 +4,27 @@ import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 
 /**
- * A chart's variation set beside a model's for the same place and date: a misread year or letter, a
- * rose too old, a local anomaly show at once.
+ * A chart's variation set beside a model's for the same place and date: a misread letter, a rose too
+ * old, a local anomaly show. A misread year shows only when its years of change are more than what
+ * age and model error explain: 1999 read for 2019, at 8' a year, is 2.7°, and
+ * a rose of 1999 is allowed more than that.
  *
  * <pre>{@code
  * RoseComparison comparison =
- *     RoseComparison.of(rose, MagneticModel.wmm2025(), place, LocalDate.of(2026, 6, 1));
+ *     RoseComparison.of(rose, MagneticModel.wmm2025(), place, LocalDate.of(2026, 6, 1))
+ *         .orElseThrow();
  * comparison.agrees(); // true
  * System.out.println(comparison); // rose 3°16'W (8'E), model 2°40'W (12'E), …
  * }</pre>
  */
 public final class RoseComparison implements Serializable {
   private static final long serialVersionUID = 1L;
-
-  /** Where a model has no published errors: twice the usual one in middle latitudes. */
-  private static final double TWO_SIGMA_DEGREES = 0.8;
 
   private final Variation rose;
   private final Variation model;
@@ -38,13 +39,9 @@ public final class RoseComparison implements Serializable {
     model = snapshot.variation(place);
     roseChange = printed.annualChange();
     modelChange = snapshot.annualChange(place);
-    double twoSigma =
-        snapshot
-            .uncertainty(place)
-            .map(uncertainty -> 2.0 * uncertainty.declinationDegrees())
-            .orElse(TWO_SIGMA_DEGREES);
-    allowed = twoSigma + printed.expectedErrorDegrees(date);
-    List<Note> all = new ArrayList<>(printed.notesAt(date));
+    double twoSigma = 2.0 * snapshot.reading(place).standardErrorDegrees();
+    allowed = twoSigma + printed.expectedErrorDegrees(date, place);
+    List<Note> all = new ArrayList<>(printed.notesAt(date, place));
     all.addAll(snapshot.notesAt(place));
     if (!agrees()) {
       all.add(
@@ -67,13 +64,17 @@ public final class RoseComparison implements Serializable {
    * @param model the model
    * @param place the place
    * @param date the date; its midnight in UTC is meant
-   * @return the comparison
+   * @return the comparison; empty where the horizontal field is too weak for any compass ({@link
+   *     CompassZone#BLACKOUT}), since the variation there means nothing
    * @throws java.time.DateTimeException if the date lies outside the model's span and the model
    *     refuses such dates
    */
-  public static RoseComparison of(
+  public static Optional<RoseComparison> of(
       CompassRose rose, MagneticModel model, Position place, LocalDate date) {
-    return new RoseComparison(rose, model.at(date), place, date);
+    MagneticSnapshot snapshot = model.at(date);
+    return snapshot.field(place).zone() == CompassZone.BLACKOUT
+        ? Optional.empty()
+        : Optional.of(new RoseComparison(rose, snapshot, place, date));
   }
 
   /**

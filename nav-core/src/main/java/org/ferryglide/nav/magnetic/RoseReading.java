@@ -22,15 +22,18 @@ public final class RoseReading implements Serializable {
   private final AnnualChange annualChange;
   private final PlacedRose[] roses;
   private final double[] weights;
+  private final double standardErrorDegrees;
   private final Note[] notes;
 
   RoseReading(
       Variation variation,
+      double standardErrorDegrees,
       AnnualChange annualChange,
       PlacedRose[] roses,
       double[] weights,
       Note[] notes) {
     this.variation = variation;
+    this.standardErrorDegrees = standardErrorDegrees;
     this.annualChange = annualChange;
     this.roses = roses;
     this.weights = weights;
@@ -47,6 +50,15 @@ public final class RoseReading implements Serializable {
   }
 
   /**
+   * One-sigma error of the variation, that of the most heavily weighted rose.
+   *
+   * @return degrees, at least 0
+   */
+  public double standardErrorDegrees() {
+    return standardErrorDegrees;
+  }
+
+  /**
    * The annual change, weighted like the variation.
    *
    * @return minutes of arc a year
@@ -58,7 +70,7 @@ public final class RoseReading implements Serializable {
   /**
    * The roses that were used.
    *
-   * @return one or two, the nearest first, unmodifiable
+   * @return the roses with a part in the answer, the nearest first, unmodifiable
    */
   public List<PlacedRose> roses() {
     return List.of(roses);
@@ -68,7 +80,8 @@ public final class RoseReading implements Serializable {
    * The part of one rose in the answer.
    *
    * @param index place of the rose in {@link #roses}
-   * @return weight in [0, 1]; the weights sum to 1
+   * @return its weight; the weights sum to 1, and where the plane through three or more roses runs on
+   *     beyond them some are negative
    * @throws IndexOutOfBoundsException if there is no such rose
    */
   public double weight(int index) {

@@ -53,7 +53,7 @@ final class RoseText {
   /** Degrees east, from the part before the year; leaves the place at the year. */
   private double variation(int yearAt) {
     skipSpaces();
-    if (skipWord("magnetic variation") || skipWord("variation") || skipWord("var")) {
+    if (skipWord("magnetic variation") || skipWord("mag. var") || skipWord("mag var") || skipWord("variation") || skipWord("var")) {
       skipAny(".: ");
     }
     int before = letter();
@@ -74,7 +74,7 @@ final class RoseText {
     if (sign == 0 && degrees != 0.0) {
       throw refuse("variation needs its letter, E or W");
     }
-    skipAny(" ,(");
+    skipAny(" ,(\n\r\t");
     if (place != yearAt) {
       throw refuse("only the year may follow the variation");
     }
@@ -83,7 +83,7 @@ final class RoseText {
 
   /** Minutes east a year, from the part behind the year. */
   private double change(double variationSign) {
-    skipAny(" ,;)");
+    skipAny(" ,;)\n\r\t");
     boolean bracket = skipAny("(");
     skipSpaces();
     double minutes;
@@ -91,6 +91,9 @@ final class RoseText {
     int growth = growth("annual increase", "annual decrease");
     if (growth == 0) {
       growth = growth("increasing", "decreasing");
+    }
+    if (growth == 0) {
+      growth = growth("increase", "decrease");
     }
     if (growth == 0 && skipWord("annual change")) {
       skipAny(": ");
@@ -105,13 +108,19 @@ final class RoseText {
       if (growth == 0) {
         growth = growth("increasing", "decreasing");
       }
+      if (growth == 0) {
+        growth = growth("increase", "decrease");
+      }
     }
-    if (!skipWord("annually") && !skipWord("a year")) {
+    if (!skipWord("annually") && !skipWord("a year") && !skipWord("per annum") && !skipWord("yearly")) {
       skipWord("per year");
     }
     double change = signed(minutes, letter, growth, variationSign);
     if (bracket && !skipAny(")")) {
       throw refuse("the bracket must close behind the annual change");
+    }
+    if (skipAny(".")) {
+      skipSpaces();
     }
     skipSpaces();
     if (place < text.length()) {
@@ -154,19 +163,44 @@ final class RoseText {
   }
 
   private double angle() {
+    int start = place;
     double first = number();
-    if (skipAny("°º˚")) {
+    if (skipOne("°º˚")) {
       skipSpaces();
-      double rest = place < text.length() && isDigit(text.charAt(place)) ? number() : 0.0;
-      skipAny("'′’");
-      return first * 60.0 + rest;
+      double rest = 0.0;
+      if (place < text.length() && isDigit(text.charAt(place))) {
+        int restAt = place;
+        rest = number();
+        if (!(rest < 60.0)) {
+          place = restAt;
+          throw refuse("minutes behind degrees must be in [0, 60), but were " + rest);
+        }
+        skipOne("'′’");
+      }
+      double minutes = first * 60.0 + rest;
+      if (minutes > RoseAge.SWIFT_MINUTES) {
+        place = start;
+        throw refuse(
+            "annual change must not exceed a degree when it is given in degrees; charts print"
+                + " minutes, as in (8'E)");
+      }
+      return minutes;
     }
-    skipAny("'′’");
+    skipOne("'′’");
     skipSpaces();
     if (skipWord("minutes") || skipWord("min")) {
       skipAny(". ");
     }
     return first;
+  }
+
+  /** One mark and no more: two minute marks would be seconds. */
+  private boolean skipOne(String marks) {
+    if (place < text.length() && marks.indexOf(text.charAt(place)) >= 0) {
+      place++;
+      return true;
+    }
+    return false;
   }
 
   private double number() {
@@ -194,10 +228,10 @@ final class RoseText {
   /** 1 for a lone E, -1 for a lone W, 0 if neither stands here. */
   private int letter() {
     skipSpaces();
-    if (skipWord("E")) {
+    if (skipWord("E") || skipWord("East")) {
       return 1;
     }
-    return skipWord("W") ? -1 : 0;
+    return skipWord("W") || skipWord("West") ? -1 : 0;
   }
 
   private int oneOf(int before, int after) {
@@ -227,7 +261,7 @@ final class RoseText {
   }
 
   private void skipSpaces() {
-    skipAny(" \t\u00a0\u202f");
+    skipAny(" \t\n\r\u00a0\u202f");
   }
 
   private static boolean isDigit(char c) {

@@ -14,18 +14,20 @@ final class RoseWorking {
   static Working of(CompassRose rose, int year) {
     Figure printed = variation("Variation " + rose.year(), rose.variation().degreesEast());
     double perYear = rose.annualChange().minutesEast();
+    // tenths as they are printed: rounded first, seven years of 7.6' would be two minutes off
+    double handChange = Math.copySign(Math.floor(Math.abs(perYear) * 10.0 + 0.5) / 10.0, perYear);
     Figure change =
         new Figure(
             "Annual change",
             perYear,
-            Math.copySign(Math.floor(Math.abs(perYear) + 0.5), perYear),
+            handChange,
             MINUTES_EAST,
-            rose.annualChange().printed());
+            printed(handChange));
     int elapsed = year - rose.year();
     Figure years = new Figure("Years", elapsed, elapsed, "years", Integer.toString(elapsed));
     double exactTotal = change.exact() * elapsed;
-    double handTotal = change.byHand() * elapsed;
-    Figure total = new Figure("Change", exactTotal, handTotal, MINUTES_EAST, minutes(handTotal));
+    double handTotal = Math.rint(change.byHand() * elapsed * 10.0) / 10.0;
+    Figure total = new Figure("Change", exactTotal, handTotal, MINUTES_EAST, printed(handTotal));
     double hand = printed.byHand() + handTotal / 60.0;
     Figure result =
         new Figure(
@@ -51,9 +53,16 @@ final class RoseWorking {
     return new Figure(name, degreesEast, hand, DEGREES_EAST, HandRounding.MINUTE.eastWest(hand));
   }
 
-  private static String minutes(double minutesEast) {
-    long whole = Math.round(Math.abs(minutesEast));
-    return whole == 0 ? "nil" : whole + "'" + (minutesEast > 0 ? "E" : "W");
+  /** Whole minutes where they are whole, else with their tenth. */
+  private static String printed(double minutesEast) {
+    long tenths = Math.round(Math.abs(minutesEast) * 10.0);
+    if (tenths == 0) {
+      return "nil";
+    }
+    return tenths / 10
+        + (tenths % 10 == 0 ? "" : "." + tenths % 10)
+        + "'"
+        + (minutesEast > 0 ? "E" : "W");
   }
 
   private static String rule(double variation, double change) {

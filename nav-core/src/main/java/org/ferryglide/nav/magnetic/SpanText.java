@@ -10,10 +10,12 @@ final class SpanText {
   private SpanText() {}
 
   static Note note(MagneticModel model, double decimalYear, String asGiven) {
-    double years = yearsOutside(model, decimalYear);
+    double years = model.yearsOutside(decimalYear);
+    boolean before = decimalYear < model.validFromYear();
     String text =
         outside(model, decimalYear, asGiven)
-            + ". The variation drifts from the truth as the years pass: use a newer model.";
+            + ". The variation drifts from the truth as the years pass: use "
+            + (before ? "the model made for that time." : "a newer model.");
     Note note =
         years <= SLIGHTLY_PAST_YEARS
             ? Note.caution("magnetic.outside-span", text)
@@ -33,13 +35,9 @@ final class SpanText {
         + ", but the date was "
         + asGiven
         + ", "
-        + tenths(yearsOutside(model, decimalYear))
+        + tenths(model.yearsOutside(decimalYear))
         + " years "
         + (decimalYear < model.validFromYear() ? "before it begins" : "after it ends");
-  }
-
-  private static double yearsOutside(MagneticModel model, double decimalYear) {
-    return Math.max(model.validFromYear() - decimalYear, decimalYear - model.validToYear());
   }
 
   /** Rounded up, so that a day is not reported as no time at all. */

@@ -10,11 +10,16 @@
  * places, by as many threads as you like.
  *
  * <pre>{@code
- * MagneticSnapshot today = MagneticModel.wmm2025().at(LocalDate.of(2026, 6, 1));
- * Variation fromModel = today.variation(Position.ofDegrees(50.1, -5.5));
- * Variation fromChart =
- *     CompassRose.parse("4°15'W 2019 (8'E)").variationAt(LocalDate.of(2026, 6, 1));
+ * LocalDate date = LocalDate.of(2026, 6, 1);
+ * VariationReading fromModel = VariationSource.builtInModels().at(place, date);
+ * VariationReading fromChart = CompassRose.parse("4°15'W 2019 (8'E)").at(place, date);
+ * MagneticSnapshot today = MagneticModel.wmm2025().at(date); // for many places on one date
  * }</pre>
+ *
+ * <p>A reading is never without its doubts: a {@link
+ * org.ferryglide.nav.magnetic.VariationReading} carries the variation, its standard error and the
+ * notes that may condemn it, whichever {@link org.ferryglide.nav.magnetic.VariationSource} it is
+ * from.
  *
  * <p>Around these stand a model prepared for one place ({@link
  * org.ferryglide.nav.magnetic.MagneticPlace}), the variation along a leg ({@link

@@ -42,6 +42,13 @@ class CompassRoseTest {
         "4°15'W 2019 decreasing about 8' annually; 4.25°W 2019 (8.0'E)",
         "4°15'W (2019), increasing 8' annually; 4.25°W 2019 (8.0'W)",
         "4°15'W 2019 Annual Change: NIL; 4.25°W 2019 (nil)",
+        "MAG VAR 4°15'W (2019) ANNUAL INCREASE 2'; 4.25°W 2019 (2.0'W)",
+        "4°15' West 2019 (8' East); 4.25°W 2019 (8.0'E)",
+        "4°15'W 2019 (8'E per annum); 4.25°W 2019 (8.0'E)",
+        "4°15'W 2019 (8'E yearly).; 4.25°W 2019 (8.0'E)",
+        "4°15'W 2019 (7' decrease); 4.25°W 2019 (7.0'E)",
+        "4°15'W 2019 (1°00'E); 4.25°W 2019 (60.0'E)",
+        "4°15'W 2019 (480'E); 4.25°W 2019 (480.0'E)",
         "1.0E-5°E 2019 (1.0E-4'W); 1.0E-5°E 2019 (1.0E-4'W)",
       })
   void whatChartsPrintIsRead(String printed, String expected) {
@@ -59,6 +66,14 @@ class CompassRoseTest {
     assertEquals(index, refusal.index());
   }
 
+  /** The two-line form of charts: variation and year above, the change below. */
+  @Test
+  void aRoseOfTwoLinesIsRead() {
+    assertEquals(
+        "14.0°E 2013 (7.0'W)",
+        CompassRose.parse("VAR 14°00'E (2013)\nANNUAL DECREASE 7'").toString());
+  }
+
   @Test
   void theStartOfAYearIsTheWholeYearsOfTheTrade() {
     CompassRose rose = CompassRose.parse("4°15'W 2019 (8'E)");
@@ -72,5 +87,25 @@ class CompassRoseTest {
   void aRoseIsPrintedAsItStandsOnTheChart() {
     assertEquals("4°15'W 2019 (8'E)", CompassRose.parse("4.25°W 2019, 8.2'E").printed());
     assertEquals("0°00' 2019 (nil)", CompassRose.parse("0°00' 2019 (nil)").printed());
+  }
+
+  /** Eight degrees a year for eight minutes: 55° east in 2026, once with no more than a mild note. */
+  @ParameterizedTest
+  @CsvSource({
+    "(8°E), 12, 'annual change must not exceed a degree when it is given in degrees'",
+    "(1°90'E), 14, 'minutes behind degrees must be in [0, 60), but were 90.0'",
+    "(8°75'E), 14, 'minutes behind degrees must be in [0, 60), but were 75.0'",
+    "(8''E), 14, ''",
+    "(1°01'E), 12, 'annual change must not exceed a degree'"
+  })
+  void aChangeThatIsNoneIsRefused(String change, int index, String reason) {
+    TextFormatException refusal =
+        assertThrows(
+            TextFormatException.class,
+            () -> CompassRose.parse("4°15'W 2019 " + change.replace("''", "\u2032\u2032")));
+    assertEquals(true, String.valueOf(refusal.getMessage()).startsWith(reason));
+    if (!reason.isEmpty()) {
+      assertEquals(index + 1, refusal.index());
+    }
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.util.List;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -14,6 +15,7 @@ import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.testing.Seeds;
 
@@ -111,5 +113,33 @@ class LegVariationTest {
     LegVariation along = LegVariation.of(SNAPSHOT, RhumbLeg.between(here, here));
     assertEquals(0.0, along.changeDegreesEast());
     assertTrue(along.changes().isEmpty());
+  }
+
+  private static List<String> zones(Leg leg) {
+    return LegVariation.of(SNAPSHOT, leg).notes().stream()
+        .map(Note::code)
+        .filter(code -> code.endsWith("zone"))
+        .toList();
+  }
+
+  /** Both ends usable, the south dip pole of 2026 between them: once no word. */
+  @Example
+  void aLegAcrossTheDipPoleIsWarnedOfThoughItsEndsAreUsable() {
+    Position north = Position.ofDegrees(-52, 133);
+    Position south = Position.ofDegrees(-77, 140);
+    assertEquals(CompassZone.USABLE, SNAPSHOT.field(north).zone());
+    assertEquals(CompassZone.USABLE, SNAPSHOT.field(south).zone());
+    assertEquals(List.of("magnetic.blackout-zone"), zones(GeodesicLeg.between(north, south)));
+  }
+
+  @Example
+  void aLegThatEndsOrStartsInAWeakFieldSaysSo() {
+    Position strong = Position.ofDegrees(57, -7);
+    Position weak = Position.ofDegrees(74.7, -95);
+    assertEquals(CompassZone.CAUTION, SNAPSHOT.field(weak).zone());
+    assertEquals(List.of("magnetic.caution-zone"), zones(GeodesicLeg.between(strong, weak)));
+    assertEquals(List.of("magnetic.caution-zone"), zones(GeodesicLeg.between(weak, strong)));
+    Position nearby = Position.ofDegrees(74.6, -95);
+    assertEquals(List.of("magnetic.caution-zone"), zones(GeodesicLeg.between(nearby, weak)));
   }
 }

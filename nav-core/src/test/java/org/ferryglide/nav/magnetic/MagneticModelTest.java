@@ -62,6 +62,7 @@ class MagneticModelTest {
     assertEquals(2.5, Double.parseDouble(String.valueOf(years.data().get("yearsOutside"))), 0.01);
     Note early = model.at(LocalDate.of(2024, 7, 1)).notes().get(0);
     assertTrue(early.text().contains("2024-07-01, 0.6 years before it begins"), early.text());
+    assertTrue(early.text().endsWith("use the model made for that time."), early.text());
     double inside = model.at(LocalDate.of(2030, 1, 1)).variation(PLACE).degreesEast();
     double after = model.at(LocalDate.of(2030, 1, 2)).variation(PLACE).degreesEast();
     assertEquals(inside, after, 0.001);
@@ -236,5 +237,55 @@ class MagneticModelTest {
       assertEquals(snapshot.variation(PLACE), copy.variation(PLACE));
       assertEquals(snapshot.notes(), copy.notes());
     }
+  }
+
+  /** 74.7°N 95°W: the snapshot cautioned, the place said nothing. */
+  @Test
+  void aPlaceTellsOfItsWeakField() {
+    LocalDate date = LocalDate.of(2026, 6, 1);
+    Position weak = Position.ofDegrees(74.7, -95.0);
+    MagneticModel model = MagneticModel.wmm2025();
+    assertEquals(model.at(date).notesAt(weak).get(0).code(), "magnetic.caution-zone");
+    assertEquals(
+        List.of("magnetic.caution-zone"),
+        model.place(weak).notesAt(date).stream().map(Note::code).toList());
+    assertEquals(
+        model.at(date).notesAt(weak).get(0).figures().get("horizontalNanotesla"),
+        model.place(weak).notesAt(date).get(0).figures().get("horizontalNanotesla"),
+        1e-6);
+  }
+
+  @Test
+  void aReadingCarriesItsErrorAndItsNotes() {
+    LocalDate date = LocalDate.of(2026, 6, 1);
+    VariationReading now = VariationSource.builtInModels().at(PLACE, date);
+    MagneticSnapshot june = MagneticModel.wmm2025().at(date);
+    assertEquals(june.variation(PLACE), now.variation());
+    assertEquals(
+        june.uncertainty(PLACE).orElseThrow().declinationDegrees(), now.standardErrorDegrees());
+    assertEquals(List.of(), now.notes());
+    assertEquals("WMM2025", now.source());
+    assertEquals(now, june.reading(PLACE));
+    VariationReading lapsed =
+        MagneticModel.inForceOn(LocalDate.of(2040, 1, 1)).at(PLACE, LocalDate.of(2040, 1, 1));
+    assertEquals("magnetic.outside-span", lapsed.notes().get(0).code());
+    assertEquals(Severity.WARNING, lapsed.notes().get(0).severity());
+    assertEquals(1.07, lapsed.standardErrorDegrees(), 0.05); // 0.4° and ten years of 0.1°
+    VariationReading rose = CompassRose.parse("4°15'W 2016 (8'E)").at(PLACE, date);
+    assertEquals("rose 4°15'W 2016 (8'E)", rose.source());
+    assertEquals("rose.old", rose.notes().get(0).code());
+    assertEquals(Math.hypot(0.4, 0.33), rose.standardErrorDegrees(), 0.02);
+    assertTrue(rose.toString().endsWith("(rose 4°15'W 2016 (8'E)), 1 note"), rose.toString());
+  }
+
+  @Test
+  void theModelOfAnInstantIsThatOfItsDate() {
+    assertSame(
+        MagneticModel.wmm2020(), MagneticModel.inForceOn(Instant.parse("2024-12-31T23:59:59Z")));
+    assertSame(
+        MagneticModel.wmm2025(), MagneticModel.inForceOn(Instant.parse("2025-01-01T00:00:00Z")));
+    assertSame(
+        MagneticModel.wmm2015v2(), MagneticModel.inForceOn(Instant.parse("2019-12-31T23:59:59Z")));
+    assertThrows(DateTimeException.class, () -> MagneticModel.wmm2025().at(Instant.MIN));
   }
 }

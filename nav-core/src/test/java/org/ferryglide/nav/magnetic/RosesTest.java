@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.SplittableRandom;
+import org.ferryglide.nav.bearing.Angles;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
@@ -28,9 +30,9 @@ class RosesTest {
   @CsvSource({
     "2026,,",
     "2022,,",
-    "2021,INFORMATION,'The rose is 5 years old; carried forward, it may be off by 0.1°.'",
-    "2016,CAUTION,'The rose is 10 years old; carried forward, it may be off by 0.6°.'",
-    "1996,WARNING,'The rose is 30 years old; carried forward, it may be off by 2.9°. Use a newer"
+    "2021,INFORMATION,'The rose is 5 years old; carried forward, it may be off by 0.3°.'",
+    "2016,CAUTION,'The rose is 10 years old; carried forward, it may be off by 0.7°.'",
+    "1996,WARNING,'The rose is 30 years old; carried forward, it may be off by 3.0°. Use a newer"
         + " chart or a model.'",
     "2027,CAUTION,'The rose is of 2027, later than the date; it was carried back.'",
   })
@@ -48,10 +50,14 @@ class RosesTest {
   @Test
   void expectedErrorRunsThroughTheMeasuredFigures() {
     assertEquals(0.0, ROSE.expectedErrorDegrees(LocalDate.of(2019, 1, 1)));
-    assertEquals(0.1, ROSE.expectedErrorDegrees(LocalDate.of(2024, 1, 1)), 1e-12);
-    assertEquals(1.3, ROSE.expectedErrorDegrees(LocalDate.of(2039, 1, 1)), 1e-12);
-    assertEquals(4.5, ROSE.expectedErrorDegrees(LocalDate.of(2059, 1, 1)), 1e-12);
-    assertEquals(0.1, ROSE.expectedErrorDegrees(LocalDate.of(2014, 1, 1)), 1e-12);
+    assertEquals(0.21, ROSE.expectedErrorDegrees(LocalDate.of(2024, 1, 1)), 1e-12);
+    assertEquals(1.57, ROSE.expectedErrorDegrees(LocalDate.of(2039, 1, 1)), 1e-12);
+    assertEquals(4.35, ROSE.expectedErrorDegrees(LocalDate.of(2059, 1, 1)), 1e-12);
+    assertEquals(0.21, ROSE.expectedErrorDegrees(LocalDate.of(2014, 1, 1)), 1e-12);
+    Position high = Position.ofDegrees(60, 5);
+    assertEquals(1.13, ROSE.expectedErrorDegrees(LocalDate.of(2029, 1, 1), high), 1e-12);
+    assertEquals(
+        0.61, ROSE.expectedErrorDegrees(LocalDate.of(2029, 1, 1), WEST.position()), 1e-12);
   }
 
   /** Coasts of north-west Europe, the Atlantic and the Pacific, north and south. */
@@ -76,7 +82,7 @@ class RosesTest {
   /** The measurement behind the figures: roses made from IGRF-14, carried to 2026, WMM2025. */
   @ParameterizedTest
   @CsvSource({"2021, 0.1", "2016, 0.6", "2006, 1.3", "1996, 2.9"})
-  void expectedErrorIsTwiceTheRootMeanSquareOfFifteenCoasts(int year, double expected)
+  void expectedErrorCoversTwiceTheRootMeanSquareOfFifteenCoasts(int year, double expected)
       throws IOException {
     MagneticModel igrf =
         MagneticModelFile.readShc(
@@ -97,10 +103,13 @@ class RosesTest {
     }
     double measured = 2.0 * Math.sqrt(squares);
     assertEquals(expected, measured, 0.05); // the figures are given to a tenth of a degree
-    assertEquals(
-        expected,
-        new CompassRose(ROSE.variation(), year, ROSE.annualChange()).expectedErrorDegrees(DATE),
-        1e-12);
+    CompassRose rose = new CompassRose(ROSE.variation(), year, ROSE.annualChange());
+    double stated = 0.0; // four of the fifteen lie at 60° and more
+    for (double[] coast : COASTS) {
+      double error = rose.expectedErrorDegrees(DATE, Position.ofDegrees(coast[0], coast[1]));
+      stated += error * error / COASTS.length;
+    }
+    assertTrue(measured <= Math.sqrt(stated), measured + " against " + Math.sqrt(stated));
   }
 
   private static final PlacedRose WEST =
@@ -112,8 +121,8 @@ class RosesTest {
 
   @Test
   void twoRosesAreWeighedByThePlaceBetweenThem() {
-    ChartRoses roses = ChartRoses.of(List.of(WEST, EAST, NORTH));
-    assertEquals(3, roses.roses().size());
+    ChartRoses roses = ChartRoses.of(List.of(WEST, EAST));
+    assertEquals(2, roses.roses().size());
     RoseReading middle = roses.between(Position.ofDegrees(57.0, -7.0), DATE);
     assertEquals(-3.5, middle.variation().degreesEast(), 1e-6);
     assertEquals(9.0, middle.annualChange().minutesEast(), 1e-4);
@@ -178,7 +187,7 @@ class RosesTest {
     Position place = Position.ofDegrees(57.0, -7.0);
     Variation model = MagneticModel.wmm2025().at(DATE).variation(place);
     CompassRose rose = new CompassRose(model, 2026, AnnualChange.ofMinutesEast(10));
-    RoseComparison comparison = RoseComparison.of(rose, MagneticModel.wmm2025(), place, DATE);
+    RoseComparison comparison = RoseComparison.of(rose, MagneticModel.wmm2025(), place, DATE).orElseThrow();
     assertTrue(comparison.agrees());
     assertEquals(0.0, comparison.differenceDegreesEast(), 1e-12);
     assertEquals(model, comparison.modelVariation());
@@ -193,7 +202,7 @@ class RosesTest {
   void aMisreadLetterShowsAtOnce() {
     Position place = Position.ofDegrees(57.0, -7.0);
     CompassRose misread = CompassRose.parse("4°15'E 2019 (8'E)");
-    RoseComparison comparison = RoseComparison.of(misread, MagneticModel.wmm2025(), place, DATE);
+    RoseComparison comparison = RoseComparison.of(misread, MagneticModel.wmm2025(), place, DATE).orElseThrow();
     assertFalse(comparison.agrees());
     List<Note> notes = comparison.notes();
     assertEquals("rose.disagrees", notes.get(notes.size() - 1).code());
@@ -244,5 +253,112 @@ class RosesTest {
     assertTrue(
         HelmVariation.of(Variation.parse("3°28'W")).note().text().contains("4°W would serve"));
     assertEquals(Variation.ofDegreesEast(4), HelmVariation.of(Variation.parse("3°30'E")).rounded());
+  }
+
+  /** 7.6' for six years is 45.6', not six times 8'. */
+  @Test
+  void theWorkingKeepsTheTenthsThatAreKnown() {
+    assertEquals(
+        """
+        Variation carried from 1995 to 2001
+          Variation 1995  5°11'E  from the rose
+          Annual change   7.6'W   from the rose
+          Years           6       from 1995 to 2001
+          Change          45.6'W  annual change times years
+          Variation 2001  4°25'E  letters differ: take away\
+        """,
+        CompassRose.parse("5°11'E 1995 (7.6'W)").workingInYear(2001).toString().split("\n  without")[0]);
+  }
+
+  private static PlacedRose drawn(MagneticSnapshot model, double latitude, double longitude) {
+    Position place = Position.ofDegrees(latitude, longitude);
+    return new PlacedRose(
+        place, new CompassRose(model.variation(place), 2026, model.annualChange(place)));
+  }
+
+  @Test
+  void thePlaneThroughThreeRosesFollowsTheModelWithoutAJump() {
+    MagneticSnapshot model = MagneticModel.wmm2025().at(DATE);
+    SplittableRandom random = new SplittableRandom(5);
+    double worst = 0.0;
+    for (int i = 0; i < 300; i++) {
+      double south = -60.0 + 118.0 * random.nextDouble();
+      double west = -180.0 + 360.0 * random.nextDouble();
+      Position corner = Position.ofDegrees(south, Angles.shortWay(west));
+      if (model.field(corner).horizontalNanotesla() < 12_000.0) {
+        continue; // where the variation itself runs wild no three roses can follow it
+      }
+      ChartRoses roses =
+          ChartRoses.of(
+              List.of(
+                  drawn(model, south, Angles.shortWay(west)),
+                  drawn(model, south + 0.3, Angles.shortWay(west + 3.0)),
+                  drawn(model, south + 2.0, Angles.shortWay(west + 1.2))));
+      double u = random.nextDouble();
+      double v = random.nextDouble() * (1.0 - u);
+      double latitude = south + 0.3 * u + 2.0 * v;
+      double longitude = west + 3.0 * u + 1.2 * v;
+      Position place = Position.ofDegrees(latitude, Angles.shortWay(longitude));
+      double found = roses.between(place, DATE).variation().degreesEast();
+      worst = Math.max(worst, Math.abs(found - model.variation(place).degreesEast()));
+      Position beside = Position.ofDegrees(latitude, Angles.shortWay(longitude + 0.005));
+      assertEquals(found, roses.between(beside, DATE).variation().degreesEast(), 0.02);
+    }
+    assertTrue(worst < 0.06, "" + worst);
+    assertTrue(worst > 0.005, "" + worst);
+  }
+
+  /** Two nearest roses, chosen anew at each place, once made the variation jump by 0.6°. */
+  @Test
+  void amongManyRosesTheVariationRunsOn() {
+    ChartRoses roses =
+        ChartRoses.of(
+            List.of(
+                WEST,
+                EAST,
+                new PlacedRose(Position.ofDegrees(58, -7), CompassRose.parse("3°00'W 2026 (8'E)")),
+                new PlacedRose(Position.ofDegrees(56, -7), CompassRose.parse("5°00'W 2026 (8'E)"))));
+    for (double latitude = 55.0; latitude < 59.0; latitude += 0.37) {
+      double before = Double.NaN;
+      for (double longitude = -11.0; longitude < -3.0; longitude += 0.005) {
+        double here =
+            roses
+                .between(Position.ofDegrees(latitude, longitude), DATE)
+                .variation()
+                .degreesEast();
+        if (!Double.isNaN(before)) {
+          assertEquals(before, here, 0.02, latitude + " " + longitude);
+        }
+        before = here;
+      }
+    }
+    RoseReading atWest = roses.between(WEST.position(), DATE);
+    assertEquals(-4.0, atWest.variation().degreesEast(), 1e-9);
+    double sum = 0.0;
+    for (int i = 0; i < 4; i++) {
+      sum += atWest.weight(i);
+    }
+    assertEquals(1.0, sum, 1e-12);
+    assertEquals(WEST, atWest.roses().get(0));
+    RoseReading far = roses.between(Position.ofDegrees(57, 20), DATE);
+    assertTrue(far.notes().stream().anyMatch(note -> note.code().equals("rose.beyond")));
+    assertTrue(Math.abs(far.variation().degreesEast()) < 10.0);
+  }
+
+  @Test
+  void aRoseOfDegreesAYearIsDoubtedAloud() {
+    assertEquals(
+        "rose.swift", CompassRose.parse("4°15'W 2019 (480'E)").notesAt(DATE).get(0).code());
+    assertEquals(
+        Severity.WARNING, CompassRose.parse("4°15'W 2019 (61'E)").notesAt(DATE).get(0).severity());
+    assertTrue(CompassRose.parse("4°15'W 2026 (60'E)").notesAt(DATE).isEmpty());
+  }
+
+  @Test
+  void besideAMagneticPoleThereIsNoComparison() {
+    Position dipPole = Position.ofDegrees(-63.8, 135.1);
+    assertEquals(
+        CompassZone.BLACKOUT, MagneticModel.wmm2025().at(DATE).field(dipPole).zone());
+    assertTrue(RoseComparison.of(ROSE, MagneticModel.wmm2025(), dipPole, DATE).isEmpty());
   }
 }

@@ -47,7 +47,7 @@ class ShippingTest {
         rose,
         rose.workingInYear(2026),
         roses.between(place, date),
-        RoseComparison.of(rose, MagneticModel.wmm2025(), place, date),
+        RoseComparison.of(rose, MagneticModel.wmm2025(), place, date).orElseThrow(),
         HelmVariation.of(rose.variation()),
         LegVariation.of(snapshot, RhumbLeg.between(place, Position.ofDegrees(58, -3))),
         fit,
