@@ -51,8 +51,8 @@ public final class MagneticPlace implements Serializable {
    * The variation here at the start of a date.
    *
    * @param date the date; its midnight in UTC is meant
-   * @return the bare variation; {@link #notesAt} has what goes with it, {@link MagneticModel#at(Position,
-   *     LocalDate)} gives both
+   * @return the bare variation; {@link #notesAt} has what goes with it, {@link
+   *     MagneticModel#at(Position, LocalDate)} gives both
    * @throws java.time.DateTimeException if the date lies outside the span and the model refuses
    *     such dates
    */

@@ -10,10 +10,10 @@ import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 
 /**
- * A chart's variation set beside a model's for the same place and date: a misread letter, a rose too
- * old, a local anomaly show. A misread year shows only when its years of change are more than what
- * age and model error explain: 1999 read for 2019, at 8' a year, is 2.7°, and
- * a rose of 1999 is allowed more than that.
+ * A chart's variation set beside a model's for the same place and date: a misread letter, a rose
+ * too old, a local anomaly show. A misread year shows only when its years of change are more than
+ * what age and model error explain: 1999 read for 2019, at 8' a year, is 2.7°, and a rose of 1999
+ * is allowed more than that.
  *
  * <pre>{@code
  * RoseComparison comparison =

@@ -80,8 +80,8 @@ public final class RoseReading implements Serializable {
    * The part of one rose in the answer.
    *
    * @param index place of the rose in {@link #roses}
-   * @return its weight; the weights sum to 1, and where the plane through three or more roses runs on
-   *     beyond them some are negative
+   * @return its weight; the weights sum to 1, and where the plane through three or more roses runs
+   *     on beyond them some are negative
    * @throws IndexOutOfBoundsException if there is no such rose
    */
   public double weight(int index) {

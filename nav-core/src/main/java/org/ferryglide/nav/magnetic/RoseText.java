@@ -53,7 +53,11 @@ final class RoseText {
   /** Degrees east, from the part before the year; leaves the place at the year. */
   private double variation(int yearAt) {
     skipSpaces();
-    if (skipWord("magnetic variation") || skipWord("mag. var") || skipWord("mag var") || skipWord("variation") || skipWord("var")) {
+    if (skipWord("magnetic variation")
+        || skipWord("mag. var")
+        || skipWord("mag var")
+        || skipWord("variation")
+        || skipWord("var")) {
       skipAny(".: ");
     }
     int before = letter();
@@ -112,7 +116,10 @@ final class RoseText {
         growth = growth("increase", "decrease");
       }
     }
-    if (!skipWord("annually") && !skipWord("a year") && !skipWord("per annum") && !skipWord("yearly")) {
+    if (!skipWord("annually")
+        && !skipWord("a year")
+        && !skipWord("per annum")
+        && !skipWord("yearly")) {
       skipWord("per year");
     }
     double change = signed(minutes, letter, growth, variationSign);

@@ -17,12 +17,7 @@ final class RoseWorking {
     // tenths as they are printed: rounded first, seven years of 7.6' would be two minutes off
     double handChange = Math.copySign(Math.floor(Math.abs(perYear) * 10.0 + 0.5) / 10.0, perYear);
     Figure change =
-        new Figure(
-            "Annual change",
-            perYear,
-            handChange,
-            MINUTES_EAST,
-            printed(handChange));
+        new Figure("Annual change", perYear, handChange, MINUTES_EAST, printed(handChange));
     int elapsed = year - rose.year();
     Figure years = new Figure("Years", elapsed, elapsed, "years", Integer.toString(elapsed));
     double exactTotal = change.exact() * elapsed;

@@ -16,10 +16,9 @@
  * MagneticSnapshot today = MagneticModel.wmm2025().at(date); // for many places on one date
  * }</pre>
  *
- * <p>A reading is never without its doubts: a {@link
- * org.ferryglide.nav.magnetic.VariationReading} carries the variation, its standard error and the
- * notes that may condemn it, whichever {@link org.ferryglide.nav.magnetic.VariationSource} it is
- * from.
+ * <p>A reading is never without its doubts: a {@link org.ferryglide.nav.magnetic.VariationReading}
+ * carries the variation, its standard error and the notes that may condemn it, whichever {@link
+ * org.ferryglide.nav.magnetic.VariationSource} it is from.
  *
  * <p>Around these stand a model prepared for one place ({@link
  * org.ferryglide.nav.magnetic.MagneticPlace}), the variation along a leg ({@link

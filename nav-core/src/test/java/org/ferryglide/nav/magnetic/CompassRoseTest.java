@@ -89,7 +89,9 @@ class CompassRoseTest {
     assertEquals("0°00' 2019 (nil)", CompassRose.parse("0°00' 2019 (nil)").printed());
   }
 
-  /** Eight degrees a year for eight minutes: 55° east in 2026, once with no more than a mild note. */
+  /**
+   * Eight degrees a year for eight minutes: 55° east in 2026, once with no more than a mild note.
+   */
   @ParameterizedTest
   @CsvSource({
     "(8°E), 12, 'annual change must not exceed a degree when it is given in degrees'",

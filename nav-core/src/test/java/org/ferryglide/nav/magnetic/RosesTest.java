@@ -56,8 +56,7 @@ class RosesTest {
     assertEquals(0.21, ROSE.expectedErrorDegrees(LocalDate.of(2014, 1, 1)), 1e-12);
     Position high = Position.ofDegrees(60, 5);
     assertEquals(1.13, ROSE.expectedErrorDegrees(LocalDate.of(2029, 1, 1), high), 1e-12);
-    assertEquals(
-        0.61, ROSE.expectedErrorDegrees(LocalDate.of(2029, 1, 1), WEST.position()), 1e-12);
+    assertEquals(0.61, ROSE.expectedErrorDegrees(LocalDate.of(2029, 1, 1), WEST.position()), 1e-12);
   }
 
   /** Coasts of north-west Europe, the Atlantic and the Pacific, north and south. */
@@ -187,7 +186,8 @@ class RosesTest {
     Position place = Position.ofDegrees(57.0, -7.0);
     Variation model = MagneticModel.wmm2025().at(DATE).variation(place);
     CompassRose rose = new CompassRose(model, 2026, AnnualChange.ofMinutesEast(10));
-    RoseComparison comparison = RoseComparison.of(rose, MagneticModel.wmm2025(), place, DATE).orElseThrow();
+    RoseComparison comparison =
+        RoseComparison.of(rose, MagneticModel.wmm2025(), place, DATE).orElseThrow();
     assertTrue(comparison.agrees());
     assertEquals(0.0, comparison.differenceDegreesEast(), 1e-12);
     assertEquals(model, comparison.modelVariation());
@@ -202,7 +202,8 @@ class RosesTest {
   void aMisreadLetterShowsAtOnce() {
     Position place = Position.ofDegrees(57.0, -7.0);
     CompassRose misread = CompassRose.parse("4°15'E 2019 (8'E)");
-    RoseComparison comparison = RoseComparison.of(misread, MagneticModel.wmm2025(), place, DATE).orElseThrow();
+    RoseComparison comparison =
+        RoseComparison.of(misread, MagneticModel.wmm2025(), place, DATE).orElseThrow();
     assertFalse(comparison.agrees());
     List<Note> notes = comparison.notes();
     assertEquals("rose.disagrees", notes.get(notes.size() - 1).code());
@@ -267,7 +268,10 @@ class RosesTest {
           Change          45.6'W  annual change times years
           Variation 2001  4°25'E  letters differ: take away\
         """,
-        CompassRose.parse("5°11'E 1995 (7.6'W)").workingInYear(2001).toString().split("\n  without")[0]);
+        CompassRose.parse("5°11'E 1995 (7.6'W)")
+            .workingInYear(2001)
+            .toString()
+            .split("\n  without")[0]);
   }
 
   private static PlacedRose drawn(MagneticSnapshot model, double latitude, double longitude) {
@@ -317,15 +321,13 @@ class RosesTest {
                 WEST,
                 EAST,
                 new PlacedRose(Position.ofDegrees(58, -7), CompassRose.parse("3°00'W 2026 (8'E)")),
-                new PlacedRose(Position.ofDegrees(56, -7), CompassRose.parse("5°00'W 2026 (8'E)"))));
+                new PlacedRose(
+                    Position.ofDegrees(56, -7), CompassRose.parse("5°00'W 2026 (8'E)"))));
     for (double latitude = 55.0; latitude < 59.0; latitude += 0.37) {
       double before = Double.NaN;
       for (double longitude = -11.0; longitude < -3.0; longitude += 0.005) {
         double here =
-            roses
-                .between(Position.ofDegrees(latitude, longitude), DATE)
-                .variation()
-                .degreesEast();
+            roses.between(Position.ofDegrees(latitude, longitude), DATE).variation().degreesEast();
         if (!Double.isNaN(before)) {
           assertEquals(before, here, 0.02, latitude + " " + longitude);
         }
@@ -357,8 +359,7 @@ class RosesTest {
   @Test
   void besideAMagneticPoleThereIsNoComparison() {
     Position dipPole = Position.ofDegrees(-63.8, 135.1);
-    assertEquals(
-        CompassZone.BLACKOUT, MagneticModel.wmm2025().at(DATE).field(dipPole).zone());
+    assertEquals(CompassZone.BLACKOUT, MagneticModel.wmm2025().at(DATE).field(dipPole).zone());
     assertTrue(RoseComparison.of(ROSE, MagneticModel.wmm2025(), dipPole, DATE).isEmpty());
   }
 }
