@@ -1,5 +1,6 @@
 package org.ferryglide.nav.geodesy;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -18,7 +19,7 @@ import org.ferryglide.nav.position.Position;
  * leg.length().inNauticalMiles(1); // for example 5.2 NM
  * }</pre>
  */
-public sealed interface Leg permits RhumbLeg, GeodesicLeg {
+public sealed interface Leg extends Serializable permits RhumbLeg, GeodesicLeg {
 
   /**
    * Where the leg begins.

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param <S> what a solved outcome holds
  * @param <W> what tells why there is no answer
  */
+@SuppressWarnings("exports") // annotations are for the compiler alone; nobody needs them to run
 public sealed interface Outcome<S extends Serializable, W extends Why> extends Serializable
     permits SolvedOutcome, UnsolvedOutcome {
 

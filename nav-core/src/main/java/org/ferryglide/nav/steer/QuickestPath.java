@@ -58,9 +58,9 @@ final class QuickestPath {
         continue; // the joint of two pieces stands twice
       }
       rates(row, departure + row[0], from);
-      weigh(row);
+      weigh();
       rates(next, departure + next[0] - BEFORE_SEAM_SECONDS, to);
-      weigh(next);
+      weigh();
       recorder.add(
           departure + row[0],
           row[1] / DEGREE,
@@ -94,7 +94,7 @@ final class QuickestPath {
    * How much of the speed goes across the path, and how much is to spare, with the stream just
    * seen.
    */
-  private void weigh(double[] row) {
+  private void weigh() {
     double speed = motion.calmSpeed();
     double east = flow[0] + water[0];
     double north = flow[1] + water[1];
