@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Makes the first page of the javadoc from the README's table of tasks, each type linked. Run from the project's
- * root: {@code java .ci/Overview.java overview.html}.
+ * Makes the first page of the javadoc from the README's table of tasks, each type linked. Run from
+ * the project's root: {@code java .ci/Overview.java overview.html}.
  */
 class Overview {
   private static final Pattern CODE = Pattern.compile("`([^`]+)`");
