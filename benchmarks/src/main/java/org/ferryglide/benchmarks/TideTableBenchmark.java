@@ -5,11 +5,12 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.ferryglide.nav.water.Found;
+import org.ferryglide.nav.water.Window;
 import org.ferryglide.tide.height.TableCurve;
 import org.ferryglide.tide.height.TideCurve;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
-import org.ferryglide.tide.height.TideWindows;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -92,7 +93,7 @@ public class TideTableBenchmark {
 
   /** Windows over a sill in a month, every edge to a thousandth of a second. */
   @Benchmark
-  public TideWindows monthOfWindows() {
+  public Found<Window> monthOfWindows() {
     return curve.windowsAtLeast(3.1, from, to);
   }
 

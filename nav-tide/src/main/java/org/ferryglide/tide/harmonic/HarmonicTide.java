@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.Found;
 import org.ferryglide.tide.height.TideCurve;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
@@ -75,6 +76,11 @@ public final class HarmonicTide implements TideCurve, Serializable {
   }
 
   @Override
+  public String source() {
+    return place;
+  }
+
+  @Override
   public String datum() {
     return datum;
   }
@@ -126,23 +132,22 @@ public final class HarmonicTide implements TideCurve, Serializable {
    * that the step turns upside down is left out.
    */
   @Override
-  public List<TideEvent> extremes(Instant from, Instant to) {
-    if (!predictor.convention().equals(NodalConvention.MID_YEAR)) {
-      return TideCurve.super.extremes(from, to);
+  public Found<TideEvent> extremes(Instant from, Instant to) {
+    Found<TideEvent> found = TideCurve.super.extremes(from, to);
+    double nextStep = predictor.nextBreakAfter(EpochSeconds.of(from.minus(BESIDE_NEW_YEAR)));
+    if (nextStep > EpochSeconds.of(to.plus(BESIDE_NEW_YEAR))) {
+      return found;
     }
-    if (to.isBefore(from)) {
-      return TideCurve.super.extremes(from, to); // which refuses it
-    }
-    List<TideEvent> found = new ArrayList<>();
+    List<TideEvent> kept = new ArrayList<>();
     for (TideEvent water :
         NewYearWaters.without(
-            TideCurve.super.extremes(from.minus(BESIDE_NEW_YEAR), to.plus(BESIDE_NEW_YEAR)),
+            TideCurve.super.extremes(from.minus(BESIDE_NEW_YEAR), to.plus(BESIDE_NEW_YEAR)).items(),
             predictor)) {
       if (water.time().isAfter(from) && water.time().isBefore(to)) {
-        found.add(water);
+        kept.add(water);
       }
     }
-    return List.copyOf(found);
+    return new Found<>(kept, found.asked(), found.seen(), found.notes(), found.stopped());
   }
 
   /**
@@ -150,11 +155,24 @@ public final class HarmonicTide implements TideCurve, Serializable {
    *
    * @param from start
    * @param to end
-   * @return the waters strictly between
+   * @return the waters strictly between, with the notes of their prediction
    * @throws IllegalArgumentException if there are fewer than two
    */
   public TideTable table(Instant from, Instant to) {
-    return TideTable.of(place, datum, extremes(from, to));
+    Found<TideEvent> waters = extremes(from, to);
+    return TideTable.of(place, datum, waters.items()).withNotes(waters.notes());
+  }
+
+  /** Place, datum, number of constituents and convention. */
+  @Override
+  public String toString() {
+    return place
+        + " above "
+        + datum
+        + ", "
+        + predictor.constants().constituents().size()
+        + " constituents, nodal corrections "
+        + predictor.convention();
   }
 
   /**

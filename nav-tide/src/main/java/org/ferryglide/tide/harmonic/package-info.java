@@ -14,7 +14,7 @@
  *     HarmonicConstants.read("skarra.csv", reader, NodalScheme.schureman());
  * HarmonicTide tide =
  *     HarmonicTide.of("Skarra", "chart datum", constants, NodalConvention.MID_YEAR);
- * List<TideEvent> waters = tide.extremes(from, to);
+ * Found<TideEvent> waters = tide.extremes(from, to);
  * }</pre>
  *
  * <p>Phase lags are degrees, and their type says by which clock and meridian they are counted.

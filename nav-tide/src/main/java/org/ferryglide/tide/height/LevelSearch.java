@@ -1,13 +1,17 @@
 package org.ferryglide.tide.height;
 
+import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.Found;
+import org.ferryglide.nav.water.Window;
 
 /**
  * When a curve passes a level. Between its high and low waters and its seams a curve goes one way
@@ -24,7 +28,7 @@ final class LevelSearch {
   private final double from;
 
   private final double to;
-  private final List<Note> notes = new ArrayList<>();
+  private final TimeSpan asked;
 
   /** Times of passing, in order. */
   private final List<Double> passings = new ArrayList<>();
@@ -40,13 +44,9 @@ final class LevelSearch {
     this.side = wantedAbove ? 1.0 : -1.0;
     this.levelMetres = Arguments.finite(levelMetres, "level", "metres");
     requireForwards(from, to);
-    double askedFrom = EpochSeconds.of(from);
-    double askedTo = EpochSeconds.of(to);
-    this.from = Math.max(askedFrom, curve.startSeconds());
-    this.to = Math.min(askedTo, curve.endSeconds());
-    if (this.from > askedFrom || this.to < askedTo) {
-      notes.add(withoutData());
-    }
+    this.asked = TimeSpan.of(from, to);
+    this.from = Math.max(EpochSeconds.of(from), curve.startSeconds());
+    this.to = Math.min(EpochSeconds.of(to), curve.endSeconds());
     if (this.from < this.to) {
       search();
       forgetTouches();
@@ -58,17 +58,6 @@ final class LevelSearch {
       throw new IllegalArgumentException(
           "end of a search must not be before its start, but start was " + from + " and end " + to);
     }
-  }
-
-  private Note withoutData() {
-    if (from >= to) {
-      return Note.caution("tide.span", "There are no tide data for the time asked.");
-    }
-    return Note.caution(
-            "tide.span",
-            "There are tide data for part of the time asked only; no more is searched.")
-        .with("from", EpochSeconds.toInstant(from).toString())
-        .with("to", EpochSeconds.toInstant(to).toString());
   }
 
   private void search() {
@@ -154,52 +143,63 @@ final class LevelSearch {
     return left + 0.5 * (right - left);
   }
 
-  List<TideCrossing> crossings() {
+  Found<TideCrossing> crossings() {
     List<TideCrossing> crossings = new ArrayList<>();
+    List<Instant> times = new ArrayList<>();
     boolean inside = startsInside;
     for (double passing : passings) {
       inside = !inside;
-      crossings.add(new TideCrossing(EpochSeconds.toInstant(passing), inside == side > 0.0));
+      Instant time = EpochSeconds.toInstant(passing);
+      crossings.add(new TideCrossing(time, inside == side > 0.0));
+      times.add(time);
     }
-    return List.copyOf(crossings);
+    return found(curve, crossings, asked, times);
   }
 
-  /** The stretches at the level or on its wanted side. */
-  TideWindows windows() {
-    List<TideWindow> windows = new ArrayList<>();
+  /** The times at the level or on its wanted side. */
+  Found<Window> windows() {
+    List<Window> windows = new ArrayList<>();
+    List<Instant> times = new ArrayList<>();
     boolean inside = startsInside;
     double opened = from;
-    boolean openedBefore = true;
+    boolean openBefore = true;
     for (double passing : passings) {
+      times.add(EpochSeconds.toInstant(passing));
       if (inside) {
-        addWindow(windows, opened, passing, openedBefore, false);
+        windows.add(window(opened, passing, openBefore, false));
       } else {
         opened = passing;
-        openedBefore = false;
+        openBefore = false;
       }
       inside = !inside;
     }
     if (inside) {
-      addWindow(windows, opened, to, openedBefore, true);
+      windows.add(window(opened, to, openBefore, true));
     }
-    return new TideWindows(windows, notes(windows));
+    return found(curve, windows, asked, times);
   }
 
-  private static void addWindow(
-      List<TideWindow> windows, double opens, double closes, boolean before, boolean atEnd) {
-    windows.add(
-        new TideWindow(
-            EpochSeconds.toInstant(opens), EpochSeconds.toInstant(closes), before, atEnd));
+  private static Window window(double from, double until, boolean before, boolean after) {
+    return new Window(
+        TimeSpan.of(EpochSeconds.toInstant(from), EpochSeconds.toInstant(until)), before, after);
   }
 
-  /** The curve's notes at every opening and closing, each kind once. */
-  private List<Note> notes(List<TideWindow> windows) {
-    Map<String, Note> byCode = new LinkedHashMap<>();
-    notes.forEach(note -> byCode.put(note.code(), note));
-    for (TideWindow window : windows) {
-      curve.notesAt(window.opens()).forEach(note -> byCode.putIfAbsent(note.code(), note));
-      curve.notesAt(window.closes()).forEach(note -> byCode.putIfAbsent(note.code(), note));
+  /**
+   * An answer with what part of the time asked a curve has data for, and with the curve's notes at
+   * the ends of that part and at some times in it, each text once.
+   */
+  static <T extends Serializable> Found<T> found(
+      TideCurve curve, List<T> items, TimeSpan asked, List<Instant> noted) {
+    List<TimeSpan> seen =
+        curve.span().isPresent()
+            ? asked.overlap(curve.span().get()).map(List::of).orElse(List.of())
+            : List.of(asked);
+    List<Instant> times = new ArrayList<>(noted);
+    seen.forEach(span -> times.addAll(List.of(span.from(), span.until())));
+    Map<String, Note> byText = new LinkedHashMap<>();
+    for (Instant time : times) {
+      curve.notesAt(time).forEach(note -> byText.putIfAbsent(note.code() + note.text(), note));
     }
-    return List.copyOf(byCode.values());
+    return Found.of(items, asked, seen, List.copyOf(byText.values()));
   }
 }

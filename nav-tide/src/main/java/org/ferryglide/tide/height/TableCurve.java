@@ -4,8 +4,10 @@ import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.Found;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -147,6 +149,11 @@ public final class TableCurve implements TideCurve, Serializable {
   }
 
   @Override
+  public String source() {
+    return table.port();
+  }
+
+  @Override
   public String datum() {
     return table.datum();
   }
@@ -228,12 +235,12 @@ public final class TableCurve implements TideCurve, Serializable {
    *
    * @param from start of the search
    * @param to end of the search
-   * @return the waters later than {@code from} and earlier than {@code to}, in order of time;
-   *     unmodifiable
+   * @return the waters later than {@code from} and earlier than {@code to}, in order of time, and
+   *     what part of the time the table covers
    * @throws IllegalArgumentException if {@code to} is before {@code from}
    */
   @Override
-  public List<TideEvent> extremes(Instant from, Instant to) {
+  public Found<TideEvent> extremes(Instant from, Instant to) {
     LevelSearch.requireForwards(from, to);
     List<TideEvent> waters = table.events();
     int last = waters.size() - 1;
@@ -245,7 +252,7 @@ public final class TableCurve implements TideCurve, Serializable {
     addIfBetween(found, waters.get(0), from, to);
     inner.forEach(water -> addIfBetween(found, water, from, to));
     addIfBetween(found, waters.get(last), from, to);
-    return List.copyOf(found);
+    return LevelSearch.found(this, found, TimeSpan.of(from, to), List.of());
   }
 
   private static void addIfBetween(

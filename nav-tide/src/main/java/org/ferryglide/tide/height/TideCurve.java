@@ -4,9 +4,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.water.ChartedDepth;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.Explanation;
+import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.WaterLevel;
+import org.ferryglide.nav.water.Window;
 
 /**
  * The height of the tide as a continuous function of time, which knows its slope and how fast that
@@ -19,7 +24,7 @@ import org.ferryglide.nav.water.WaterLevel;
  * <pre>{@code
  * TideCurve curve = TableCurve.cosine(table);
  * double metresPerHour = 3600 * curve.slopeMetresPerSecond(epochSeconds);
- * List<TideEvent> waters = curve.extremes(from, to);
+ * Found<TideEvent> waters = curve.extremes(from, to);
  * }</pre>
  */
 public interface TideCurve extends WaterLevel {
@@ -67,6 +72,12 @@ public interface TideCurve extends WaterLevel {
    */
   List<Note> notesAt(Instant instant);
 
+  /** Where the height at a time comes from, and its notes. */
+  @Override
+  default Explanation explain(Instant instant) {
+    return new Explanation(List.of(new Explanation.Source(source(), 1.0)), notesAt(instant));
+  }
+
   /**
    * The high and low waters of the curve itself, to within one second.
    *
@@ -76,13 +87,17 @@ public interface TideCurve extends WaterLevel {
    * @param from start of the search
    * @param to end of the search; waters at the very start or end, where the curve cannot be seen
    *     turning, are not given
-   * @return the waters in order of time, high and low in turn, those of the part that the curve has
-   *     data for; unmodifiable
+   * @return the waters in order of time, high and low in turn, and what part of the time the curve
+   *     has data for
    * @throws IllegalArgumentException if {@code to} is before {@code from}
    */
-  default List<TideEvent> extremes(Instant from, Instant to) {
+  default Found<TideEvent> extremes(Instant from, Instant to) {
     LevelSearch.requireForwards(from, to);
-    return TideExtremes.between(this, EpochSeconds.of(from), EpochSeconds.of(to));
+    return LevelSearch.found(
+        this,
+        TideExtremes.between(this, EpochSeconds.of(from), EpochSeconds.of(to)),
+        TimeSpan.of(from, to),
+        List.of());
   }
 
   /**
@@ -110,12 +125,12 @@ public interface TideCurve extends WaterLevel {
    * @param levelMetres the level, metres above {@link #datum}, finite
    * @param from start of the search
    * @param to end of the search
-   * @return the times in order, those of the part that the curve has data for; a level that a water
-   *     only touches is not passed; unmodifiable
+   * @return the times in order, and what part of the time the curve has data for; a level that a
+   *     water only touches is not passed
    * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code to} is
    *     before {@code from}
    */
-  default List<TideCrossing> timesAt(double levelMetres, Instant from, Instant to) {
+  default Found<TideCrossing> timesAt(double levelMetres, Instant from, Instant to) {
     return new LevelSearch(this, levelMetres, true, from, to).crossings();
   }
 
@@ -125,12 +140,31 @@ public interface TideCurve extends WaterLevel {
    * @param levelMetres the level, metres above {@link #datum}, finite
    * @param from start of the search
    * @param to end of the search
-   * @return the windows, and a note if the curve has no data for part of the time
+   * @return the windows, and what part of the time the curve has data for; the next three are
+   *     {@code first(3)}
    * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code to} is
    *     before {@code from}
    */
-  default TideWindows windowsAtLeast(double levelMetres, Instant from, Instant to) {
+  default Found<Window> windowsAtLeast(double levelMetres, Instant from, Instant to) {
     return new LevelSearch(this, levelMetres, true, from, to).windows();
+  }
+
+  /**
+   * The times while there is water enough over a charted depth.
+   *
+   * @param depth the depth, from the same datum
+   * @param depthNeededMetres depth that the craft needs, metres, not negative
+   * @param marginMetres margin for swell, air pressure, wind and error, metres, not negative
+   * @param from start of the search
+   * @param to end of the search
+   * @return the windows, and what part of the time the curve has data for
+   * @throws IllegalArgumentException if the tide has another datum, a number is NaN, infinite or
+   *     negative, or {@code to} is before {@code from}
+   */
+  default Found<Window> windowsOver(
+      ChartedDepth depth, double depthNeededMetres, double marginMetres, Instant from, Instant to) {
+    depth.requireSameDatum(this);
+    return windowsAtLeast(depth.tideNeededMetres(depthNeededMetres, marginMetres), from, to);
   }
 
   /**
@@ -139,11 +173,12 @@ public interface TideCurve extends WaterLevel {
    * @param levelMetres the level, metres above {@link #datum}, finite
    * @param from start of the search
    * @param to end of the search
-   * @return the windows, and a note if the curve has no data for part of the time
+   * @return the windows, and what part of the time the curve has data for; the next three are
+   *     {@code first(3)}
    * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code to} is
    *     before {@code from}
    */
-  default TideWindows windowsAtMost(double levelMetres, Instant from, Instant to) {
+  default Found<Window> windowsAtMost(double levelMetres, Instant from, Instant to) {
     return new LevelSearch(this, levelMetres, false, from, to).windows();
   }
 }

@@ -12,7 +12,7 @@
  * TideCurve curve = TableCurve.smooth(table);
  * OptionalDouble height = curve.heightMetresAt(Instant.parse("2026-06-01T09:30:00Z"));
  * ChartedDepth bar = ChartedDepth.ofDryingHeight(1.6, "chart datum");
- * TideWindows overTheBar = bar.windows(curve, 0.3, 0.5, from, to); // 0.3 m, and 0.5 m margin
+ * Found<Window> overTheBar = curve.windowsOver(bar, 0.3, 0.5, from, to); // 0.3 m, 0.5 m margin
  * }</pre>
  *
  * <p>A {@link org.ferryglide.tide.height.SecondaryPort} makes a table from that of its standard

@@ -92,7 +92,7 @@ class HarmonicProperties {
       @ForAll("constants") HarmonicConstants constants, @ForAll("times") double time) {
     HarmonicTide tide = HarmonicTide.of("x", "mean", constants, NodalConvention.AT_INSTANT);
     Instant from = Instant.ofEpochSecond((long) time);
-    List<TideEvent> waters = tide.extremes(from, from.plus(Duration.ofDays(3)));
+    List<TideEvent> waters = tide.extremes(from, from.plus(Duration.ofDays(3))).items();
     for (int i = 1; i < waters.size(); i++) {
       TideEvent one = waters.get(i - 1);
       TideEvent other = waters.get(i);

@@ -39,7 +39,8 @@ class HarmonicTideTest {
         Published.rows("us-high-low-seattle-2015.csv", "utc", "kind", "height_m");
     List<TideEvent> waters =
         tide(SEATTLE)
-            .extremes(Instant.parse("2015-01-01T00:00:00Z"), Instant.parse("2015-01-03T00:00:00Z"));
+            .extremes(Instant.parse("2015-01-01T00:00:00Z"), Instant.parse("2015-01-03T00:00:00Z"))
+            .items();
     assertEquals(official.size(), waters.size());
     for (int i = 0; i < waters.size(); i++) {
       TideEvent water = waters.get(i);
@@ -56,15 +57,16 @@ class HarmonicTideTest {
     // counted on a one-minute grid by an independent program: 69 in March 2025, against 120
     Instant from = Instant.parse("2025-03-01T00:00:00Z");
     Instant to = Instant.parse("2025-04-01T00:00:00Z");
-    assertEquals(69, tide(PENSACOLA).extremes(from, to).size());
-    assertEquals(120, tide(SEATTLE).extremes(from, to).size(), 1);
+    assertEquals(69, tide(PENSACOLA).extremes(from, to).items().size());
+    assertEquals(120, tide(SEATTLE).extremes(from, to).items().size(), 1);
   }
 
   @Test
   void everyTurnIsAnExtremeOfTheCurveToWithinASecond() {
     HarmonicTide tide = tide(PENSACOLA);
     List<TideEvent> waters =
-        tide.extremes(Instant.parse("2025-03-01T00:00:00Z"), Instant.parse("2025-04-01T00:00:00Z"));
+        tide.extremes(Instant.parse("2025-03-01T00:00:00Z"), Instant.parse("2025-04-01T00:00:00Z"))
+            .items();
     for (TideEvent water : waters) {
       double time = EpochSeconds.of(water.time());
       double before = tide.slopeMetresPerSecond(time - 1.0);
@@ -78,7 +80,7 @@ class HarmonicTideTest {
     HarmonicTide tide = tide(SEATTLE);
     Instant from = Instant.parse("2025-03-01T00:00:00Z");
     Instant to = from.plus(Duration.ofDays(14));
-    List<TideEvent> waters = tide.extremes(from, to);
+    List<TideEvent> waters = tide.extremes(from, to).items();
     for (int i = 1; i < waters.size(); i++) {
       double start = EpochSeconds.of(waters.get(i - 1).time());
       double end = EpochSeconds.of(waters.get(i).time());
@@ -96,7 +98,7 @@ class HarmonicTideTest {
     HarmonicTide tide = tide(SEATTLE);
     Instant from = Instant.parse("2026-06-01T00:00:00Z");
     TideTable table = tide.table(from, from.plus(Duration.ofDays(7)));
-    assertEquals(tide.extremes(from, from.plus(Duration.ofDays(7))), table.events());
+    assertEquals(tide.extremes(from, from.plus(Duration.ofDays(7))).items(), table.events());
     assertEquals("mean lower low water", table.datum());
   }
 

@@ -31,7 +31,7 @@ class PlausibilityOfPredictionsTest {
               "mean",
               Published.us(row.text("station")),
               NodalConvention.MID_YEAR);
-      List<TideEvent> waters = tide.extremes(FROM, UNTIL);
+      List<TideEvent> waters = tide.extremes(FROM, UNTIL).items();
       // rounded to minutes and centimetres, as tables are printed
       allSeconds.add(
           waters.stream()

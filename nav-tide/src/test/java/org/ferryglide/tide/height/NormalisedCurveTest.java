@@ -94,7 +94,7 @@ class NormalisedCurveTest {
             new double[] {0, 1}, new double[] {1, 0});
     TideTable table = Tables.ofHours("Skarra", 0, 0.0, 6, 4.0, 12, 0.0);
     List<TideEvent> waters =
-        TableCurve.normalised(table, twice).extremes(table.start(), table.end());
+        TableCurve.normalised(table, twice).extremes(table.start(), table.end()).items();
     assertEquals(
         List.of(Kind.HIGH, Kind.LOW, Kind.HIGH), waters.stream().map(TideEvent::kind).toList());
     assertEquals(Tables.atHour(3.6), waters.get(0).time());

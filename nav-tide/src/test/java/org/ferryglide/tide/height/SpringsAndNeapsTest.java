@@ -71,7 +71,8 @@ class SpringsAndNeapsTest {
         HarmonicSum.endless(
             new double[] {2.0, 0.7}, new double[] {M2, S2}, new double[] {-100 * M2, -100 * S2});
     Instant to = Instant.EPOCH.plus(Duration.ofDays(60));
-    TideTable table = TideTable.of("Skarra", "mean level", tide.extremes(Instant.EPOCH, to));
+    TideTable table =
+        TideTable.of("Skarra", "mean level", tide.extremes(Instant.EPOCH, to).items());
     List<SpringNeap> turns = SpringsAndNeaps.of(table);
     assertEquals(6, turns.size()); // neaps at 277 h, and half a fortnight on until 1320 h
     for (int i = 0; i < turns.size(); i++) {

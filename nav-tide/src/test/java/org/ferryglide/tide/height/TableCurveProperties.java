@@ -13,6 +13,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.Found;
+import org.ferryglide.nav.water.Window;
 import org.ferryglide.testing.Seeds;
 
 class TableCurveProperties {
@@ -191,18 +193,18 @@ class TableCurveProperties {
       @ForAll("shares") double inside) {
     double level = -3.0 + 9.0 * height;
     for (TideCurve curve : Tables.curvesThrough(table)) {
-      for (TideWindow window : curve.windowsAtLeast(level, table.start(), table.end()).windows()) {
+      for (Window window : curve.windowsAtLeast(level, table.start(), table.end())) {
         assertTrue(curve.heightMetres(within(window, inside)) >= level - 1e-4);
       }
-      for (TideWindow window : curve.windowsAtMost(level, table.start(), table.end()).windows()) {
+      for (Window window : curve.windowsAtMost(level, table.start(), table.end())) {
         assertTrue(curve.heightMetres(within(window, inside)) <= level + 1e-4);
       }
     }
   }
 
-  private static double within(TideWindow window, double share) {
-    double opens = EpochSeconds.of(window.opens());
-    return opens + share * (EpochSeconds.of(window.closes()) - opens);
+  private static double within(Window window, double share) {
+    double opens = EpochSeconds.of(window.from());
+    return opens + share * (EpochSeconds.of(window.until()) - opens);
   }
 
   @Property(seed = Seeds.SEED, tries = 150)
@@ -215,16 +217,19 @@ class TableCurveProperties {
       if (curve.toString().contains("by the clock")) {
         continue; // a stand exactly at the level counts for both
       }
-      TideWindows above = curve.windowsAtLeast(level, from, to);
-      TideWindows below = curve.windowsAtMost(level, from, to);
+      Found<Window> above = curve.windowsAtLeast(level, from, to);
+      Found<Window> below = curve.windowsAtMost(level, from, to);
       double gap =
-          Duration.between(from, to).minus(above.totalLength()).minus(below.totalLength()).toNanos()
-              * 1e-9;
-      assertEquals(0.0, gap, 0.005 * (above.windows().size() + below.windows().size() + 1));
+          Duration.between(from, to).minus(length(above)).minus(length(below)).toNanos() * 1e-9;
+      assertEquals(0.0, gap, 0.005 * (above.items().size() + below.items().size() + 1));
       long edges =
-          above.windows().stream().filter(w -> !w.openedBefore()).count()
-              + above.windows().stream().filter(w -> !w.openAtEnd()).count();
-      assertEquals(edges, curve.timesAt(level, from, to).size());
+          above.items().stream().filter(w -> !w.openBefore()).count()
+              + above.items().stream().filter(w -> !w.openAfter()).count();
+      assertEquals(edges, curve.timesAt(level, from, to).items().size());
     }
+  }
+
+  private static Duration length(Found<Window> windows) {
+    return windows.items().stream().map(Window::duration).reduce(Duration.ZERO, Duration::plus);
   }
 }

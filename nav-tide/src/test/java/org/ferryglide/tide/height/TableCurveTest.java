@@ -165,10 +165,10 @@ class TableCurveTest {
     Instant before = Tables.atHour(-1);
     Instant after = Tables.atHour(30);
     for (TideCurve curve : Tables.curvesThrough(SEMIDIURNAL)) {
-      assertEquals(SEMIDIURNAL.events(), curve.extremes(before, after), curve::toString);
+      assertEquals(SEMIDIURNAL.events(), curve.extremes(before, after).items(), curve::toString);
       assertEquals(
           SEMIDIURNAL.events().subList(1, 3),
-          curve.extremes(Tables.atHour(0), Tables.atHour(18.6)),
+          curve.extremes(Tables.atHour(0), Tables.atHour(18.6)).items(),
           curve::toString);
       assertEquals(
           Optional.of(SEMIDIURNAL.events().get(3)),

@@ -8,8 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.water.ChartedDepth;
+import org.ferryglide.nav.water.Found;
+import org.ferryglide.nav.water.Window;
 import org.junit.jupiter.api.Test;
 
 class TideWindowsTest {
@@ -25,45 +28,44 @@ class TideWindowsTest {
         "expected hour " + hour + " but was " + time);
   }
 
-  private static List<String> codes(TideWindows windows) {
+  private static List<String> codes(Found<Window> windows) {
     return windows.notes().stream().map(Note::code).toList();
   }
 
   @Test
   void everyTideOpensAWindow() {
-    TideWindows windows = TWELFTHS.windowsAtLeast(2.0, Tables.atHour(0), Tables.atHour(24));
-    assertEquals(2, windows.windows().size());
-    assertHour(2, windows.windows().get(0).opens());
-    assertHour(10, windows.windows().get(0).closes());
-    assertHour(14, windows.windows().get(1).opens());
-    assertHour(22, windows.windows().get(1).closes());
-    assertEquals(16.0 * 3600.0, windows.totalLength().toMillis() / 1000.0, 0.004);
+    Found<Window> windows = TWELFTHS.windowsAtLeast(2.0, Tables.atHour(0), Tables.atHour(24));
+    assertEquals(2, windows.items().size());
+    assertHour(2, windows.items().get(0).from());
+    assertHour(10, windows.items().get(0).until());
+    assertHour(14, windows.items().get(1).from());
+    assertHour(22, windows.items().get(1).until());
     assertEquals(List.of("tide.twelfths"), codes(windows));
   }
 
   @Test
   void windowsThatTheSearchCutsSaySo() {
-    TideWindows below = TWELFTHS.windowsAtMost(2.0, Tables.atHour(1), Tables.atHour(23));
-    assertEquals(3, below.windows().size());
-    TideWindow first = below.windows().get(0);
-    assertTrue(first.openedBefore());
-    assertFalse(first.openAtEnd());
-    assertEquals(Tables.atHour(1), first.opens());
-    TideWindow last = below.windows().get(2);
-    assertFalse(last.openedBefore());
-    assertTrue(last.openAtEnd());
-    assertEquals(Tables.atHour(23), last.closes());
+    Found<Window> below = TWELFTHS.windowsAtMost(2.0, Tables.atHour(1), Tables.atHour(23));
+    assertEquals(3, below.items().size());
+    Window first = below.items().get(0);
+    assertTrue(first.openBefore());
+    assertFalse(first.openAfter());
+    assertEquals(Tables.atHour(1), first.from());
+    Window last = below.items().get(2);
+    assertFalse(last.openBefore());
+    assertTrue(last.openAfter());
+    assertEquals(Tables.atHour(23), last.until());
   }
 
   @Test
   void aLevelNeverReachedHasNoWindowAndOneNeverLeftIsOneWindow() {
     Instant from = Tables.atHour(0);
     Instant to = Tables.atHour(24);
-    assertEquals(List.of(), TWELFTHS.windowsAtLeast(5.1, from, to).windows());
+    assertEquals(List.of(), TWELFTHS.windowsAtLeast(5.1, from, to).items());
     assertEquals(
-        List.of(new TideWindow(from, to, true, true)),
-        TWELFTHS.windowsAtMost(5.1, from, to).windows());
-    assertEquals(List.of(), TWELFTHS.timesAt(5.1, from, to));
+        List.of(new Window(TimeSpan.of(from, to), true, true)),
+        TWELFTHS.windowsAtMost(5.1, from, to).items());
+    assertTrue(TWELFTHS.timesAt(5.1, from, to).isEmpty());
   }
 
   @Test
@@ -71,15 +73,15 @@ class TideWindowsTest {
     Instant from = Tables.atHour(0);
     Instant to = Tables.atHour(24);
     for (TideCurve curve : Tables.curvesThrough(TABLE)) {
-      assertEquals(List.of(), curve.timesAt(5.0, from, to), curve::toString);
-      assertEquals(List.of(), curve.windowsAtLeast(5.0, from, to).windows(), curve::toString);
-      assertEquals(1, curve.windowsAtMost(5.0, from, to).windows().size(), curve::toString);
+      assertTrue(curve.timesAt(5.0, from, to).isEmpty(), curve::toString);
+      assertEquals(List.of(), curve.windowsAtLeast(5.0, from, to).items(), curve::toString);
+      assertEquals(1, curve.windowsAtMost(5.0, from, to).items().size(), curve::toString);
     }
   }
 
   @Test
   void theTideGoesUpAndDownThroughALevelInTurn() {
-    List<TideCrossing> times = TWELFTHS.timesAt(2.0, Tables.atHour(0), Tables.atHour(24));
+    List<TideCrossing> times = TWELFTHS.timesAt(2.0, Tables.atHour(0), Tables.atHour(24)).items();
     assertEquals(
         List.of(true, false, true, false), times.stream().map(TideCrossing::rising).toList());
     assertHour(2, times.get(0).time());
@@ -87,19 +89,20 @@ class TideWindowsTest {
 
   @Test
   void aSearchBeyondTheDataIsCutAndSaysSo() {
-    TideWindows windows = TWELFTHS.windowsAtLeast(2.0, Tables.atHour(-5), Tables.atHour(30));
-    assertEquals(2, windows.windows().size());
-    assertEquals(List.of("tide.span", "tide.twelfths"), codes(windows));
-    assertEquals("2026-06-01T00:00:00Z", windows.notes().get(0).data().get("from"));
-    assertEquals("2026-06-02T00:00:00Z", windows.notes().get(0).data().get("to"));
+    Found<Window> windows = TWELFTHS.windowsAtLeast(2.0, Tables.atHour(-5), Tables.atHour(30));
+    assertEquals(2, windows.items().size());
+    assertEquals(List.of("search.not-seen", "tide.twelfths"), codes(windows));
+    assertEquals(List.of(TimeSpan.of(Tables.atHour(0), Tables.atHour(24))), windows.seen());
+    assertEquals(2, windows.unseen().size());
   }
 
   @Test
   void aSearchWithoutAnyDataFindsNothingAndSaysSo() {
-    TideWindows windows = TWELFTHS.windowsAtMost(9.0, Tables.atHour(30), Tables.atHour(40));
-    assertEquals(List.of(), windows.windows());
-    assertEquals("There are no tide data for the time asked.", windows.notes().get(0).text());
-    assertEquals(List.of(), TWELFTHS.timesAt(2.0, Tables.atHour(30), Tables.atHour(40)));
+    Found<Window> windows = TWELFTHS.windowsAtMost(9.0, Tables.atHour(30), Tables.atHour(40));
+    assertEquals(List.of(), windows.items());
+    assertEquals("search.not-seen", windows.notes().get(0).code());
+    assertEquals(List.of(), windows.seen());
+    assertTrue(TWELFTHS.timesAt(2.0, Tables.atHour(30), Tables.atHour(40)).isEmpty());
   }
 
   @Test
@@ -124,61 +127,35 @@ class TideWindowsTest {
     TideCurve still = TableCurve.cosine(Tables.ofHours("Lunna", 0, 1.0, 6, 1.0, 12, 1.0));
     Instant from = Tables.atHour(0);
     Instant to = Tables.atHour(12);
-    assertEquals(1, still.windowsAtLeast(1.0, from, to).windows().size());
-    assertEquals(1, still.windowsAtMost(1.0, from, to).windows().size());
-    assertEquals(List.of(), still.timesAt(1.0, from, to));
+    assertEquals(1, still.windowsAtLeast(1.0, from, to).items().size());
+    assertEquals(1, still.windowsAtMost(1.0, from, to).items().size());
+    assertTrue(still.timesAt(1.0, from, to).isEmpty());
   }
 
   @Test
-  void aWindowIsShrunkWhereItOpensAndClosesOnly() {
-    TideWindow window = new TideWindow(Tables.atHour(2), Tables.atHour(10), false, true);
-    assertEquals(
-        Optional.of(new TideWindow(Tables.atHour(3), Tables.atHour(10), false, true)),
-        window.shrunkBy(Duration.ofHours(1)));
-    TideWindow whole = new TideWindow(Tables.atHour(2), Tables.atHour(10), false, false);
-    assertEquals(Optional.empty(), whole.shrunkBy(Duration.ofHours(4)));
-    assertEquals(
-        "margin must not be negative, but was PT-1S",
-        assertThrows(IllegalArgumentException.class, () -> whole.shrunkBy(Duration.ofSeconds(-1)))
-            .getMessage());
-  }
-
-  @Test
-  void aWindowHoldsBothItsEnds() {
-    TideWindow window = new TideWindow(Tables.atHour(2), Tables.atHour(10), false, false);
-    assertTrue(window.contains(Tables.atHour(2)));
-    assertTrue(window.contains(Tables.atHour(10)));
-    assertFalse(window.contains(Tables.atHour(10.001)));
-    assertFalse(window.contains(Tables.atHour(1.999)));
+  void waterOverABarIsFromItsOwnDatum() {
+    ChartedDepth bar = ChartedDepth.ofDryingHeight(1.6, "chart datum");
+    Found<Window> over = TWELFTHS.windowsOver(bar, 0.2, 0.2, Tables.atHour(0), Tables.atHour(24));
+    assertEquals(TWELFTHS.windowsAtLeast(2.0, Tables.atHour(0), Tables.atHour(24)), over);
+    ChartedDepth other = ChartedDepth.ofDryingHeight(1.6, "mean level");
     assertThrows(
         IllegalArgumentException.class,
-        () -> new TideWindow(Tables.atHour(2), Tables.atHour(1), false, false));
+        () -> TWELFTHS.windowsOver(other, 0.2, 0.2, Tables.atHour(0), Tables.atHour(24)));
   }
 
   @Test
-  void wholeMinutesRoundToTheSafeSide() {
-    TideWindow window =
-        new TideWindow(
-            Instant.parse("2026-06-01T06:20:00.001Z"),
-            Instant.parse("2026-06-01T12:47:59.999Z"),
-            false,
-            true);
+  void noDataIsNotNever() {
+    assertTrue(TWELFTHS.windowsAtLeast(5.1, Tables.atHour(0), Tables.atHour(24)).isNever());
+    assertFalse(TWELFTHS.windowsAtLeast(5.1, Tables.atHour(0), Tables.atHour(25)).isNever());
+    assertFalse(TWELFTHS.timesAt(5.1, Tables.atHour(30), Tables.atHour(40)).isNever());
+    assertFalse(TWELFTHS.extremes(Tables.atHour(30), Tables.atHour(40)).isNever());
+    assertTrue(TWELFTHS.extremes(Tables.atHour(1), Tables.atHour(5)).isNever());
+  }
+
+  @Test
+  void notesComeWithAnEmptyAnswerToo() {
     assertEquals(
-        Optional.of(
-            new TideWindow(
-                Instant.parse("2026-06-01T06:21:00Z"),
-                Instant.parse("2026-06-01T12:47:00Z"),
-                false,
-                true)),
-        window.inWholeMinutes());
-    TideWindow whole = new TideWindow(Tables.atHour(2), Tables.atHour(10), false, false);
-    assertEquals(Optional.of(whole), whole.inWholeMinutes());
-    TideWindow brief =
-        new TideWindow(
-            Instant.parse("2026-06-01T06:20:01Z"),
-            Instant.parse("2026-06-01T06:21:59Z"),
-            false,
-            false);
-    assertEquals(Optional.empty(), brief.inWholeMinutes());
+        List.of("tide.twelfths"),
+        codes(TWELFTHS.windowsAtLeast(5.1, Tables.atHour(0), Tables.atHour(24))));
   }
 }

@@ -1,20 +1,34 @@
-package org.ferryglide.tide.height;
+package org.ferryglide.nav.water;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Duration;
-import java.util.List;
+import java.time.Instant;
 import java.util.OptionalDouble;
-import org.ferryglide.nav.note.Note;
 import org.junit.jupiter.api.Test;
 
 class ChartedDepthTest {
   private static final ChartedDepth BAR = ChartedDepth.ofDryingHeight(1.6, "chart datum");
   private static final ChartedDepth SOUNDING = ChartedDepth.ofSounding(2.0, "chart datum");
-  private static final TideCurve TIDE =
-      TableCurve.cosine(Tables.ofHours("Skarra", 0, 1.0, 6, 5.0, 12, 1.0));
+  private static final Instant START = Instant.parse("2026-06-01T00:00:00Z");
+
+  /** Three metres for twelve hours. */
+  private static final class Still implements WaterLevel {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public double heightMetres(double epochSeconds) {
+      double hours = (epochSeconds - EpochSeconds.of(START)) / 3600.0;
+      return hours >= 0.0 && hours <= 12.0 ? 3.0 : Double.NaN;
+    }
+
+    @Override
+    public String datum() {
+      return "chart datum";
+    }
+  }
+
+  private static final WaterLevel TIDE = new Still();
 
   @Test
   void aSoundingAddsToTheTideAndADryingHeightTakesFromIt() {
@@ -32,19 +46,8 @@ class ChartedDepthTest {
 
   @Test
   void theDepthAtATimeIsEmptyWhereTheTideIsUnknown() {
-    assertEquals(1.4, BAR.depthMetresAt(TIDE, Tables.atHour(3)).getAsDouble(), 1e-9);
-    assertEquals(OptionalDouble.empty(), BAR.depthMetresAt(TIDE, Tables.atHour(13)));
-  }
-
-  @Test
-  void windowsOpenAndCloseAtTheDepthNeeded() {
-    // 3 m is half tide: from three hours to nine
-    TideWindows windows = BAR.windows(TIDE, 0.4, 1.0, Tables.atHour(0), Tables.atHour(12));
-    assertEquals(1, windows.windows().size());
-    TideWindow window = windows.windows().get(0);
-    assertTrue(Duration.between(Tables.atHour(3), window.opens()).abs().toMillis() <= 1);
-    assertTrue(Duration.between(Tables.atHour(9), window.closes()).abs().toMillis() <= 1);
-    assertEquals(List.of("tide.cosine"), windows.notes().stream().map(Note::code).toList());
+    assertEquals(1.4, BAR.depthMetresAt(TIDE, START.plusSeconds(10_800)).getAsDouble(), 1e-9);
+    assertEquals(OptionalDouble.empty(), BAR.depthMetresAt(TIDE, START.plusSeconds(46_800)));
   }
 
   @Test
@@ -54,11 +57,10 @@ class ChartedDepthTest {
         "tide must be measured from the depth's datum, \"mean sea level\", but is measured from"
             + " \"chart datum\"",
         assertThrows(
-                IllegalArgumentException.class, () -> other.depthMetresAt(TIDE, Tables.atHour(3)))
+                IllegalArgumentException.class,
+                () -> other.depthMetresAt(TIDE, START.plusSeconds(10_800)))
             .getMessage());
-    assertThrows(
-        IllegalArgumentException.class,
-        () -> other.windows(TIDE, 0.3, 0.5, Tables.atHour(0), Tables.atHour(12)));
+    assertThrows(IllegalArgumentException.class, () -> other.requireSameDatum(TIDE));
   }
 
   @Test

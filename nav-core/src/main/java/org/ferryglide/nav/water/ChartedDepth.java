@@ -1,10 +1,9 @@
-package org.ferryglide.tide.height;
+package org.ferryglide.nav.water;
 
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.note.Arguments;
-import org.ferryglide.nav.water.WaterLevel;
 
 /**
  * A depth as the chart prints it: a sounding below the chart's datum, or a drying height above it.
@@ -12,7 +11,7 @@ import org.ferryglide.nav.water.WaterLevel;
  * <pre>{@code
  * ChartedDepth bar = ChartedDepth.ofDryingHeight(1.6, "chart datum");
  * bar.tideNeededMetres(0.3, 0.5); // 2.4: afloat in 0.3 m, with 0.5 m for the swell
- * TideWindows over = bar.windows(curve, 0.3, 0.5, from, to);
+ * double metres = bar.depthMetres(3.5); // 1.9 of water at a tide of 3.5 m
  * }</pre>
  *
  * <p>Tables predict the tide alone. High air pressure and an offshore wind can leave the water
@@ -104,24 +103,12 @@ public record ChartedDepth(double metresBelowDatum, String datum) implements Ser
   }
 
   /**
-   * The times while there is water enough.
+   * Refuses a tide that is measured from another level than this depth.
    *
-   * @param curve the tide, above the same datum
-   * @param depthNeededMetres depth that the craft needs, metres, not negative
-   * @param marginMetres margin for swell, air pressure, wind and error, metres, not negative
-   * @param from start of the search
-   * @param to end of the search
-   * @return the windows, and a note if the curve has no data for part of the time
-   * @throws IllegalArgumentException if the tide has another datum, a number is NaN, infinite or
-   *     negative, or {@code to} is before {@code from}
+   * @param level the tide
+   * @throws IllegalArgumentException if the tide has another datum
    */
-  public TideWindows windows(
-      TideCurve curve, double depthNeededMetres, double marginMetres, Instant from, Instant to) {
-    requireSameDatum(curve);
-    return curve.windowsAtLeast(tideNeededMetres(depthNeededMetres, marginMetres), from, to);
-  }
-
-  private void requireSameDatum(WaterLevel level) {
+  public void requireSameDatum(WaterLevel level) {
     if (!level.datum().equals(datum)) {
       throw new IllegalArgumentException(
           "tide must be measured from the depth's datum, \""
