@@ -11,6 +11,7 @@ module org.ferryglide.tide {
   requires de.siegmar.fastcsv;
   requires static org.jspecify;
 
+  exports org.ferryglide.tide.folder;
   exports org.ferryglide.tide.height;
   exports org.ferryglide.tide.harmonic;
   exports org.ferryglide.tide.sheet;

@@ -7,51 +7,92 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.tide.folder.PassageFolder;
 
 /**
- * The main job: reads a scenario folder and lays off its passage, leg by leg.
+ * The main job: reads a passage's folder and lays off its passage, leg by leg.
  *
  * <p>Exit status 0 when the passage was laid off, possible or not; 2 when the folder could not be
- * read, with what is wrong and where on the error stream.
+ * read, with what is wrong and where on the error stream; 3 when the tables do not cover the
+ * passage, so that there is no answer.
  */
 public final class LayOff {
+  private static final int LAID_OFF = 0;
+  private static final int REFUSED = 2;
+  private static final int NO_DATA = 3;
+
+  private static final String HELP =
+      """
+      Lays off a passage from a folder of plain text files: courses, distances, headings to steer
+      in the stream, times, daylight, the height of tide at the landing.
+
+        LayOff [folder]
+
+      Without a folder the example passage is laid off. A folder whose name holds blanks may be
+      given as it is. The folder holds
+
+        passage.csv     items name, start, paddling speed, printed rose, landing port
+        waypoints.csv   name and position of every way point, in order
+        streams.csv     hourly stream tables
+        tides/*.csv     high and low waters of every port named
+        limits.csv      may be left out: light, latest arrival, strongest stream,
+                        largest cross-stream share, reach of stations
+
+      The example in nav-examples/scenarios/ollen-skerries shows each of them; copy it.
+      With Maven: ./mvnw -q -pl nav-examples -am compile exec:java -Dexec.args="my folder"
+
+      Exit status: 0 laid off, possible or not; 2 the folder is refused, with every problem by file,
+      line and column; 3 the tables do not cover the passage.
+      """;
+
   private LayOff() {}
 
   /**
    * Runs the main job.
    *
-   * @param args the scenario folder; without one the example passage
+   * @param args the passage's folder, {@code --help}, or nothing for the example passage
    */
   public static void main(String[] args) {
     PrintStream out = utf8(FileDescriptor.out);
     PrintStream err = utf8(FileDescriptor.err);
     int status = run(args, out, err);
-    if (status != 0) {
+    if (status != LAID_OFF) {
       System.exit(status);
     }
   }
 
   /** The main job with its streams, so that tests can read them. */
   static int run(String[] args, PrintStream out, PrintStream err) {
-    if (args.length > 1) {
-      err.println("one scenario folder is expected, but there were " + args.length);
-      return 2;
+    if (args.length == 1 && (args[0].equals("--help") || args[0].equals("-h"))) {
+      out.print(HELP);
+      return LAID_OFF;
     }
     try {
-      Scenario scenario = Scenario.read(args.length == 1 ? Path.of(args[0]) : example());
-      new PassagePrinter(out, scenario.start().getOffset())
-          .print(scenario, LaidOffLeg.all(scenario));
-      return 0;
+      // Maven parts its arguments at blanks
+      Path folder = args.length == 0 ? example() : Path.of(String.join(" ", args));
+      if (args.length > 1 && !Files.isDirectory(folder)) {
+        err.println("one scenario folder is expected, but there were " + args.length);
+        return REFUSED;
+      }
+      LaidOffPassage passage = LaidOffPassage.of(PassageFolder.read(folder));
+      out.print(PassagePrinter.print(passage));
+      return passage.isWithoutData() ? NO_DATA : LAID_OFF;
     } catch (InputFormatException e) {
       err.println(e.getMessage());
+    } catch (InvalidPathException e) {
+      err.println("must be the name of a folder; --help tells more");
+    } catch (NotDirectoryException e) {
+      err.println(e.getFile() + ": must be a folder, but is a file");
     } catch (FileSystemException e) {
       err.println(e.getFile() + ": " + (e.getReason() == null ? "cannot be read" : e.getReason()));
     } catch (IOException e) {
       err.println("cannot read the scenario: " + e.getMessage());
     }
-    return 2;
+    return REFUSED;
   }
 
   /** The example stands in the module's folder, from wherever the build was started. */

@@ -183,8 +183,11 @@ class LayOffTest {
   void anUnknownItemAndAMissingOneAreRefused() throws IOException {
     edit("passage.csv", "paddling speed", "speed");
     Run run = run();
-    assertTrue(run.err.contains("passage.csv: item paddling speed is missing"), run.err);
     assertTrue(run.err.contains("line 5, column 1: item: must be one of"), run.err);
+    assertTrue(run.err.contains("did you mean \"paddling speed\"?"), run.err);
+    assertEquals(1, run.err.lines().count(), run.err);
+    edit("passage.csv", "speed,", "haste,");
+    assertTrue(run().err.contains("passage.csv: item paddling speed is missing"), run().err);
   }
 
   @Test
@@ -217,23 +220,25 @@ class LayOffTest {
   }
 
   @Test
-  void whyItIsNotPossibleIsToldByThePassagesOwnClock() throws IOException {
+  void whyThereIsNoAnswerIsToldByThePassagesOwnClock() throws IOException {
     edit("passage.csv", "2026-06-14", "2026-07-14");
     assertTrue(
         run()
             .out
             .contains(
-                "NOT POSSIBLE: the stream or wind is not known there and then, at 11:40, near"
-                    + " 46°10.0'N 026°20.0'W"),
+                "NO DATA: the stream is not known there and then, at 11:40, near"
+                    + " 46°10.0'N 026°20.0'W; the tides of Orrin Quay are given from"
+                    + " 2026-06-12 03:07 to 2026-06-18 00:54"),
         run().out);
   }
 
   @Test
-  void aDayWithoutTidesIsNotPossibleRatherThanGuessed() throws IOException {
+  void aDayWithoutTidesIsNeitherGuessedNorCalledImpossible() throws IOException {
     edit("passage.csv", "2026-06-14", "2026-07-14");
     Run run = run();
-    assertEquals(0, run.status);
-    assertTrue(run.out.contains("NOT POSSIBLE"), run.out);
+    assertEquals(3, run.status);
+    assertFalse(run.out.contains("NOT POSSIBLE"), run.out);
+    assertTrue(run.out.contains("  NO DATA for leg 1"), run.out);
     assertTrue(run.out.contains("no data"), run.out);
   }
 
@@ -244,7 +249,9 @@ class LayOffTest {
     Run run = run();
     assertEquals(2, run.status);
     assertEquals(
-        path + ", line 3: the text must be in UTF-8, but here it is not; save the file as UTF-8\n",
+        path
+            + ", line 3, column 2: the text must be in UTF-8, but here it is not; save the file as"
+            + " UTF-8\n",
         run.err);
   }
 
@@ -292,7 +299,7 @@ class LayOffTest {
   }
 
   @Test
-  void tidesThatFollowTooFastForTheTableAreRefused() throws IOException {
+  void tidesThatFollowTooFastForTheTableAreToldAtTheTopAndBesideTheStream() throws IOException {
     edit(
         "tides/orrin-quay.csv",
         ",,2026-06-14T16:53+01:00,5.3,high",
@@ -302,7 +309,10 @@ class LayOffTest {
         ,,2026-06-14T13:44+01:00,5.3,high\
         """);
     Run run = run();
-    assertEquals(2, run.status);
-    assertTrue(run.err.contains("streams.csv: station Hesk Sound about Orrin Quay: the"), run.err);
+    assertEquals(0, run.status);
+    String crowded = "aution: Three waters";
+    int leg1 = run.out.indexOf("Leg 1 of");
+    assertTrue(run.out.contains(crowded) && run.out.indexOf(crowded) < leg1, run.out);
+    assertTrue(run.out.indexOf(crowded, leg1) < run.out.indexOf("one heading", leg1), run.out);
   }
 }

@@ -59,4 +59,22 @@ class HouseRulesTest extends HouseRules {
             "org.ferryglide.nav.passage..")
         .check(code());
   }
+
+  /** A folder becomes a passage, and knows nothing else of what stands above streams. */
+  @Test
+  void foldersKnowThePassageAlone() {
+    noClasses()
+        .that()
+        .resideInAPackage("org.ferryglide.tide.folder..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "org.ferryglide.nav.steer..",
+            "org.ferryglide.nav.timing..",
+            "org.ferryglide.nav.reckon..",
+            "org.ferryglide.nav.fix..",
+            "org.ferryglide.nav.sight..",
+            "org.ferryglide.nav.landfall..")
+        .check(code());
+  }
 }

@@ -1,0 +1,222 @@
+package org.ferryglide.examples;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.sky.SunThreshold;
+import org.ferryglide.nav.timing.Condition;
+import org.ferryglide.nav.steer.CourseToSteer;
+import org.ferryglide.nav.timing.DepartureSearch;
+import org.ferryglide.nav.timing.Departures;
+import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.steer.Strategy;
+import org.ferryglide.nav.timing.PassageTiming;
+import org.ferryglide.tide.folder.PassageFolder;
+import org.ferryglide.tide.folder.PassageLimits;
+import org.ferryglide.tide.stream.HourlyStream;
+
+/** What the party asks of its passage, and when and how fast that could be had. */
+final class AskedFor {
+  private static final Duration STEP = Duration.ofMinutes(10);
+
+  /** Further ahead nobody plans one passage. */
+  private static final Duration FURTHEST = Duration.ofDays(14);
+
+  private final LaidOffPassage passage;
+  private final PassageFolder folder;
+
+  /** With the track held, since where no heading holds many are tried before it is said. */
+  private final CourseToSteer solver;
+
+  private final PassageLimits limits;
+  private final Instant start;
+  private final Instant until;
+  private final List<TimeSpan> light;
+
+  AskedFor(LaidOffPassage passage) {
+    this.passage = passage;
+    this.folder = passage.folder();
+    this.solver = passage.solver().withStrategy(Strategy.trackHeld());
+    this.limits = folder.limits();
+    this.start = folder.start().toInstant();
+    Instant end = start;
+    for (HourlyStream stream : folder.streams()) {
+      end = stream.tides().end().isAfter(end) ? stream.tides().end() : end;
+    }
+    Instant furthest = start.plus(FURTHEST);
+    this.until = end.isAfter(furthest) ? furthest : end;
+    this.light = limits.light().map(this::lightAtBothEnds).orElse(List.of());
+  }
+
+  private List<TimeSpan> lightAtBothEnds(SunThreshold threshold) {
+    LocalDate first = folder.start().toLocalDate();
+    LocalDate last = until.atOffset(folder.start().getOffset()).toLocalDate().plusDays(1);
+    int end = folder.wayPoints().size() - 1;
+    List<TimeSpan> both = new ArrayList<>();
+    for (TimeSpan here :
+        Light.spans(
+            threshold,
+            folder.wayPoints().get(0).position(),
+            first,
+            last,
+            folder.start().getOffset())) {
+      for (TimeSpan there :
+          Light.spans(
+              threshold,
+              folder.wayPoints().get(end).position(),
+              first,
+              last,
+              folder.start().getOffset())) {
+        Instant from = here.from().isAfter(there.from()) ? here.from() : there.from();
+        Instant to = here.until().isBefore(there.until()) ? here.until() : there.until();
+        if (from.isBefore(to)) {
+          both.add(TimeSpan.of(from, to));
+        }
+      }
+    }
+    return both;
+  }
+
+  /** The limits in words, for the head of the page. */
+  String words() {
+    List<String> words = new ArrayList<>();
+    words.add(limits.light().map(AskedFor::lightName).orElse("by day or night"));
+    limits
+        .latestArrival()
+        .map(OffsetDateTime::toInstant)
+        .ifPresent(time -> words.add("landed by " + page().dateAndClock(time)));
+    limits.strongestStream().ifPresent(most -> words.add("no stream above " + most.inKnots(1)));
+    words.add(shareWords());
+    words.add("stream tables hold within " + limits.reach().inNauticalMiles(1));
+    return String.join("; ", words);
+  }
+
+  String shareWords() {
+    return "at most "
+        + Math.round(limits.crossStreamShare() * 100.0)
+        + " % of the paddling speed against the stream across";
+  }
+
+  private static String lightName(SunThreshold threshold) {
+    return threshold == SunThreshold.SUNRISE_AND_SUNSET
+        ? "between sunrise and sunset"
+        : "between morning and evening civil twilight";
+  }
+
+  private Page page() {
+    return new Page(folder.start().getOffset(), folder.start().toLocalDate());
+  }
+
+  private List<Condition> conditions() {
+    List<Condition> all = new ArrayList<>();
+    limits.light().ifPresent(threshold -> all.add(Condition.during(lightName(threshold), light, Duration.ofHours(1))));
+    limits
+        .latestArrival()
+        .map(OffsetDateTime::toInstant)
+        .ifPresent(
+            latest ->
+                all.add(
+                    Condition.of(
+                        "landed by " + page().dateAndClock(latest),
+                        "minutes to spare",30.0,0.0,route -> Duration.between(route.arrival(), latest).toMillis() / 60_000.0)));
+    limits
+        .strongestStream()
+        .ifPresent(most -> all.add(Condition.streamAtMost(passage.solver().stream(), most.times(0.8), most)));
+    return all;
+  }
+
+  /** The limits that the passage as planned does not keep; none if it cannot be steered at all. */
+  List<String> brokenAsPlanned() {
+    return solver.solve(passage.route(), start).solved().map(this::broken).orElse(List.of());
+  }
+
+  private List<String> broken(SteeredRoute route) {
+    return conditions().stream()
+        .filter(condition -> !condition.check(route).holds())
+        .map(Condition::name)
+        .toList();
+  }
+
+  /** The next departure that keeps every limit, or the next at all with the limits it breaks. */
+  String nextDeparture() {
+    if (!start.isBefore(until)) {
+      return "not worked out: the tables end before the start";
+    }
+    DepartureSearch search = DepartureSearch.of(solver, passage.route()).withStep(STEP);
+    for (Condition condition : conditions()) {
+      search = search.withCondition(condition);
+    }
+    Departures departures = search.between(start, until);
+    Optional<SteeredRoute> fit =
+        departures.windows().items().stream()
+            .map(window -> Page.up(window.from()))
+            .map(time -> solver.solve(passage.route(), time).solved())
+            .flatMap(Optional::stream)
+            .filter(route -> broken(route).isEmpty())
+            .findFirst();
+    if (fit.isPresent()) {
+      return "leave at " + words(fit.get()) + ": possible, within every limit asked for";
+    }
+    return departures.all().stream()
+        .map(departure -> departure.outcome().solved())
+        .flatMap(Optional::stream)
+        .findFirst()
+        .map(
+            route ->
+                "leave at "
+                    + words(route)
+                    + ": possible, but not "
+                    + String.join(", nor ", broken(route)))
+        .orElse("none up to " + page().dateAndClock(until) + ", where the search ends");
+  }
+
+  private String words(SteeredRoute route) {
+    return page().dateAndClock(route.departure())
+        + ", arriving "
+        + page().dateAndClock(Page.up(route.arrival()));
+  }
+
+  /** The speed that would do from the planned start, with the reserve the limits ask for. */
+  String speedThatWouldDo() {
+    Instant latest = start.plus(CourseToSteer.USUAL_LONGEST_DURATION);
+    for (TimeSpan span : light) {
+      if (!start.isBefore(span.from()) && start.isBefore(span.until())) {
+        latest = span.until();
+      }
+    }
+    Optional<Instant> landed = limits.latestArrival().map(OffsetDateTime::toInstant);
+    if (landed.isPresent() && landed.get().isBefore(latest) && landed.get().isAfter(start)) {
+      latest = landed.get();
+    }
+    return PassageTiming.of(solver, passage.route()).leastSpeed(start, latest)
+        .match(
+            speed -> {
+              double tenths = Math.ceil(speed.knots() * 10.0 - 1e-9);
+              double more = Math.ceil((tenths / 10.0 - folder.speed().knots()) * 10.0 - 1e-6);
+              return tenths / 10.0
+                  + " kn would do at the planned start, "
+                  + more / 10.0
+                  + " kn above the party's own; "
+                  + shareWords()
+                  + brokenAt(Speed.ofKnots(tenths / 10.0));
+            },
+            why -> "no speed up to 20 kn would do at the planned start");
+  }
+
+  private String brokenAt(Speed speed) {
+    return solver
+        .withCraft(solver.craft().withSpeed(speed))
+        .solve(passage.route(), start)
+        .solved()
+        .map(this::broken)
+        .filter(names -> !names.isEmpty())
+        .map(names -> "; but not " + String.join(", nor ", names))
+        .orElse("");
+  }
+}

@@ -1,0 +1,317 @@
+package org.ferryglide.examples;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.Set;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.GeodesicLeg;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.note.Severity;
+import org.ferryglide.nav.position.AngleForm;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.CurrentTriangle;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.steer.OffLine;
+import org.ferryglide.nav.steer.Reason;
+import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.steer.Strategy;
+import org.ferryglide.tide.folder.PassageFolder;
+import org.ferryglide.tide.stream.HourlyStream;
+
+/** Prints one leg; what is wrong with a figure stands beneath it. */
+final class LegPrinter {
+  private static final Duration HALF_HOUR = Duration.ofMinutes(30);
+  private static final Duration TOO_LATE_TO_CHANGE = Duration.ofMinutes(5);
+
+  /** Places along a leg at which the nearest station is asked for. */
+  private static final int LOOKS = 20;
+
+  private final Page page;
+  private final LaidOffPassage passage;
+  private final PassageFolder folder;
+  private final String shareWords;
+
+  LegPrinter(Page page, LaidOffPassage passage, String shareWords) {
+    this.page = page;
+    this.passage = passage;
+    this.folder = passage.folder();
+    this.shareWords = shareWords;
+  }
+
+  void print(LaidOffLeg leg) {
+    TrueBearing course = leg.leg().initialCourse();
+    page.line();
+    page.line(
+        "Leg "
+            + leg.number()
+            + " of "
+            + passage.legs().size()
+            + ": "
+            + leg.from().name()
+            + " to "
+            + leg.to().name());
+    page.row("from", leg.from().position().text(AngleForm.DEGREES_MINUTES, 1));
+    page.row("to", leg.to().position().text(AngleForm.DEGREES_MINUTES, 1));
+    Distance length = leg.leg().length();
+    page.row(
+        "course",
+        course.threeDigits()
+            + " true, "
+            + course.nearestPoint(16).pointName()
+            + "; "
+            + length.inNauticalMiles(1)
+            + " ("
+            + length.inKilometres(1)
+            + ")");
+    doubts(leg, "leg.");
+    page.row(
+        "magnetic",
+        course.toMagnetic(leg.variation().roseVariation()).threeDigits()
+            + " by the printed rose ("
+            + leg.variation().roseVariation().degreesAndMinutes()
+            + "), "
+            + course.toMagnetic(leg.variation().modelVariation()).threeDigits()
+            + " by "
+            + leg.modelName()
+            + " ("
+            + leg.variation().modelVariation().degreesAndMinutes()
+            + ")");
+    doubts(leg, "rose.", "magnetic.");
+    page.row(
+        "back bearing",
+        "look back along "
+            + Page.trueAndMagnetic(course.reciprocal(), leg.variation().roseVariation())
+            + ", "
+            + course.reciprocal().nearestPoint(16).pointName());
+    if (leg.departure().isEmpty()) {
+      page.row("to steer", "not worked out: the leg before it has no arrival");
+      return;
+    }
+    printStreams(leg, leg.departure().get());
+    doubts(leg, "station.", "stream.", "tide.");
+    leg.oneHeading().ifPresent(outcome -> printOutcome("one heading", leg, outcome));
+    leg.trackHeld().ifPresent(outcome -> printOutcome("track held", leg, outcome));
+    doubts(leg, "steer.");
+  }
+
+  /** The notes that make a figure less certain than it looks. */
+  private void doubts(LaidOffLeg leg, String... codes) {
+    Set<String> printed = new HashSet<>();
+    for (Note note : leg.notes()) {
+      for (String code : codes) {
+        if (note.severity() != Severity.INFORMATION
+            && note.code().startsWith(code)
+            && printed.add(note.text())) {
+          page.row(note);
+        }
+      }
+    }
+  }
+
+  private void printStreams(LaidOffLeg leg, Instant departure) {
+    Map<HourlyStream, Distance> nearest = nearestAlong(leg);
+    String label = "stream";
+    for (Map.Entry<HourlyStream, Distance> entry : nearest.entrySet()) {
+      HourlyStream stream = entry.getKey();
+      page.row(
+          label,
+          stream.table().station()
+              + ", "
+              + entry.getValue().inNauticalMiles(1)
+              + " from the middle of the leg; hours about "
+              + (StreamHours.aboutHigh(stream) ? "high" : "low")
+              + " water at "
+              + stream.tides().port());
+      printHours(stream, departure, leg.arrival().orElse(departure.plus(Duration.ofHours(1))));
+      label = "";
+    }
+    if (nearest.isEmpty()) {
+      page.row(
+          label,
+          "no data: no station within " + folder.limits().reach().inNauticalMiles(1) + " of it");
+    }
+  }
+
+  /** The stations that speak along a leg, in the order in which they do. */
+  private Map<HourlyStream, Distance> nearestAlong(LaidOffLeg leg) {
+    Map<HourlyStream, Distance> found = new LinkedHashMap<>();
+    Position middle = leg.leg().pointAt(leg.leg().length().times(0.5));
+    for (int i = 0; i <= LOOKS; i++) {
+      Position place = leg.leg().pointAt(leg.leg().length().times((double) i / LOOKS));
+      nearest(place)
+          .ifPresent(
+              stream -> found.putIfAbsent(stream, distance(middle, stream.table().position())));
+    }
+    return found;
+  }
+
+  private Optional<HourlyStream> nearest(Position place) {
+    return folder.streams().stream()
+        .filter(
+            stream ->
+                distance(place, stream.table().position()).compareTo(folder.limits().reach()) <= 0)
+        .min(
+            (one, other) ->
+                distance(place, one.table().position())
+                    .compareTo(distance(place, other.table().position())));
+  }
+
+  private static Distance distance(Position one, Position other) {
+    return GeodesicLeg.between(one, other).length();
+  }
+
+  /** The table's hours from the one before a leg's start to the one after its end. */
+  private void printHours(HourlyStream stream, Instant departure, Instant until) {
+    NavigableMap<Instant, String> hours = StreamHours.about(stream, departure, until);
+    Instant before = hours.floorKey(departure);
+    Instant after = hours.ceilingKey(until);
+    if (before == null || after == null) {
+      page.row("", "no data for " + page.clock(before == null ? departure : until));
+    }
+    Instant from = before == null ? departure : before;
+    Instant to = after == null ? until : after;
+    if (!from.isAfter(to)) {
+      hours
+          .subMap(from, true, to, true)
+          .forEach(
+              (time, hour) ->
+                  page.row(
+                      "",
+                      page.clock(time)
+                          + "  "
+                          + hour
+                          + "  "
+                          + stream.at(time).map(Page::setAndRate).orElse("no data")));
+    }
+  }
+
+  private void printOutcome(
+      String strategy, LaidOffLeg leg, Outcome<SteeredLeg, NotPossible> outcome) {
+    outcome.solved().ifPresent(steered -> printSolved(strategy, leg, steered));
+    outcome.why().ifPresent(why -> page.row(strategy, words(why)));
+  }
+
+  private void printSolved(String strategy, LaidOffLeg leg, SteeredLeg steered) {
+    page.row(
+        strategy,
+        "steer "
+            + (steered.strategy().equals(Strategy.trackHeld())
+                ? headingsHeld(leg, steered)
+                : Page.trueAndMagnetic(steered.courseToSteer(), leg.variation().roseVariation())));
+    Instant eta = Page.up(steered.arrival());
+    page.row(
+        "",
+        steered.speedMadeGood().inKnots(1)
+            + " made good, "
+            + Page.hoursAndMinutes(Duration.between(Page.up(steered.departure()), eta))
+            + ", ETA "
+            + page.clock(eta)
+            + ", "
+            + Light.at(leg.to().position(), steered.arrival(), page));
+    OffLine off = steered.greatestOffLine();
+    if (off.side() == OffLine.Side.NEITHER) {
+      page.row("", "stays on the line");
+    } else {
+      page.row(
+          "",
+          "strays "
+              + Math.ceil(off.distance().magnitude().nauticalMiles() * 100.0) / 100.0
+              + " NM to the "
+              + off.side()
+              + " of the line, most at "
+              + page.clock(off.time()));
+    }
+  }
+
+  /**
+   * The heading that holds the line, anew every half hour and where another station speaks: it
+   * changes all the time, and nobody steers finer.
+   */
+  private String headingsHeld(LaidOffLeg leg, SteeredLeg steered) {
+    List<String> changes = new ArrayList<>();
+    String last = "";
+    Instant departure = steered.departure();
+    Instant lastChange = steered.arrival().minus(TOO_LATE_TO_CHANGE);
+    for (Instant time = departure;
+        time.equals(departure) || time.isBefore(lastChange);
+        time = nextLook(steered, time)) {
+      Instant now = time;
+      Position place = steered.groundTrack().at(now);
+      Optional<String> heading =
+          passage.solver().stream()
+              .at(place, now)
+              .flatMap(
+                  stream ->
+                      CurrentTriangle.solve(leg.leg().course(), passage.solver().craft(), stream)
+                          .solved())
+              .map(
+                  triangle ->
+                      Page.trueAndMagnetic(
+                          triangle.courseToSteer(), leg.variation().roseVariation()));
+      if (heading.isPresent() && !heading.get().equals(last)) {
+        changes.add(
+            changes.isEmpty()
+                ? heading.get()
+                : heading.get() + " from " + page.clock(Page.up(now)));
+        last = heading.get();
+      }
+    }
+    return String.join(", then ", changes);
+  }
+
+  /** Half an hour on, or less if another station is the nearest before that. */
+  private Instant nextLook(SteeredLeg steered, Instant from) {
+    Optional<HourlyStream> here = nearest(steered.groundTrack().at(from));
+    for (Instant time = from.plusSeconds(60);
+        time.isBefore(steered.arrival()) && time.isBefore(from.plus(HALF_HOUR));
+        time = time.plusSeconds(60)) {
+      if (!nearest(steered.groundTrack().at(time)).equals(here)) {
+        return time;
+      }
+    }
+    return from.plus(HALF_HOUR);
+  }
+
+  /** The finding with its time by the passage's own clock, and with what the tables cover. */
+  private String words(NotPossible why) {
+    String when = why.when().map(time -> ", at " + page.clock(time)).orElse("");
+    String where =
+        why.where().map(place -> ", near " + place.text(AngleForm.DEGREES_MINUTES, 1)).orElse("");
+    if (why.reason() == Reason.NO_DATA) {
+      return "NO DATA: the stream is not known there and then" + when + where + span(why);
+    }
+    NotPossible bare = NotPossible.because(why.reason());
+    return "NOT POSSIBLE: "
+        + bare.message()
+        + (why.reason() == Reason.NO_RESERVE ? ", " + shareWords : "")
+        + why.shortBy()
+            .map(
+                speed ->
+                    ", by " + Math.max(0.1, Math.ceil(speed.knots() * 10.0 - 1e-9) / 10.0) + " kn")
+            .orElse("")
+        + when
+        + where;
+  }
+
+  private String span(NotPossible why) {
+    Optional<HourlyStream> stream = why.where().flatMap(this::nearest);
+    if (stream.isEmpty()) {
+      return "; no station lies within " + folder.limits().reach().inNauticalMiles(1);
+    }
+    return "; the tides of "
+        + stream.get().tides().port()
+        + " are given from "
+        + page.dateAndClock(stream.get().tides().start())
+        + " to "
+        + page.dateAndClock(stream.get().tides().end());
+  }
+}

@@ -1,0 +1,206 @@
+package org.ferryglide.tide.folder;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.stream.HourlyStream;
+import org.ferryglide.tide.stream.StreamTable;
+
+/** Reads a folder file by file, then looks whether the files fit together. */
+final class FolderReader {
+  /** More ports than any passage has; a folder of something else is not read through. */
+  private static final int MOST_TIDE_FILES = 200;
+
+  private static final List<StreamTable> NO_TABLES = List.of();
+
+  private final Path folder;
+  private final FolderProblems problems = new FolderProblems();
+  private final Map<String, TideTable> tides = new LinkedHashMap<>();
+
+  /** Every port that a file of tides is about, also those whose file is refused. */
+  private final Set<String> ports = new TreeSet<>();
+
+  /** Whether a refused file of tides may be about any port. */
+  private boolean portUnknown;
+
+  private FolderReader(Path folder) {
+    this.folder = folder;
+  }
+
+  static PassageFolder read(Path folder) throws IOException {
+    if (!Files.exists(folder)) {
+      throw new NoSuchFileException(
+          PlainCharacters.visible(folder.toString()), null, "there is no such scenario folder");
+    }
+    if (!Files.isDirectory(folder)) {
+      throw new NotDirectoryException(PlainCharacters.visible(folder.toString()));
+    }
+    return new FolderReader(folder).readAll();
+  }
+
+  private PassageFolder readAll() throws IOException {
+    Optional<FolderText> passageFile = FolderText.read(named("passage.csv"), problems);
+    Optional<PassageSheet> passage = parse(passageFile, PassageSheet::read);
+    Optional<FolderText> wayPointFile = FolderText.read(named("waypoints.csv"), problems);
+    Optional<WayPointSheet> wayPoints = parse(wayPointFile, WayPointSheet::read);
+    Optional<FolderText> streamFile = FolderText.read(named("streams.csv"), problems);
+    List<StreamTable> tables =
+        parse(streamFile, file -> StreamTable.readAll(file.source(), file.reader()))
+            .orElse(NO_TABLES);
+    Path limitFile = named("limits.csv");
+    Optional<PassageLimits> limits =
+        Files.exists(limitFile)
+            ? parse(FolderText.read(limitFile, problems), PassageLimits::read)
+            : Optional.of(PassageLimits.USUAL);
+    readTides(named("tides"));
+    streamFile.ifPresent(
+        file -> file.under("port").forEach(port -> requireTide(file, "port", port)));
+    passageFile.ifPresent(
+        file ->
+            file.beside("landing port", "value")
+                .filter(port -> !port.text().isEmpty())
+                .ifPresent(port -> requireTide(file, "value", port)));
+    List<HourlyStream> streams = new ArrayList<>();
+    for (StreamTable table : tables) {
+      bind(table, streamFile.get()).ifPresent(streams::add);
+    }
+    problems.refuseIfAny();
+    return new PassageFolder(
+        passage.get(), wayPoints.get().wayPoints(), tides, streams, limits.get());
+  }
+
+  /** Makes a value of a file. */
+  private interface Parser<T> {
+    T parse(FolderText file) throws IOException;
+  }
+
+  private <T> Optional<T> parse(Optional<FolderText> file, Parser<T> parser) throws IOException {
+    if (!file.isPresent()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(parser.parse(file.get()));
+    } catch (InputFormatException e) {
+      problems.inFile(e);
+    } catch (IllegalArgumentException e) {
+      problems.inFile(file.get().source(), String.valueOf(e.getMessage()));
+    }
+    return Optional.empty();
+  }
+
+  /** A file of the folder, whatever its name's capitals are. */
+  private Path named(String name) throws IOException {
+    Path exact = folder.resolve(name);
+    if (!Files.exists(exact)) {
+      try (Stream<Path> all = Files.list(folder)) {
+        return all.filter(file -> fileName(file).equalsIgnoreCase(name))
+            .sorted()
+            .findFirst()
+            .orElse(exact);
+      }
+    }
+    return exact;
+  }
+
+  private static String fileName(Path file) {
+    return String.valueOf(file.getFileName());
+  }
+
+  private void readTides(Path tideFolder) throws IOException {
+    if (!Files.isDirectory(tideFolder)) {
+      problems.unreadable(tideFolder.toString(), 0, 0, "the folder of tide tables is missing");
+      portUnknown = true;
+      return;
+    }
+    List<Path> files = new ArrayList<>();
+    try (Stream<Path> all = Files.list(tideFolder)) {
+      all.filter(file -> fileName(file).toLowerCase(Locale.ROOT).endsWith(".csv"))
+          .sorted()
+          .limit(MOST_TIDE_FILES + 1L)
+          .forEach(files::add);
+    }
+    if (files.isEmpty() || files.size() > MOST_TIDE_FILES) {
+      portUnknown = true;
+      problems.unreadable(
+          tideFolder.toString(),
+          0,
+          0,
+          files.isEmpty()
+              ? "there is no tide table in it: no file whose name ends in .csv"
+              : "must hold at most " + MOST_TIDE_FILES + " tide tables");
+      return;
+    }
+    for (Path file : files) {
+      readTide(file);
+    }
+  }
+
+  private void readTide(Path file) throws IOException {
+    Optional<FolderText> text = FolderText.read(file, problems);
+    String statedPort =
+        text.map(one -> one.under("port"))
+            .filter(found -> !found.isEmpty())
+            .map(found -> found.get(0).text())
+            .orElse("");
+    Optional<TideTable> table = parse(text, one -> TideTable.read(one.source(), one.reader()));
+    String port = table.map(TideTable::port).orElse(statedPort);
+    portUnknown = portUnknown || port.isEmpty();
+    if (!port.isEmpty() && !ports.add(port)) {
+      FolderText.Place place = text.get().find("port", port, "port");
+      problems.betweenFiles(
+          file.toString(),
+          place.line(),
+          place.column(),
+          "port: there is another tide table of " + port);
+    }
+    table.ifPresent(one -> tides.putIfAbsent(one.port(), one));
+  }
+
+  private Optional<HourlyStream> bind(StreamTable table, FolderText file) {
+    String port = table.standardPort().name();
+    FolderText.Place place = file.find("station", table.station(), "port");
+    TideTable tide = tides.get(port);
+    if (tide == null) {
+      return Optional.empty(); // told already, as a port without tides or as a file refused
+    }
+    try {
+      return Optional.of(table.boundTo(tide));
+    } catch (IllegalArgumentException e) {
+      problems.betweenFiles(
+          file.source(),
+          place.line(),
+          place.column(),
+          "station " + table.station() + " about " + port + ": " + e.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  /** A port that is named must have tides, unless a refused file may be about it. */
+  private void requireTide(FolderText file, String heading, FolderText.Field port) {
+    if (!portUnknown && !ports.contains(port.text())) {
+      problems.betweenFiles(
+          file.source(),
+          port.place().line(),
+          port.place().column(),
+          heading
+              + ": must be one of the ports with a tide table, "
+              + ports
+              + ", but was "
+              + port.text()
+              + NearName.question(port.text(), ports));
+    }
+  }
+}

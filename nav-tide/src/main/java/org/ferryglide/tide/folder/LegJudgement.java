@@ -1,0 +1,172 @@
+package org.ferryglide.tide.folder;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.ferryglide.nav.geodesy.GeodesicLeg;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.AngleForm;
+import org.ferryglide.nav.position.Position;
+
+/** Judges way points and legs: what no paddler paddles names the way point that looks wrong. */
+final class LegJudgement {
+  /**
+   * Longer than any leg between landings or marks that a kayak covers in a day: common practice, no
+   * source.
+   */
+  static final Distance LONGEST_LEG = Distance.ofNauticalMiles(40.0);
+
+  /**
+   * So much longer than the middle one of a passage's legs is doubted: common practice, no source.
+   */
+  static final double LONG_BESIDE_THE_OTHERS = 6.0;
+
+  /** Legs up to this are never doubted beside the others: common practice, no source. */
+  static final Distance SHORT_ENOUGH = Distance.ofNauticalMiles(10.0);
+
+  /** Nearer than this two way points look like one: common practice, no source. */
+  static final Distance SHORTEST_LEG = Distance.ofMetres(50.0);
+
+  private final List<PassageFolder.WayPoint> wayPoints;
+  private final List<Position> stations;
+  private final double[] lengths;
+
+  /** Legs between way points; the stations of the stream tables tell where the passage is. */
+  LegJudgement(List<PassageFolder.WayPoint> wayPoints, List<Position> stations) {
+    this.wayPoints = wayPoints;
+    this.stations = stations;
+    this.lengths = new double[wayPoints.size() - 1];
+    for (int i = 0; i < lengths.length; i++) {
+      lengths[i] = metres(position(i), position(i + 1));
+    }
+  }
+
+  /** What looks wrong, each with the number of its leg and, if one is to blame, its way point. */
+  List<Note> notes() {
+    List<Note> notes = new ArrayList<>();
+    double[] sorted = lengths.clone();
+    Arrays.sort(sorted);
+    double middle = sorted[(sorted.length - 1) / 2];
+    for (int i = 0; i < lengths.length; i++) {
+      if (lengths[i] > LONGEST_LEG.metres()) {
+        notes.add(tooLong(i));
+      } else if (lengths[i] > SHORT_ENOUGH.metres()
+          && lengths[i] > LONG_BESIDE_THE_OTHERS * middle) {
+        notes.add(longBesideTheOthers(i, middle));
+      } else if (lengths[i] < SHORTEST_LEG.metres()) {
+        notes.add(
+            Note.caution(
+                    "leg.short",
+                    leg(i) + " is only " + Math.round(lengths[i]) + " m long: are both ends right?")
+                .with("leg", Integer.toString(i + 1)));
+      }
+    }
+    return notes;
+  }
+
+  private Note tooLong(int i) {
+    String text =
+        leg(i) + " is " + miles(lengths[i]) + " long, farther than a kayak goes in a day. ";
+    Optional<Suspect> suspect = suspect(i);
+    String what =
+        suspect
+            .map(Suspect::text)
+            .orElse("Check the positions of " + name(i) + " and " + name(i + 1) + ".");
+    Note note =
+        Note.warning("leg.too-long", text + what)
+            .with("leg", Integer.toString(i + 1))
+            .with("lengthMetres", Math.rint(lengths[i]));
+    return suspect
+        .map(one -> note.with("wayPoint", Integer.toString(one.wayPoint + 1)))
+        .orElse(note);
+  }
+
+  private Note longBesideTheOthers(int i, double middle) {
+    int wayPoint = i == 0 || i + 1 < lengths.length && lengths[i + 1] > lengths[i - 1] ? i + 1 : i;
+    if (i == 0 && lengths.length > 1 && lengths[1] < lengths[0] / 2) {
+      wayPoint = 0;
+    }
+    return Note.caution(
+            "leg.long-beside-others",
+            leg(i)
+                + " is "
+                + miles(lengths[i])
+                + " long where the passage's legs are mostly about "
+                + miles(middle)
+                + ": check the position of "
+                + name(wayPoint)
+                + ".")
+        .with("leg", Integer.toString(i + 1))
+        .with("wayPoint", Integer.toString(wayPoint + 1))
+        .with("lengthMetres", Math.rint(lengths[i]));
+  }
+
+  /** A way point that would fit with a letter changed, and what to do about it. */
+  private record Suspect(int wayPoint, String text) {}
+
+  /**
+   * The end of a leg that lies well beside its neighbours, and nearest to the stream stations, once
+   * the letters of its latitude or longitude are changed.
+   */
+  private Optional<Suspect> suspect(int leg) {
+    double least = Double.POSITIVE_INFINITY;
+    Suspect best = null;
+    for (int wayPoint = leg; wayPoint <= leg + 1; wayPoint++) {
+      for (Turned turned : Turned.of(position(wayPoint))) {
+        double longest = 0.0;
+        double sum = 0.0;
+        for (int other = wayPoint - 1; other <= wayPoint + 1; other += 2) {
+          if (other >= 0 && other < wayPoints.size()) {
+            double length = metres(turned.position(), position(other));
+            longest = Math.max(longest, length);
+            sum += length;
+          }
+        }
+        sum += nearestStation(turned.position());
+        if (longest <= LONGEST_LEG.metres() && sum < least) {
+          least = sum;
+          best =
+              new Suspect(
+                  wayPoint,
+                  "Way point "
+                      + name(wayPoint)
+                      + ", "
+                      + position(wayPoint).text(AngleForm.DEGREES_MINUTES, 1)
+                      + ", looks wrong: "
+                      + turned.advice());
+        }
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private double nearestStation(Position place) {
+    double nearest = Double.POSITIVE_INFINITY;
+    for (Position station : stations) {
+      nearest = Math.min(nearest, metres(place, station));
+    }
+    return stations.isEmpty() ? 0.0 : nearest;
+  }
+
+  private Position position(int wayPoint) {
+    return wayPoints.get(wayPoint).position();
+  }
+
+  private String name(int wayPoint) {
+    return wayPoints.get(wayPoint).name();
+  }
+
+  private String leg(int i) {
+    return "Leg " + (i + 1) + ", " + name(i) + " to " + name(i + 1) + ",";
+  }
+
+  private static double metres(Position one, Position other) {
+    return GeodesicLeg.between(one, other).length().metres();
+  }
+
+  private static String miles(double metres) {
+    return Distance.ofMetres(metres).inNauticalMiles(1);
+  }
+}

@@ -1,0 +1,283 @@
+package org.ferryglide.tide.folder;
+
+import java.io.IOException;
+import java.io.Serializable;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.sky.SunThreshold;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a party asks of a passage, beyond that it is possible.
+ *
+ * <p>In {@code limits.csv} each limit is an item; those left out keep their usual value:
+ *
+ * <ul>
+ *   <li>{@code light}: {@code daylight} (sunrise to sunset, the usual), {@code civil twilight} or
+ *       {@code any};
+ *   <li>{@code latest arrival}: a date and time with its offset;
+ *   <li>{@code strongest stream}: a speed, for the strongest stream to be met anywhere;
+ *   <li>{@code largest cross-stream share}: per cent of the paddling speed that may be spent
+ *       against what sets the craft sideways, {@code 80 %} unless told;
+ *   <li>{@code reach of stations}: how far from its station a stream table holds, {@code 6 NM}
+ *       unless told.
+ * </ul>
+ *
+ * <pre>{@code
+ * PassageLimits limits = PassageLimits.USUAL.withStrongestStream(Speed.ofKnots(3));
+ * limits.light(); // sunrise and sunset
+ * }</pre>
+ */
+public final class PassageLimits implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** How far from its station a stream table is taken to hold: common practice, no source. */
+  public static final Distance USUAL_REACH = Distance.ofNauticalMiles(6.0);
+
+  /** Four fifths of the paddling speed, so that a fifth is in reserve: common practice. */
+  public static final double USUAL_CROSS_STREAM_SHARE = 0.8;
+
+  /** Between sunrise and sunset, four fifths of the speed, the usual reach; no other limit. */
+  public static final PassageLimits USUAL =
+      new PassageLimits(
+          SunThreshold.SUNRISE_AND_SUNSET, null, null, USUAL_CROSS_STREAM_SHARE, USUAL_REACH);
+
+  private static final List<String> ITEMS =
+      List.of(
+          "light",
+          "latest arrival",
+          "strongest stream",
+          "largest cross-stream share",
+          "reach of stations");
+
+  private final @Nullable SunThreshold light;
+  private final @Nullable OffsetDateTime latestArrival;
+  private final @Nullable Speed strongestStream;
+  private final double crossStreamShare;
+  private final Distance reach;
+
+  private PassageLimits(
+      @Nullable SunThreshold light,
+      @Nullable OffsetDateTime latestArrival,
+      @Nullable Speed strongestStream,
+      double crossStreamShare,
+      Distance reach) {
+    this.light = light;
+    this.latestArrival = latestArrival;
+    this.strongestStream = strongestStream;
+    this.crossStreamShare = crossStreamShare;
+    this.reach = reach;
+  }
+
+  static PassageLimits read(FolderText file) throws IOException {
+    ItemSheet items = ItemSheet.read(file, List.of(), ITEMS);
+    PassageLimits limits = items.read("light", USUAL::withLightNamed, USUAL);
+    if (items.has("latest arrival")) {
+      OffsetDateTime latest =
+          items.read("latest arrival", PassageSheet::dateAndTime, OffsetDateTime.MIN);
+      limits = limits.withLatestArrival(latest);
+    }
+    if (items.has("strongest stream")) {
+      limits = items.read("strongest stream", limits::withStrongestStreamNamed, limits);
+    }
+    limits =
+        limits.withCrossStreamShare(
+            items.read(
+                "largest cross-stream share", PassageLimits::share, USUAL_CROSS_STREAM_SHARE));
+    limits = items.read("reach of stations", limits::withReachNamed, limits);
+    items.refuseIfFaulty();
+    return limits;
+  }
+
+  private PassageLimits withLightNamed(String text) {
+    switch (text.toLowerCase(Locale.ROOT)) {
+      case "daylight":
+        return withLight(SunThreshold.SUNRISE_AND_SUNSET);
+      case "civil twilight":
+        return withLight(SunThreshold.CIVIL_TWILIGHT);
+      case "any":
+        return withAnyLight();
+      default:
+        throw new IllegalArgumentException(
+            "must be daylight, civil twilight or any, but was \"" + text + "\"");
+    }
+  }
+
+  private PassageLimits withStrongestStreamNamed(String text) {
+    return withStrongestStream(Speed.parse(text));
+  }
+
+  private PassageLimits withReachNamed(String text) {
+    return withReach(Distance.parse(text));
+  }
+
+  private static double share(String text) {
+    String number = text.endsWith("%") ? text.substring(0, text.length() - 1).trim() : "";
+    if (!number.matches("[0-9]{1,3}(\\.[0-9]{1,3})?")) {
+      throw new IllegalArgumentException(
+          "must be a share in per cent, as in 80 %, but was \"" + text + "\"");
+    }
+    return checkedShare(Double.parseDouble(number) / 100.0);
+  }
+
+  private static double checkedShare(double share) {
+    if (!(share > 0.0 && share <= 1.0)) { // written so that NaN fails
+      throw new IllegalArgumentException(
+          "cross-stream share must be above 0 and at most 1, that is 100 %, but was " + share);
+    }
+    return share;
+  }
+
+  /**
+   * The same limits with another light.
+   *
+   * @param threshold where the sun must be above, all the way
+   * @return the changed limits
+   */
+  public PassageLimits withLight(SunThreshold threshold) {
+    return new PassageLimits(
+        Objects.requireNonNull(threshold, "threshold"),
+        latestArrival,
+        strongestStream,
+        crossStreamShare,
+        reach);
+  }
+
+  /**
+   * The same limits for a party that paddles by night as well.
+   *
+   * @return the changed limits
+   */
+  public PassageLimits withAnyLight() {
+    return new PassageLimits(null, latestArrival, strongestStream, crossStreamShare, reach);
+  }
+
+  /**
+   * The same limits with a latest arrival.
+   *
+   * @param latest when the party must have landed
+   * @return the changed limits
+   */
+  public PassageLimits withLatestArrival(OffsetDateTime latest) {
+    return new PassageLimits(
+        light, Objects.requireNonNull(latest, "latest"), strongestStream, crossStreamShare, reach);
+  }
+
+  /**
+   * The same limits with a strongest stream.
+   *
+   * @param most the strongest stream to be met anywhere on the passage, above 0
+   * @return the changed limits
+   * @throws IllegalArgumentException if {@code most} is not above 0
+   */
+  public PassageLimits withStrongestStream(Speed most) {
+    if (!(most.knots() > 0.0)) {
+      throw new IllegalArgumentException(
+          "strongest stream must be above 0, but was " + most.inKnots(1));
+    }
+    return new PassageLimits(light, latestArrival, most, crossStreamShare, reach);
+  }
+
+  /**
+   * The same limits with another share of the speed for the stream across.
+   *
+   * @param share largest share of the paddling speed, above 0 and at most 1
+   * @return the changed limits
+   * @throws IllegalArgumentException if {@code share} is NaN or outside that range
+   */
+  public PassageLimits withCrossStreamShare(double share) {
+    return new PassageLimits(light, latestArrival, strongestStream, checkedShare(share), reach);
+  }
+
+  /**
+   * The same limits with another reach.
+   *
+   * @param distance how far from its station a stream table holds, above 0
+   * @return the changed limits
+   * @throws IllegalArgumentException if {@code distance} is not above 0
+   */
+  public PassageLimits withReach(Distance distance) {
+    if (!(distance.metres() > 0.0)) {
+      throw new IllegalArgumentException(
+          "reach of stations must be above 0, but was " + distance.inNauticalMiles(1));
+    }
+    return new PassageLimits(light, latestArrival, strongestStream, crossStreamShare, distance);
+  }
+
+  /**
+   * Where the sun must be above, all the way.
+   *
+   * @return the threshold; empty if the party paddles by night as well
+   */
+  public Optional<SunThreshold> light() {
+    return Optional.ofNullable(light);
+  }
+
+  /**
+   * When the party must have landed.
+   *
+   * @return the time; empty if it does not matter
+   */
+  public Optional<OffsetDateTime> latestArrival() {
+    return Optional.ofNullable(latestArrival);
+  }
+
+  /**
+   * The strongest stream that may be met anywhere on the passage.
+   *
+   * @return the rate; empty if only the steering sets a limit
+   */
+  public Optional<Speed> strongestStream() {
+    return Optional.ofNullable(strongestStream);
+  }
+
+  /**
+   * The largest share of the paddling speed that may be spent against what sets sideways.
+   *
+   * @return the share, above 0 and at most 1
+   */
+  public double crossStreamShare() {
+    return crossStreamShare;
+  }
+
+  /**
+   * How far from its station a stream table is taken to hold.
+   *
+   * @return the distance, above 0
+   */
+  public Distance reach() {
+    return reach;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PassageLimits that
+        && light == that.light
+        && Objects.equals(latestArrival, that.latestArrival)
+        && Objects.equals(strongestStream, that.strongestStream)
+        && crossStreamShare == that.crossStreamShare
+        && reach.equals(that.reach);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(light, latestArrival, strongestStream, crossStreamShare, reach);
+  }
+
+  /** The limits in words. */
+  @Override
+  public String toString() {
+    return (light == null ? "any light" : light.toString())
+        + (latestArrival == null ? "" : ", landed by " + latestArrival)
+        + (strongestStream == null ? "" : ", stream at most " + strongestStream.inKnots(1))
+        + ", at most "
+        + Math.round(crossStreamShare * 100.0)
+        + " % of the speed across, stations reach "
+        + reach.inNauticalMiles(1);
+  }
+}

@@ -1,0 +1,36 @@
+package org.ferryglide.tide.folder;
+
+import java.util.Locale;
+
+/** Characters that text for people may hold: no controls, and nothing that reorders or hides. */
+final class PlainCharacters {
+  private PlainCharacters() {}
+
+  /** Whether a character would move a terminal's cursor, turn text round or not be seen. */
+  static boolean isRefused(char c) {
+    boolean control = Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t';
+    boolean reorders = c >= '\u202a' && c <= '\u202e' || c >= '\u2066' && c <= '\u2069';
+    boolean hidden = c == '\u200b' || c == '\ufeff' || c == '\u2028' || c == '\u2029';
+    return control || reorders || hidden;
+  }
+
+  /** What a refused character is called in a message: {@code U+001B}. */
+  static String name(char c) {
+    String hex = Integer.toHexString(c).toUpperCase(Locale.ROOT);
+    return "U+" + "0000".substring(hex.length()) + hex;
+  }
+
+  /** Text on one line, with a refused character shown by its name. */
+  static String visible(String text) {
+    StringBuilder plain = new StringBuilder();
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (isRefused(c) || c == '\n' || c == '\r' || c == '\t') {
+        plain.append('<').append(name(c)).append('>');
+      } else {
+        plain.append(c);
+      }
+    }
+    return plain.toString();
+  }
+}
