@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.magnetic.MagneticModel;
 import org.ferryglide.nav.magnetic.RoseComparison;
@@ -26,7 +27,9 @@ import org.ferryglide.tide.folder.PassageFolder;
  * @param from where it starts
  * @param to where it ends
  * @param leg the rhumb line between them
- * @param variation the printed rose, carried to the date, beside the field model
+ * @param roseVariation variation by the printed rose, carried to the date
+ * @param modelVariation variation by the field model at the middle of the leg; empty where the
+ *     field is too weak for a compass
  * @param modelName the model's name
  * @param departure when it is started; empty if the leg before is not possible
  * @param oneHeading the course to steer with one heading held; empty without departure
@@ -38,7 +41,8 @@ record LaidOffLeg(
     PassageFolder.WayPoint from,
     PassageFolder.WayPoint to,
     RhumbLeg leg,
-    RoseComparison variation,
+    Variation roseVariation,
+    Optional<Variation> modelVariation,
     String modelName,
     Optional<Instant> departure,
     Optional<Outcome<SteeredLeg, NotPossible>> oneHeading,
@@ -53,7 +57,7 @@ record LaidOffLeg(
     LocalDate date = folder.start().toLocalDate();
     Position middle = leg.pointAt(leg.length().times(0.5));
     MagneticModel model = MagneticModel.inForceOn(date);
-    RoseComparison variation = RoseComparison.of(folder.rose(), model, middle, date);
+    Optional<RoseComparison> comparison = RoseComparison.of(folder.rose(), model, middle, date);
     Optional<Outcome<SteeredLeg, NotPossible>> oneHeading =
         departure.map(start -> solver.solve(leg, start));
     Optional<Outcome<SteeredLeg, NotPossible>> trackHeld =
@@ -62,7 +66,8 @@ record LaidOffLeg(
     List<Note> notes = new ArrayList<>();
     String own = Integer.toString(number);
     folder.notes().stream().filter(note -> own.equals(note.data().get("leg"))).forEach(notes::add);
-    notes.addAll(variation.notes());
+    notes.addAll(
+        comparison.map(RoseComparison::notes).orElse(model.at(date).notesAt(middle)));
     oneHeading.flatMap(Outcome::solved).ifPresent(solved -> notes.addAll(solved.notes()));
     trackHeld.flatMap(Outcome::solved).ifPresent(solved -> notes.addAll(solved.notes()));
     departure.ifPresent(
@@ -76,7 +81,8 @@ record LaidOffLeg(
         from,
         to,
         leg,
-        variation,
+        folder.rose().variationAt(date),
+        comparison.map(RoseComparison::modelVariation),
         model.name(),
         departure,
         oneHeading,

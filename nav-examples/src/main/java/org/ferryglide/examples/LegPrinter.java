@@ -75,21 +75,25 @@ final class LegPrinter {
     doubts(leg, "leg.");
     page.row(
         "magnetic",
-        course.toMagnetic(leg.variation().roseVariation()).threeDigits()
+        course.toMagnetic(leg.roseVariation()).threeDigits()
             + " by the printed rose ("
-            + leg.variation().roseVariation().degreesAndMinutes()
+            + leg.roseVariation().degreesAndMinutes()
             + "), "
-            + course.toMagnetic(leg.variation().modelVariation()).threeDigits()
-            + " by "
-            + leg.modelName()
-            + " ("
-            + leg.variation().modelVariation().degreesAndMinutes()
-            + ")");
+            + leg.modelVariation()
+                .map(
+                    variation ->
+                        course.toMagnetic(variation).threeDigits()
+                            + " by "
+                            + leg.modelName()
+                            + " ("
+                            + variation.degreesAndMinutes()
+                            + ")")
+                .orElse("no compass holds here by " + leg.modelName()));
     doubts(leg, "rose.", "magnetic.");
     page.row(
         "back bearing",
         "look back along "
-            + Page.trueAndMagnetic(course.reciprocal(), leg.variation().roseVariation())
+            + Page.trueAndMagnetic(course.reciprocal(), leg.roseVariation())
             + ", "
             + course.reciprocal().nearestPoint(16).pointName());
     if (leg.departure().isEmpty()) {
@@ -206,7 +210,7 @@ final class LegPrinter {
         "steer "
             + (steered.strategy().equals(Strategy.trackHeld())
                 ? headingsHeld(leg, steered)
-                : Page.trueAndMagnetic(steered.courseToSteer(), leg.variation().roseVariation())));
+                : Page.trueAndMagnetic(steered.courseToSteer(), leg.roseVariation())));
     Instant eta = Page.up(steered.arrival());
     page.row(
         "",
@@ -256,7 +260,7 @@ final class LegPrinter {
               .map(
                   triangle ->
                       Page.trueAndMagnetic(
-                          triangle.courseToSteer(), leg.variation().roseVariation()));
+                          triangle.courseToSteer(), leg.roseVariation()));
       if (heading.isPresent() && !heading.get().equals(last)) {
         changes.add(
             changes.isEmpty()
