@@ -10,12 +10,12 @@ import java.util.Optional;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.sky.SunThreshold;
-import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.steer.CourseToSteer;
-import org.ferryglide.nav.timing.DepartureSearch;
-import org.ferryglide.nav.timing.Departures;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.Strategy;
+import org.ferryglide.nav.timing.Condition;
+import org.ferryglide.nav.timing.DepartureSearch;
+import org.ferryglide.nav.timing.Departures;
 import org.ferryglide.nav.timing.PassageTiming;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.ferryglide.tide.folder.PassageLimits;
@@ -115,7 +115,11 @@ final class AskedFor {
 
   private List<Condition> conditions() {
     List<Condition> all = new ArrayList<>();
-    limits.light().ifPresent(threshold -> all.add(Condition.during(lightName(threshold), light, Duration.ofHours(1))));
+    limits
+        .light()
+        .ifPresent(
+            threshold ->
+                all.add(Condition.during(lightName(threshold), light, Duration.ofHours(1))));
     limits
         .latestArrival()
         .map(OffsetDateTime::toInstant)
@@ -124,10 +128,15 @@ final class AskedFor {
                 all.add(
                     Condition.of(
                         "landed by " + page().dateAndClock(latest),
-                        "minutes to spare",30.0,0.0,route -> Duration.between(route.arrival(), latest).toMillis() / 60_000.0)));
+                        "minutes to spare",
+                        30.0,
+                        0.0,
+                        route -> Duration.between(route.arrival(), latest).toMillis() / 60_000.0)));
     limits
         .strongestStream()
-        .ifPresent(most -> all.add(Condition.streamAtMost(passage.solver().stream(), most.times(0.8), most)));
+        .ifPresent(
+            most ->
+                all.add(Condition.streamAtMost(passage.solver().stream(), most.times(0.8), most)));
     return all;
   }
 
@@ -194,7 +203,8 @@ final class AskedFor {
     if (landed.isPresent() && landed.get().isBefore(latest) && landed.get().isAfter(start)) {
       latest = landed.get();
     }
-    return PassageTiming.of(solver, passage.route()).leastSpeed(start, latest)
+    return PassageTiming.of(solver, passage.route())
+        .leastSpeed(start, latest)
         .match(
             speed -> {
               double tenths = Math.ceil(speed.knots() * 10.0 - 1e-9);

@@ -66,8 +66,7 @@ record LaidOffLeg(
     List<Note> notes = new ArrayList<>();
     String own = Integer.toString(number);
     folder.notes().stream().filter(note -> own.equals(note.data().get("leg"))).forEach(notes::add);
-    notes.addAll(
-        comparison.map(RoseComparison::notes).orElse(model.at(date).notesAt(middle)));
+    notes.addAll(comparison.map(RoseComparison::notes).orElse(model.at(date).notesAt(middle)));
     oneHeading.flatMap(Outcome::solved).ifPresent(solved -> notes.addAll(solved.notes()));
     trackHeld.flatMap(Outcome::solved).ifPresent(solved -> notes.addAll(solved.notes()));
     departure.ifPresent(

@@ -257,10 +257,7 @@ final class LegPrinter {
                   stream ->
                       CurrentTriangle.solve(leg.leg().course(), passage.solver().craft(), stream)
                           .solved())
-              .map(
-                  triangle ->
-                      Page.trueAndMagnetic(
-                          triangle.courseToSteer(), leg.roseVariation()));
+              .map(triangle -> Page.trueAndMagnetic(triangle.courseToSteer(), leg.roseVariation()));
       if (heading.isPresent() && !heading.get().equals(last)) {
         changes.add(
             changes.isEmpty()
