@@ -26,9 +26,10 @@ record AtlasFigures(Speed neapRate, Speed springRate) implements Serializable {
 
   /**
    * Reads two whole numbers of tenths of a knot, neaps first, between them a comma, a full stop or
-   * a hyphen as different atlases print them.
+   * a hyphen as different atlases print them. Each has at least two digits, so that 1.9 is not
+   * taken for 0.1 and 0.9 kn.
    *
-   * @param text for example {@code 07,19}; one to three digits each
+   * @param text for example {@code 07,19}; two or three digits each
    * @return the rates
    * @throws TextFormatException if the text is anything else, or the neap figure is the larger,
    *     which is how a swapped pair shows
@@ -55,6 +56,10 @@ record AtlasFigures(Speed neapRate, Speed springRate) implements Serializable {
     int i = from;
     while (i < text.length() && i < from + 3 && text.charAt(i) >= '0' && text.charAt(i) <= '9') {
       i++;
+    }
+    if (i == from + 1) {
+      throw new TextFormatException(
+          "a figure in tenths of a knot must have two or three digits, as in 07", text, from);
     }
     if (i == from) {
       throw new TextFormatException("a figure in tenths of a knot must stand here", text, from);

@@ -58,6 +58,16 @@ final class AxisKnots implements Serializable {
     return k;
   }
 
+  /** The first knot; positive infinity if there is none. */
+  double first() {
+    return knots.length == 0 ? Double.POSITIVE_INFINITY : knots[0];
+  }
+
+  /** The last knot; negative infinity if there is none. */
+  double last() {
+    return knots.length == 0 ? Double.NEGATIVE_INFINITY : knots[knots.length - 1];
+  }
+
   /** The first knot strictly after a value; positive infinity if there is none. */
   double nextAfter(double t) {
     int last = knots.length - 1;

@@ -130,6 +130,21 @@ public final class CurrentCurve implements StreamCurve, Serializable {
   }
 
   @Override
+  public double startSeconds() {
+    return knots.start();
+  }
+
+  @Override
+  public double endSeconds() {
+    return knots.end();
+  }
+
+  @Override
+  public String source() {
+    return name;
+  }
+
+  @Override
   public double nextBreakAfter(double epochSeconds) {
     return knots.nextBreakAfter(epochSeconds);
   }

@@ -24,6 +24,12 @@ final class GridSheet {
   /** A step of a grid is at most this many times the wider of those beside it. */
   private static final double WIDEST_STEP = 1.6;
 
+  /** A sheet of fewer cells than this may have rows for as few of them as it likes. */
+  private static final double FEW_CELLS = 1e6;
+
+  /** Otherwise it has at most so many cells to a row: an eighth water, the rest land. */
+  private static final double MOST_CELLS_TO_A_ROW = 8.0;
+
   private record Key(double time, double latitude, double longitude) {}
 
   private GridSheet() {}
@@ -67,6 +73,7 @@ final class GridSheet {
     refuseHole(sheet, latitudes, "latitude", Double::toString);
     refuseHole(sheet, longitudes, "longitude", Double::toString);
     sheet.refuseIfFaulty();
+    refuseMostlyEmpty(sheet, (double) times.length * latitudes.length * longitudes.length);
     double[] east = new double[times.length * latitudes.length * longitudes.length];
     double[] north = new double[east.length];
     Arrays.fill(east, Double.NaN);
@@ -82,6 +89,25 @@ final class GridSheet {
           north[at] = flow[1];
         });
     return GriddedStream.of(source, latitudes, longitudes, times, east, north);
+  }
+
+  /** Rows off the grid make an axis of their own each, and a grid that no memory holds. */
+  private static void refuseMostlyEmpty(Sheet sheet, double cells) {
+    int rows = sheet.rows().size();
+    if (cells > Math.max(FEW_CELLS, MOST_CELLS_TO_A_ROW * rows)) {
+      sheet
+          .rows()
+          .get(rows - 1)
+          .problem(
+              "time",
+              "up to this line "
+                  + rows
+                  + " rows make a grid of "
+                  + (long) cells
+                  + " cells, nearly all of them missing; times, latitudes or longitudes seem not to"
+                  + " lie on a grid");
+      sheet.refuseIfFaulty();
+    }
   }
 
   private static double[] axis(Map<Key, double[]> cells, int which) {

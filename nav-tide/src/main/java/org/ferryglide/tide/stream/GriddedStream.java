@@ -87,10 +87,9 @@ public final class GriddedStream implements StreamField, Serializable {
           "longitudes of a grid must span less than 360 degrees, but span "
               + (longitudes[longitudes.length - 1] - longitudes[0]));
     }
-    int cells =
-        Math.multiplyExact(
-            Math.multiplyExact(latitudes.length, longitudes.length), epochSeconds.length);
-    if (east.length != cells || north.length != cells) {
+    double product = (double) latitudes.length * longitudes.length * epochSeconds.length;
+    int cells = (int) Math.min(product, Integer.MAX_VALUE / 2); // an array holds no more
+    if (cells != product || east.length != cells || north.length != cells) {
       throw new IllegalArgumentException(
           "a grid of "
               + epochSeconds.length
@@ -99,7 +98,7 @@ public final class GriddedStream implements StreamField, Serializable {
               + " latitudes and "
               + longitudes.length
               + " longitudes must have "
-              + cells
+              + (long) product
               + " east and north parts, but had "
               + east.length
               + " and "
@@ -156,7 +155,8 @@ public final class GriddedStream implements StreamField, Serializable {
    * and either {@code east_ms} and {@code north_ms} (metres a second) or {@code set_deg} (true) and
    * {@code rate_kn}. A cell without a row, or with both figures empty, is missing. Where a step of
    * time, latitude or longitude is more than 1.6 times both steps beside it, rows seem to be
-   * missing and the sheet is refused; one row with empty figures there says that they are.
+   * missing and the sheet is refused; one row with empty figures there says that they are. A grid
+   * of more than a million cells with rows for less than an eighth of them is refused too.
    *
    * @param source what to call the sheet in messages and explanations
    * @param reader the text; left open
@@ -222,6 +222,21 @@ public final class GriddedStream implements StreamField, Serializable {
   private static double share(AxisKnots axis, int piece, double value) {
     double from = axis.knot(piece);
     return (value - from) / (axis.knot(piece + 1) - from);
+  }
+
+  @Override
+  public double startSeconds() {
+    return times.knot(0);
+  }
+
+  @Override
+  public double endSeconds() {
+    return times.knot(times.pieces());
+  }
+
+  @Override
+  public String source() {
+    return source;
   }
 
   @Override

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.tide.height.TideTable;
@@ -145,6 +146,26 @@ public final class HourlyStream implements StreamCurve, Serializable {
   }
 
   @Override
+  public double startSeconds() {
+    return knots.start();
+  }
+
+  @Override
+  public double endSeconds() {
+    return knots.end();
+  }
+
+  @Override
+  public String source() {
+    return table.station();
+  }
+
+  @Override
+  public Optional<Position> position() {
+    return Optional.of(table.position());
+  }
+
+  @Override
   public double nextBreakAfter(double epochSeconds) {
     return knots.nextBreakAfter(epochSeconds);
   }
@@ -170,7 +191,8 @@ public final class HourlyStream implements StreamCurve, Serializable {
       flags &= ~StreamFlags.INTERPOLATED;
     }
     int tide = references.nearest(t);
-    List<Note> notes = new ArrayList<>(tides.notes());
+    List<Note> notes = new ArrayList<>(table.notes());
+    notes.addAll(tides.notes());
     for (Note note : StreamFlags.notes(flags)) {
       notes.add(
           note.with("station", table.station())

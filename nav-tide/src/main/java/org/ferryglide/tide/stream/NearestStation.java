@@ -1,5 +1,6 @@
 package org.ferryglide.tide.stream;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
@@ -7,6 +8,9 @@ import org.ferryglide.nav.note.Note;
 /** The nearest station within reach and not cut off speaks for the water round it. */
 final class NearestStation implements StationRule {
   private static final long serialVersionUID = 1L;
+
+  /** Beyond this share of its reach a station is doubted; common practice, no source. */
+  private static final double FAR_SHARE = 0.5;
 
   private final StationPlaces places;
   private final double reachMetres;
@@ -56,15 +60,17 @@ final class NearestStation implements StationRule {
             places.squaredDistance(
                 nearest, latitude, longitude, StationPlaces.eastScale(latitude)));
     String name = places.station(nearest).name();
-    return List.of(
+    List<Note> notes = new ArrayList<>();
+    String miles = Distance.ofMetres(metres).inNauticalMiles(1);
+    notes.add(
         Note.information(
                 "stream.nearest-station",
-                "Taken from the nearest station, "
-                    + name
-                    + ", "
-                    + Distance.ofMetres(metres).inNauticalMiles(1)
-                    + " away.")
+                "Taken from the nearest station, " + name + ", " + miles + " away.")
             .with("station", name)
             .with("distanceMetres", Math.rint(metres)));
+    if (metres > FAR_SHARE * reachMetres) {
+      notes.add(StreamFlags.farFromStation(name, metres));
+    }
+    return notes;
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.tide.height.TideTable;
@@ -149,6 +150,26 @@ public final class PilotStream implements StreamCurve, Serializable {
   @Override
   public boolean sample(double epochSeconds, double[] eastNorth, int offset) {
     return knots.sample(epochSeconds, eastNorth, offset);
+  }
+
+  @Override
+  public double startSeconds() {
+    return knots.start();
+  }
+
+  @Override
+  public double endSeconds() {
+    return knots.end();
+  }
+
+  @Override
+  public String source() {
+    return remarks.station();
+  }
+
+  @Override
+  public Optional<Position> position() {
+    return Optional.of(remarks.position());
   }
 
   @Override

@@ -10,13 +10,11 @@ import java.util.Map;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.sheet.Plausibility;
 
 /** The high (or low) waters that a stream table's hours are counted from, each with its range. */
 final class ReferenceTides implements Serializable {
   private static final long serialVersionUID = 1L;
-
-  /** Below this share of the other, a rise or fall belongs to a double water or a mixed tide. */
-  private static final double LEAST_SHARE = 0.5;
 
   private final double[] times;
 
@@ -52,9 +50,8 @@ final class ReferenceTides implements Serializable {
           flags[n] = StreamFlags.ONE_SIDED_RANGE;
           ranges[n] = Double.isNaN(before) ? after : before;
         } else {
-          boolean unequal = Math.min(before, after) < LEAST_SHARE * Math.max(before, after);
-          flags[n] = unequal ? StreamFlags.UNEQUAL_RANGE : 0;
-          ranges[n] = unequal ? Math.max(before, after) : (before + after) / 2.0;
+          flags[n] = Plausibility.rangeIsUnequal(before, after) ? StreamFlags.UNEQUAL_RANGE : 0;
+          ranges[n] = Plausibility.rangeMetres(before, after);
         }
       } else {
         ranges[n] = choice.metres();

@@ -103,6 +103,14 @@ final class SlackKnots implements Serializable {
     return k < 0 ? StreamKnots.GAP : pieceFlags[k];
   }
 
+  double start() {
+    return knots.first();
+  }
+
+  double end() {
+    return knots.last();
+  }
+
   double nextBreakAfter(double t) {
     return seams.nextAfter(t);
   }

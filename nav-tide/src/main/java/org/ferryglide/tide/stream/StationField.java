@@ -34,6 +34,12 @@ import org.ferryglide.nav.water.StreamField;
 public final class StationField implements StreamField, Serializable {
   private static final long serialVersionUID = 1L;
 
+  /**
+   * How far from its station a stream table is taken to hold unless the caller says otherwise: 6
+   * NM. Common practice, no source; in narrow or broken water a table holds for far less.
+   */
+  public static final Distance USUAL_REACH = Distance.ofNauticalMiles(6.0);
+
   private enum Kind {
     NEAREST,
     INVERSE_DISTANCE,
@@ -73,6 +79,17 @@ public final class StationField implements StreamField, Serializable {
         Kind.NEAREST,
         Arguments.positive(reach.metres(), "reach of a station", "metres"),
         new StationPlaces(stations, Shoreline.none()));
+  }
+
+  /**
+   * The nearest station speaks for the water round it, out to {@link #USUAL_REACH}.
+   *
+   * @param stations at least one, no name and no place twice
+   * @return the field, as {@link #nearest(List, Distance)} makes it
+   * @throws IllegalArgumentException if there is no station, or one stands twice
+   */
+  public static StationField nearest(List<StreamStation> stations) {
+    return nearest(stations, USUAL_REACH);
   }
 
   /**
@@ -158,6 +175,29 @@ public final class StationField implements StreamField, Serializable {
       next = Math.min(next, places.curve(i).nextBreakAfter(epochSeconds));
     }
     return next;
+  }
+
+  @Override
+  public double startSeconds() {
+    double first = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < places.count(); i++) {
+      first = Math.min(first, places.curve(i).startSeconds());
+    }
+    return first;
+  }
+
+  @Override
+  public double endSeconds() {
+    double last = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < places.count(); i++) {
+      last = Math.max(last, places.curve(i).endSeconds());
+    }
+    return last;
+  }
+
+  @Override
+  public String source() {
+    return places.count() == 1 ? places.station(0).name() : places.count() + " stream stations";
   }
 
   @Override

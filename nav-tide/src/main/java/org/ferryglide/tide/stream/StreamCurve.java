@@ -1,9 +1,13 @@
 package org.ferryglide.tide.stream;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.Explanation;
@@ -86,9 +90,22 @@ public interface StreamCurve extends StreamField {
         && sample(epochSeconds, eastNorth, offset);
   }
 
+  /**
+   * How the answer comes about; if the curve has a position and {@code position} is farther from it
+   * than half of {@link StationField#USUAL_REACH}, with the caution {@code
+   * stream.far-from-station}.
+   */
   @Override
   default Explanation explain(Position position, Instant instant) {
-    return explain(instant);
+    Explanation here = explain(instant);
+    double metres =
+        position().map(own -> RhumbLeg.between(own, position).length().metres()).orElse(0.0);
+    if (!(metres > 0.5 * StationField.USUAL_REACH.metres())) {
+      return here;
+    }
+    List<Note> notes = new ArrayList<>(here.notes());
+    notes.add(StreamFlags.farFromStation(source(), metres));
+    return new Explanation(here.sources(), notes);
   }
 
   @Override

@@ -2,6 +2,7 @@ package org.ferryglide.tide.stream;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.Explanation;
 
@@ -31,6 +32,19 @@ final class StreamFlags {
   /** The explanation of an empty answer. */
   static Explanation noData(String why) {
     return new Explanation(List.of(), List.of(Note.information("stream.no-data", why)));
+  }
+
+  /** The doubt about a stream used away from its station. */
+  static Note farFromStation(String station, double metres) {
+    return Note.caution(
+            "stream.far-from-station",
+            "The nearest station, "
+                + station
+                + ", is "
+                + Distance.ofMetres(metres).inNauticalMiles(1)
+                + " away. Check that its position is right and that its stream holds here.")
+        .with("station", station)
+        .with("distanceMetres", Math.rint(metres));
   }
 
   static List<Note> notes(int flags) {

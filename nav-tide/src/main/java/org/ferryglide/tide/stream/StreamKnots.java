@@ -258,6 +258,14 @@ final class StreamKnots implements Serializable {
     return knots.isKnot(t);
   }
 
+  double start() {
+    return knots.first();
+  }
+
+  double end() {
+    return knots.last();
+  }
+
   double nextBreakAfter(double t) {
     return knots.nextAfter(t);
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
@@ -21,16 +22,17 @@ final class StreamSheet {
   private static final List<String> OF_THE_ROW =
       List.of("hour", "set_deg", "spring_rate_kn", "neap_rate_kn");
 
-  /** The strongest tidal streams known run at about 16 kn (from memory); more is a misprint. */
+  /** Faster is refused as a misprint; common practice, no source. */
   private static final double FASTEST_KNOTS = 25.0;
 
-  /** The greatest tidal ranges known are about 16 m (from memory); more is a misprint. */
+  /** A larger range is refused as a misprint; common practice, no source. */
   private static final double GREATEST_RANGE_METRES = 25.0;
 
   /** A station as it fills up, row by row. */
   private static final class Station {
     private final Sheet.Row first;
     private final Map<Integer, Optional<StreamHour>> hours = new LinkedHashMap<>();
+    private final Map<Integer, Integer> lineOfHour = new LinkedHashMap<>();
 
     Station(Sheet.Row first) {
       this.first = first;
@@ -54,8 +56,27 @@ final class StreamSheet {
       RepeatedFields.refuseContradiction(station.first, row, OF_THE_STATION);
       addHour(station, row);
     }
+    Set<String> misspelt = StationNames.misspelt(rowsOf(stations));
     List<StreamTable> tables = new ArrayList<>();
-    stations.forEach((name, station) -> table(name, station).ifPresent(tables::add));
+    stations.forEach(
+        (name, station) -> {
+          Optional<String> meant = StationNames.meant(name, rowsOf(stations));
+          if (meant.isPresent()) {
+            station.first.problem(
+                "station",
+                "\""
+                    + name
+                    + "\" has "
+                    + station.hours.size()
+                    + " of the "
+                    + StreamTable.COMPLETE_ROWS
+                    + " rows of a table; did you mean \""
+                    + meant.get()
+                    + "\"?");
+          } else if (!misspelt.contains(name)) {
+            table(source, sheet.isWhole(), name, station).ifPresent(tables::add);
+          }
+        });
     if (stations.isEmpty()) {
       sheet.problem("must have at least one row beneath the heading line");
     }
@@ -82,6 +103,7 @@ final class StreamSheet {
       return;
     }
     boolean complete = spring.isPresent() && neap.isPresent() && set.isPresent();
+    station.lineOfHour.put(hour, row.line());
     station.hours.put(
         hour,
         complete
@@ -94,7 +116,14 @@ final class StreamSheet {
             : Optional.empty());
   }
 
-  private static Optional<StreamTable> table(String name, Station station) {
+  private static Map<String, Integer> rowsOf(Map<String, Station> stations) {
+    Map<String, Integer> rows = new LinkedHashMap<>();
+    stations.forEach((name, station) -> rows.put(name, station.hours.size()));
+    return rows;
+  }
+
+  private static Optional<StreamTable> table(
+      String source, boolean wholeSheet, String name, Station station) {
     Sheet.Row first = station.first;
     OptionalDouble latitude = first.number("latitude", -90.0, 90.0);
     OptionalDouble longitude = first.number("longitude", -180.0, 180.0);
@@ -116,13 +145,20 @@ final class StreamSheet {
         first.has("about")
             ? first.read("about", StreamSheet::about, TideEvent.Kind.HIGH)
             : TideEvent.Kind.HIGH;
-    for (int hour = -6; hour <= 6; hour++) {
+    for (int hour = -6; hour <= 6 && wholeSheet; hour++) {
       if (!station.hours.containsKey(hour)) {
         first.problem("hour", "station " + name + " has no row for hour " + hour);
       }
     }
     List<StreamHour> hours = new ArrayList<>();
     station.hours.values().forEach(hour -> hour.ifPresent(hours::add));
+    if (StreamTableDoubts.areSwapped(hours)) {
+      first.problem(
+          "neap_rate_kn",
+          "is above the spring rate in most rows of station "
+              + name
+              + "; the two columns seem to be exchanged");
+    }
     boolean complete =
         latitude.isPresent()
             && longitude.isPresent()
@@ -137,7 +173,9 @@ final class StreamSheet {
                 Position.ofDegrees(latitude.getAsDouble(), longitude.getAsDouble()),
                 new StandardPort(
                     first.text("port"), about, neap.getAsDouble(), spring.getAsDouble()),
-                hours))
+                hours,
+                source,
+                station.lineOfHour))
         : Optional.empty();
   }
 

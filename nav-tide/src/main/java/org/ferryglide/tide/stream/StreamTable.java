@@ -6,8 +6,10 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.height.TideTable;
 
@@ -33,13 +35,19 @@ public final class StreamTable implements Serializable {
   private final Position position;
   private final StandardPort standardPort;
   private final StreamHour[] hours;
+  private final Note[] notes;
 
   private StreamTable(
-      String station, Position position, StandardPort standardPort, StreamHour[] hours) {
+      String station,
+      Position position,
+      StandardPort standardPort,
+      StreamHour[] hours,
+      Note[] notes) {
     this.station = station;
     this.position = position;
     this.standardPort = standardPort;
     this.hours = hours;
+    this.notes = notes;
   }
 
   /**
@@ -55,6 +63,17 @@ public final class StreamTable implements Serializable {
    */
   public static StreamTable of(
       String station, Position position, StandardPort standardPort, List<StreamHour> hours) {
+    return of(station, position, standardPort, hours, "", Map.of());
+  }
+
+  /** The same from a sheet, whose name and lines the doubts are to tell. */
+  static StreamTable of(
+      String station,
+      Position position,
+      StandardPort standardPort,
+      List<StreamHour> hours,
+      String source,
+      Map<Integer, Integer> lineOfHour) {
     if (station.isEmpty()) {
       throw new IllegalArgumentException("name of a stream table's station must not be empty");
     }
@@ -69,7 +88,29 @@ public final class StreamTable implements Serializable {
             "stream table " + station + " must not have hour " + sorted.get(i).hour() + " twice");
       }
     }
-    return new StreamTable(station, position, standardPort, sorted.toArray(new StreamHour[0]));
+    List<Note> notes = new ArrayList<>();
+    for (StreamTableDoubts.Doubt doubt : StreamTableDoubts.of(sorted)) {
+      StreamHour row = sorted.get(Math.max(0, doubt.row()));
+      String where = station;
+      if (doubt.row() >= 0) {
+        where += ", hour " + StreamHour.label(row.hour(), standardPort.mark());
+      }
+      Integer line = lineOfHour.get(row.hour());
+      String file = line == null ? "" : source + ", line " + line + ", ";
+      Note note =
+          doubt
+              .judgement()
+              .note(file + where + ": " + doubt.text() + " Compare the official table.")
+              .with("station", station);
+      notes.add(
+          line == null ? note : note.with("file", source).with("line", Integer.toString(line)));
+    }
+    return new StreamTable(
+        station,
+        position,
+        standardPort,
+        sorted.toArray(new StreamHour[0]),
+        notes.toArray(new Note[0]));
   }
 
   /**
@@ -92,7 +133,8 @@ public final class StreamTable implements Serializable {
    * @return the tables in the order in which their stations first appear
    * @throws IOException if the text cannot be read
    * @throws org.ferryglide.nav.note.InputFormatException listing every problem, with line and
-   *     column: a number out of range, a row missing or doubled, a station that contradicts itself
+   *     column: a number out of range, a row missing or doubled, a station that contradicts itself,
+   *     neap rates above the spring rates in most rows
    */
   public static List<StreamTable> readAll(String source, Reader reader) throws IOException {
     return StreamSheet.read(source, reader);
@@ -173,6 +215,18 @@ public final class StreamTable implements Serializable {
    */
   public List<StreamHour> hours() {
     return List.of(hours);
+  }
+
+  /**
+   * What looks wrong in the table: neap rates above spring rates, a rate far above those beside it,
+   * a set turned round for one hour, an ebb that sets as the flood does. Every stream made of the
+   * table carries these notes.
+   *
+   * @return unmodifiable list; each note has its threshold and where that is from, and if the table
+   *     was read from a sheet its file and line
+   */
+  public List<Note> notes() {
+    return List.of(notes);
   }
 
   /**

@@ -13,6 +13,8 @@ import java.util.Arrays;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class GriddedStreamTest {
   private static final double ROUNDING = 1e-12;
@@ -227,5 +229,30 @@ class GriddedStreamTest {
     Instant time = Instant.parse("2026-06-01T09:30:00Z");
     assertTrue(grid.at(Position.ofDegrees(50.5, 0), time).isPresent());
     assertFalse(grid.at(Position.ofDegrees(50.5, 179), time).isPresent());
+  }
+
+  /** Rows on a diagonal once asked for a thousand million cells and more. */
+  @ParameterizedTest
+  @ValueSource(ints = {1000, 1291, 1626, 3000})
+  void rowsThatLieOnNoGridAreRefusedBeforeTheyFillTheMemory(int rows) {
+    StringBuilder sheet = new StringBuilder("time,latitude,longitude,set_deg,rate_kn\n");
+    Instant start = Instant.parse("2026-06-01T00:00:00Z");
+    for (int i = 0; i < rows; i++) {
+      sheet
+          .append(start.plusSeconds(60L * i))
+          .append(',')
+          .append(50.0 + i * 1e-3)
+          .append(',')
+          .append(-5.0 + i * 1e-3)
+          .append(",90,1\n");
+    }
+    String message =
+        assertThrows(
+                InputFormatException.class,
+                () -> GriddedStream.read("grid.csv", new StringReader(sheet.toString())))
+            .getMessage();
+    assertTrue(
+        message.startsWith("grid.csv, line " + (rows + 1) + ", column 1: time: up to this line"),
+        message);
   }
 }

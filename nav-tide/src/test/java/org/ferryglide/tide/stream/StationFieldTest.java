@@ -289,4 +289,34 @@ class StationFieldTest {
     assertEquals("A; B", explanation.notes().get(1).data().get("station"));
     assertTrue(field.toString().startsWith("INVERSE_DISTANCE of [A at 50.0"), field.toString());
   }
+
+  /** A lost sign on a station's longitude must show, not be answered from the next station. */
+  @Test
+  void aStreamFarFromItsStationIsDoubtedAndBeyondItsReachUnknown() {
+    HourlyStream stream = StreamSamples.table().boundTo(StreamSamples.tides(5.0, 745));
+    StationField field = StationField.nearest(List.of(stream.asStation()));
+    Position near = Position.ofDegrees(50.11 + 2.9 / 60, -5.52);
+    Position far = Position.ofDegrees(50.11 + 3.1 / 60, -5.52);
+    Position beyond = Position.ofDegrees(50.11 + 6.1 / 60, -5.52);
+    assertFalse(codes(field.explain(near, NOON)).contains("stream.far-from-station"));
+    assertTrue(codes(field.explain(far, NOON)).contains("stream.far-from-station"));
+    assertFalse(field.at(beyond, NOON).isPresent());
+    assertEquals(List.of("stream.no-data"), codes(field.explain(beyond, NOON)));
+    assertEquals(6.0, StationField.USUAL_REACH.nauticalMiles(), 1e-12);
+  }
+
+  @Test
+  void aCurveUsedAsAFieldDoubtsItselfFarFromItsStation() {
+    HourlyStream stream = StreamSamples.table().boundTo(StreamSamples.tides(5.0, 745));
+    Position other = Position.ofDegrees(50.11, 5.52); // the sign of the longitude is lost
+    assertFalse(
+        codes(stream.explain(StreamSamples.SKARRA, NOON)).contains("stream.far-from-station"));
+    Explanation wrong = stream.explain(other, NOON);
+    assertTrue(codes(wrong).contains("stream.far-from-station"));
+    assertEquals("Skarra Sound", stream.source());
+    assertEquals(StreamSamples.SKARRA, stream.position().get());
+    assertEquals(StreamSamples.afterHigh(-6), stream.span().get().from());
+  }
+
+  private static final Instant NOON = StreamSamples.afterHigh(3);
 }

@@ -8,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.height.TideEvent;
 import org.junit.jupiter.api.Test;
@@ -134,6 +136,80 @@ class StreamTableTest {
     String sheet = HEADINGS.replace("\n", ",about\n") + station("Skarra").replace("\n", ",hw\n");
     assertEquals(
         "streams.csv, line 2, column 11: about: must be HW or LW, but was \"hw\"", refusal(sheet));
+  }
+
+  @Test
+  void exchangedRateColumnsAreRefused() {
+    assertEquals(
+        "streams.csv, line 2, column 10: neap_rate_kn: is above the spring rate in most rows of"
+            + " station Skarra; the two columns seem to be exchanged",
+        refusal(HEADINGS + station("Skarra").replace(",2.4,1.1", ",1.1,2.4")));
+  }
+
+  private static List<String> doubts(String sheet) throws IOException {
+    List<String> doubts = new ArrayList<>();
+    for (Note note : read(sheet).get(0).notes()) {
+      doubts.add(note.code() + " " + note.data().getOrDefault("line", "-"));
+    }
+    return doubts;
+  }
+
+  /** The sets of a channel: flood before high water, ebb after it. */
+  private static String channel() {
+    return station("Skarra").replaceAll(",(-[1-6]),61,", ",$1,241,");
+  }
+
+  @Test
+  void whatLooksWrongIsDoubtedByRow() throws IOException {
+    assertEquals(List.of(), doubts(HEADINGS + channel()));
+    assertEquals(
+        List.of("stream.doubt.neap-above-spring 5"),
+        doubts(HEADINGS + channel().replace(",-3,241,2.4,1.1", ",-3,241,1.1,2.4")));
+    assertEquals(
+        List.of("stream.doubt.rate 5", "stream.doubt.fastest 5"),
+        doubts(HEADINGS + channel().replace(",-3,241,2.4,1.1", ",-3,241,24,1.1")));
+    assertEquals(
+        List.of("stream.doubt.set 5"),
+        doubts(HEADINGS + channel().replace(",-3,241,2.4,1.1", ",-3,61,2.4,1.1")));
+    assertEquals(List.of("stream.doubt.never-turns 2"), doubts(HEADINGS + station("Skarra")));
+  }
+
+  @Test
+  void aDoubtNamesTheFileTheRowAndTheSourceOfItsThreshold() throws IOException {
+    Note note =
+        read(HEADINGS + channel().replace(",-3,241,2.4,1.1", ",-3,241,1.1,2.4"))
+            .get(0)
+            .notes()
+            .get(0);
+    assertEquals(
+        "streams.csv, line 5, Skarra, hour -3: the neap rate of 2.4 kn is above the spring rate of"
+            + " 1.1 kn. Compare the official table.",
+        note.text());
+    assertEquals("common practice, no source", note.data().get("source"));
+  }
+
+  @Test
+  void doubtsTravelWithTheStream() {
+    StreamTable table =
+        StreamTable.of(
+            "R",
+            StreamSamples.SKARRA,
+            StreamSamples.ENNOR,
+            List.of(
+                StreamSamples.row(0, 61, 1, 2),
+                StreamSamples.row(1, 61, 3, 2),
+                StreamSamples.row(2, 241, 3, 2)));
+    assertTrue(
+        table.boundTo(StreamSamples.tides(5.0)).explain(StreamSamples.FIRST_HIGH).notes().stream()
+            .anyMatch(note -> note.code().equals("stream.doubt.neap-above-spring")));
+  }
+
+  @Test
+  void aMisspeltStationIsOneProblem() {
+    assertEquals(
+        "streams.csv, line 5, column 1: station: \"Skara\" has 1 of the 13 rows of a table; did you"
+            + " mean \"Skarra\"?",
+        refusal(HEADINGS + channel().replace("Skarra,,,,,,-3", "Skara,,,,,,-3")));
   }
 
   @Test

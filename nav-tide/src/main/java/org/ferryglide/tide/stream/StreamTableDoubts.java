@@ -1,0 +1,95 @@
+package org.ferryglide.tide.stream;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ferryglide.nav.note.Judgement;
+import org.ferryglide.tide.sheet.Plausibility;
+import org.ferryglide.tide.sheet.TideJudgements;
+
+/** What looks wrong in the rows of an hourly stream table. */
+final class StreamTableDoubts {
+
+  /**
+   * A row, or a whole table, that looks wrong.
+   *
+   * @param row index of the row; -1 for the table as a whole
+   * @param judgement why
+   * @param text one sentence
+   */
+  record Doubt(int row, Judgement judgement, String text) {}
+
+  private StreamTableDoubts() {}
+
+  /** Doubts about rows in order of their hours. */
+  static List<Doubt> of(List<StreamHour> rows) {
+    double[] spring = rows.stream().mapToDouble(row -> row.springRate().knots()).toArray();
+    double[] neap = rows.stream().mapToDouble(row -> row.neapRate().knots()).toArray();
+    double[] sets = rows.stream().mapToDouble(row -> row.set().degrees()).toArray();
+    List<Doubt> doubts = new ArrayList<>();
+    boolean swapped = areSwapped(rows);
+    if (swapped) {
+      doubts.add(
+          new Doubt(
+              -1,
+              TideJudgements.RATES_SWAPPED,
+              "in most rows the neap rate is above the spring rate, as if the two columns were"
+                  + " exchanged."));
+    }
+    boolean wholeTide = rows.size() >= StreamTable.COMPLETE_ROWS;
+    if (wholeTide && Plausibility.neverTurns(sets, spring)) {
+      doubts.add(
+          new Doubt(-1, TideJudgements.NEVER_TURNS, "the ebb sets as the flood does in all rows."));
+    }
+    for (int i = 0; i < spring.length; i++) {
+      if (!swapped && neap[i] > spring[i]) {
+        doubts.add(
+            new Doubt(
+                i,
+                TideJudgements.NEAP_ABOVE_SPRING,
+                "the neap rate of "
+                    + kn(neap[i])
+                    + " is above the spring rate of "
+                    + kn(spring[i])
+                    + "."));
+      }
+      if (Plausibility.rateIsFar(spring, i) || Plausibility.rateIsFar(neap, i)) {
+        doubts.add(
+            new Doubt(
+                i,
+                TideJudgements.RATE_FAR,
+                "the rate of " + kn(spring[i]) + " is far above the hours beside it."));
+      }
+      if (Math.max(spring[i], neap[i]) > TideJudgements.RATE_BEYOND_KNOWN.threshold()) {
+        doubts.add(
+            new Doubt(
+                i,
+                TideJudgements.RATE_BEYOND_KNOWN,
+                "a rate of "
+                    + kn(Math.max(spring[i], neap[i]))
+                    + " is faster than nearly all streams known."));
+      }
+      if (Plausibility.setIsTurnedForAnHour(sets, spring, i)) {
+        doubts.add(
+            new Doubt(
+                i,
+                TideJudgements.SET_TURNED_FOR_AN_HOUR,
+                "the set of "
+                    + rows.get(i).set().threeDigits()
+                    + " is turned round from the hours before and after."));
+      }
+    }
+    return doubts;
+  }
+
+  /** Whether the rates stand in each other's places. */
+  static boolean areSwapped(List<StreamHour> rows) {
+    return Plausibility.shareOfNeapAboveSpring(
+            rows.stream().mapToDouble(row -> row.springRate().knots()).toArray(),
+            rows.stream().mapToDouble(row -> row.neapRate().knots()).toArray())
+        > TideJudgements.RATES_SWAPPED.threshold();
+  }
+
+  private static String kn(double knots) {
+    return Math.rint(knots * 100.0) / 100.0 + " kn";
+  }
+}
