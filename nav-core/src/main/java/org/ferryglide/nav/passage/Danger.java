@@ -1,0 +1,218 @@
+package org.ferryglide.nav.passage;
+
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * A place to keep away from, as the party took it from its own chart and pilot book: a rock, a
+ * race, a firing range. The library knows of no danger that it is not told.
+ *
+ * <pre>{@code
+ * Danger rock = Danger.point("Fang Rock", position, Distance.ofMetres(150));
+ * Danger race =
+ *     Danger.area("Hesk Race", outline, Distance.ofMetres(200))
+ *         .closedAboveStream(Speed.ofKnots(1.5))
+ *         .closedDuring(springEbbHours);
+ * }</pre>
+ *
+ * <p>Without a {@code closed} statement a danger is closed always; with several it is closed
+ * whenever one of them holds, and counts as not checked where one of them cannot be looked up.
+ */
+public final class Danger implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String name;
+  private final List<Position> outline;
+  private final Distance keepOff;
+  private final List<Closing> closings;
+
+  private Danger(
+      String name, List<Position> outline, Distance keepOff, List<Closing> closings) {
+    this.name = name;
+    this.outline = outline;
+    this.keepOff = keepOff;
+    this.closings = closings;
+  }
+
+  /**
+   * A danger at one place.
+   *
+   * @param name what it is called
+   * @param position where it is
+   * @param keepOff the distance to keep
+   * @return the danger, closed always
+   * @throws IllegalArgumentException if the name is empty or the distance negative
+   */
+  public static Danger point(String name, Position position, Distance keepOff) {
+    return make(name, List.of(position), keepOff);
+  }
+
+  /**
+   * A danger with an outline, its inside included.
+   *
+   * @param name what it is called
+   * @param outline corners in order, at least three; the last joins the first; within 60 NM of each
+   *     other
+   * @param keepOff the distance to keep from the outline
+   * @return the danger, closed always
+   * @throws IllegalArgumentException if there are fewer than three corners, they lie too far apart,
+   *     or the distance is negative
+   */
+  public static Danger area(String name, List<Position> outline, Distance keepOff) {
+    if (outline.size() < 3) {
+      throw new IllegalArgumentException(
+          "outline of " + name + " must have at least 3 corners, but had " + outline.size());
+    }
+    return make(name, outline, keepOff);
+  }
+
+  private static Danger make(String name, List<Position> outline, Distance keepOff) {
+    Names.checked(name, "name of a danger");
+    Arguments.notNegative(keepOff.metres(), "distance to keep", "metres");
+    List<Position> corners = Collections.unmodifiableList(new ArrayList<>(outline));
+    Outline.of(corners, name); // refuses corners too far apart
+    return new Danger(name, corners, keepOff, List.of());
+  }
+
+  private Danger closed(Closing closing) {
+    List<Closing> more = new ArrayList<>(closings);
+    more.add(closing);
+    return new Danger(name, outline, keepOff, Collections.unmodifiableList(more));
+  }
+
+  /**
+   * The same danger closed at stated times, for example from two hours before high water to one
+   * after.
+   *
+   * @param spans when it is closed
+   * @return the changed danger
+   */
+  public Danger closedDuring(List<TimeSpan> spans) {
+    return closed(new Closing.During(Collections.unmodifiableList(new ArrayList<>(spans))));
+  }
+
+  /**
+   * The same danger closed above a rate of the stream at its place.
+   *
+   * @param rate the greatest rate at which it is open
+   * @return the changed danger
+   */
+  public Danger closedAboveStream(Speed rate) {
+    return closed(new Closing.AboveStream(Objects.requireNonNull(rate, "rate")));
+  }
+
+  /**
+   * The same danger closed above a speed of the wind at its place.
+   *
+   * @param speed the greatest wind in which it is open
+   * @return the changed danger
+   */
+  public Danger closedAboveWind(Speed speed) {
+    return closed(new Closing.AboveWind(Objects.requireNonNull(speed, "speed")));
+  }
+
+  /**
+   * The same danger closed while the water is low, as over a ledge.
+   *
+   * @param port the level to look at, by its name in the passage
+   * @param metres the least height at which it is open, metres above the datum
+   * @return the changed danger
+   */
+  public Danger closedBelowLevel(String port, double metres) {
+    return closed(
+        new Closing.Level(
+            Names.checked(port, "name of a port"),
+            Arguments.finite(metres, "level", "metres"),
+            false));
+  }
+
+  /**
+   * The same danger closed while the water is high, as below a bridge or over a covering ledge.
+   *
+   * @param port the level to look at, by its name in the passage
+   * @param metres the greatest height at which it is open, metres above the datum
+   * @return the changed danger
+   */
+  public Danger closedAboveLevel(String port, double metres) {
+    return closed(
+        new Closing.Level(
+            Names.checked(port, "name of a port"),
+            Arguments.finite(metres, "level", "metres"),
+            true));
+  }
+
+  /**
+   * What it is called.
+   *
+   * @return the name, not empty
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * Where it is.
+   *
+   * @return one position, or the corners of an outline in order; unmodifiable
+   */
+  public List<Position> outline() {
+    return outline;
+  }
+
+  /**
+   * The distance to keep.
+   *
+   * @return from the position or the outline
+   */
+  public Distance keepOff() {
+    return keepOff;
+  }
+
+  /**
+   * When it is closed, in words.
+   *
+   * @return for example {@code closed in streams above 1.5 kn}; empty if it is closed always
+   */
+  public Optional<String> whenClosed() {
+    if (closings.isEmpty()) {
+      return Optional.empty();
+    }
+    StringBuilder words = new StringBuilder("closed ");
+    for (int i = 0; i < closings.size(); i++) {
+      words.append(i == 0 ? "" : " or ").append(closings.get(i).words());
+    }
+    return Optional.of(words.toString());
+  }
+
+  List<Closing> closings() {
+    return closings;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Danger that
+        && name.equals(that.name)
+        && outline.equals(that.outline)
+        && keepOff.equals(that.keepOff)
+        && closings.equals(that.closings);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, outline, keepOff, closings);
+  }
+
+  @Override
+  public String toString() {
+    return name + ", keep " + keepOff + " off" + whenClosed().map(w -> ", " + w).orElse("");
+  }
+}

@@ -1,0 +1,145 @@
+package org.ferryglide.nav.passage;
+
+import java.util.List;
+import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * A point, a line or a closed outline on the plane round its first corner, for distances of some
+ * miles.
+ *
+ * <p>Metres on the plane are those of the ellipsoid's radii of curvature at the middle latitude. Ten
+ * miles off, a distance comes out within one part in a thousand up to 60° of latitude, which is far
+ * below what a distance to keep is good for.
+ */
+final class Outline {
+  private static final double GREATEST_EXTENT_METRES = 60.0 * 1852.0;
+
+  private final double latitude;
+  private final double longitude;
+  private final double metresNorth;
+  private final double metresEast;
+  private final double[] east;
+  private final double[] north;
+  private final boolean closed;
+
+  private Outline(
+      double latitude, double longitude, double[] east, double[] north, boolean closed) {
+    this.latitude = latitude;
+    this.longitude = longitude;
+    this.metresNorth = Math.toRadians(Ellipsoid.WGS84.meridianRadiusMetres(latitude));
+    this.metresEast =
+        Math.toRadians(
+            Ellipsoid.WGS84.primeVerticalRadiusMetres(latitude)
+                * Math.cos(Math.toRadians(latitude)));
+    this.east = east;
+    this.north = north;
+    this.closed = closed;
+  }
+
+  /** A point, or a closed outline of three and more corners. */
+  static Outline of(List<Position> corners, String name) {
+    return make(corners, name, corners.size() > 2);
+  }
+
+  /** A line that is not closed. */
+  static Outline line(List<Position> points, String name) {
+    return make(points, name, false);
+  }
+
+  private static Outline make(List<Position> corners, String name, boolean closed) {
+    double latitude = 0.0;
+    for (Position corner : corners) {
+      latitude += corner.latitudeDegrees() / corners.size();
+    }
+    Outline outline =
+        new Outline(
+            latitude,
+            corners.get(0).longitudeDegrees(),
+            new double[corners.size()],
+            new double[corners.size()],
+            closed);
+    for (int i = 0; i < corners.size(); i++) {
+      Position corner = corners.get(i);
+      outline.east[i] = outline.eastOf(corner.longitudeDegrees());
+      outline.north[i] = outline.northOf(corner.latitudeDegrees());
+      if (!(Math.hypot(outline.east[i] - outline.east[0], outline.north[i] - outline.north[0])
+          <= GREATEST_EXTENT_METRES)) {
+        throw new IllegalArgumentException(
+            "corners of "
+                + name
+                + " must lie within 60 NM of each other, but "
+                + corner
+                + " is farther from "
+                + corners.get(0));
+      }
+    }
+    return outline;
+  }
+
+  double eastOf(double longitudeDegrees) {
+    return Math.IEEEremainder(longitudeDegrees - longitude, 360.0) * metresEast;
+  }
+
+  double northOf(double latitudeDegrees) {
+    return (latitudeDegrees - latitude) * metresNorth;
+  }
+
+  /** Metres to the nearest part; 0 inside a closed outline. */
+  double distance(double latitudeDegrees, double longitudeDegrees) {
+    double x = eastOf(longitudeDegrees);
+    double y = northOf(latitudeDegrees);
+    if (closed && inside(x, y)) {
+      return 0.0;
+    }
+    int n = east.length;
+    if (n == 1) {
+      return Math.hypot(x - east[0], y - north[0]);
+    }
+    double best = Double.POSITIVE_INFINITY;
+    int pieces = closed ? n : n - 1;
+    for (int i = 0; i < pieces; i++) {
+      int j = i + 1 == n ? 0 : i + 1;
+      best = Math.min(best, toPiece(x, y, east[i], north[i], east[j], north[j]));
+    }
+    return best;
+  }
+
+  private boolean inside(double x, double y) {
+    boolean in = false;
+    for (int i = 0, j = east.length - 1; i < east.length; j = i++) {
+      if ((north[i] > y) != (north[j] > y)
+          && x < (east[j] - east[i]) * (y - north[i]) / (north[j] - north[i]) + east[i]) {
+        in = !in;
+      }
+    }
+    return in;
+  }
+
+  private static double toPiece(double x, double y, double ax, double ay, double bx, double by) {
+    double dx = bx - ax;
+    double dy = by - ay;
+    double square = dx * dx + dy * dy;
+    double along = square > 0.0 ? ((x - ax) * dx + (y - ay) * dy) / square : 0.0;
+    double part = Math.max(0.0, Math.min(1.0, along));
+    return Math.hypot(x - ax - part * dx, y - ay - part * dy);
+  }
+
+  /** Latitude and longitude of the middle of the corners. */
+  double middleLatitude() {
+    double sum = 0.0;
+    for (double value : north) {
+      sum += value;
+    }
+    return latitude + sum / north.length / metresNorth;
+  }
+
+  double middleLongitude() {
+    double sum = 0.0;
+    for (double value : east) {
+      sum += value;
+    }
+    double middle = longitude + sum / east.length / metresEast;
+    return Math.IEEEremainder(middle, 360.0);
+  }
+}

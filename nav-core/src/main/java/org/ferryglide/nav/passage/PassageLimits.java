@@ -1,0 +1,310 @@
+package org.ferryglide.nav.passage;
+
+import java.io.Serializable;
+import java.time.Duration;
+import java.util.Arrays;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Arguments;
+
+/**
+ * The limits a party has chosen for itself: for each thing looked at, where a warning begins and
+ * where the plan is stopped.
+ *
+ * <p>What has no limit is not looked at, daylight excepted. The library chooses no limit for
+ * anybody: what is right depends on the party, the craft, the coast and the day.
+ *
+ * <pre>{@code
+ * PassageLimits ours =
+ *     PassageLimits.none()
+ *         .withStream(Speed.ofKnots(1.5), Speed.ofKnots(2.5))
+ *         .withWindAgainstStream(Speed.ofKnots(8), Speed.ofKnots(14), Speed.ofKnots(0.5))
+ *         .withReserve(Speed.ofKnots(1.0), Speed.ofKnots(0.5))
+ *         .withDaylight(Duration.ofHours(2), Duration.ofMinutes(30));
+ * }</pre>
+ */
+public final class PassageLimits implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** Usual time before sunset at which a warning begins. Common practice, no source. */
+  public static final Duration USUAL_DAYLIGHT_LEFT = Duration.ofHours(1);
+
+  /**
+   * Usual share by which a tabled rate may be exceeded. Common practice, no source: rates inshore
+   * differ from the tabled ones by 20 to 30 in the hundred.
+   */
+  public static final double USUAL_RATE_ERROR = 0.25;
+
+  private static final int STREAM = 0;
+  private static final int WIND = 2;
+  private static final int WIND_AGAINST_STREAM = 4;
+  private static final int RESERVE = 6;
+  private static final int DAYLIGHT = 8;
+  private static final int TIME_UNDER_WAY = 10;
+  private static final int TIME_BETWEEN_LANDINGS = 12;
+  private static final int LANE_ANGLE = 14;
+  private static final int LEAST_STREAM = 16;
+  private static final int RATE_ERROR = 17;
+  private static final int WIDTH = 18;
+
+  private final double[] values;
+
+  private PassageLimits(double[] values) {
+    this.values = values;
+  }
+
+  /**
+   * No limits but sunset at the landing, with a warning an hour before.
+   *
+   * @return the limits; the {@code with} methods add one each
+   */
+  public static PassageLimits none() {
+    double[] values = new double[WIDTH];
+    Arrays.fill(values, Double.NaN);
+    values[DAYLIGHT] = USUAL_DAYLIGHT_LEFT.getSeconds();
+    values[DAYLIGHT + 1] = 0.0;
+    values[LEAST_STREAM] = 0.0;
+    values[RATE_ERROR] = USUAL_RATE_ERROR;
+    return new PassageLimits(values);
+  }
+
+  private PassageLimits with(int slot, double warning, double stop, boolean moreIsWorse) {
+    if (moreIsWorse ? !(warning <= stop) : !(warning >= stop)) {
+      throw new IllegalArgumentException(
+          "a warning limit must come before its stop limit, but warning began at "
+              + warning
+              + " and stop at "
+              + stop);
+    }
+    double[] copy = values.clone();
+    copy[slot] = warning;
+    copy[slot + 1] = stop;
+    return new PassageLimits(copy);
+  }
+
+  /**
+   * The greatest stream at the party's place, anywhere along the passage.
+   *
+   * @param warning rate above which a warning is given
+   * @param stop rate above which the plan is stopped, at least the warning
+   * @return the changed limits
+   */
+  public PassageLimits withStream(Speed warning, Speed stop) {
+    return with(STREAM, warning.metresPerSecond(), stop.metresPerSecond(), true);
+  }
+
+  /**
+   * The greatest wind at the party's place, anywhere along the passage.
+   *
+   * @param warning speed above which a warning is given
+   * @param stop speed above which the plan is stopped, at least the warning
+   * @return the changed limits
+   */
+  public PassageLimits withWind(Speed warning, Speed stop) {
+    return with(WIND, warning.metresPerSecond(), stop.metresPerSecond(), true);
+  }
+
+  /**
+   * The greatest wind against the stream, which steepens the sea. Wind is against the stream if it
+   * blows from within 60° of where the stream goes.
+   *
+   * @param warning wind above which a warning is given
+   * @param stop wind above which the plan is stopped, at least the warning
+   * @param leastStream slower streams do not count
+   * @return the changed limits
+   */
+  public PassageLimits withWindAgainstStream(Speed warning, Speed stop, Speed leastStream) {
+    PassageLimits limits =
+        with(WIND_AGAINST_STREAM, warning.metresPerSecond(), stop.metresPerSecond(), true);
+    limits.values[LEAST_STREAM] = leastStream.metresPerSecond();
+    return limits;
+  }
+
+  /**
+   * The least reserve of speed: how much slower the party could be and still hold the plan.
+   *
+   * @param warning reserve below which a warning is given
+   * @param stop reserve below which the plan is stopped, at most the warning
+   * @return the changed limits
+   */
+  public PassageLimits withReserve(Speed warning, Speed stop) {
+    return with(RESERVE, warning.metresPerSecond(), stop.metresPerSecond(), false);
+  }
+
+  /**
+   * The daylight left when the slower party has landed.
+   *
+   * @param warning time before sunset below which a warning is given
+   * @param stop time before sunset below which the plan is stopped, at most the warning, at least
+   *     zero
+   * @return the changed limits
+   */
+  public PassageLimits withDaylight(Duration warning, Duration stop) {
+    Arguments.notNegative(stop.getSeconds(), "daylight left", "seconds");
+    return with(DAYLIGHT, warning.getSeconds(), stop.getSeconds(), false);
+  }
+
+  /**
+   * The longest time afloat between two stops.
+   *
+   * @param warning time above which a warning is given
+   * @param stop time above which the plan is stopped, at least the warning
+   * @return the changed limits
+   */
+  public PassageLimits withTimeAfloat(Duration warning, Duration stop) {
+    return with(TIME_UNDER_WAY, warning.getSeconds(), stop.getSeconds(), true);
+  }
+
+  /**
+   * The longest time from which no usable landing can be reached.
+   *
+   * @param warning time to the nearest usable landing above which a warning is given
+   * @param stop time above which the plan is stopped, at least the warning
+   * @return the changed limits
+   */
+  public PassageLimits withTimeToLanding(Duration warning, Duration stop) {
+    return with(TIME_BETWEEN_LANDINGS, warning.getSeconds(), stop.getSeconds(), true);
+  }
+
+  /**
+   * How far the heading across a lane may be from a right angle.
+   *
+   * @param warningDegrees degrees above which a warning is given, in [0, 90]
+   * @param stopDegrees degrees above which the plan is stopped, in [warning, 90]
+   * @return the changed limits
+   */
+  public PassageLimits withLaneAngle(double warningDegrees, double stopDegrees) {
+    return with(
+        LANE_ANGLE,
+        Arguments.within(warningDegrees, 0.0, 90.0, "angle", "degrees"),
+        Arguments.within(stopDegrees, 0.0, 90.0, "angle", "degrees"),
+        true);
+  }
+
+  /**
+   * By how much the real stream may exceed its table; streams are held against their limits at this
+   * upper end.
+   *
+   * @param share of the tabled rate, in [0, 1]
+   * @return the changed limits
+   */
+  public PassageLimits withRateError(double share) {
+    double[] copy = values.clone();
+    copy[RATE_ERROR] = Arguments.within(share, 0.0, 1.0, "error of the rate", "parts");
+    return new PassageLimits(copy);
+  }
+
+  boolean hasStream() {
+    return !Double.isNaN(values[STREAM]);
+  }
+
+  double streamWarning() {
+    return values[STREAM];
+  }
+
+  double streamStop() {
+    return values[STREAM + 1];
+  }
+
+  boolean hasWind() {
+    return !Double.isNaN(values[WIND]);
+  }
+
+  double windWarning() {
+    return values[WIND];
+  }
+
+  double windStop() {
+    return values[WIND + 1];
+  }
+
+  boolean hasWindAgainstStream() {
+    return !Double.isNaN(values[WIND_AGAINST_STREAM]);
+  }
+
+  double windAgainstStreamWarning() {
+    return values[WIND_AGAINST_STREAM];
+  }
+
+  double windAgainstStreamStop() {
+    return values[WIND_AGAINST_STREAM + 1];
+  }
+
+  double leastStream() {
+    return values[LEAST_STREAM];
+  }
+
+  boolean hasReserve() {
+    return !Double.isNaN(values[RESERVE]);
+  }
+
+  double reserveWarning() {
+    return values[RESERVE];
+  }
+
+  double reserveStop() {
+    return values[RESERVE + 1];
+  }
+
+  double daylightWarning() {
+    return values[DAYLIGHT];
+  }
+
+  double daylightStop() {
+    return values[DAYLIGHT + 1];
+  }
+
+  boolean hasTimeAfloat() {
+    return !Double.isNaN(values[TIME_UNDER_WAY]);
+  }
+
+  double timeAfloatWarning() {
+    return values[TIME_UNDER_WAY];
+  }
+
+  double timeAfloatStop() {
+    return values[TIME_UNDER_WAY + 1];
+  }
+
+  boolean hasTimeToLanding() {
+    return !Double.isNaN(values[TIME_BETWEEN_LANDINGS]);
+  }
+
+  double timeToLandingWarning() {
+    return values[TIME_BETWEEN_LANDINGS];
+  }
+
+  double timeToLandingStop() {
+    return values[TIME_BETWEEN_LANDINGS + 1];
+  }
+
+  boolean hasLaneAngle() {
+    return !Double.isNaN(values[LANE_ANGLE]);
+  }
+
+  double laneAngleWarning() {
+    return values[LANE_ANGLE];
+  }
+
+  double laneAngleStop() {
+    return values[LANE_ANGLE + 1];
+  }
+
+  double rateError() {
+    return values[RATE_ERROR];
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PassageLimits that && Arrays.equals(values, that.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(values);
+  }
+
+  @Override
+  public String toString() {
+    return "limits of the party " + Arrays.toString(values);
+  }
+}

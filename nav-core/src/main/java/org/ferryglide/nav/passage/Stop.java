@@ -1,0 +1,94 @@
+package org.ferryglide.nav.passage;
+
+import java.io.Serializable;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Objects;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Arguments;
+
+/**
+ * How long the party stays ashore at a way point. Ashore it does not drift.
+ *
+ * <pre>{@code
+ * Stop lunch = Stop.ashore(Duration.ofMinutes(40));
+ * Stop gate = Stop.untilStreamAtMost(Speed.ofKnots(1)); // wait for slack in the narrows ahead
+ * Stop bar = Stop.untilLevelAtLeast("Orrin Quay", 2.5); // wait for water
+ * }</pre>
+ *
+ * <p>A wait that has no end within the longest duration of the passage, or whose level or stream is
+ * not known, makes the passage not possible and says so.
+ */
+public sealed interface Stop extends Serializable
+    permits Stops.Ashore, Stops.UntilTime, Stops.UntilLevel, Stops.UntilStream {
+
+  /**
+   * A stay of fixed length.
+   *
+   * @param length how long, at least zero
+   * @return the stop
+   * @throws IllegalArgumentException if the length is negative
+   */
+  static Stop ashore(Duration length) {
+    if (length.isNegative()) {
+      throw new IllegalArgumentException(
+          "a stop must last at least PT0S, but was to last " + length);
+    }
+    return new Stops.Ashore(length);
+  }
+
+  /**
+   * A stay until a time; no stay at all if the party comes later.
+   *
+   * @param time when the party is under way again
+   * @return the stop
+   */
+  static Stop until(Instant time) {
+    return new Stops.UntilTime(Objects.requireNonNull(time, "time"));
+  }
+
+  /**
+   * A stay until there is enough water.
+   *
+   * @param port the level to look at, by its name in the passage
+   * @param metres the least height above the level's datum
+   * @return the stop
+   * @throws IllegalArgumentException if {@code metres} is NaN or infinite
+   */
+  static Stop untilLevelAtLeast(String port, double metres) {
+    return new Stops.UntilLevel(
+        Names.checked(port, "name of a port"), Arguments.finite(metres, "level", "metres"), true);
+  }
+
+  /**
+   * A stay until there is little enough water.
+   *
+   * @param port the level to look at, by its name in the passage
+   * @param metres the greatest height above the level's datum
+   * @return the stop
+   * @throws IllegalArgumentException if {@code metres} is NaN or infinite
+   */
+  static Stop untilLevelAtMost(String port, double metres) {
+    return new Stops.UntilLevel(
+        Names.checked(port, "name of a port"), Arguments.finite(metres, "level", "metres"), false);
+  }
+
+  /**
+   * A stay until the stream at the way point is slack.
+   *
+   * @param rate the greatest rate that counts as slack, above zero
+   * @return the stop
+   * @throws IllegalArgumentException if the rate is zero
+   */
+  static Stop untilStreamAtMost(Speed rate) {
+    Arguments.positive(rate.metresPerSecond(), "slack rate", "metres a second");
+    return new Stops.UntilStream(rate);
+  }
+
+  /**
+   * The stop in a few words, as a card prints it.
+   *
+   * @return for example {@code 40 min ashore}
+   */
+  String words();
+}

@@ -1,0 +1,195 @@
+package org.ferryglide.nav.passage;
+
+import java.io.Serializable;
+import java.util.Objects;
+import java.util.Optional;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.position.Position;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A named place of a passage: where a leg begins or ends, and what the party does there.
+ *
+ * <pre>{@code
+ * WayPoint skerry =
+ *     WayPoint.of("Hesk Skerry", Position.parse("46°11.8'N 026°17.6'W"))
+ *         .withToSee("white beacon on the north end")
+ *         .withMark(Distance.ofMetres(12))
+ *         .withStop(Stop.ashore(Duration.ofMinutes(30)))
+ *         .withLanding(Landing.between("Orrin Quay", 1.2, 4.0));
+ * }</pre>
+ */
+public final class WayPoint implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String name;
+  private final Position position;
+  private final String toSee;
+  private final @Nullable Distance markHeight;
+  private final @Nullable Stop stop;
+  private final @Nullable Landing landing;
+
+  private WayPoint(
+      String name,
+      Position position,
+      String toSee,
+      @Nullable Distance markHeight,
+      @Nullable Stop stop,
+      @Nullable Landing landing) {
+    this.name = name;
+    this.position = position;
+    this.toSee = toSee;
+    this.markHeight = markHeight;
+    this.stop = stop;
+    this.landing = landing;
+  }
+
+  /**
+   * A place with a name, passed without a stop.
+   *
+   * @param name what the party calls it
+   * @param position where it is
+   * @return the way point
+   * @throws IllegalArgumentException if the name is empty or holds a control character
+   */
+  public static WayPoint of(String name, Position position) {
+    return new WayPoint(
+        Names.checked(name, "name of a way point"),
+        Objects.requireNonNull(position, "position"),
+        "",
+        null,
+        null,
+        null);
+  }
+
+  /**
+   * The same way point with what is to be seen there.
+   *
+   * @param toSee a few words by which the place is known
+   * @return the changed way point
+   * @throws IllegalArgumentException if the words hold a control character
+   */
+  public WayPoint withToSee(String toSee) {
+    return new WayPoint(
+        name,
+        position,
+        Names.checkedOrEmpty(toSee, "what is to be seen"),
+        markHeight,
+        stop,
+        landing);
+  }
+
+  /**
+   * The same way point with a mark that can be seen from the water.
+   *
+   * @param heightAboveDatum height of its top above the datum of the landing's levels, or above the
+   *     water where none is known; negative for what always covers
+   * @return the changed way point
+   */
+  public WayPoint withMark(Distance heightAboveDatum) {
+    return new WayPoint(
+        name,
+        position,
+        toSee,
+        Objects.requireNonNull(heightAboveDatum, "heightAboveDatum"),
+        stop,
+        landing);
+  }
+
+  /**
+   * The same way point with a stop.
+   *
+   * @param stop how long the party stays; it does not drift meanwhile
+   * @return the changed way point
+   */
+  public WayPoint withStop(Stop stop) {
+    return new WayPoint(
+        name, position, toSee, markHeight, Objects.requireNonNull(stop, "stop"), landing);
+  }
+
+  /**
+   * The same way point as a place to land.
+   *
+   * @param landing when the landing works
+   * @return the changed way point
+   */
+  public WayPoint withLanding(Landing landing) {
+    return new WayPoint(
+        name, position, toSee, markHeight, stop, Objects.requireNonNull(landing, "landing"));
+  }
+
+  /**
+   * What the party calls it.
+   *
+   * @return the name, not empty
+   */
+  public String name() {
+    return name;
+  }
+
+  /**
+   * Where it is.
+   *
+   * @return the position
+   */
+  public Position position() {
+    return position;
+  }
+
+  /**
+   * What is to be seen there.
+   *
+   * @return a few words; empty if none were given
+   */
+  public String toSee() {
+    return toSee;
+  }
+
+  /**
+   * The height of the mark.
+   *
+   * @return height of its top above the datum; empty if there is no mark, or none is known
+   */
+  public Optional<Distance> markHeight() {
+    return Optional.ofNullable(markHeight);
+  }
+
+  /**
+   * How long the party stays.
+   *
+   * @return the stop; empty if the way point is only passed
+   */
+  public Optional<Stop> stop() {
+    return Optional.ofNullable(stop);
+  }
+
+  /**
+   * When one can land.
+   *
+   * @return the landing; empty if nothing is known of one
+   */
+  public Optional<Landing> landing() {
+    return Optional.ofNullable(landing);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof WayPoint that
+        && name.equals(that.name)
+        && position.equals(that.position)
+        && toSee.equals(that.toSee)
+        && Objects.equals(markHeight, that.markHeight)
+        && Objects.equals(stop, that.stop)
+        && Objects.equals(landing, that.landing);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, position, toSee, markHeight, stop, landing);
+  }
+
+  @Override
+  public String toString() {
+    return name + " " + position;
+  }
+}
