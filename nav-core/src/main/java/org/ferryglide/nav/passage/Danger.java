@@ -35,8 +35,7 @@ public final class Danger implements Serializable {
   private final Distance keepOff;
   private final List<Closing> closings;
 
-  private Danger(
-      String name, List<Position> outline, Distance keepOff, List<Closing> closings) {
+  private Danger(String name, List<Position> outline, Distance keepOff, List<Closing> closings) {
     this.name = name;
     this.outline = outline;
     this.keepOff = keepOff;

@@ -64,10 +64,7 @@ public final class Landing implements Serializable {
     double highest = Arguments.finite(highestMetres, "highest level", "metres");
     if (highest < lowest) {
       throw new IllegalArgumentException(
-          "highest level must be at least the lowest of "
-              + lowest
-              + " metres, but was "
-              + highest);
+          "highest level must be at least the lowest of " + lowest + " metres, but was " + highest);
     }
     return new Landing(Names.checked(port, "name of a port"), lowest, highest, null, null);
   }

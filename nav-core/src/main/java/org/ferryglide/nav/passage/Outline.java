@@ -8,9 +8,9 @@ import org.ferryglide.nav.position.Position;
  * A point, a line or a closed outline on the plane round its first corner, for distances of some
  * miles.
  *
- * <p>Metres on the plane are those of the ellipsoid's radii of curvature at the middle latitude. Ten
- * miles off, a distance comes out within one part in a thousand up to 60° of latitude, which is far
- * below what a distance to keep is good for.
+ * <p>Metres on the plane are those of the ellipsoid's radii of curvature at the middle latitude.
+ * Ten miles off, a distance comes out within one part in a thousand up to 60° of latitude, which is
+ * far below what a distance to keep is good for.
  */
 final class Outline {
   private static final double GREATEST_EXTENT_METRES = 60.0 * 1852.0;

@@ -1,0 +1,36 @@
+package org.ferryglide.nav.passage;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/** The ports whose levels the parts of a passage ask for. */
+final class Ports {
+  private Ports() {}
+
+  static Set<String> askedFor(
+      List<WayPoint> wayPoints, List<WayPoint> refuges, @Nullable List<Danger> dangers) {
+    Set<String> ports = new TreeSet<>();
+    wayPoints.forEach(place -> add(ports, place));
+    refuges.forEach(place -> add(ports, place));
+    if (dangers != null) {
+      for (Danger danger : dangers) {
+        for (Closing closing : danger.closings()) {
+          if (closing instanceof Closing.Level level) {
+            ports.add(level.port());
+          }
+        }
+      }
+    }
+    return ports;
+  }
+
+  private static void add(Set<String> ports, WayPoint place) {
+    place.landing().flatMap(Landing::port).ifPresent(ports::add);
+    place
+        .stop()
+        .filter(stop -> stop instanceof Stops.UntilLevel)
+        .ifPresent(stop -> ports.add(((Stops.UntilLevel) stop).port()));
+  }
+}
