@@ -1,7 +1,6 @@
 package org.ferryglide.nav.passage;
 
 import java.util.List;
-import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.position.Position;
 
 /**
@@ -27,11 +26,8 @@ final class Outline {
       double latitude, double longitude, double[] east, double[] north, boolean closed) {
     this.latitude = latitude;
     this.longitude = longitude;
-    this.metresNorth = Math.toRadians(Ellipsoid.WGS84.meridianRadiusMetres(latitude));
-    this.metresEast =
-        Math.toRadians(
-            Ellipsoid.WGS84.primeVerticalRadiusMetres(latitude)
-                * Math.cos(Math.toRadians(latitude)));
+    this.metresNorth = PlaneMetres.north(latitude);
+    this.metresEast = PlaneMetres.east(latitude);
     this.east = east;
     this.north = north;
     this.closed = closed;
@@ -103,6 +99,28 @@ final class Outline {
       best = Math.min(best, toPiece(x, y, east[i], north[i], east[j], north[j]));
     }
     return best;
+  }
+
+  /** The piece of a line that is nearest, 0 for the first. */
+  int nearestPiece(double latitudeDegrees, double longitudeDegrees) {
+    double x = eastOf(longitudeDegrees);
+    double y = northOf(latitudeDegrees);
+    int nearest = 0;
+    double best = Double.POSITIVE_INFINITY;
+    for (int i = 0; i + 1 < east.length; i++) {
+      double distance = toPiece(x, y, east[i], north[i], east[i + 1], north[i + 1]);
+      if (distance < best) {
+        best = distance;
+        nearest = i;
+      }
+    }
+    return nearest;
+  }
+
+  /** True direction of a piece of a line, degrees, in (-180, 180]. */
+  double directionOf(int piece) {
+    return Math.toDegrees(
+        Math.atan2(east[piece + 1] - east[piece], north[piece + 1] - north[piece]));
   }
 
   private boolean inside(double x, double y) {

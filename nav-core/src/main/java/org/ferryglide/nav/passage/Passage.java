@@ -15,7 +15,9 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.steer.CourseToSteer;
+import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WaterLevel;
 import org.ferryglide.nav.water.WindField;
@@ -59,6 +61,8 @@ public final class Passage implements Serializable {
   private final @Nullable List<Lane> lanes;
   private final List<WayPoint> refuges;
   private final PassageLimits limits;
+  private final ErrorModel errors;
+  private final List<Condition> conditions;
   private final Duration longestDuration;
   private final List<Note> notes;
 
@@ -78,6 +82,8 @@ public final class Passage implements Serializable {
     lanes = from.lanes == null ? null : copy(from.lanes);
     refuges = copy(from.refuges);
     limits = from.limits;
+    errors = from.errors;
+    conditions = copy(from.conditions);
     longestDuration = from.longestDuration;
     notes = copy(from.notes);
   }
@@ -267,7 +273,7 @@ public final class Passage implements Serializable {
   public static final class Builder {
     private final String name;
     private final ZoneId zone;
-    private final Party party;
+    private Party party;
     private final List<WayPoint> wayPoints = new ArrayList<>();
     private final List<PassageLeg> legs = new ArrayList<>();
     private final Map<String, WaterLevel> levels = new LinkedHashMap<>();
@@ -281,6 +287,8 @@ public final class Passage implements Serializable {
     private @Nullable List<Danger> dangers;
     private @Nullable List<Lane> lanes;
     private PassageLimits limits = PassageLimits.none();
+    private ErrorModel errors = ErrorModel.usual();
+    private final List<Condition> conditions = new ArrayList<>();
     private Duration longestDuration = CourseToSteer.USUAL_LONGEST_DURATION;
 
     private Builder(String name, ZoneId zone, Party party) {
@@ -330,6 +338,17 @@ public final class Passage implements Serializable {
       WayPoint last = wayPoints.get(wayPoints.size() - 1);
       legs.add(new PassageLeg(legs.size() + 1, last, next, options));
       wayPoints.add(next);
+      return this;
+    }
+
+    /**
+     * Another party than the builder was begun with.
+     *
+     * @param party who paddles it
+     * @return this builder
+     */
+    public Builder party(Party party) {
+      this.party = Objects.requireNonNull(party, "party");
       return this;
     }
 
@@ -453,6 +472,28 @@ public final class Passage implements Serializable {
      */
     public Builder limits(PassageLimits limits) {
       this.limits = Objects.requireNonNull(limits, "limits");
+      return this;
+    }
+
+    /**
+     * How large the errors of the passage are.
+     *
+     * @param errors the model; {@link ErrorModel#usual} unless told
+     * @return this builder
+     */
+    public Builder errors(ErrorModel errors) {
+      this.errors = Objects.requireNonNull(errors, "errors");
+      return this;
+    }
+
+    /**
+     * A condition of the program's own, checked with the others.
+     *
+     * @param condition the condition
+     * @return this builder
+     */
+    public Builder condition(Condition condition) {
+      conditions.add(Objects.requireNonNull(condition, "condition"));
       return this;
     }
 

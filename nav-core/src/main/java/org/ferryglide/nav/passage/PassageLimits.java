@@ -42,9 +42,10 @@ public final class PassageLimits implements Serializable {
   private static final int TIME_UNDER_WAY = 10;
   private static final int TIME_BETWEEN_LANDINGS = 12;
   private static final int LANE_ANGLE = 14;
-  private static final int LEAST_STREAM = 16;
-  private static final int RATE_ERROR = 17;
-  private static final int WIDTH = 18;
+  private static final int ONSHORE_WIND = 16;
+  private static final int LEAST_STREAM = 18;
+  private static final int RATE_ERROR = 19;
+  private static final int WIDTH = 20;
 
   private final double[] values;
 
@@ -68,7 +69,7 @@ public final class PassageLimits implements Serializable {
   }
 
   private PassageLimits with(int slot, double warning, double stop, boolean moreIsWorse) {
-    if (moreIsWorse ? !(warning <= stop) : !(warning >= stop)) {
+    if (moreIsWorse ? !(warning < stop) : !(warning > stop)) {
       throw new IllegalArgumentException(
           "a warning limit must come before its stop limit, but warning began at "
               + warning
@@ -85,7 +86,7 @@ public final class PassageLimits implements Serializable {
    * The greatest stream at the party's place, anywhere along the passage.
    *
    * @param warning rate above which a warning is given
-   * @param stop rate above which the plan is stopped, at least the warning
+   * @param stop rate above which the plan is stopped, above the warning
    * @return the changed limits
    */
   public PassageLimits withStream(Speed warning, Speed stop) {
@@ -96,7 +97,7 @@ public final class PassageLimits implements Serializable {
    * The greatest wind at the party's place, anywhere along the passage.
    *
    * @param warning speed above which a warning is given
-   * @param stop speed above which the plan is stopped, at least the warning
+   * @param stop speed above which the plan is stopped, above the warning
    * @return the changed limits
    */
   public PassageLimits withWind(Speed warning, Speed stop) {
@@ -108,7 +109,7 @@ public final class PassageLimits implements Serializable {
    * blows from within 60° of where the stream goes.
    *
    * @param warning wind above which a warning is given
-   * @param stop wind above which the plan is stopped, at least the warning
+   * @param stop wind above which the plan is stopped, above the warning
    * @param leastStream slower streams do not count
    * @return the changed limits
    */
@@ -123,7 +124,7 @@ public final class PassageLimits implements Serializable {
    * The least reserve of speed: how much slower the party could be and still hold the plan.
    *
    * @param warning reserve below which a warning is given
-   * @param stop reserve below which the plan is stopped, at most the warning
+   * @param stop reserve below which the plan is stopped, below the warning
    * @return the changed limits
    */
   public PassageLimits withReserve(Speed warning, Speed stop) {
@@ -134,7 +135,7 @@ public final class PassageLimits implements Serializable {
    * The daylight left when the slower party has landed.
    *
    * @param warning time before sunset below which a warning is given
-   * @param stop time before sunset below which the plan is stopped, at most the warning, at least
+   * @param stop time before sunset below which the plan is stopped, below the warning, at least
    *     zero
    * @return the changed limits
    */
@@ -147,7 +148,7 @@ public final class PassageLimits implements Serializable {
    * The longest time afloat between two stops.
    *
    * @param warning time above which a warning is given
-   * @param stop time above which the plan is stopped, at least the warning
+   * @param stop time above which the plan is stopped, above the warning
    * @return the changed limits
    */
   public PassageLimits withTimeAfloat(Duration warning, Duration stop) {
@@ -158,7 +159,7 @@ public final class PassageLimits implements Serializable {
    * The longest time from which no usable landing can be reached.
    *
    * @param warning time to the nearest usable landing above which a warning is given
-   * @param stop time above which the plan is stopped, at least the warning
+   * @param stop time above which the plan is stopped, above the warning
    * @return the changed limits
    */
   public PassageLimits withTimeToLanding(Duration warning, Duration stop) {
@@ -169,7 +170,7 @@ public final class PassageLimits implements Serializable {
    * How far the heading across a lane may be from a right angle.
    *
    * @param warningDegrees degrees above which a warning is given, in [0, 90]
-   * @param stopDegrees degrees above which the plan is stopped, in [warning, 90]
+   * @param stopDegrees degrees above which the plan is stopped, in (warning, 90]
    * @return the changed limits
    */
   public PassageLimits withLaneAngle(double warningDegrees, double stopDegrees) {
@@ -178,6 +179,17 @@ public final class PassageLimits implements Serializable {
         Arguments.within(warningDegrees, 0.0, 90.0, "angle", "degrees"),
         Arguments.within(stopDegrees, 0.0, 90.0, "angle", "degrees"),
         true);
+  }
+
+  /**
+   * The greatest wind onto a landing, from the sector it lies open to.
+   *
+   * @param warning speed above which a warning is given
+   * @param stop speed above which the plan is stopped, above the warning
+   * @return the changed limits
+   */
+  public PassageLimits withOnshoreWind(Speed warning, Speed stop) {
+    return with(ONSHORE_WIND, warning.metresPerSecond(), stop.metresPerSecond(), true);
   }
 
   /**
@@ -287,6 +299,18 @@ public final class PassageLimits implements Serializable {
 
   double laneAngleStop() {
     return values[LANE_ANGLE + 1];
+  }
+
+  boolean hasOnshoreWind() {
+    return !Double.isNaN(values[ONSHORE_WIND]);
+  }
+
+  double onshoreWindWarning() {
+    return values[ONSHORE_WIND];
+  }
+
+  double onshoreWindStop() {
+    return values[ONSHORE_WIND + 1];
   }
 
   double rateError() {

@@ -1,0 +1,95 @@
+package org.ferryglide.nav.passage;
+
+import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.WaterLevel;
+
+/**
+ * The path really swept over the ground, as wide as its 95 % error, against one danger at the times
+ * it is closed.
+ */
+final class DangerCheck extends WorstAlong {
+  /** Common practice, no source: nearer than this to what is to be kept off asks for a look. */
+  static final double WARNING_METRES = 100.0;
+
+  private final Danger danger;
+  private final Outline outline;
+
+  DangerCheck(Passage passage, Danger danger) {
+    super(
+        danger.name(),
+        passage,
+        "metres clear of the distance to keep",
+        WARNING_METRES,
+        0.0,
+        "it is not known whether it is closed then");
+    this.danger = danger;
+    this.outline = Outline.of(danger.outline(), danger.name());
+  }
+
+  @Override
+  double figure(Candidate candidate, int look) {
+    double clear =
+        clearance(candidate.latitude[look], candidate.longitude[look])
+            - candidate.halfWidth95(look);
+    if (clear >= WARNING_METRES) {
+      return clear;
+    }
+    double closed = closed(candidate.time[look]);
+    return closed > 0.0 ? clear : closed == 0.0 ? leftOut() : Double.NaN;
+  }
+
+  /** Metres outside the distance to keep. */
+  double clearance(double latitude, double longitude) {
+    return outline.distance(latitude, longitude) - danger.keepOff().metres();
+  }
+
+  Danger danger() {
+    return danger;
+  }
+
+  /** 1 if it is closed, 0 if it is open, NaN if one of its closings cannot be looked up. */
+  double closed(double time) {
+    if (danger.closings().isEmpty()) {
+      return 1.0;
+    }
+    double answer = 0.0;
+    for (Closing closing : danger.closings()) {
+      double one = closed(closing, time);
+      if (one == 1.0) {
+        return 1.0;
+      }
+      answer += one; // NaN stays
+    }
+    return answer;
+  }
+
+  private double closed(Closing closing, double time) {
+    if (closing instanceof Closing.During during) {
+      for (TimeSpan span : during.spans()) {
+        if (time >= EpochSeconds.of(span.from()) && time <= EpochSeconds.of(span.until())) {
+          return 1.0;
+        }
+      }
+      return 0.0;
+    }
+    if (closing instanceof Closing.Level level) {
+      WaterLevel water = passage().levels().get(level.port());
+      double above = (water == null ? Double.NaN : water.heightMetres(time)) - level.metres();
+      return Double.isNaN(above) ? Double.NaN : above > 0.0 == level.above() ? 1.0 : 0.0;
+    }
+    double[] flow = new double[2];
+    double latitude = outline.middleLatitude();
+    double longitude = outline.middleLongitude();
+    if (closing instanceof Closing.AboveStream stream) {
+      boolean known = passage().stream().sample(latitude, longitude, time, flow, 0);
+      double rate = Math.hypot(flow[0], flow[1]) * (1.0 + passage().limits().rateError());
+      return known ? rate > stream.rate().metresPerSecond() ? 1.0 : 0.0 : Double.NaN;
+    }
+    double most = ((Closing.AboveWind) closing).speed().metresPerSecond();
+    boolean known =
+        passage().wind().isPresent()
+            && passage().wind().get().sample(latitude, longitude, time, flow, 0);
+    return known ? Math.hypot(flow[0], flow[1]) > most ? 1.0 : 0.0 : Double.NaN;
+  }
+}

@@ -1,0 +1,140 @@
+package org.ferryglide.nav.passage;
+
+import java.util.List;
+import org.ferryglide.nav.steer.Craft;
+import org.ferryglide.nav.timing.Verdict;
+import org.ferryglide.nav.water.StreamField;
+
+/**
+ * Where the party would lie after some minutes without paddling, from every hour and from the moment
+ * of the strongest stream of each leg, and after how many of them it would be within the distance to
+ * keep from a danger.
+ */
+final class DriftCheck extends PassageCheck {
+  /** A rescue takes about ten minutes, a bad one thirty. Common practice, no source. */
+  static final double STOP_MINUTES = 10.0;
+
+  static final double WARNING_MINUTES = 30.0;
+
+  private static final double STEP_SECONDS = 60.0;
+
+  private final List<DangerCheck> dangers;
+
+  DriftCheck(Passage passage, List<DangerCheck> dangers) {
+    super("drift without paddling", passage);
+    this.dangers = dangers;
+  }
+
+  @Override
+  Verdict check(Candidate candidate) {
+    double least = Double.POSITIVE_INFINITY;
+    int from = -1;
+    String onto = "";
+    int unknown = -1;
+    for (int look = 0; look < candidate.size; look++) {
+      if (!isAsked(candidate, look)) {
+        continue;
+      }
+      Drift drift = drift(candidate, look);
+      if (drift.minutes < least) {
+        least = drift.minutes;
+        from = look;
+        onto = drift.onto;
+      } else if (Double.isNaN(drift.minutes)) {
+        unknown = look;
+      }
+    }
+    if (unknown >= 0 && !(least < STOP_MINUTES)) {
+      return at(
+          Verdict.notChecked(name(), "stream, wind or danger are not known there and then"),
+          candidate,
+          unknown);
+    }
+    if (from < 0) {
+      return Verdict.within(name(), "no danger within " + (int) WARNING_MINUTES + " minutes");
+    }
+    return at(
+        Verdict.of(
+            name() + " onto " + onto, least, "minutes", WARNING_MINUTES, STOP_MINUTES),
+        candidate,
+        from);
+  }
+
+  /** Every hour from the departure, and the strongest stream of each leg. */
+  static boolean isAsked(Candidate candidate, int look) {
+    double since = candidate.time[look] - candidate.time[0];
+    boolean onTheHour =
+        look == 0
+            || Math.floor(since / 3600.0)
+                > Math.floor((candidate.time[look - 1] - candidate.time[0]) / 3600.0);
+    return onTheHour || look == candidate.strongest(candidate.leg[look]);
+  }
+
+  private record Drift(double minutes, String onto) {}
+
+  private Drift drift(Candidate candidate, int look) {
+    double[] place = {candidate.latitude[look], candidate.longitude[look]};
+    for (int minute = 0; minute <= WARNING_MINUTES; minute++) {
+      double time = candidate.time[look] + minute * STEP_SECONDS;
+      for (DangerCheck danger : dangers) {
+        if (danger.clearance(place[0], place[1]) < 0.0) {
+          double closed = danger.closed(time);
+          if (closed != 0.0) {
+            return new Drift(closed > 0.0 ? minute : Double.NaN, danger.danger().name());
+          }
+        }
+      }
+      if (minute < WARNING_MINUTES && !step(candidate, look, time, place)) {
+        return new Drift(Double.NaN, "");
+      }
+    }
+    return new Drift(Double.POSITIVE_INFINITY, "");
+  }
+
+  private boolean step(Candidate candidate, int look, double time, double[] place) {
+    return drift(passage(), candidate.streamOf(candidate.leg[look]), time, STEP_SECONDS, place);
+  }
+
+  /** Moves a place with stream and wind for a while, by the flow at the middle of the step. */
+  static boolean drift(
+      Passage passage, StreamField stream, double time, double seconds, double[] place) {
+    double[] flow = new double[2];
+    if (!flow(passage, stream, place[0], place[1], time, flow)) {
+      return false;
+    }
+    double half = 0.5 * seconds;
+    double latitude = place[0] + flow[1] * half / PlaneMetres.north(place[0]);
+    double longitude = place[1] + flow[0] * half / PlaneMetres.east(place[0]);
+    if (!flow(passage, stream, latitude, longitude, time + half, flow)) {
+      return false;
+    }
+    place[1] += flow[0] * seconds / PlaneMetres.east(place[0]);
+    place[0] += flow[1] * seconds / PlaneMetres.north(place[0]);
+    return true;
+  }
+
+  private static boolean flow(
+      Passage passage,
+      StreamField stream,
+      double latitude,
+      double longitude,
+      double time,
+      double[] flow) {
+    if (!stream.sample(latitude, longitude, time, flow, 0)) {
+      return false;
+    }
+    Craft craft = passage.party().craft();
+    double fraction = craft.windResponse().driftFraction();
+    if (fraction == 0.0 || !passage.wind().isPresent()) {
+      return true;
+    }
+    double east = flow[0];
+    double north = flow[1];
+    if (!passage.wind().get().sample(latitude, longitude, time, flow, 0)) {
+      return false;
+    }
+    flow[0] = east + fraction * (flow[0] - east);
+    flow[1] = north + fraction * (flow[1] - north);
+    return true;
+  }
+}

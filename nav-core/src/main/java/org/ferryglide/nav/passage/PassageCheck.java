@@ -1,0 +1,52 @@
+package org.ferryglide.nav.passage;
+
+import java.util.Objects;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.timing.Condition;
+import org.ferryglide.nav.timing.Verdict;
+import org.ferryglide.nav.water.EpochSeconds;
+
+/** A condition that needs more than a steered route: it looks at the passage along the way. */
+abstract class PassageCheck implements Condition {
+  private final String name;
+  private final Passage passage;
+  private Candidates shared;
+
+  PassageCheck(String name, Passage passage) {
+    this.name = Objects.requireNonNull(name, "name");
+    this.passage = passage;
+    this.shared = new Candidates(passage);
+  }
+
+  /** Looks along the way together with other checks; called before the check is handed out. */
+  final void share(Candidates candidates) {
+    shared = candidates;
+  }
+
+  @Override
+  public String name() {
+    return name;
+  }
+
+  Passage passage() {
+    return passage;
+  }
+
+  @Override
+  public Verdict check(SteeredRoute route) {
+    return check(shared.of(route));
+  }
+
+  /** The same with what was looked up already. */
+  abstract Verdict check(Candidate candidate);
+
+  /** A verdict with the time and place of a look. */
+  static Verdict at(Verdict verdict, Candidate candidate, int look) {
+    return verdict
+        .at(EpochSeconds.toInstant(candidate.time[look]))
+        .at(
+            Position.ofDegrees(
+                candidate.latitude[look], Candidate.longitude(candidate.longitude[look])));
+  }
+}

@@ -1,0 +1,138 @@
+package org.ferryglide.nav.passage;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.ferryglide.nav.geodesy.Leg;
+import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.steer.Arrivals;
+import org.ferryglide.nav.steer.CourseToSteer;
+import org.ferryglide.nav.steer.Craft;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.steer.Reason;
+import org.ferryglide.nav.steer.Route;
+import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.steer.SteeringLimits;
+import org.ferryglide.nav.timing.Departing;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.water.WindField;
+
+/**
+ * Works a passage out leg by leg, with its stops. No limit of reserve refuses a leg here: what is
+ * too little is for the checks to say, beside everything else that is wrong.
+ */
+final class PassageSolver implements Departing {
+  private final Passage passage;
+  private final List<CourseToSteer> solvers = new ArrayList<>();
+  private final List<Route> routes = new ArrayList<>();
+  private final boolean withNotes;
+  private final Arrivals[] lean;
+
+  private PassageSolver(Passage passage, boolean withNotes) {
+    this.passage = passage;
+    this.withNotes = withNotes;
+    for (PassageLeg leg : passage.legs()) {
+      solvers.add(solver(passage, leg.options()));
+      routes.add(Route.ofLegs(leg.leg()));
+    }
+    lean = new Arrivals[solvers.size()];
+    for (int i = 0; i < lean.length; i++) {
+      lean[i] = Arrivals.of(solvers.get(i));
+    }
+  }
+
+  /** The whole answer, with what the stream has to say of itself. */
+  static PassageSolver withNotes(Passage passage) {
+    return new PassageSolver(passage, true);
+  }
+
+  /** For searches; one object serves one thread. */
+  static PassageSolver lean(Passage passage) {
+    return new PassageSolver(passage, false);
+  }
+
+  static CourseToSteer solver(Passage passage, LegOptions options) {
+    Craft craft = passage.party().craft();
+    if (options.speed().isPresent()) {
+      craft = craft.withSpeed(options.speed().get());
+    }
+    if (options.isWithoutRests()) {
+      craft = craft.withRestEachHour(java.time.Duration.ZERO);
+    }
+    CourseToSteer solver =
+        CourseToSteer.with(craft, options.stream().orElse(passage.stream()))
+            .withStrategy(options.strategy())
+            .withLimits(SteeringLimits.NONE)
+            .withLongestDuration(passage.longestDuration());
+    WindField wind = passage.wind().orElse(null);
+    return wind == null ? solver : solver.withWind(wind);
+  }
+
+  CourseToSteer solver(int leg) {
+    return solvers.get(leg);
+  }
+
+  @Override
+  public Departing forOneThread() {
+    return new PassageSolver(passage, withNotes);
+  }
+
+  @Override
+  public Outcome<SteeredRoute, NotPossible> leaving(Instant departure) {
+    return leaving(EpochSeconds.of(departure));
+  }
+
+  @Override
+  public Outcome<SteeredRoute, NotPossible> leaving(double departureSeconds) {
+    return from(0, departureSeconds);
+  }
+
+  /** Going on from a way point, stops of the later ones included. */
+  Outcome<SteeredRoute, NotPossible> from(int wayPoint, double departureSeconds) {
+    List<SteeredLeg> steered = new ArrayList<>();
+    double time = departureSeconds;
+    for (int i = wayPoint; i < routes.size(); i++) {
+      Outcome<SteeredRoute, NotPossible> outcome =
+          withNotes
+              ? solvers.get(i).solve(routes.get(i), EpochSeconds.toInstant(time))
+              : lean[i].steered(routes.get(i), time);
+      if (!outcome.isSolved()) {
+        int number = i + 1;
+        return outcome.match(Outcome::ofSolved, why -> Outcome.ofUnsolved(why.inLeg(number)));
+      }
+      SteeredLeg leg = outcome.orElseThrow().legs().get(0);
+      steered.add(leg);
+      time = EpochSeconds.of(leg.arrival());
+      Stop stop = i + 1 < routes.size() ? passage.wayPoints().get(i + 1).stop().orElse(null) : null;
+      if (stop != null) {
+        double until = afterStop(i + 1, stop, time);
+        if (!(until < Double.POSITIVE_INFINITY)) {
+          Leg next = passage.legs().get(i + 1).leg();
+          return Outcome.ofUnsolved(
+              NotPossible.because(
+                      Double.isNaN(until) ? Reason.NO_DATA : Reason.BEYOND_HORIZON)
+                  .at(next.start(), EpochSeconds.toInstant(time))
+                  .inLeg(i + 2));
+        }
+        time = until;
+      }
+    }
+    return Outcome.ofSolved(SteeredRoute.of(steered));
+  }
+
+  /** The end of a stop, the time to land and to launch included. */
+  private double afterStop(int wayPoint, Stop stop, double arrival) {
+    StreamField stream =
+        passage.legs().get(wayPoint).options().stream().orElse(passage.stream());
+    double ashore = arrival + seconds(passage.party().landing());
+    double end =
+        Waits.end(passage, stop, passage.wayPoints().get(wayPoint).position(), stream, ashore);
+    return end + seconds(passage.party().launching());
+  }
+
+  private static double seconds(java.time.Duration duration) {
+    return duration.toMillis() / 1000.0;
+  }
+}

@@ -1,0 +1,121 @@
+package org.ferryglide.nav.passage;
+
+import java.io.Serializable;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.position.Position;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Part of a leg that lies in one hour of the clock: where it begins and what happens in it.
+ *
+ * <pre>{@code
+ * for (PlannedHour hour : leg.hours()) {
+ *   System.out.println(hour.span().from() + " " + hour.heading().threeDigits());
+ * }
+ * }</pre>
+ */
+public final class PlannedHour implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final TimeSpan span;
+  private final Position position;
+  private final TrueBearing heading;
+  private final @Nullable Velocity stream;
+  private final Speed speedMadeGood;
+  private final Distance crossTrack;
+
+  PlannedHour(
+      TimeSpan span,
+      Position position,
+      TrueBearing heading,
+      @Nullable Velocity stream,
+      Speed speedMadeGood,
+      Distance crossTrack) {
+    this.span = span;
+    this.position = position;
+    this.heading = heading;
+    this.stream = stream;
+    this.speedMadeGood = speedMadeGood;
+    this.crossTrack = crossTrack;
+  }
+
+  /**
+   * The time it covers.
+   *
+   * @return at most an hour, within one hour of the clock
+   */
+  public TimeSpan span() {
+    return span;
+  }
+
+  /**
+   * Where the party is as it begins.
+   *
+   * @return the position
+   */
+  public Position position() {
+    return position;
+  }
+
+  /**
+   * The heading as it begins.
+   *
+   * @return true heading
+   */
+  public TrueBearing heading() {
+    return heading;
+  }
+
+  /**
+   * The stream in the middle of it, where the party is then.
+   *
+   * @return the stream; empty if it is not known
+   */
+  public Optional<Velocity> stream() {
+    return Optional.ofNullable(stream);
+  }
+
+  /**
+   * How fast the party comes along over the ground.
+   *
+   * @return distance over the ground between its ends over the time it takes
+   */
+  public Speed speedMadeGood() {
+    return speedMadeGood;
+  }
+
+  /**
+   * The cross-track distance as it ends.
+   *
+   * @return to the right of the leg positive
+   */
+  public Distance crossTrack() {
+    return crossTrack;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PlannedHour that
+        && span.equals(that.span)
+        && position.equals(that.position)
+        && heading.equals(that.heading)
+        && Objects.equals(stream, that.stream);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(span, position, heading, stream);
+  }
+
+  @Override
+  public String toString() {
+    return span + ", " + heading.threeDigits();
+  }
+}

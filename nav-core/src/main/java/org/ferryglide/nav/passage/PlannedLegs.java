@@ -1,0 +1,35 @@
+package org.ferryglide.nav.passage;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.steer.SteeredLeg;
+
+/** Puts the legs of a timed plan together. */
+final class PlannedLegs {
+  private PlannedLegs() {}
+
+  static List<PlannedLeg> of(Candidate candidate) {
+    double[] covariances = Widths.covariances(candidate);
+    List<PlannedLeg> legs = new ArrayList<>();
+    int first = candidate.passage.legs().size() - candidate.route.legs().size();
+    for (int i = 0; i < candidate.route.legs().size(); i++) {
+      SteeredLeg steered = candidate.route.legs().get(i);
+      int end = 3 * candidate.lastLookOf(i);
+      Covariance spread =
+          new Covariance(covariances[end], covariances[end + 1], covariances[end + 2]);
+      double made = steered.speedMadeGood().metresPerSecond();
+      double along =
+          spread.standardDeviationAlong(steered.leg().finalCourse()).metres();
+      legs.add(
+          new PlannedLeg(
+              candidate.passage.legs().get(first + i),
+              steered,
+              Hours.of(steered, candidate.streamOf(i)),
+              spread,
+              made > 0.0 ? along / made : 0.0));
+    }
+    return Collections.unmodifiableList(legs);
+  }
+}

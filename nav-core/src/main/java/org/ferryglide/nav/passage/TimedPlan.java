@@ -1,0 +1,228 @@
+package org.ferryglide.nav.passage;
+
+import java.io.Serializable;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.timing.Verdict;
+import org.ferryglide.nav.water.EpochSeconds;
+
+/**
+ * A passage worked out for one departure: when the party is where, what it steers, and how far
+ * everything is from the limits it has chosen. It never says go.
+ *
+ * <pre>{@code
+ * TimedPlan plan = TimedPlan.of(passage, departure).orElseThrow();
+ * plan.legs().forEach(System.out::println);
+ * plan.verdicts().forEach(verdict -> System.out.println(verdict.message())); // the worst first
+ * }</pre>
+ */
+public final class TimedPlan implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final Passage passage;
+  private final SteeredRoute route;
+  private final List<PlannedLeg> legs;
+  private final List<Verdict> verdicts;
+  private final List<String> notChecked;
+
+  private TimedPlan(
+      Passage passage,
+      SteeredRoute route,
+      List<PlannedLeg> legs,
+      List<Verdict> verdicts,
+      List<String> notChecked) {
+    this.passage = passage;
+    this.route = route;
+    this.legs = legs;
+    this.verdicts = verdicts;
+    this.notChecked = notChecked;
+  }
+
+  /**
+   * Works out a passage for one departure.
+   *
+   * @param passage the passage
+   * @param departure when the whole party is under way
+   * @return the plan, or which leg is not possible and why
+   */
+  public static Outcome<TimedPlan, NotPossible> of(Passage passage, Instant departure) {
+    PassageSolver solver = PassageSolver.withNotes(passage);
+    return solver.leaving(departure).map(route -> of(passage, route, Checks.of(passage)));
+  }
+
+  static TimedPlan of(Passage passage, SteeredRoute route, Checks checks) {
+    Candidate candidate = new Candidate(passage, route);
+    List<Verdict> verdicts = new ArrayList<>(checks.check(candidate));
+    verdicts.sort(
+        (a, b) ->
+            Double.compare(
+                a.margin().orElse(Double.NEGATIVE_INFINITY),
+                b.margin().orElse(Double.NEGATIVE_INFINITY)));
+    return new TimedPlan(
+        passage,
+        route,
+        PlannedLegs.of(candidate),
+        Collections.unmodifiableList(verdicts),
+        checks.notChecked());
+  }
+
+  /**
+   * The passage.
+   *
+   * @return what was worked out
+   */
+  public Passage passage() {
+    return passage;
+  }
+
+  /**
+   * The route as it is steered, stops included.
+   *
+   * @return the route, ready for reckoning
+   */
+  public SteeredRoute route() {
+    return route;
+  }
+
+  /**
+   * The legs.
+   *
+   * @return one for each leg of the passage; unmodifiable
+   */
+  public List<PlannedLeg> legs() {
+    return legs;
+  }
+
+  /**
+   * When the first boat is launched.
+   *
+   * @return the departure less the time to launch
+   */
+  public Instant launch() {
+    return departure().minus(passage.party().launching());
+  }
+
+  /**
+   * When the whole party is under way.
+   *
+   * @return the departure
+   */
+  public Instant departure() {
+    return route.departure();
+  }
+
+  /**
+   * When the landing is reached, likely.
+   *
+   * @return the arrival
+   */
+  public Instant arrival() {
+    return route.arrival();
+  }
+
+  /**
+   * When the last of the party is ashore, likely.
+   *
+   * @return the arrival and the time to land
+   */
+  public Instant landed() {
+    return arrival().plus(passage.party().landing());
+  }
+
+  /**
+   * How far it is.
+   *
+   * @return the length of all legs as laid off
+   */
+  public Distance length() {
+    return route.route().length();
+  }
+
+  /**
+   * What everything was found to be, the worst first: what could not be checked, then by margin.
+   *
+   * @return one for each thing looked at; unmodifiable
+   */
+  public List<Verdict> verdicts() {
+    return verdicts;
+  }
+
+  /**
+   * The worst of them.
+   *
+   * @return the first of {@link #verdicts}; empty if nothing was looked at
+   */
+  public Optional<Verdict> worst() {
+    return verdicts.isEmpty() ? Optional.empty() : Optional.of(verdicts.get(0));
+  }
+
+  /**
+   * Whether everything that was to be looked at was looked at and lies within its stop limit. It is
+   * not leave to go.
+   *
+   * @return false too if a check could not be made
+   */
+  public boolean holds() {
+    return verdicts.stream().allMatch(Verdict::holds);
+  }
+
+  /**
+   * What nobody gave the library to look at, for the line at the top of everything printed.
+   *
+   * @return for example {@code dangers}; unmodifiable
+   */
+  public List<String> notChecked() {
+    return notChecked;
+  }
+
+  /**
+   * How long the sun is still up when the landing is reached.
+   *
+   * @return seconds to sunset at the landing; negative in the dark: seconds to sunrise; at most two
+   *     days
+   */
+  public double daylightLeftSeconds() {
+    WayPoint end = passage.wayPoints().get(passage.wayPoints().size() - 1);
+    return new Daylights(end.position(), passage.zone()).leftAt(EpochSeconds.of(arrival()));
+  }
+
+  /**
+   * What a reader should know: of the passage, and of every leg.
+   *
+   * @return each note once, the worst first; unmodifiable
+   */
+  public List<Note> notes() {
+    Set<Note> notes = new LinkedHashSet<>(passage.notes());
+    notes.addAll(route.notes());
+    List<Note> sorted = new ArrayList<>(notes);
+    sorted.sort((a, b) -> b.severity().compareTo(a.severity()));
+    return Collections.unmodifiableList(sorted);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TimedPlan that
+        && route.equals(that.route)
+        && verdicts.equals(that.verdicts);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * route.hashCode() + verdicts.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return passage.name() + ", " + departure() + " to " + arrival();
+  }
+}

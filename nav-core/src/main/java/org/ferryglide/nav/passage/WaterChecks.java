@@ -1,0 +1,95 @@
+package org.ferryglide.nav.passage;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ferryglide.nav.measure.Speed;
+
+/** Stream, wind and wind against stream, where the party is. */
+final class WaterChecks {
+  private static final double METRES_A_SECOND_TO_KNOTS = 1.0 / Speed.ofKnots(1.0).metresPerSecond();
+
+  /** Cosine of 60°: a wind from within this of where the stream goes is against it. */
+  private static final double AGAINST = 0.5;
+
+  private WaterChecks() {}
+
+  static List<PassageCheck> of(Passage passage) {
+    PassageLimits limits = passage.limits();
+    List<PassageCheck> checks = new ArrayList<>();
+    if (limits.hasStream()) {
+      checks.add(stream(passage, limits));
+    }
+    if (limits.hasWind()) {
+      checks.add(wind(passage, limits));
+    }
+    if (limits.hasWindAgainstStream()) {
+      checks.add(windAgainstStream(passage, limits));
+    }
+    return checks;
+  }
+
+  static double knots(double metresPerSecond) {
+    return metresPerSecond * METRES_A_SECOND_TO_KNOTS;
+  }
+
+  /** The tabled rate is held against the limits at the upper end of its error. */
+  private static PassageCheck stream(Passage passage, PassageLimits limits) {
+    double factor = METRES_A_SECOND_TO_KNOTS * (1.0 + limits.rateError());
+    return new WorstAlong(
+        "stream",
+        passage,
+        "knots",
+        knots(limits.streamWarning()),
+        knots(limits.streamStop()),
+        "no stream is known there and then") {
+      @Override
+      double figure(Candidate candidate, int look) {
+        return candidate.streamRate(look) * factor;
+      }
+    };
+  }
+
+  private static PassageCheck wind(Passage passage, PassageLimits limits) {
+    return new WorstAlong(
+        "wind",
+        passage,
+        "knots",
+        knots(limits.windWarning()),
+        knots(limits.windStop()),
+        "no wind is known there and then") {
+      @Override
+      double figure(Candidate candidate, int look) {
+        return knots(candidate.windSpeed(look));
+      }
+    };
+  }
+
+  private static PassageCheck windAgainstStream(Passage passage, PassageLimits limits) {
+    double factor = 1.0 + limits.rateError();
+    double least = limits.leastStream();
+    return new WorstAlong(
+        "wind against stream",
+        passage,
+        "knots",
+        knots(limits.windAgainstStreamWarning()),
+        knots(limits.windAgainstStreamStop()),
+        "wind or stream are not known there and then") {
+      @Override
+      double figure(Candidate candidate, int look) {
+        double rate = candidate.streamRate(look);
+        double wind = candidate.windSpeed(look);
+        if (rate * factor < least || rate == 0.0 || wind == 0.0) {
+          return leftOut();
+        }
+        if (Double.isNaN(rate)) {
+          return Double.NaN;
+        }
+        // both vectors say where they go: opposed, their product is negative
+        double along =
+            candidate.streamEast[look] * candidate.windEast[look]
+                + candidate.streamNorth[look] * candidate.windNorth[look];
+        return along > -AGAINST * rate * wind ? leftOut() : knots(wind);
+      }
+    };
+  }
+}

@@ -1,0 +1,89 @@
+package org.ferryglide.nav.passage;
+
+import org.ferryglide.nav.timing.Verdict;
+
+/**
+ * A figure looked at along the whole way, of which the worst counts. Between two looks a figure may
+ * be a little worse than at either; a parabola through the worst look and its neighbours says by how
+ * much.
+ */
+abstract class WorstAlong extends PassageCheck {
+  private final String unit;
+  private final double warn;
+  private final double stop;
+  private final String missing;
+  private final boolean mirrored;
+
+  /**
+   * A check.
+   *
+   * @param warn where a warning begins, as told
+   * @param stop where the plan stops, as told; below {@code warn} where small figures are the worse
+   * @param missing what is not known where the figure is NaN
+   */
+  WorstAlong(
+      String name, Passage passage, String unit, double warn, double stop, String missing) {
+    super(name, passage);
+    this.unit = unit;
+    this.warn = warn;
+    this.stop = stop;
+    this.missing = missing;
+    this.mirrored = stop < warn;
+  }
+
+  /** The figure at a look, as told; NaN if not known; {@link #leftOut} if it has none. */
+  abstract double figure(Candidate candidate, int look);
+
+  /** What a look answers that does not count. */
+  final double leftOut() {
+    return mirrored ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
+  }
+
+  /** The larger the worse. */
+  private double badness(Candidate candidate, int look) {
+    double figure = figure(candidate, look);
+    return mirrored ? -figure : figure;
+  }
+
+  @Override
+  final Verdict check(Candidate candidate) {
+    int worst = -1;
+    double most = Double.NEGATIVE_INFINITY;
+    int unknown = -1;
+    for (int i = 0; i < candidate.size; i++) {
+      double badness = badness(candidate, i);
+      if (badness > most) {
+        most = badness;
+        worst = i;
+      } else if (Double.isNaN(badness) && unknown < 0) {
+        unknown = i;
+      }
+    }
+    double figure = worst < 0 ? Double.NaN : between(candidate, worst, most);
+    // what is known to be too much stops, whatever else is not known
+    boolean stopped = mirrored ? figure < stop : figure > stop;
+    if (unknown >= 0 && !stopped) {
+      return at(Verdict.notChecked(name(), missing), candidate, unknown);
+    }
+    return worst < 0
+        ? Verdict.within(name(), "it never comes to that")
+        : at(Verdict.of(name(), figure, unit, warn, stop), candidate, worst);
+  }
+
+  /** The figure at its worst, which may lie between two looks. */
+  private double between(Candidate candidate, int look, double most) {
+    double top = most;
+    if (look > 0
+        && look < candidate.size - 1
+        && candidate.leg[look - 1] == candidate.leg[look + 1]) {
+      double before = badness(candidate, look - 1);
+      double after = badness(candidate, look + 1);
+      double bend = 2.0 * most - before - after;
+      // only a smooth top: a figure left out beside it has no slope
+      if (bend > 0.0 && bend < Double.POSITIVE_INFINITY) {
+        top = most + (after - before) * (after - before) / (8.0 * bend);
+      }
+    }
+    return mirrored ? -top : top;
+  }
+}
