@@ -56,8 +56,7 @@ final class Candidate {
   /** The same passage at the slower speed. */
   Outcome<SteeredRoute, NotPossible> slower() {
     if (slower == null) {
-      slower =
-          PassageSolver.lean(passage.slower()).leaving(EpochSeconds.of(route.departure()));
+      slower = PassageSolver.lean(passage.slower()).leaving(EpochSeconds.of(route.departure()));
     }
     return slower;
   }

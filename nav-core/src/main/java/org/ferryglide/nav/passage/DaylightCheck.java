@@ -27,9 +27,7 @@ final class DaylightCheck extends PassageCheck {
     Outcome<SteeredRoute, NotPossible> slower = candidate.slower();
     return slower.match(
         route -> held(candidate, route),
-        why ->
-            Verdict.notChecked(
-                name(), "the slower party does not get there: " + why.message()));
+        why -> Verdict.notChecked(name(), "the slower party does not get there: " + why.message()));
   }
 
   private Verdict held(Candidate candidate, SteeredRoute slower) {

@@ -6,9 +6,9 @@ import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.StreamField;
 
 /**
- * Where the party would lie after some minutes without paddling, from every hour and from the moment
- * of the strongest stream of each leg, and after how many of them it would be within the distance to
- * keep from a danger.
+ * Where the party would lie after some minutes without paddling, from every hour and from the
+ * moment of the strongest stream of each leg, and after how many of them it would be within the
+ * distance to keep from a danger.
  */
 final class DriftCheck extends PassageCheck {
   /** A rescue takes about ten minutes, a bad one thirty. Common practice, no source. */
@@ -54,8 +54,7 @@ final class DriftCheck extends PassageCheck {
       return Verdict.within(name(), "no danger within " + (int) WARNING_MINUTES + " minutes");
     }
     return at(
-        Verdict.of(
-            name() + " onto " + onto, least, "minutes", WARNING_MINUTES, STOP_MINUTES),
+        Verdict.of(name() + " onto " + onto, least, "minutes", WARNING_MINUTES, STOP_MINUTES),
         candidate,
         from);
   }

@@ -97,8 +97,7 @@ final class LandingCheck extends PassageCheck {
       return Verdict.notChecked(name, "no wind is known there and then");
     }
     double speed = Math.hypot(room[0], room[1]);
-    TrueBearing from =
-        TrueBearing.ofDegrees(Math.toDegrees(Math.atan2(-room[0], -room[1])));
+    TrueBearing from = TrueBearing.ofDegrees(Math.toDegrees(Math.atan2(-room[0], -room[1])));
     if (speed == 0.0 || !landing.isOpenTo(from)) {
       return null;
     }

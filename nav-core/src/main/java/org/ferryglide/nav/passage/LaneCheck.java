@@ -32,7 +32,8 @@ final class LaneCheck extends PassageCheck {
         double off =
             offRightAngle(
                 candidate.heading[look],
-                directions[middle.nearestPiece(candidate.latitude[look], candidate.longitude[look])]);
+                directions[
+                    middle.nearestPiece(candidate.latitude[look], candidate.longitude[look])]);
         if (off > worst) {
           worst = off;
           when = look;

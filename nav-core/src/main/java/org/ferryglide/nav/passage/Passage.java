@@ -241,6 +241,67 @@ public final class Passage implements Serializable {
   }
 
   /**
+   * How large the errors of the passage are.
+   *
+   * @return the model
+   */
+  public ErrorModel errors() {
+    return errors;
+  }
+
+  /**
+   * The conditions the program has added.
+   *
+   * @return the conditions; unmodifiable
+   */
+  public List<Condition> conditions() {
+    return conditions;
+  }
+
+  /**
+   * The same passage put together anew, to change a part of it.
+   *
+   * @return a builder that holds every part
+   */
+  public Builder toBuilder() {
+    Builder builder = new Builder(name, zone, party);
+    builder.wayPoints.addAll(wayPoints);
+    builder.legs.addAll(legs);
+    builder.stream = stream;
+    builder.wind = wind;
+    builder.swellFrom = swellFrom;
+    builder.visibility = visibility;
+    builder.levels.putAll(levels);
+    builder.deviation = deviation;
+    builder.dangers = dangers == null ? null : new ArrayList<>(dangers);
+    builder.lanes = lanes == null ? null : new ArrayList<>(lanes);
+    builder.refuges.addAll(refuges);
+    builder.limits = limits;
+    builder.errors = errors;
+    builder.conditions.addAll(conditions);
+    builder.longestDuration = longestDuration;
+    builder.notes.addAll(notes);
+    return builder;
+  }
+
+  /** The same passage with the party as slow as it may turn out. */
+  Passage slower() {
+    double share = party.slowerSpeed().metresPerSecond() / party.craft().speed().metresPerSecond();
+    Builder builder = toBuilder();
+    builder.party = party.slower();
+    builder.legs.clear();
+    for (PassageLeg leg : legs) {
+      LegOptions options =
+          leg.options()
+              .speed()
+              .map(speed -> leg.options().withSpeed(speed.times(share)))
+              .orElse(leg.options());
+      builder.legs.add(new PassageLeg(leg.number(), leg.from(), leg.to(), options));
+    }
+    return builder.build();
+  }
+
+  /**
    * How long a leg may take before it counts as not possible.
    *
    * @return the longest duration

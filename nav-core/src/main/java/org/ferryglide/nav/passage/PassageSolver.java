@@ -111,8 +111,7 @@ final class PassageSolver implements Departing {
         if (!(until < Double.POSITIVE_INFINITY)) {
           Leg next = passage.legs().get(i + 1).leg();
           return Outcome.ofUnsolved(
-              NotPossible.because(
-                      Double.isNaN(until) ? Reason.NO_DATA : Reason.BEYOND_HORIZON)
+              NotPossible.because(Double.isNaN(until) ? Reason.NO_DATA : Reason.BEYOND_HORIZON)
                   .at(next.start(), EpochSeconds.toInstant(time))
                   .inLeg(i + 2));
         }
@@ -124,8 +123,7 @@ final class PassageSolver implements Departing {
 
   /** The end of a stop, the time to land and to launch included. */
   private double afterStop(int wayPoint, Stop stop, double arrival) {
-    StreamField stream =
-        passage.legs().get(wayPoint).options().stream().orElse(passage.stream());
+    StreamField stream = passage.legs().get(wayPoint).options().stream().orElse(passage.stream());
     double ashore = arrival + seconds(passage.party().landing());
     double end =
         Waits.end(passage, stop, passage.wayPoints().get(wayPoint).position(), stream, ashore);

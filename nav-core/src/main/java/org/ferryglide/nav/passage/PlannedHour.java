@@ -1,7 +1,6 @@
 package org.ferryglide.nav.passage;
 
 import java.io.Serializable;
-import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.bearing.TrueBearing;

@@ -172,9 +172,7 @@ public final class PlannedLeg implements Serializable {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof PlannedLeg that
-        && leg.equals(that.leg)
-        && steered.equals(that.steered);
+    return other instanceof PlannedLeg that && leg.equals(that.leg) && steered.equals(that.steered);
   }
 
   @Override

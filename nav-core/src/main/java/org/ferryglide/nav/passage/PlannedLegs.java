@@ -20,8 +20,7 @@ final class PlannedLegs {
       Covariance spread =
           new Covariance(covariances[end], covariances[end + 1], covariances[end + 2]);
       double made = steered.speedMadeGood().metresPerSecond();
-      double along =
-          spread.standardDeviationAlong(steered.leg().finalCourse()).metres();
+      double along = spread.standardDeviationAlong(steered.leg().finalCourse()).metres();
       legs.add(
           new PlannedLeg(
               candidate.passage.legs().get(first + i),

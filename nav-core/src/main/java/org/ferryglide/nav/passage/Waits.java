@@ -35,8 +35,7 @@ final class Waits {
     double[] eastNorth = new double[2];
     return firstAtLeastZero(
         time ->
-            stream.sample(
-                    place.latitudeDegrees(), place.longitudeDegrees(), time, eastNorth, 0)
+            stream.sample(place.latitudeDegrees(), place.longitudeDegrees(), time, eastNorth, 0)
                 ? most - Math.hypot(eastNorth[0], eastNorth[1])
                 : Double.NaN,
         from,

@@ -4,8 +4,8 @@ import org.ferryglide.nav.timing.Verdict;
 
 /**
  * A figure looked at along the whole way, of which the worst counts. Between two looks a figure may
- * be a little worse than at either; a parabola through the worst look and its neighbours says by how
- * much.
+ * be a little worse than at either; a parabola through the worst look and its neighbours says by
+ * how much.
  */
 abstract class WorstAlong extends PassageCheck {
   private final String unit;
@@ -21,8 +21,7 @@ abstract class WorstAlong extends PassageCheck {
    * @param stop where the plan stops, as told; below {@code warn} where small figures are the worse
    * @param missing what is not known where the figure is NaN
    */
-  WorstAlong(
-      String name, Passage passage, String unit, double warn, double stop, String missing) {
+  WorstAlong(String name, Passage passage, String unit, double warn, double stop, String missing) {
     super(name, passage);
     this.unit = unit;
     this.warn = warn;
