@@ -3,6 +3,7 @@ package org.ferryglide.tide.stream;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Serializable;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import org.ferryglide.nav.measure.Speed;
@@ -10,6 +11,7 @@ import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.Window;
+import org.ferryglide.tide.sheet.Sheet;
 import org.ferryglide.tide.stream.CurrentEvent.Kind;
 
 /**
@@ -105,6 +107,20 @@ public final class CurrentTable implements Serializable {
    */
   public static CurrentTable read(String source, Reader reader) throws IOException {
     return CurrentSheet.read(source, reader);
+  }
+
+  /**
+   * Reads a file in UTF-8, as {@link #read(String, Reader)} does.
+   *
+   * @param file the file; messages call it by its path
+   * @return the table
+   * @throws IOException if the file is not there or cannot be read
+   * @throws org.ferryglide.nav.note.InputFormatException listing every problem by line and column
+   */
+  public static CurrentTable read(Path file) throws IOException {
+    try (Reader reader = Sheet.open(file)) {
+      return read(file.toString(), reader);
+    }
   }
 
   /**

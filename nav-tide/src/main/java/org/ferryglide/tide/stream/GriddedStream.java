@@ -3,6 +3,7 @@ package org.ferryglide.tide.stream;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Serializable;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.tide.sheet.Sheet;
 
 /**
  * A stream on a grid of latitudes, longitudes and times, as models and forecasts give it: bilinear
@@ -166,6 +168,20 @@ public final class GriddedStream implements StreamField, Serializable {
    */
   public static GriddedStream read(String source, Reader reader) throws IOException {
     return GridSheet.read(source, reader);
+  }
+
+  /**
+   * Reads a file in UTF-8, as {@link #read(String, Reader)} does.
+   *
+   * @param file the file; messages call it by its path
+   * @return the field
+   * @throws IOException if the file is not there or cannot be read
+   * @throws org.ferryglide.nav.note.InputFormatException listing every problem by line and column
+   */
+  public static GriddedStream read(Path file) throws IOException {
+    try (Reader reader = Sheet.open(file)) {
+      return read(file.toString(), reader);
+    }
   }
 
   @Override

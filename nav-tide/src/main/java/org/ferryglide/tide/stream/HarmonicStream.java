@@ -45,6 +45,11 @@ public final class HarmonicStream implements StreamCurve, Serializable {
 
   private static final Instant NODES_TO = Instant.parse("2009-01-01T00:00:00Z");
 
+  private static final double DAY_SECONDS = 86400.0;
+
+  /** A step smaller than this is not worth a word, metres a second. */
+  private static final double LEAST_STEP = 0.005;
+
   /** Room for node factors between the middles of years. */
   private static final double ROOM = 1.1;
 
@@ -231,14 +236,34 @@ public final class HarmonicStream implements StreamCurve, Serializable {
     if (Double.isNaN(along.value(t))) {
       return StreamFlags.noData("Harmonic predictions answer for the years 1800 to 2199.");
     }
-    return new Explanation(
-        List.of(new Explanation.Source(name, 1.0)),
-        List.of(
-            Note.information(
-                    "stream.harmonic",
-                    "Predicted from harmonic constants; wind, rivers and weather are not in it.")
+    List<Note> notes = new ArrayList<>();
+    notes.add(
+        Note.information(
+                "stream.harmonic",
+                "Predicted from harmonic constants; wind, rivers and weather are not in it.")
+            .with("station", name)
+            .with("nodalConvention", along.convention().toString()));
+    double newYear = nextBreakAfter(t - DAY_SECONDS);
+    if (newYear <= t + DAY_SECONDS) {
+      double step = step(newYear);
+      if (step >= LEAST_STEP) {
+        notes.add(
+            Note.caution(
+                    "stream.new-year-step",
+                    "Nodal corrections change at New Year, and the predicted stream steps there.")
                 .with("station", name)
-                .with("nodalConvention", along.convention().toString())));
+                .with("stepMetresPerSecond", Math.round(step * 1000.0) / 1000.0));
+      }
+    }
+    return new Explanation(List.of(new Explanation.Source(name, 1.0)), notes);
+  }
+
+  /** By how much the stream steps at a break point, metres a second. */
+  private double step(double seconds) {
+    double[] flow = new double[4];
+    return sample(Math.nextDown(seconds), flow, 0) && sample(seconds, flow, 2)
+        ? Math.hypot(flow[2] - flow[0], flow[3] - flow[1])
+        : 0.0;
   }
 
   /** Name and axis. */

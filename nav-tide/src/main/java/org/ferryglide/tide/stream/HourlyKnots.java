@@ -64,26 +64,24 @@ final class HourlyKnots {
         new HourlyKnots(printed.stream().mapToInt(StreamHour::hour).toArray(), times);
     StandardPort port = table.standardPort();
     for (int i = 0; i < count; i++) {
-      double springness =
-          StreamRates.springness(
-              tides.rangeMetres(known[i]), port.neapRangeMetres(), port.springRangeMetres());
-      int tideFlags = StreamFlags.ofSpringness(springness) | tides.flags(known[i]);
+      double springFraction = port.meanRanges().springFraction(tides.rangeMetres(known[i]));
+      int tideFlags = StreamFlags.ofSpringFraction(springFraction) | tides.flags(known[i]);
       for (int r = 0; r < printed.size(); r++) {
-        rows.scale(i * printed.size() + r, printed.get(r), springness, tideFlags);
+        rows.scale(i * printed.size() + r, printed.get(r), springFraction, tideFlags);
       }
     }
     return rows;
   }
 
-  private void scale(int at, StreamHour row, double springness, int tideFlags) {
+  private void scale(int at, StreamHour row, double springFraction, int tideFlags) {
     double neap = row.neapRate().metresPerSecond();
     double spring = row.springRate().metresPerSecond();
-    double rate = StreamRates.atSpringness(neap, spring, springness);
+    double rate = StreamRates.atSpringFraction(neap, spring, springFraction);
     double set = Math.toRadians(row.set().degrees());
     flow[2 * at] = rate * Math.sin(set);
     flow[2 * at + 1] = rate * Math.cos(set);
     rowFlags[at] = tideFlags;
-    if (StreamRates.unfloored(neap, spring, springness) < 0.0) {
+    if (StreamRates.unfloored(neap, spring, springFraction) < 0.0) {
       rowFlags[at] |= StreamFlags.FLOORED;
     }
   }

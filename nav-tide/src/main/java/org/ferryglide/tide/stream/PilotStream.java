@@ -100,16 +100,15 @@ public final class PilotStream implements StreamCurve, Serializable {
         printed
             ? turn.neapRate().get().metresPerSecond()
             : spring * port.neapRangeMetres() / port.springRangeMetres();
-    double springness =
-        StreamRates.springness(rangeMetres, port.neapRangeMetres(), port.springRangeMetres());
-    double rate = StreamRates.atSpringness(neap, spring, springness);
+    double springFraction = port.meanRanges().springFraction(rangeMetres);
+    double rate = StreamRates.atSpringFraction(neap, spring, springFraction);
     Velocity flow = Velocity.ofSetAndRate(turn.set(), Speed.ofMetresPerSecond(rate));
     int flags =
         tideFlags
             | StreamFlags.ROUGH_RULE
-            | StreamFlags.ofSpringness(springness)
+            | StreamFlags.ofSpringFraction(springFraction)
             | (printed ? 0 : StreamFlags.NEAP_ASSUMED);
-    if (StreamRates.unfloored(neap, spring, springness) < 0.0) {
+    if (StreamRates.unfloored(neap, spring, springFraction) < 0.0) {
       flags |= StreamFlags.FLOORED;
     }
     double middle = from + (to - from) / 2.0;

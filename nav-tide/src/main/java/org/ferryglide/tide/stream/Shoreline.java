@@ -3,6 +3,7 @@ package org.ferryglide.tide.stream;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Serializable;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -138,6 +139,20 @@ public final class Shoreline implements Serializable {
         });
     sheet.refuseIfFaulty();
     return of(new ArrayList<>(lines.values()));
+  }
+
+  /**
+   * Reads a file in UTF-8, as {@link #read(String, Reader)} does.
+   *
+   * @param file the file; messages call it by its path
+   * @return the shoreline
+   * @throws IOException if the file is not there or cannot be read
+   * @throws org.ferryglide.nav.note.InputFormatException listing every problem by line and column
+   */
+  public static Shoreline read(Path file) throws IOException {
+    try (Reader reader = Sheet.open(file)) {
+      return read(file.toString(), reader);
+    }
   }
 
   /**

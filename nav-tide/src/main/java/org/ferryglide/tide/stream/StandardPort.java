@@ -1,7 +1,8 @@
 package org.ferryglide.tide.stream;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import java.util.Objects;
+import org.ferryglide.tide.height.MeanRanges;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 
@@ -14,11 +15,9 @@ import org.ferryglide.tide.height.TideTable;
  *
  * @param name the port's name, as its tide table has it
  * @param about whether hours are counted from the port's high or low waters
- * @param neapRangeMetres mean neap range at the port, metres, at least 0
- * @param springRangeMetres mean spring range at the port, metres, above the neap range
+ * @param meanRanges mean neap and mean spring range at the port, between which rates are placed
  */
-public record StandardPort(
-    String name, TideEvent.Kind about, double neapRangeMetres, double springRangeMetres)
+public record StandardPort(String name, TideEvent.Kind about, MeanRanges meanRanges)
     implements Serializable {
 
   private static final long serialVersionUID = 1L;
@@ -28,25 +27,30 @@ public record StandardPort(
    *
    * @param name the port's name, not empty
    * @param about whether hours are counted from high or low waters
-   * @param neapRangeMetres mean neap range, metres, finite, at least 0
-   * @param springRangeMetres mean spring range, metres, finite, above the neap range
-   * @throws IllegalArgumentException if the name is empty, a range is not finite or negative, or
-   *     the spring range is not above the neap range
+   * @param meanRanges mean neap and mean spring range
+   * @throws IllegalArgumentException if the name is empty
    */
   public StandardPort {
     if (name.isEmpty()) {
       throw new IllegalArgumentException("name of a standard port must not be empty");
     }
-    neapRangeMetres = Arguments.notNegative(neapRangeMetres, "neap range", "metres");
-    springRangeMetres = Arguments.positive(springRangeMetres, "spring range", "metres");
-    if (springRangeMetres <= neapRangeMetres) {
-      throw new IllegalArgumentException(
-          "spring range must be above the neap range of "
-              + neapRangeMetres
-              + " m, but was "
-              + springRangeMetres
-              + " m");
-    }
+    Objects.requireNonNull(about, "about");
+    Objects.requireNonNull(meanRanges, "meanRanges");
+  }
+
+  /**
+   * Takes a port with its two ranges.
+   *
+   * @param name the port's name, not empty
+   * @param about whether hours are counted from high or low waters
+   * @param neapRangeMetres mean neap range, metres, finite, at least 0
+   * @param springRangeMetres mean spring range, metres, finite, above the neap range
+   * @throws IllegalArgumentException if the name is empty, a range is not finite or negative, or
+   *     the spring range is not above the neap range
+   */
+  public StandardPort(
+      String name, TideEvent.Kind about, double neapRangeMetres, double springRangeMetres) {
+    this(name, about, new MeanRanges(springRangeMetres, neapRangeMetres));
   }
 
   /**
@@ -61,6 +65,24 @@ public record StandardPort(
   public static StandardPort aboutHighWater(
       String name, double neapRangeMetres, double springRangeMetres) {
     return new StandardPort(name, TideEvent.Kind.HIGH, neapRangeMetres, springRangeMetres);
+  }
+
+  /**
+   * The mean neap range.
+   *
+   * @return metres, at least 0
+   */
+  public double neapRangeMetres() {
+    return meanRanges.neapMetres();
+  }
+
+  /**
+   * The mean spring range.
+   *
+   * @return metres, above the neap range
+   */
+  public double springRangeMetres() {
+    return meanRanges.springMetres();
   }
 
   /**

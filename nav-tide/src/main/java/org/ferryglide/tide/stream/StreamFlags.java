@@ -25,8 +25,8 @@ final class StreamFlags {
   private StreamFlags() {}
 
   /** Whether a range lies on the printed line or on its continuation. */
-  static int ofSpringness(double springness) {
-    return springness > 1.0 ? BEYOND_SPRINGS : springness < 0.0 ? BELOW_NEAPS : 0;
+  static int ofSpringFraction(double springFraction) {
+    return springFraction > 1.0 ? BEYOND_SPRINGS : springFraction < 0.0 ? BELOW_NEAPS : 0;
   }
 
   /** The explanation of an empty answer. */

@@ -186,4 +186,73 @@ final class StreamSheet {
       default -> throw new IllegalArgumentException("must be HW or LW, but was \"" + text + "\"");
     };
   }
+
+  static void write(List<StreamTable> tables, Appendable out) throws IOException {
+    out.append("station,latitude,longitude,port,neap_range_m,spring_range_m,about,hour,set_deg,")
+        .append("spring_rate_kn,neap_rate_kn\n");
+    for (StreamTable table : tables) {
+      if (!table.isComplete() || table.hours().size() != StreamTable.COMPLETE_ROWS) {
+        throw new IllegalArgumentException(
+            "a stream table must have the thirteen rows from -6 to 6 to be written, but "
+                + table.station()
+                + " had "
+                + table.hours().size()
+                + " rows");
+      }
+      StandardPort port = table.standardPort();
+      String ofTheStation =
+          String.join(
+              ",",
+              Double.toString(table.position().latitudeDegrees()),
+              Double.toString(table.position().longitudeDegrees()),
+              field(port.name()),
+              Double.toString(port.neapRangeMetres()),
+              Double.toString(port.springRangeMetres()),
+              port.mark());
+      for (StreamHour row : table.hours()) {
+        out.append(field(table.station()))
+            .append(',')
+            .append(row == table.hours().get(0) ? ofTheStation : ",,,,,")
+            .append(',')
+            .append(Integer.toString(row.hour()))
+            .append(',')
+            .append(Double.toString(row.set().degrees()))
+            .append(',')
+            .append(knots(row.springRate()))
+            .append(',')
+            .append(knots(row.neapRate()))
+            .append('\n');
+      }
+    }
+  }
+
+  /** A name as a field of its own, in quotes where it must be. */
+  private static String field(String name) {
+    if (!name.trim().equals(name) || name.indexOf('\n') >= 0 || name.indexOf('\r') >= 0) {
+      throw new IllegalArgumentException(
+          "a name in a sheet must not begin or end with a space or hold a line end, but was \""
+              + name
+              + "\"");
+    }
+    return name.indexOf(',') < 0 && name.indexOf('"') < 0 && name.indexOf('#') != 0
+        ? name
+        : '"' + name.replace("\"", "\"\"") + '"';
+  }
+
+  /** The shortest decimal number of knots that is read back as the same speed. */
+  private static String knots(Speed rate) {
+    for (double scale = 1.0; scale < 1e6; scale *= 10.0) {
+      double rounded = Math.rint(rate.knots() * scale) / scale;
+      if (Speed.ofKnots(rounded).equals(rate)) {
+        return Double.toString(rounded);
+      }
+    }
+    double knots = rate.knots();
+    for (double near : new double[] {knots, Math.nextUp(knots), Math.nextDown(knots)}) {
+      if (Speed.ofKnots(near).equals(rate)) {
+        return Double.toString(near);
+      }
+    }
+    return Double.toString(knots); // a speed that no number of knots gives; within a rounding
+  }
 }

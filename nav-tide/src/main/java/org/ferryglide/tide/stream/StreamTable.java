@@ -3,6 +3,7 @@ package org.ferryglide.tide.stream;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Serializable;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.sheet.Sheet;
 
 /**
  * A printed hourly stream table: for one position, set and rates hour by hour about the high (or
@@ -141,6 +143,55 @@ public final class StreamTable implements Serializable {
   }
 
   /**
+   * Reads a file of complete tables in UTF-8, as {@link #readAll(String, Reader)} does.
+   *
+   * @param file the file; messages call it by its path
+   * @return the tables in the order in which their stations first appear
+   * @throws IOException if the file is not there or cannot be read
+   * @throws org.ferryglide.nav.note.InputFormatException listing every problem, with line and
+   *     column
+   */
+  public static List<StreamTable> readAll(Path file) throws IOException {
+    try (Reader reader = Sheet.open(file)) {
+      return readAll(file.toString(), reader);
+    }
+  }
+
+  /**
+   * Writes complete tables as a sheet from which {@link #readAll(String, Reader)} reads the same
+   * values back.
+   *
+   * @param tables the tables, each complete from hour -6 to 6 and without other rows
+   * @param out where to; left open
+   * @throws IOException if it cannot be written
+   * @throws IllegalArgumentException if a table is not complete, has rows beyond six hours, or its
+   *     name or its port's begins or ends with a space or holds a line end
+   */
+  public static void writeAll(List<StreamTable> tables, Appendable out) throws IOException {
+    StreamSheet.write(tables, out);
+  }
+
+  /**
+   * The table of a station among others.
+   *
+   * @param tables tables, for example those of a sheet
+   * @param station the station's name
+   * @return its table
+   * @throws IllegalArgumentException if there is none, with the names that there are
+   */
+  public static StreamTable named(List<StreamTable> tables, String station) {
+    List<String> names = new ArrayList<>();
+    for (StreamTable table : tables) {
+      if (table.station.equals(station)) {
+        return table;
+      }
+      names.add(table.station);
+    }
+    throw new IllegalArgumentException(
+        "there is no stream table \"" + station + "\"; there are " + names);
+  }
+
+  /**
    * Lays this table along the tides of its standard port. Where three high (or low) waters lie so
    * close that the rows of three tides would overlap, as in mixed tides, the rows farthest from
    * their own water are left out, with the note {@code stream.crowded-waters}.
@@ -174,8 +225,7 @@ public final class StreamTable implements Serializable {
                     row.neapRate().metresPerSecond(),
                     row.springRate().metresPerSecond(),
                     range,
-                    standardPort.neapRangeMetres(),
-                    standardPort.springRangeMetres())));
+                    standardPort.meanRanges())));
       }
     }
     throw new IllegalArgumentException("stream table " + station + " has no row for hour " + hour);

@@ -19,8 +19,7 @@ class CurrentTimesTest {
     assertEquals(0.534773, rate, 5e-7); // by arithmetic
   }
 
-  // Source: Table 4 A of the US Tidal Current Tables, row for a maximum of 1.0 kn, from memory;
-  // whole minutes
+  // By arithmetic, 2 (6 h / π) arcsin(limit) in whole minutes; common practice, no source
   @ParameterizedTest
   @CsvSource({"0.1, 23", "0.2, 46", "0.3, 70", "0.4, 94", "0.5, 120"})
   void durationOfSlackForAMaximumOfOneKnot(double limit, double minutes) {

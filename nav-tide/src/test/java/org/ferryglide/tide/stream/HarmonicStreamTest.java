@@ -226,4 +226,26 @@ class HarmonicStreamTest {
         270.0,
         new TidalEllipse(Constituents.M2, 0.5, 0.1, TrueBearing.ofDegrees(0), -90).lagDegrees());
   }
+
+  @Test
+  void theStepAtNewYearIsCautionedWithinADayOfIt() {
+    HarmonicStream steps =
+        HarmonicStream.alongAxis(
+            "Tarn Gut",
+            TrueBearing.ofDegrees(90),
+            HarmonicConstants.of(
+                NodalScheme.schureman(),
+                0.0,
+                List.of(
+                    new HarmonicConstant(Constituents.O1, 1.5, new GreenwichPhaseLag(20.0)),
+                    new HarmonicConstant(Constituents.K1, 1.5, new GreenwichPhaseLag(80.0)))),
+            NodalConvention.MID_YEAR);
+    for (String time : new String[] {"2026-12-31T12:00:00Z", "2027-01-01T12:00:00Z"}) {
+      assertTrue(
+          steps.explain(Instant.parse(time)).notes().stream()
+              .anyMatch(note -> note.code().equals("stream.new-year-step")),
+          time);
+    }
+    assertEquals(1, steps.explain(Instant.parse("2026-07-01T12:00:00Z")).notes().size());
+  }
 }

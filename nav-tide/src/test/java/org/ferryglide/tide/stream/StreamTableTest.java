@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.note.InputFormatException;
@@ -15,6 +17,7 @@ import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.height.TideEvent;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class StreamTableTest {
   private static final String HEADINGS =
@@ -244,7 +247,7 @@ class StreamTableTest {
         "hour must be in [-7, 7] hours, but was 8",
         assertThrows(IllegalArgumentException.class, () -> StreamHour.slack(8)).getMessage());
     assertEquals(
-        "spring range must be above the neap range of 3.0 m, but was 3.0 m",
+        "spring range must be above the neap range of 3.0 metres, but was 3.0",
         assertThrows(
                 IllegalArgumentException.class, () -> StandardPort.aboutHighWater("A", 3.0, 3.0))
             .getMessage());
@@ -260,6 +263,38 @@ class StreamTableTest {
     assertFalse(
         StreamTable.of("A", StreamSamples.SKARRA, StreamSamples.ENNOR, List.of(StreamHour.slack(0)))
             .isComplete());
+  }
+
+  @Test
+  void tablesAreReadBackAsTheyWereWritten() throws IOException {
+    List<StreamTable> tables =
+        List.of(
+            StreamSamples.table(),
+            StreamSamples.table(
+                "The \"Gut\", west",
+                Position.ofDegrees(-50.123456789, 179.9),
+                new StandardPort("Ennor, Port", TideEvent.Kind.LOW, 2.1, 4.9)));
+    StringBuilder sheet = new StringBuilder();
+    StreamTable.writeAll(tables, sheet);
+    assertEquals(tables, read(sheet.toString()));
+    assertEquals(tables.get(0), StreamTable.named(tables, "Skarra Sound"));
+    assertEquals(
+        "there is no stream table \"Hesk\"; there are [Skarra Sound, The \"Gut\", west]",
+        assertThrows(IllegalArgumentException.class, () -> StreamTable.named(tables, "Hesk"))
+            .getMessage());
+    StreamTable oneRow =
+        StreamTable.of(
+            "A", StreamSamples.SKARRA, StreamSamples.ENNOR, List.of(StreamHour.slack(0)));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> StreamTable.writeAll(List.of(oneRow), new StringBuilder()));
+  }
+
+  @Test
+  void tablesAreReadFromAFile(@TempDir Path folder) throws IOException {
+    Path file = folder.resolve("streams.csv");
+    Files.writeString(file, HEADINGS + channel());
+    assertEquals(read(HEADINGS + channel()), StreamTable.readAll(file));
   }
 
   @Test
