@@ -3,6 +3,7 @@ package org.ferryglide.tide.harmonic;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Serializable;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -14,6 +15,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.tide.sheet.Sheet;
 
 /**
  * The harmonic constants of one series at one place: its mean, and amplitude and phase lag of every
@@ -42,7 +45,12 @@ public final class HarmonicConstants implements Serializable {
   @SuppressWarnings("serial") // List.copyOf gives a serializable list of serializable constants
   private final List<HarmonicConstant> list;
 
-  private HarmonicConstants(NodalScheme scheme, double mean, List<HarmonicConstant> list) {
+  @SuppressWarnings("serial") // List.copyOf gives a serializable list of serializable notes
+  private final List<Note> notes;
+
+  private HarmonicConstants(
+      NodalScheme scheme, double mean, List<HarmonicConstant> list, List<Note> notes) {
+    this.notes = List.copyOf(notes);
     this.scheme = Objects.requireNonNull(scheme, "scheme");
     this.mean = Arguments.finite(mean, "mean", "units of the series");
     this.list = List.copyOf(list);
@@ -70,14 +78,46 @@ public final class HarmonicConstants implements Serializable {
    *     twice, or the scheme does not know one
    */
   public static HarmonicConstants of(NodalScheme scheme, double mean, List<HarmonicConstant> list) {
-    return new HarmonicConstants(scheme, mean, list);
+    return new HarmonicConstants(scheme, mean, list, List.of());
   }
 
   /**
-   * Reads a station's constants from a sheet; {@link HarmonicConstantsSheet} tells its columns.
+   * Reads a station's constants from a sheet: one line a constituent, the reference of its phase
+   * lags in the heading.
+   *
+   * <pre>
+   * constituent,amplitude_m,phase_lag_greenwich_deg
+   * Z0,2.41,
+   * M2,1.52,109.2
+   * S2,0.53,151.0
+   * </pre>
+   *
+   * <p>Columns: {@code constituent}, a name that the nodal scheme lists, or {@code Z0} for the
+   * mean; {@code amplitude_m}, metres (for a component of a stream {@code amplitude_m_s}, metres a
+   * second); and exactly one kind of phase lag in degrees: {@code phase_lag_greenwich_deg}; or
+   * {@code phase_lag_zone_deg} with {@code zone}, the offset of its clock, for example {@code
+   * -07:00}; or {@code phase_lag_local_deg} with {@code longitude_deg}, east positive. The mean has
+   * no phase lag; without a line for it the mean is 0. Amplitudes larger than any known are doubted
+   * in {@link #notes}.
    *
    * @param source what to call the sheet in messages, usually the file's name
-   * @param reader the sheet
+   * @param reader the sheet; left open
+   * @param scheme the nodal scheme they were found with, which tells what names mean
+   * @param own constituents that the scheme does not list but knows, found before listed ones
+   * @return the constants
+   * @throws IOException if the sheet cannot be read
+   * @throws InputFormatException listing everything wrong with the sheet by line and column
+   */
+  public static HarmonicConstants read(
+      String source, Reader reader, NodalScheme scheme, List<Constituent> own) throws IOException {
+    return HarmonicConstantsSheet.read(source, reader, scheme, own);
+  }
+
+  /**
+   * Reads a station's constants from a sheet of listed constituents.
+   *
+   * @param source what to call the sheet in messages, usually the file's name
+   * @param reader the sheet; left open
    * @param scheme the nodal scheme they were found with, which tells what names mean
    * @return the constants
    * @throws IOException if the sheet cannot be read
@@ -85,7 +125,58 @@ public final class HarmonicConstants implements Serializable {
    */
   public static HarmonicConstants read(String source, Reader reader, NodalScheme scheme)
       throws IOException {
-    return HarmonicConstantsSheet.read(source, reader, scheme, List.of());
+    return read(source, reader, scheme, List.of());
+  }
+
+  /**
+   * Reads a station's constants from a file in UTF-8.
+   *
+   * @param file the file; messages call it by its path
+   * @param scheme the nodal scheme they were found with, which tells what names mean
+   * @return the constants
+   * @throws IOException if the file is not there or cannot be read
+   * @throws InputFormatException listing everything wrong with the file by line and column
+   */
+  public static HarmonicConstants read(Path file, NodalScheme scheme) throws IOException {
+    try (Reader reader = Sheet.open(file)) {
+      return read(file.toString(), reader, scheme);
+    }
+  }
+
+  /**
+   * Writes constants of heights as a sheet that {@link #read} reads, lags referred to Greenwich.
+   *
+   * <p>Numbers are written as they are held, so that reading gives equal amplitudes and Greenwich
+   * lags back. Constituents that the scheme does not list are written by name, and reading them
+   * takes the same constituents again. Notes are not written.
+   *
+   * @param out where to write; neither flushed nor closed
+   * @throws IOException if it cannot be written
+   */
+  public void write(Appendable out) throws IOException {
+    HarmonicConstantsSheet.write(this, out);
+  }
+
+  /**
+   * The same constants with more notes.
+   *
+   * @param more notes to add
+   * @return constants whose notes are these and {@code more}
+   */
+  public HarmonicConstants withNotes(List<Note> more) {
+    List<Note> all = new ArrayList<>(notes);
+    all.addAll(more);
+    return new HarmonicConstants(scheme, mean, list, all);
+  }
+
+  /**
+   * What a user of the constants should know: what looked wrong in their sheet, what an analysis
+   * warned of.
+   *
+   * @return unmodifiable list
+   */
+  public List<Note> notes() {
+    return notes;
   }
 
   /**
@@ -154,7 +245,7 @@ public final class HarmonicConstants implements Serializable {
    * @throws IllegalArgumentException if {@code newMean} is NaN or infinite
    */
   public HarmonicConstants withMean(double newMean) {
-    return new HarmonicConstants(scheme, newMean, list);
+    return new HarmonicConstants(scheme, newMean, list, notes);
   }
 
   /**
@@ -169,7 +260,7 @@ public final class HarmonicConstants implements Serializable {
     for (String name : names) {
       constant(name).ifPresent(left::remove);
     }
-    return new HarmonicConstants(scheme, mean, left);
+    return new HarmonicConstants(scheme, mean, left, notes);
   }
 
   /**
@@ -185,7 +276,7 @@ public final class HarmonicConstants implements Serializable {
     for (HarmonicConstant c : list) {
       scaled.add(new HarmonicConstant(c.constituent(), factor * c.amplitude(), c.lag()));
     }
-    return new HarmonicConstants(scheme, factor * mean, scaled);
+    return new HarmonicConstants(scheme, factor * mean, scaled, notes);
   }
 
   /**
@@ -220,7 +311,7 @@ public final class HarmonicConstants implements Serializable {
                     constituent,
                     Math.hypot(sum[0], sum[1]),
                     new GreenwichPhaseLag(Math.toDegrees(Math.atan2(sum[1], sum[0]))))));
-    return new HarmonicConstants(scheme, mean + other.mean, added);
+    return new HarmonicConstants(scheme, mean + other.mean, added, notes).withNotes(other.notes);
   }
 
   @Override
@@ -228,11 +319,18 @@ public final class HarmonicConstants implements Serializable {
     return other instanceof HarmonicConstants that
         && scheme.equals(that.scheme)
         && Double.compare(mean, that.mean) == 0
-        && list.equals(that.list);
+        && list.equals(that.list)
+        && notes.equals(that.notes);
   }
 
   @Override
   public int hashCode() {
     return Objects.hash(mean, list);
+  }
+
+  /** Number of constituents, scheme and mean; not the constants themselves. */
+  @Override
+  public String toString() {
+    return list.size() + " constituents of the scheme of " + scheme.name() + " about " + mean;
   }
 }

@@ -9,33 +9,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.tide.sheet.Sheet;
+import org.ferryglide.tide.sheet.TideJudgements;
 
-/**
- * A station's constants as a sheet: one line a constituent, the reference of its phase lags in the
- * heading.
- *
- * <pre>
- * constituent,amplitude_m,phase_lag_greenwich_deg
- * Z0,2.41,
- * M2,1.52,109.2
- * S2,0.53,151.0
- * </pre>
- *
- * <p>Columns: {@code constituent}, a name that the nodal scheme lists, or {@code Z0} for the mean;
- * {@code amplitude_m}, metres (for a component of a stream {@code amplitude_m_s}, metres a second);
- * and exactly one kind of phase lag in degrees: {@code phase_lag_greenwich_deg}; or {@code
- * phase_lag_zone_deg} with {@code zone}, the offset of its clock, for example {@code -07:00}; or
- * {@code phase_lag_local_deg} with {@code longitude_deg}, east positive. The mean has no phase lag;
- * without a line for it the mean is 0.
- *
- * <pre>{@code
- * HarmonicConstants constants =
- *     HarmonicConstantsSheet.read("skarra.csv", reader, NodalScheme.schureman(), List.of());
- * }</pre>
- */
-public final class HarmonicConstantsSheet {
+/** Reads and writes constants as a sheet; {@link HarmonicConstants#read} tells its columns. */
+final class HarmonicConstantsSheet {
   private static final String NAME = "constituent";
   private static final String METRES = "amplitude_m";
   private static final String METRES_PER_SECOND = "amplitude_m_s";
@@ -62,18 +41,7 @@ public final class HarmonicConstantsSheet {
     this.lagHeading = onlyOneOf("one kind of phase lag", GREENWICH, BY_ZONE, LOCAL);
   }
 
-  /**
-   * Reads a sheet.
-   *
-   * @param source what to call the sheet in messages, usually the file's name
-   * @param reader the sheet; left open
-   * @param scheme the nodal scheme they were found with, which tells what names mean
-   * @param own constituents that the scheme does not list but knows, found before listed ones
-   * @return the constants
-   * @throws IOException if the sheet cannot be read
-   * @throws InputFormatException listing everything wrong with the sheet by line and column
-   */
-  public static HarmonicConstants read(
+  static HarmonicConstants read(
       String source, Reader reader, NodalScheme scheme, List<Constituent> own) throws IOException {
     Sheet sheet =
         Sheet.read(
@@ -84,18 +52,7 @@ public final class HarmonicConstantsSheet {
     return new HarmonicConstantsSheet(sheet, scheme, own).constants();
   }
 
-  /**
-   * Writes constants of heights as a sheet that {@link #read} reads, lags referred to Greenwich.
-   *
-   * <p>Numbers are written as they are held, so that reading gives equal amplitudes and Greenwich
-   * lags back. Constituents that the scheme does not list are written by name, and reading them
-   * takes the same constituents again.
-   *
-   * @param constants the constants, metres
-   * @param out where to write; neither flushed nor closed
-   * @throws IOException if it cannot be written
-   */
-  public static void write(HarmonicConstants constants, Appendable out) throws IOException {
+  static void write(HarmonicConstants constants, Appendable out) throws IOException {
     out.append(NAME + "," + METRES + "," + GREENWICH + "\n");
     out.append(MEAN + "," + constants.mean() + ",\n");
     for (HarmonicConstant constant : constants.list()) {
@@ -134,7 +91,7 @@ public final class HarmonicConstantsSheet {
     double mean = 0.0;
     for (Sheet.Row row : sheet.rows()) {
       String name = row.text(NAME);
-      if (name.equals(MEAN)) {
+      if (isMean(name)) {
         mean = row.number(amplitudeHeading, -GREATEST_MEAN, GREATEST_MEAN).orElse(0.0);
         if (!seen.add(MEAN)) {
           row.problem(NAME, "the mean Z0 must stand once");
@@ -143,6 +100,7 @@ public final class HarmonicConstantsSheet {
       }
       Optional<Constituent> constituent = find(row, name);
       OptionalDouble amplitude = row.number(amplitudeHeading, 0.0, GREATEST_AMPLITUDE);
+      amplitude.ifPresent(size -> doubt(row, size));
       Optional<PhaseLag> lag = lag(row);
       if (constituent.isPresent() && !seen.add(constituent.get().name())) {
         row.problem(NAME, "each constituent must stand once, but " + name + " stands again");
@@ -150,11 +108,32 @@ public final class HarmonicConstantsSheet {
         list.add(new HarmonicConstant(constituent.get(), amplitude.getAsDouble(), lag.get()));
       }
     }
-    if (sheet.rows().stream().allMatch(row -> row.text(NAME).equals(MEAN))) {
+    if (sheet.rows().stream().allMatch(row -> isMean(row.text(NAME)))) {
       sheet.problem("a sheet of constants must have at least one constituent");
     }
     sheet.refuseIfFaulty();
-    return HarmonicConstants.of(scheme, mean, list);
+    return HarmonicConstants.of(scheme, mean, list).withNotes(sheet.doubts());
+  }
+
+  private static boolean isMean(String name) {
+    return name.equalsIgnoreCase(MEAN);
+  }
+
+  private void doubt(Sheet.Row row, double amplitude) {
+    if (amplitudeHeading.equals(METRES)) {
+      if (amplitude > TideJudgements.AMPLITUDE_BEYOND_KNOWN.threshold()) {
+        row.doubt(
+            METRES,
+            TideJudgements.AMPLITUDE_BEYOND_KNOWN,
+            amplitude + " m of one constituent make a larger tide than any known.");
+      }
+    } else if (Speed.ofMetresPerSecond(amplitude).knots()
+        > TideJudgements.RATE_BEYOND_KNOWN.threshold()) {
+      row.doubt(
+          METRES_PER_SECOND,
+          TideJudgements.RATE_BEYOND_KNOWN,
+          amplitude + " m/s of one constituent make a faster stream than is likely.");
+    }
   }
 
   private Optional<Constituent> find(Sheet.Row row, String name) {

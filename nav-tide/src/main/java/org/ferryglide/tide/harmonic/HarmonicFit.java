@@ -57,11 +57,15 @@ public final class HarmonicFit implements Serializable {
   /**
    * The constants to predict from, inferred ones among them; a trend is never part of them.
    *
-   * @return constants of the scheme that the record was analysed with, about the record's mean
+   * @return constants of the scheme that the record was analysed with, about the record's mean,
+   *     with the notes of the analysis
    */
   public HarmonicConstants constants() {
     return HarmonicConstants.of(
-        scheme, mean, fitted.stream().map(FittedConstant::constant).collect(Collectors.toList()));
+            scheme,
+            mean,
+            fitted.stream().map(FittedConstant::constant).collect(Collectors.toList()))
+        .withNotes(notes);
   }
 
   /**

@@ -14,7 +14,7 @@ final class HarmonicNotes {
   private HarmonicNotes() {}
 
   static List<Note> of(HarmonicPredictor predictor, double seconds) {
-    List<Note> notes = new ArrayList<>();
+    List<Note> notes = new ArrayList<>(predictor.constants().notes());
     notes.add(
         Note.information(
             "harmonic.tide-only",

@@ -3,6 +3,7 @@ package org.ferryglide.tide.harmonic;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Serializable;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -137,6 +138,20 @@ public final class ObservedSeries implements Serializable {
   public static ObservedSeries read(String source, Reader reader, ZoneOffset clock)
       throws IOException {
     return read(source, reader, Optional.of(clock));
+  }
+
+  /**
+   * Reads a file in UTF-8 with a record of heights whose times state their offset.
+   *
+   * @param file the file; messages call it by its path
+   * @return the record
+   * @throws IOException if the file is not there or cannot be read
+   * @throws InputFormatException listing everything wrong with the file by line and column
+   */
+  public static ObservedSeries read(Path file) throws IOException {
+    try (Reader reader = Sheet.open(file)) {
+      return read(file.toString(), reader);
+    }
   }
 
   private static ObservedSeries read(String source, Reader reader, Optional<ZoneOffset> clock)

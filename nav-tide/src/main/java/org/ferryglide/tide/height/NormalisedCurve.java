@@ -3,6 +3,7 @@ package org.ferryglide.tide.height;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Serializable;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -100,6 +101,20 @@ public final class NormalisedCurve implements Serializable {
       sheet.problem(String.valueOf(e.getMessage()));
       sheet.refuseIfFaulty();
       throw e;
+    }
+  }
+
+  /**
+   * Reads a file in UTF-8.
+   *
+   * @param file the file; messages call it by its path
+   * @return the curve
+   * @throws IOException if the file is not there or cannot be read
+   * @throws InputFormatException listing everything wrong with the file by line and column
+   */
+  public static NormalisedCurve read(Path file) throws IOException {
+    try (Reader reader = Sheet.open(file)) {
+      return read(file.toString(), reader);
     }
   }
 

@@ -3,6 +3,7 @@ package org.ferryglide.tide.height;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Serializable;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -71,8 +72,9 @@ public final class TideTable implements Serializable {
   /**
    * Makes a table from its high and low waters.
    *
-   * @param port name of the port
-   * @param datum name of the level that heights are measured from, for example {@code chart datum}
+   * @param port name of the port; spaces round it are taken off
+   * @param datum name of the level that heights are measured from, for example {@code chart datum};
+   *     spaces round it are taken off
    * @param events at least two waters in order of time, high and low in turn, no high water lower
    *     than the low waters beside it, never more than 25 hours apart
    * @return the table
@@ -94,7 +96,7 @@ public final class TideTable implements Serializable {
         throw new IllegalArgumentException("water " + (i + 1) + ": " + fault.get().text());
       }
     }
-    return new TideTable(port, datum, copy, List.of());
+    return new TideTable(port.trim(), datum.trim(), copy, List.of());
   }
 
   /**
@@ -109,6 +111,32 @@ public final class TideTable implements Serializable {
    */
   public static TideTable read(String source, Reader reader) throws IOException {
     return TideTableReader.ofCompleteSheets().read(source, reader);
+  }
+
+  /**
+   * Reads a file in UTF-8 that states its own port, datum and zone.
+   *
+   * @param file the file; messages call it by its path
+   * @return the table
+   * @throws IOException if the file is not there or cannot be read
+   * @throws InputFormatException listing everything wrong with the file by line and column
+   */
+  public static TideTable read(Path file) throws IOException {
+    return TideTableReader.ofCompleteSheets().read(file);
+  }
+
+  /**
+   * Writes the table as a sheet that {@link #read} takes and that holds the same waters to the last
+   * digit. Times are in UTC. The notes stand in front as comments, for people; they are not read
+   * back.
+   *
+   * @param out receives the sheet; left open
+   * @throws IOException if {@code out} cannot be written to
+   * @throws IllegalArgumentException if the name of the port or the datum has control characters,
+   *     or a water is outside the years 0 to 9999; nothing is written then
+   */
+  public void write(Appendable out) throws IOException {
+    TideTableWriter.write(this, out);
   }
 
   private static void requireText(String text, String name) {

@@ -2,9 +2,12 @@ package org.ferryglide.tide.harmonic;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.ferryglide.nav.note.InputFormatException;
@@ -69,7 +72,7 @@ class HarmonicConstantsSheetTest {
     Constituent sigma =
         Constituent.compound("2NS2", Constituents.N2.times(2), Constituents.S2.times(-1));
     HarmonicConstants constants =
-        HarmonicConstantsSheet.read(
+        HarmonicConstants.read(
             "skarra.csv",
             new StringReader("constituent,amplitude_m,phase_lag_greenwich_deg\n2NS2,0.05,1"),
             NodalScheme.schureman(),
@@ -80,13 +83,14 @@ class HarmonicConstantsSheetTest {
   @Test
   void everyProblemIsListedWithItsPlace() {
     assertEquals(
-        "skarra.csv, line 2, column 1: constituent: must be a constituent that the scheme of Schureman"
-            + " knows, but was \"EPS2\"\n"
-            + "skarra.csv, line 3, column 2: amplitude_m: must be a number in [0.0, 30.0], but was \"-1\"\n"
-            + "skarra.csv, line 4, column 1: constituent: each constituent must stand once, but M2 stands"
-            + " again\n"
-            + "skarra.csv, line 5, column 3: phase_lag_greenwich_deg: must be a number in [-360.0, 720.0], but"
-            + " was \"NaN\"\n"
+        "skarra.csv, line 2, column 1: constituent: must be a constituent that the scheme of"
+            + " Schureman knows, but was \"EPS2\"\n"
+            + "skarra.csv, line 3, column 2: amplitude_m: must be a number in [0.0, 30.0], but was"
+            + " \"-1\"\n"
+            + "skarra.csv, line 4, column 1: constituent: each constituent must stand once, but M2"
+            + " stands again\n"
+            + "skarra.csv, line 5, column 3: phase_lag_greenwich_deg: must be a number in [-360.0,"
+            + " 720.0], but was \"NaN\"\n"
             + "skarra.csv, line 7, column 1: constituent: the mean Z0 must stand once",
         refusal(
             "constituent,amplitude_m,phase_lag_greenwich_deg",
@@ -119,5 +123,34 @@ class HarmonicConstantsSheetTest {
         "skarra.csv: a sheet of constants must give one amplitude of [amplitude_m, amplitude_m_s],"
             + " but gave none",
         refusal("constituent,amplitude_m,phase_lag_greenwich_deg"));
+  }
+
+  @Test
+  void theMeanMayBeNamedInSmallLetters() throws IOException {
+    HarmonicConstants constants =
+        HarmonicConstants.read(
+            "skarra.csv",
+            new StringReader(
+                "constituent,amplitude_m,phase_lag_greenwich_deg\nz0,2.4,\nM2,1.5,10\n"),
+            NodalScheme.schureman());
+    assertEquals(2.4, constants.mean());
+  }
+
+  @Test
+  void anAmplitudeBeyondAnyTideIsDoubtedInEverythingPredictedFromIt() throws IOException {
+    HarmonicConstants constants =
+        HarmonicConstants.read(
+            "skarra.csv",
+            new StringReader(
+                "constituent,amplitude_m,phase_lag_greenwich_deg\nM2,15.2,10\nS2,1,20\n"),
+            NodalScheme.schureman());
+    assertEquals(1, constants.notes().size());
+    assertEquals("tide.doubt.amplitude", constants.notes().get(0).code());
+    HarmonicTide tide =
+        HarmonicTide.of("Skarra", "mean", constants.withMean(3.0), NodalConvention.AT_INSTANT);
+    Instant from = Instant.parse("2026-06-01T00:00:00Z");
+    assertTrue(tide.notesAt(from).contains(constants.notes().get(0)));
+    assertTrue(
+        tide.table(from, from.plus(Duration.ofDays(2))).notes().contains(constants.notes().get(0)));
   }
 }

@@ -133,7 +133,7 @@ class HarmonicProperties {
   void aSheetWrittenAndReadGivesTheSameConstants(@ForAll("constants") HarmonicConstants constants)
       throws IOException {
     StringBuilder sheet = new StringBuilder();
-    HarmonicConstantsSheet.write(constants, sheet);
+    constants.write(sheet);
     assertEquals(
         constants,
         HarmonicConstants.read(
@@ -147,7 +147,7 @@ class HarmonicProperties {
       @ForAll("letters") char letter)
       throws IOException {
     StringBuilder sheet = new StringBuilder();
-    HarmonicConstantsSheet.write(constants, sheet);
+    constants.write(sheet);
     sheet.setCharAt(place % sheet.length(), letter);
     try {
       HarmonicConstants read =
