@@ -9,8 +9,9 @@ import org.junit.jupiter.api.Test;
 
 class LatitudeScaleTest {
   /**
-   * The sea mile as handbooks give it, 1852.3 - 9.4 cos 2φ metres; from memory, and to the tenth of
-   * a metre of its two figures.
+   * The first two terms of the series of the minute in the latitude, 1852.3 - 9.4 cos 2φ metres for
+   * the flattening of the earth; derived, and good to a tenth of a metre with the half digits of its
+   * two figures.
    */
   @Test
   void theMinuteGrowsFromEquatorToPole() {

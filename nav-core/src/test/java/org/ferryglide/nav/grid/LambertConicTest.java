@@ -44,7 +44,10 @@ class LambertConicTest {
     }
   }
 
-  /** IOGP Guidance Note 7-2, Lambert conic with two parallels, Texas South Central; from memory. */
+  /**
+   * EPSG coordinate operation method 9802, its worked example, Texas South Central
+   * (https://epsg.io/9802-method, revision of 2018-08-29).
+   */
   @Test
   void theProducersAssociationsExampleIsMet() {
     double footMetres = 1200.0 / 3937.0;
