@@ -4,6 +4,7 @@ import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.ferryglide.nav.grid.GridPoint;
 import org.ferryglide.nav.grid.GridPrecision;
+import org.ferryglide.nav.grid.Hemisphere;
 import org.ferryglide.nav.grid.MapGrid;
 import org.ferryglide.nav.grid.Mgrs;
 import org.ferryglide.nav.grid.StandardGrids;
@@ -73,7 +74,7 @@ public class MapGridBenchmark {
     String plane = utm ? "+proj=utm +zone=30 +datum=WGS84 +units=m" : BRITISH;
     toGrid = transform(WGS84, plane);
     fromGrid = transform(plane, WGS84);
-    ours = utm ? UtmZone.of(30, true).grid() : StandardGrids.BRITISH_NATIONAL_GRID;
+    ours = utm ? UtmZone.of(30, Hemisphere.NORTH).grid() : StandardGrids.BRITISH_NATIONAL_GRID;
 
     double metres = utm ? 1e-6 : 1e-2; // the peer turns the signs of the shift instead of inverting
     positions = new Position[POINTS];

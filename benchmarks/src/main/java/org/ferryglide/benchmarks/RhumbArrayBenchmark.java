@@ -48,7 +48,7 @@ public class RhumbArrayBenchmark {
   @Benchmark
   @OperationsPerInvocation(ROWS)
   public double[] inverse() {
-    RhumbLines.inverse(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, out, 0, ROWS);
+    RhumbLines.inverse(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, 0, ROWS, out, 0);
     return out;
   }
 
@@ -56,7 +56,7 @@ public class RhumbArrayBenchmark {
   @Benchmark
   @OperationsPerInvocation(ROWS)
   public double[] inverseInParallel() {
-    RhumbLines.inverseInParallel(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, out, 0, ROWS);
+    RhumbLines.inverseInParallel(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, 0, ROWS, out, 0);
     return out;
   }
 }

@@ -8,6 +8,7 @@ class HouseRulesTest extends HouseRules {
   /** Ground floor first: a room imports earlier rooms only. */
   private static final List<String> ROOMS =
       List.of(
+          "rows",
           "note",
           "bearing",
           "measure",

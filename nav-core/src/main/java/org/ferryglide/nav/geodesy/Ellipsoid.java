@@ -1,6 +1,7 @@
 package org.ferryglide.nav.geodesy;
 
 import java.io.Serializable;
+import net.sf.geographiclib.Geodesic;
 import org.ferryglide.nav.note.Arguments;
 
 /**
@@ -43,6 +44,9 @@ public final class Ellipsoid implements Serializable {
   /** Radius of the circle as long as the meridian, metres. */
   final transient double rectifyingRadius;
 
+  /** What GeographicLib prepares for geodesics on it. */
+  final transient Geodesic geodesic;
+
   // Rectifying latitude from geographic latitude: mu = phi + sum of toMuK sin(2K phi).
   final transient double toMu1;
   final transient double toMu2;
@@ -65,6 +69,7 @@ public final class Ellipsoid implements Serializable {
         Arguments.within(
             flattening, -GREATEST_FLATTENING, GREATEST_FLATTENING, "flattening", "(no unit)");
     e2 = flattening * (2.0 - flattening);
+    geodesic = new Geodesic(semiMajorAxisMetres, flattening);
     // The series in the third flattening n to the sixth order: Karney (2023), On auxiliary
     // latitudes, eqs. A5 and A6; the same as Helmert (1880) and Kawase (2011).
     double n = thirdFlattening();

@@ -1,6 +1,6 @@
 package org.ferryglide.nav.geodesy;
 
-import java.util.stream.IntStream;
+import org.ferryglide.nav.rows.ParallelRows;
 
 /**
  * Rhumb lines on an ellipsoid, on plain doubles: lines of one true course.
@@ -22,7 +22,8 @@ import java.util.stream.IntStream;
  * double[] courseAndMetres = new double[2];
  * RhumbLines.inverse(50.105, -5.535, 50.2, -5.43, courseAndMetres, 0);
  * double[] latAndLon = new double[2];
- * RhumbLines.direct(50.105, -5.535, courseAndMetres[0], courseAndMetres[1], latAndLon, 0);
+ * RhumbLines.direct(
+ *     50.105, -5.535, courseAndMetres[RhumbLines.COURSE], courseAndMetres[RhumbLines.LENGTH], latAndLon, 0);
  * }</pre>
  *
  * <p>Angles are degrees, lengths metres. NaN in gives NaN out; so does a latitude outside [-90,
@@ -41,8 +42,20 @@ import java.util.stream.IntStream;
  *     series in the third flattening</a>
  */
 public final class RhumbLines {
-  /** A block takes about half a millisecond: long beside the handing out. */
-  private static final int ROWS_IN_BLOCK = 4096;
+  /** Where {@link #inverse} writes the course, degrees in [0, 360). */
+  public static final int COURSE = 0;
+
+  /** Where {@link #inverse} writes the length, metres. */
+  public static final int LENGTH = 1;
+
+  /** Where {@link #direct} writes the latitude, degrees. */
+  public static final int LATITUDE = 0;
+
+  /** Where {@link #direct} writes the longitude, degrees in [-180, 180). */
+  public static final int LONGITUDE = 1;
+
+  /** How many numbers each row of an array form takes. */
+  public static final int WIDTH = 2;
 
   /** Below this the ratio of two differences of latitude would lose its digits to underflow. */
   private static final double LEAST_DIFFERENCE_DEGREES = 1e-290;
@@ -195,17 +208,18 @@ public final class RhumbLines {
   /**
    * Courses and lengths of many rhumb lines.
    *
-   * <p>Row i reads {@code lat1[i]} to {@code lon2[i]} and writes course and length to {@code
-   * out[2i]} and {@code out[2i + 1]}; NaN in a row gives NaN out for that row.
+   * <p>Row i reads {@code lat1[i]} to {@code lon2[i]} and writes course and length {@link #WIDTH} (i -
+   * from) after the offset; NaN in a row gives NaN out for that row.
    *
    * @param ellipsoid the figure of the earth
    * @param lat1 latitudes of the starts, degrees
    * @param lon1 longitudes of the starts, degrees
    * @param lat2 latitudes of the ends, degrees
    * @param lon2 longitudes of the ends, degrees
-   * @param out receives courses and lengths by turns, degrees and metres
    * @param from first row
-   * @param to row after the last
+   * @param until row after the last
+   * @param out receives courses and lengths by turns, degrees and metres
+   * @param offset where in {@code out} to write the first row
    * @throws IndexOutOfBoundsException if an array is too short for the rows
    */
   public static void inverse(
@@ -214,28 +228,30 @@ public final class RhumbLines {
       double[] lon1,
       double[] lat2,
       double[] lon2,
-      double[] out,
       int from,
-      int to) {
-    for (int i = from; i < to; i++) {
-      inverse(ellipsoid, lat1[i], lon1[i], lat2[i], lon2[i], out, 2 * i);
+      int until,
+      double[] out,
+      int offset) {
+    for (int i = from; i < until; i++) {
+      inverse(ellipsoid, lat1[i], lon1[i], lat2[i], lon2[i], out, offset + WIDTH * (i - from));
     }
   }
 
   /**
    * Ends of many rhumb lines.
    *
-   * <p>Row i reads {@code lat[i]} to {@code metres[i]} and writes latitude and longitude to {@code
-   * out[2i]} and {@code out[2i + 1]}; NaN in a row gives NaN out for that row.
+   * <p>Row i reads {@code lat[i]} to {@code metres[i]} and writes latitude and longitude {@link
+   * #WIDTH} (i - from) after the offset; NaN in a row gives NaN out for that row.
    *
    * @param ellipsoid the figure of the earth
    * @param lat latitudes of the starts, degrees
    * @param lon longitudes of the starts, degrees
    * @param courseDegrees true courses, degrees
    * @param metres lengths, metres
-   * @param out receives latitudes and longitudes by turns, degrees
    * @param from first row
-   * @param to row after the last
+   * @param until row after the last
+   * @param out receives latitudes and longitudes by turns, degrees
+   * @param offset where in {@code out} to write the first row
    * @throws IndexOutOfBoundsException if an array is too short for the rows
    */
   public static void direct(
@@ -244,27 +260,28 @@ public final class RhumbLines {
       double[] lon,
       double[] courseDegrees,
       double[] metres,
-      double[] out,
       int from,
-      int to) {
-    for (int i = from; i < to; i++) {
-      direct(ellipsoid, lat[i], lon[i], courseDegrees[i], metres[i], out, 2 * i);
+      int until,
+      double[] out,
+      int offset) {
+    for (int i = from; i < until; i++) {
+      direct(ellipsoid, lat[i], lon[i], courseDegrees[i], metres[i], out, offset + WIDTH * (i - from));
     }
   }
 
   /**
-   * The same as the array form of {@link #inverse(Ellipsoid, double[], double[], double[],
-   * double[], double[], int, int) inverse}, shared out over the processors; worth it from some ten
-   * thousand rows.
+   * The array form of the inverse, shared out over the processors; worth it from some ten thousand
+   * rows.
    *
    * @param ellipsoid the figure of the earth
    * @param lat1 latitudes of the starts, degrees
    * @param lon1 longitudes of the starts, degrees
    * @param lat2 latitudes of the ends, degrees
    * @param lon2 longitudes of the ends, degrees
-   * @param out receives courses and lengths by turns, degrees and metres
    * @param from first row
-   * @param to row after the last
+   * @param until row after the last
+   * @param out receives courses and lengths by turns, degrees and metres
+   * @param offset where in {@code out} to write the first row
    * @throws IndexOutOfBoundsException if an array is too short for the rows
    */
   public static void inverseInParallel(
@@ -273,15 +290,18 @@ public final class RhumbLines {
       double[] lon1,
       double[] lat2,
       double[] lon2,
-      double[] out,
       int from,
-      int to) {
-    inParallel(from, to, (a, b) -> inverse(ellipsoid, lat1, lon1, lat2, lon2, out, a, b));
+      int until,
+      double[] out,
+      int offset) {
+    ParallelRows.share(
+        from,
+        until,
+        (a, b) -> inverse(ellipsoid, lat1, lon1, lat2, lon2, a, b, out, offset + WIDTH * (a - from)));
   }
 
   /**
-   * The same as the array form of {@link #direct(Ellipsoid, double[], double[], double[], double[],
-   * double[], int, int) direct}, shared out over the processors; worth it from some ten thousand
+   * The array form of the direct problem, shared out over the processors; worth it from some ten thousand
    * rows.
    *
    * @param ellipsoid the figure of the earth
@@ -289,9 +309,10 @@ public final class RhumbLines {
    * @param lon longitudes of the starts, degrees
    * @param courseDegrees true courses, degrees
    * @param metres lengths, metres
-   * @param out receives latitudes and longitudes by turns, degrees
    * @param from first row
-   * @param to row after the last
+   * @param until row after the last
+   * @param out receives latitudes and longitudes by turns, degrees
+   * @param offset where in {@code out} to write the first row
    * @throws IndexOutOfBoundsException if an array is too short for the rows
    */
   public static void directInParallel(
@@ -300,25 +321,13 @@ public final class RhumbLines {
       double[] lon,
       double[] courseDegrees,
       double[] metres,
-      double[] out,
       int from,
-      int to) {
-    inParallel(from, to, (a, b) -> direct(ellipsoid, lat, lon, courseDegrees, metres, out, a, b));
-  }
-
-  /** Work on the rows from the first up to, not including, the second. */
-  private interface Rows {
-    void work(int from, int to);
-  }
-
-  private static void inParallel(int from, int to, Rows rows) {
-    int blocks = (int) Math.max(0L, ((long) to - from + ROWS_IN_BLOCK - 1) / ROWS_IN_BLOCK);
-    IntStream.range(0, blocks)
-        .parallel()
-        .forEach(
-            block -> {
-              int first = from + block * ROWS_IN_BLOCK;
-              rows.work(first, Math.min(to, first + ROWS_IN_BLOCK));
-            });
+      int until,
+      double[] out,
+      int offset) {
+    ParallelRows.share(
+        from,
+        until,
+        (a, b) -> direct(ellipsoid, lat, lon, courseDegrees, metres, a, b, out, offset + WIDTH * (a - from)));
   }
 }

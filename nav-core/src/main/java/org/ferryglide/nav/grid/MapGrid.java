@@ -6,6 +6,7 @@ import org.ferryglide.nav.bearing.AngleReader;
 import org.ferryglide.nav.bearing.GridConvergence;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.rows.ParallelRows;
 
 /**
  * The square grid printed on a land map: a datum, a projection and a false origin.
@@ -30,6 +31,27 @@ import org.ferryglide.nav.position.Position;
  */
 public final class MapGrid implements Serializable {
   private static final long serialVersionUID = 1L;
+
+  /** Where {@code forward} writes the easting, metres. */
+  public static final int EASTING = 0;
+
+  /** Where {@code forward} writes the northing, metres. */
+  public static final int NORTHING = 1;
+
+  /** Where {@code reverse} writes the latitude, degrees. */
+  public static final int LATITUDE = 0;
+
+  /** Where {@code reverse} writes the longitude, degrees in [-180, 180). */
+  public static final int LONGITUDE = 1;
+
+  /** Where both write the convergence, degrees, positive when grid north lies east of true north. */
+  public static final int CONVERGENCE = 2;
+
+  /** Where both write the scale, metres on the map a metre on the ground. */
+  public static final int SCALE = 3;
+
+  /** How many numbers each row of an array form takes. */
+  public static final int WIDTH = 4;
 
   private final String name;
   private final Datum datum;
@@ -114,7 +136,7 @@ public final class MapGrid implements Serializable {
    *
    * @param name what bearings of this grid will carry, not empty, without square brackets
    * @param datum what its latitudes and longitudes are measured on
-   * @param north whether it is about the north pole
+   * @param pole whether it is about the north or the south pole
    * @param centralMeridianDegrees longitude along which grid north is true north, degrees, in
    *     [-180, 180]: it runs down the map from a north pole, up from a south pole
    * @param poleScale scale at the pole, above 0
@@ -126,11 +148,12 @@ public final class MapGrid implements Serializable {
   public static MapGrid polarStereographic(
       String name,
       Datum datum,
-      boolean north,
+      Hemisphere pole,
       double centralMeridianDegrees,
       double poleScale,
       double falseEastingMetres,
       double falseNorthingMetres) {
+    boolean north = pole == Hemisphere.NORTH;
     PolarStereographic projection =
         north
             ? PolarStereographic.north(datum.ellipsoid(), poleScale)
@@ -312,15 +335,49 @@ public final class MapGrid implements Serializable {
    * @param latitudesDegrees latitudes, degrees; NaN in a row gives NaN out for that row
    * @param longitudesDegrees longitudes, degrees
    * @param from first row
-   * @param to row after the last
-   * @param out receives easting, northing, convergence and scale of row i from index 4 i
+   * @param until row after the last
+   * @param out receives easting, northing, convergence and scale of row i from {@link #WIDTH} (i -
+   *     from) after the offset
+   * @param offset index in {@code out} of the first easting
    * @throws IndexOutOfBoundsException if an array is too short
    */
   public void forward(
-      double[] latitudesDegrees, double[] longitudesDegrees, int from, int to, double[] out) {
-    for (int i = from; i < to; i++) {
-      plane.forward(latitudesDegrees[i], longitudesDegrees[i], out, 4 * i);
+      double[] latitudesDegrees,
+      double[] longitudesDegrees,
+      int from,
+      int until,
+      double[] out,
+      int offset) {
+    for (int i = from; i < until; i++) {
+      plane.forward(latitudesDegrees[i], longitudesDegrees[i], out, offset + WIDTH * (i - from));
     }
+  }
+
+  /**
+   * The array form of forward, shared out over the processors; worth it from some ten thousand rows.
+   *
+   * @param latitudesDegrees latitudes, degrees; NaN in a row gives NaN out for that row
+   * @param longitudesDegrees longitudes, degrees
+   * @param from first row
+   * @param until row after the last
+   * @param out receives easting, northing, convergence and scale of row i from {@link #WIDTH} (i -
+   *     from) after the offset
+   * @param offset index in {@code out} of the first easting
+   * @throws IndexOutOfBoundsException if an array is too short
+   */
+  public void forwardInParallel(
+      double[] latitudesDegrees,
+      double[] longitudesDegrees,
+      int from,
+      int until,
+      double[] out,
+      int offset) {
+    ParallelRows.share(
+        from,
+        until,
+        (a, b) ->
+            forward(
+                latitudesDegrees, longitudesDegrees, a, b, out, offset + WIDTH * (a - from)));
   }
 
   /**
@@ -329,15 +386,48 @@ public final class MapGrid implements Serializable {
    * @param eastingsMetres eastings, metres; NaN in a row gives NaN out for that row
    * @param northingsMetres northings, metres
    * @param from first row
-   * @param to row after the last
-   * @param out receives latitude, longitude, convergence and scale of row i from index 4 i
+   * @param until row after the last
+   * @param out receives latitude, longitude, convergence and scale of row i from {@link #WIDTH} (i -
+   *     from) after the offset
+   * @param offset index in {@code out} of the first latitude
    * @throws IndexOutOfBoundsException if an array is too short
    */
   public void reverse(
-      double[] eastingsMetres, double[] northingsMetres, int from, int to, double[] out) {
-    for (int i = from; i < to; i++) {
-      plane.reverse(eastingsMetres[i], northingsMetres[i], out, 4 * i);
+      double[] eastingsMetres,
+      double[] northingsMetres,
+      int from,
+      int until,
+      double[] out,
+      int offset) {
+    for (int i = from; i < until; i++) {
+      plane.reverse(eastingsMetres[i], northingsMetres[i], out, offset + WIDTH * (i - from));
     }
+  }
+
+  /**
+   * The array form of reverse, shared out over the processors; worth it from some ten thousand rows.
+   *
+   * @param eastingsMetres eastings, metres; NaN in a row gives NaN out for that row
+   * @param northingsMetres northings, metres
+   * @param from first row
+   * @param until row after the last
+   * @param out receives latitude, longitude, convergence and scale of row i from {@link #WIDTH} (i -
+   *     from) after the offset
+   * @param offset index in {@code out} of the first latitude
+   * @throws IndexOutOfBoundsException if an array is too short
+   */
+  public void reverseInParallel(
+      double[] eastingsMetres,
+      double[] northingsMetres,
+      int from,
+      int until,
+      double[] out,
+      int offset) {
+    ParallelRows.share(
+        from,
+        until,
+        (a, b) ->
+            reverse(eastingsMetres, northingsMetres, a, b, out, offset + WIDTH * (a - from)));
   }
 
   @Override

@@ -66,7 +66,7 @@ public final class Mgrs {
    */
   public static String reference(UtmZone zone, Position position, GridPrecision precision) {
     double latitude = position.latitudeDegrees();
-    if (UtmZone.number(latitude, 0.0) == 0 || (latitude >= 0.0) != zone.north()) {
+    if (UtmZone.number(latitude, 0.0) == 0 || (latitude >= 0.0) != zone.isNorth()) {
       throw new IllegalArgumentException(
           "position must lie in the half of zone " + zone + ", but was " + position);
     }
@@ -83,7 +83,7 @@ public final class Mgrs {
     }
     int east = Figures.wholeMetres(plane[0]);
     int north = Figures.wholeMetres(plane[1]);
-    if (!zone.north() && north >= SOUTHERN_END_METRES) {
+    if (!zone.isNorth() && north >= SOUTHERN_END_METRES) {
       north = SOUTHERN_END_METRES - 1;
     }
     north = Math.max(0, north);
@@ -141,7 +141,8 @@ public final class Mgrs {
     int row = letter(text, rowAt, ROWS, "row letters are A to V without I and O");
     Figures figures = Figures.read(text, rowAt + 1);
 
-    UtmZone utm = new UtmZone(zone, band >= FIRST_NORTHERN_BAND);
+    UtmZone utm = new UtmZone(
+            zone, band >= FIRST_NORTHERN_BAND ? Hemisphere.NORTH : Hemisphere.SOUTH);
     int west = (column + 1) * SQUARE_METRES;
     int south = rowInBand(utm, band, west, Math.floorMod(row - rowShift(zone), ROWS.length()));
     if (south < 0) {
@@ -190,9 +191,9 @@ public final class Mgrs {
     double far = west < 500_000 ? west : west + SQUARE_METRES;
     for (int south = rowInCycle * SQUARE_METRES; south < 10e6; south += 20 * SQUARE_METRES) {
       // along a line of one northing the latitude shrinks away from the middle of the zone
-      zone.grid().reverse(zone.north() ? far : near, south, out, 0);
+      zone.grid().reverse(zone.isNorth() ? far : near, south, out, 0);
       double least = out[0];
-      zone.grid().reverse(zone.north() ? near : far, south + SQUARE_METRES, out, 0);
+      zone.grid().reverse(zone.isNorth() ? near : far, south + SQUARE_METRES, out, 0);
       double greatest = out[0];
       if (least < bandNorth && greatest > bandSouth) {
         return south;

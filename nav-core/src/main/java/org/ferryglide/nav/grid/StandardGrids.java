@@ -51,14 +51,14 @@ public final class StandardGrids {
    * 0.994; for latitudes from 84° N; EPSG 32661 with easting first.
    */
   public static final MapGrid UPS_NORTH =
-      MapGrid.polarStereographic("UPS north", Datum.WGS84, true, 0.0, 0.994, 2e6, 2e6);
+      MapGrid.polarStereographic("UPS north", Datum.WGS84, Hemisphere.NORTH, 0.0, 0.994, 2e6, 2e6);
 
   /**
    * The universal polar stereographic grid of the south: pole at 2000 km east and north, scale
    * 0.994; for latitudes beyond 80° S; EPSG 32761 with easting first.
    */
   public static final MapGrid UPS_SOUTH =
-      MapGrid.polarStereographic("UPS south", Datum.WGS84, false, 0.0, 0.994, 2e6, 2e6);
+      MapGrid.polarStereographic("UPS south", Datum.WGS84, Hemisphere.SOUTH, 0.0, 0.994, 2e6, 2e6);
 
   /**
    * The universal grid of a place: its UTM zone, or UPS from 84° N and beyond 80° S.

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.grid;
 
 import java.io.Serializable;
+import java.util.Objects;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.note.TextFormatException;
 import org.ferryglide.nav.position.Position;
@@ -11,7 +12,7 @@ import org.ferryglide.nav.position.Position;
  * <pre>{@code
  * Position landing = Position.ofDegrees(50.105, -5.535);
  * GridPoint point = UtmZone.containing(landing).grid().at(landing); // zone 30 north
- * GridPoint neighbour = UtmZone.of(29, true).grid().at(landing); // the zone of the map at hand
+ * GridPoint neighbour = UtmZone.of(29, Hemisphere.NORTH).grid().at(landing); // the zone of the map at hand
  * }</pre>
  *
  * <p>Zone 1 begins at 180° W. Two exceptions are kept: in 56° to 64° N zone 32 reaches west to 3°
@@ -22,12 +23,12 @@ import org.ferryglide.nav.position.Position;
  * south, on WGS84; EPSG 32601 to 32660 and 32701 to 32760.
  *
  * @param number zone, 1 to 60
- * @param north whether northings count from the equator, as in the north, rather than from 10 000
- *     km south of it
+ * @param hemisphere the half of the earth: northings count from the equator in the north, from 10
+ *     000 km south of it in the south
  * @see <a href="https://earth-info.nga.mil/php/download.php?file=coord-grids">NGA.SIG.0012 (2014),
  *     The Universal Grids</a>
  */
-public record UtmZone(int number, boolean north) implements Serializable {
+public record UtmZone(int number, Hemisphere hemisphere) implements Serializable {
   private static final long serialVersionUID = 1L;
 
   /** From here northward UPS is used, degrees. */
@@ -62,10 +63,11 @@ public record UtmZone(int number, boolean north) implements Serializable {
    * Takes the parts; {@link #of} reads better.
    *
    * @param number zone, 1 to 60
-   * @param north whether it is a zone of the north
+   * @param hemisphere the half of the earth
    * @throws IllegalArgumentException if there is no such zone
    */
   public UtmZone {
+    Objects.requireNonNull(hemisphere, "hemisphere");
     if (number < 1 || number > 60) {
       throw new IllegalArgumentException("UTM zone must be in [1, 60], but was " + number);
     }
@@ -75,12 +77,12 @@ public record UtmZone(int number, boolean north) implements Serializable {
    * A zone by its number, whether or not a place lies in it.
    *
    * @param number zone, 1 to 60
-   * @param north whether it is a zone of the north
+   * @param hemisphere the half of the earth
    * @return the zone
    * @throws IllegalArgumentException if there is no such zone
    */
-  public static UtmZone of(int number, boolean north) {
-    return new UtmZone(number, north);
+  public static UtmZone of(int number, Hemisphere hemisphere) {
+    return new UtmZone(number, hemisphere);
   }
 
   /**
@@ -97,7 +99,7 @@ public record UtmZone(int number, boolean north) implements Serializable {
           "latitude must be in [-80, 84) degrees to lie in a UTM zone, but was "
               + position.latitudeDegrees());
     }
-    return new UtmZone(number, position.latitudeDegrees() >= 0.0);
+    return new UtmZone(number, Hemisphere.ofLatitude(position.latitudeDegrees()));
   }
 
   /**
@@ -133,7 +135,7 @@ public record UtmZone(int number, boolean north) implements Serializable {
    * @throws TextFormatException if the text is anything else
    */
   public static UtmZone parse(String text) {
-    int place = Figures.skipSpaces(text, text.startsWith("UTM") ? 3 : 0);
+    int place = Figures.skipSpaces(text, text.regionMatches(true, 0, "UTM", 0, 3) ? 3 : 0);
     int start = place;
     int number = 0;
     while (place < text.length() && Figures.isDigit(text.charAt(place)) && place < start + 2) {
@@ -150,7 +152,7 @@ public record UtmZone(int number, boolean north) implements Serializable {
     if (place + 1 < text.length()) {
       throw new TextFormatException("nothing may follow N or S", text, place + 1);
     }
-    return new UtmZone(number, half == 'N');
+    return new UtmZone(number, half == 'N' ? Hemisphere.NORTH : Hemisphere.SOUTH);
   }
 
   /**
@@ -159,7 +161,7 @@ public record UtmZone(int number, boolean north) implements Serializable {
    * @return the grid, named as {@code UTM 30N}
    */
   public MapGrid grid() {
-    return GRIDS[(north ? 0 : 60) + number - 1];
+    return GRIDS[(isNorth() ? 0 : 60) + number - 1];
   }
 
   /**
@@ -171,9 +173,13 @@ public record UtmZone(int number, boolean north) implements Serializable {
     return 6.0 * number - 183.0;
   }
 
+  boolean isNorth() {
+    return hemisphere == Hemisphere.NORTH;
+  }
+
   /** Number and half: {@code 30N}. */
   @Override
   public String toString() {
-    return number + (north ? "N" : "S");
+    return number + (isNorth() ? "N" : "S");
   }
 }

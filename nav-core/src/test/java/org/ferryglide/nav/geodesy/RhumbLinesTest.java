@@ -236,8 +236,8 @@ class RhumbLinesTest {
       RhumbLines.inverse(in[0][i], in[1][i], in[2][i], in[3][i], single, 2 * i);
     }
     Ellipsoid earth = Ellipsoid.WGS84;
-    RhumbLines.inverse(earth, in[0], in[1], in[2], in[3], array, from, to);
-    RhumbLines.inverseInParallel(earth, in[0], in[1], in[2], in[3], parallel, from, to);
+    RhumbLines.inverse(earth, in[0], in[1], in[2], in[3], from, to, array, 2 * from);
+    RhumbLines.inverseInParallel(earth, in[0], in[1], in[2], in[3], from, to, parallel, 2 * from);
     assertTrue(Arrays.equals(single, array));
     assertTrue(Arrays.equals(single, parallel));
     assertTrue(Double.isNaN(array[35]) && !Double.isNaN(array[37]));
@@ -245,8 +245,8 @@ class RhumbLinesTest {
     for (int i = from; i < to; i++) {
       RhumbLines.direct(in[0][i], in[1][i], in[2][i], in[3][i], single, 2 * i);
     }
-    RhumbLines.direct(earth, in[0], in[1], in[2], in[3], array, from, to);
-    RhumbLines.directInParallel(earth, in[0], in[1], in[2], in[3], parallel, from, to);
+    RhumbLines.direct(earth, in[0], in[1], in[2], in[3], from, to, array, 2 * from);
+    RhumbLines.directInParallel(earth, in[0], in[1], in[2], in[3], from, to, parallel, 2 * from);
     assertTrue(Arrays.equals(single, array));
     assertTrue(Arrays.equals(single, parallel));
   }
@@ -256,7 +256,7 @@ class RhumbLinesTest {
     double[] one = {50};
     assertThrows(
         IndexOutOfBoundsException.class,
-        () -> RhumbLines.inverse(Ellipsoid.WGS84, one, one, one, one, new double[2], 0, 2));
+        () -> RhumbLines.inverse(Ellipsoid.WGS84, one, one, one, one, 0, 2, new double[2], 0));
   }
 
   private static double[] inverse(double lat1, double lon1, double lat2, double lon2) {

@@ -17,7 +17,7 @@ import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Test;
 
 class MapGridTest {
-  private static final MapGrid UTM = UtmZone.of(30, true).grid();
+  private static final MapGrid UTM = UtmZone.of(30, Hemisphere.NORTH).grid();
 
   /** The British grid's projection on its own ellipsoid, without the shift. */
   private static final MapGrid UNSHIFTED =
@@ -78,7 +78,7 @@ class MapGridTest {
 
   @Test
   void longitudesWrap() {
-    MapGrid first = UtmZone.of(1, true).grid();
+    MapGrid first = UtmZone.of(1, Hemisphere.NORTH).grid();
     double[] one = new double[4];
     double[] other = new double[4];
     first.forward(10.0, -179.5, one, 0);
@@ -96,7 +96,7 @@ class MapGridTest {
   @Test
   void zonesMeetAtTheirCommonMeridian() {
     GridPoint west = UTM.at(Position.ofDegrees(50.0, 0.0));
-    GridPoint east = UtmZone.of(31, true).grid().at(Position.ofDegrees(50.0, 0.0));
+    GridPoint east = UtmZone.of(31, Hemisphere.NORTH).grid().at(Position.ofDegrees(50.0, 0.0));
     assertEquals(west.northingMetres(), east.northingMetres(), 1e-8);
     assertEquals(1e6, west.eastingMetres() + east.eastingMetres(), 1e-8);
     assertEquals(west.scale(), east.scale(), 1e-15);
@@ -104,7 +104,7 @@ class MapGridTest {
 
   @Test
   void northAndSouthDifferByTenThousandKilometres() {
-    MapGrid south = UtmZone.of(30, false).grid();
+    MapGrid south = UtmZone.of(30, Hemisphere.SOUTH).grid();
     GridPoint one = UTM.at(Position.ofDegrees(-0.0, -3.0));
     GridPoint other = south.at(Position.ofDegrees(0.0, -3.0));
     assertEquals(0.0, one.northingMetres(), 0.0);
@@ -198,7 +198,7 @@ class MapGridTest {
     double[] latitudes = {0.0, 50.0, Double.NaN, 51.0, 0.0};
     double[] longitudes = {0.0, -3.0, -3.0, -4.0, 0.0};
     double[] out = new double[20];
-    UTM.forward(latitudes, longitudes, 1, 4, out);
+    UTM.forward(latitudes, longitudes, 1, 4, out, 4);
     double[] one = new double[4];
     UTM.forward(51.0, -4.0, one, 0);
     assertArrayEquals(one, java.util.Arrays.copyOfRange(out, 12, 16));
@@ -210,7 +210,8 @@ class MapGridTest {
         new double[] {0.0, out[5], 0.0, out[13]},
         1,
         4,
-        out);
+        out,
+        4);
     assertEquals(50.0, out[4], 1e-13);
     assertTrue(Double.isNaN(out[8]));
     assertEquals(-4.0, out[13], 1e-13);
@@ -240,7 +241,7 @@ class MapGridTest {
   @Test
   void aPolarGridOfOnesOwnIsMadeFromTheMargin() {
     double printedMicrometre = 1e-6;
-    MapGrid north = MapGrid.polarStereographic("Own", Datum.WGS84, true, -45.0, 0.97, 1e6, 3e6);
+    MapGrid north = MapGrid.polarStereographic("Own", Datum.WGS84, Hemisphere.NORTH, -45.0, 0.97, 1e6, 3e6);
     GridPoint point = north.at(Position.ofDegrees(78.25, -10.5));
     assertEquals(1723488.912734, point.eastingMetres(), printedMicrometre);
     assertEquals(1947317.099828, point.northingMetres(), printedMicrometre);
@@ -248,7 +249,7 @@ class MapGridTest {
     point = north.at(Position.ofDegrees(85.0, 120.0));
     assertEquals(1140291.813968, point.eastingMetres(), printedMicrometre);
     assertEquals(3523576.177613, point.northingMetres(), printedMicrometre);
-    MapGrid south = MapGrid.polarStereographic("Own", Datum.WGS84, false, -70.0, 0.97, 0, 0);
+    MapGrid south = MapGrid.polarStereographic("Own", Datum.WGS84, Hemisphere.SOUTH, -70.0, 0.97, 0, 0);
     point = south.at(Position.ofDegrees(-66.0, -60.25));
     assertEquals(446642.112548, point.eastingMetres(), printedMicrometre);
     assertEquals(2599303.985232, point.northingMetres(), printedMicrometre);
@@ -278,5 +279,39 @@ class MapGridTest {
         assertEquals(value.toString(), back.toString());
       }
     }
+  }
+
+  @Test
+  void sharedRowsAreTheSameBits() {
+    int rows = 9_000;
+    double[] latitudes = new double[rows];
+    double[] longitudes = new double[rows];
+    for (int i = 0; i < rows; i++) {
+      latitudes[i] = 49.0 + 1e-3 * i;
+      longitudes[i] = -6.0 + 7e-4 * i;
+    }
+    int offset = 3;
+    double[] array = new double[MapGrid.WIDTH * rows + offset];
+    double[] parallel = array.clone();
+    MapGrid grid = StandardGrids.BRITISH_NATIONAL_GRID;
+    grid.forward(latitudes, longitudes, 7, rows, array, offset);
+    grid.forwardInParallel(latitudes, longitudes, 7, rows, parallel, offset);
+    assertArrayEquals(array, parallel);
+    GridPoint last = grid.at(Position.ofDegrees(latitudes[rows - 1], longitudes[rows - 1]));
+    int row = offset + MapGrid.WIDTH * (rows - 8);
+    assertEquals(last.eastingMetres(), array[row + MapGrid.EASTING]);
+    assertEquals(last.northingMetres(), array[row + MapGrid.NORTHING]);
+    assertEquals(last.scale(), array[row + MapGrid.SCALE]);
+    double[] eastings = new double[rows];
+    double[] northings = new double[rows];
+    for (int i = 7; i < rows; i++) {
+      eastings[i] = array[offset + MapGrid.WIDTH * (i - 7) + MapGrid.EASTING];
+      northings[i] = array[offset + MapGrid.WIDTH * (i - 7) + MapGrid.NORTHING];
+    }
+    grid.reverse(eastings, northings, 7, rows, array, offset);
+    grid.reverseInParallel(eastings, northings, 7, rows, parallel, offset);
+    assertArrayEquals(array, parallel);
+    assertEquals(latitudes[rows - 1], array[row + MapGrid.LATITUDE], 1e-12);
+    assertEquals(longitudes[rows - 1], array[row + MapGrid.LONGITUDE], 1e-12);
   }
 }

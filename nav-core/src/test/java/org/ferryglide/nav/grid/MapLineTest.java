@@ -9,7 +9,7 @@ import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Test;
 
 class MapLineTest {
-  private static final MapGrid UTM = UtmZone.of(30, true).grid();
+  private static final MapGrid UTM = UtmZone.of(30, Hemisphere.NORTH).grid();
   private static final Position LANDING = Position.ofDegrees(50.105, -5.535);
   private static final Position ISLAND = Position.ofDegrees(50.2, -5.43);
 

@@ -38,7 +38,7 @@ class MgrsTest {
   void publishedExamplesAreMet() {
     assertEquals(
         "38SMB4484", Mgrs.reference(Position.ofDegrees(33.3, 44.4), GridPrecision.KILOMETRE));
-    MapGrid zone = UtmZone.of(38, true).grid();
+    MapGrid zone = UtmZone.of(38, Hemisphere.NORTH).grid();
     Position place = zone.at(444140.6, 3684706.3).position();
     assertEquals("38SMB4414084706", Mgrs.reference(place, GridPrecision.METRE));
     place = zone.at(500000.0, 63.811).position();
@@ -54,7 +54,7 @@ class MgrsTest {
 
   @Test
   void figuresAreTruncatedNotRounded() {
-    MapGrid grid = UtmZone.of(30, true).grid();
+    MapGrid grid = UtmZone.of(30, Hemisphere.NORTH).grid();
     Position place = grid.at(399999.9, 5599999.9).position();
     assertEquals("30UUA9999999999", Mgrs.reference(place, GridPrecision.METRE));
     assertEquals("30UUA99999999", Mgrs.reference(place, GridPrecision.TEN_METRES));
@@ -116,7 +116,7 @@ class MgrsTest {
   /** The rows of one letter lie 2000 km apart; here all of column M of zone 38 in the north. */
   @Test
   void theBandSaysWhichRowIsMeant() {
-    MapGrid grid = UtmZone.of(38, true).grid();
+    MapGrid grid = UtmZone.of(38, Hemisphere.NORTH).grid();
     assertEquals(3_600_000.0, Mgrs.parse("38SMB").southWestCorner().northingMetres());
     assertEquals(1_600_000.0, Mgrs.parse("38PMB").southWestCorner().northingMetres());
     assertEquals(5_600_000.0, Mgrs.parse("38UMB").southWestCorner().northingMetres());
@@ -176,18 +176,18 @@ class MgrsTest {
     Position place = Position.ofDegrees(50.105, -5.535);
     // echo 50.105 -5.535 | GeoConvert -m -z 29 -p -1, version 2.1.2
     assertEquals(
-        "29UQR47755605", Mgrs.reference(UtmZone.of(29, true), place, GridPrecision.TEN_METRES));
+        "29UQR47755605", Mgrs.reference(UtmZone.of(29, Hemisphere.NORTH), place, GridPrecision.TEN_METRES));
     IllegalArgumentException refusal =
         assertThrows(
             IllegalArgumentException.class,
-            () -> Mgrs.reference(UtmZone.of(28, true), place, GridPrecision.METRE));
+            () -> Mgrs.reference(UtmZone.of(28, Hemisphere.NORTH), place, GridPrecision.METRE));
     assertTrue(
         String.valueOf(refusal.getMessage())
             .startsWith("position must lie within 400 km of the middle of zone 28N, but was"));
     refusal =
         assertThrows(
             IllegalArgumentException.class,
-            () -> Mgrs.reference(UtmZone.of(30, false), place, GridPrecision.METRE));
+            () -> Mgrs.reference(UtmZone.of(30, Hemisphere.SOUTH), place, GridPrecision.METRE));
     assertTrue(
         String.valueOf(refusal.getMessage())
             .startsWith("position must lie in the half of zone 30S, but was"));
@@ -220,7 +220,7 @@ class MgrsTest {
       Position place =
           i == 0
               ? edge
-              : UtmZone.of(1 + random.nextInt(60), true)
+              : UtmZone.of(1 + random.nextInt(60), Hemisphere.NORTH)
                   .grid()
                   .at(1000.0 * (300 + random.nextInt(400)), 1000.0 * (1 + random.nextInt(7000)))
                   .position();

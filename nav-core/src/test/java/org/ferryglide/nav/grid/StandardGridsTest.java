@@ -82,7 +82,7 @@ class StandardGridsTest {
         List.of(
             StandardGrids.BRITISH_NATIONAL_GRID,
             StandardGrids.IRISH_GRID,
-            UtmZone.of(30, true).grid())) {
+            UtmZone.of(30, Hemisphere.NORTH).grid())) {
       for (double latitude = 50.0; latitude < 61.0; latitude += 0.7) {
         for (double longitude = -10.0; longitude < 2.0; longitude += 0.9) {
           grid.forward(latitude - 1e-5, longitude, south, 0);
@@ -116,7 +116,7 @@ class StandardGridsTest {
     Note itm = StandardGrids.IRISH_TRANSVERSE_MERCATOR.at(place).notes().get(0);
     assertEquals("grid.taken-as-wgs84", itm.code());
     assertEquals("ETRS89 is taken as WGS84; they agree to about 1 m.", itm.text());
-    assertEquals(List.of(), UtmZone.of(30, true).grid().at(place).notes());
+    assertEquals(List.of(), UtmZone.of(30, Hemisphere.NORTH).grid().at(place).notes());
   }
 
   @Test
@@ -126,7 +126,7 @@ class StandardGridsTest {
     assertEquals(
         "Lengths on this grid are 0.6 % shorter than on the ground here.",
         pole.notes().get(0).text());
-    GridPoint far = UtmZone.of(30, true).grid().at(Position.ofDegrees(50.0, 7.0));
+    GridPoint far = UtmZone.of(30, Hemisphere.NORTH).grid().at(Position.ofDegrees(50.0, 7.0));
     assertEquals("grid.stretched", far.notes().get(0).code());
     assertEquals(
         "Lengths on this grid are 0.6 % longer than on the ground here.",

@@ -29,16 +29,16 @@ class UtmZoneTest {
   void theZoneOfAPlaceKnowsItsHalf() {
     assertEquals("30N", UtmZone.containing(Position.ofDegrees(50.1, -5.5)).toString());
     assertEquals("60S", UtmZone.containing(Position.ofDegrees(-1e-9, 179.9)).toString());
-    assertEquals("UTM 60S", UtmZone.of(60, false).grid().name());
-    assertEquals(-3.0, UtmZone.of(30, true).centralMeridianDegrees());
-    assertEquals(177.0, UtmZone.of(60, true).centralMeridianDegrees());
+    assertEquals("UTM 60S", UtmZone.of(60, Hemisphere.SOUTH).grid().name());
+    assertEquals(-3.0, UtmZone.of(30, Hemisphere.NORTH).centralMeridianDegrees());
+    assertEquals(177.0, UtmZone.of(60, Hemisphere.NORTH).centralMeridianDegrees());
   }
 
   @Test
   void aZoneCanBeForced() {
     Position place = Position.ofDegrees(50.105, -5.535);
     GridPoint own = UtmZone.containing(place).grid().at(place);
-    GridPoint neighbour = UtmZone.of(29, true).grid().at(place);
+    GridPoint neighbour = UtmZone.of(29, Hemisphere.NORTH).grid().at(place);
     assertEquals(318730.385, own.eastingMetres(), 0.001);
     // zone 29, from GeoConvert 2.1.2: echo 50.105 -5.535 | GeoConvert -u -z 29 -p 3
     assertEquals(747758.467, neighbour.eastingMetres(), 0.001);
@@ -54,13 +54,13 @@ class UtmZoneTest {
     assertEquals(
         "latitude must be in [-80, 84) degrees to lie in a UTM zone, but was 84.0",
         refusal.getMessage());
-    refusal = assertThrows(IllegalArgumentException.class, () -> UtmZone.of(61, true));
+    refusal = assertThrows(IllegalArgumentException.class, () -> UtmZone.of(61, Hemisphere.NORTH));
     assertEquals("UTM zone must be in [1, 60], but was 61", refusal.getMessage());
-    assertThrows(IllegalArgumentException.class, () -> UtmZone.of(0, true));
+    assertThrows(IllegalArgumentException.class, () -> UtmZone.of(0, Hemisphere.NORTH));
   }
 
   @ParameterizedTest(name = "{0}")
-  @CsvSource({"30N, 30N", "30 n, 30N", "UTM 30N, 30N", "UTM1S, 1S", "'  60 S', 60S", "07N, 7N"})
+  @CsvSource({"30N, 30N", "30 n, 30N", "UTM 30N, 30N", "utm 30N, 30N", "UTM1S, 1S", "'  60 S', 60S", "07N, 7N"})
   void textIsRead(String text, String zone) {
     assertEquals(zone, UtmZone.parse(text).toString());
   }
