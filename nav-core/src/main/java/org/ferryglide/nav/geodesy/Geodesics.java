@@ -168,8 +168,7 @@ public final class Geodesics {
       double[] out,
       int offset) {
     for (int i = from; i < until; i++) {
-      inverse(
-          ellipsoid, lat1[i], lon1[i], lat2[i], lon2[i], out, offset + WIDTH * (i - from));
+      inverse(ellipsoid, lat1[i], lon1[i], lat2[i], lon2[i], out, offset + WIDTH * (i - from));
     }
   }
 
@@ -207,7 +206,8 @@ public final class Geodesics {
   }
 
   /**
-   * The array form of the inverse, shared out over the processors; worth it from some thousand rows.
+   * The array form of the inverse, shared out over the processors; worth it from some thousand
+   * rows.
    *
    * @param ellipsoid the figure of the earth
    * @param lat1 latitudes of the starts, degrees
@@ -266,6 +266,15 @@ public final class Geodesics {
         from,
         until,
         (a, b) ->
-            direct(ellipsoid, lat, lon, courseDegrees, metres, a, b, out, offset + WIDTH * (a - from)));
+            direct(
+                ellipsoid,
+                lat,
+                lon,
+                courseDegrees,
+                metres,
+                a,
+                b,
+                out,
+                offset + WIDTH * (a - from)));
   }
 }

@@ -208,8 +208,8 @@ public final class RhumbLines {
   /**
    * Courses and lengths of many rhumb lines.
    *
-   * <p>Row i reads {@code lat1[i]} to {@code lon2[i]} and writes course and length {@link #WIDTH} (i -
-   * from) after the offset; NaN in a row gives NaN out for that row.
+   * <p>Row i reads {@code lat1[i]} to {@code lon2[i]} and writes course and length {@link #WIDTH}
+   * (i - from) after the offset; NaN in a row gives NaN out for that row.
    *
    * @param ellipsoid the figure of the earth
    * @param lat1 latitudes of the starts, degrees
@@ -265,7 +265,8 @@ public final class RhumbLines {
       double[] out,
       int offset) {
     for (int i = from; i < until; i++) {
-      direct(ellipsoid, lat[i], lon[i], courseDegrees[i], metres[i], out, offset + WIDTH * (i - from));
+      direct(
+          ellipsoid, lat[i], lon[i], courseDegrees[i], metres[i], out, offset + WIDTH * (i - from));
     }
   }
 
@@ -297,12 +298,13 @@ public final class RhumbLines {
     ParallelRows.share(
         from,
         until,
-        (a, b) -> inverse(ellipsoid, lat1, lon1, lat2, lon2, a, b, out, offset + WIDTH * (a - from)));
+        (a, b) ->
+            inverse(ellipsoid, lat1, lon1, lat2, lon2, a, b, out, offset + WIDTH * (a - from)));
   }
 
   /**
-   * The array form of the direct problem, shared out over the processors; worth it from some ten thousand
-   * rows.
+   * The array form of the direct problem, shared out over the processors; worth it from some ten
+   * thousand rows.
    *
    * @param ellipsoid the figure of the earth
    * @param lat latitudes of the starts, degrees
@@ -328,6 +330,16 @@ public final class RhumbLines {
     ParallelRows.share(
         from,
         until,
-        (a, b) -> direct(ellipsoid, lat, lon, courseDegrees, metres, a, b, out, offset + WIDTH * (a - from)));
+        (a, b) ->
+            direct(
+                ellipsoid,
+                lat,
+                lon,
+                courseDegrees,
+                metres,
+                a,
+                b,
+                out,
+                offset + WIDTH * (a - from)));
   }
 }

@@ -44,7 +44,9 @@ public final class MapGrid implements Serializable {
   /** Where {@code reverse} writes the longitude, degrees in [-180, 180). */
   public static final int LONGITUDE = 1;
 
-  /** Where both write the convergence, degrees, positive when grid north lies east of true north. */
+  /**
+   * Where both write the convergence, degrees, positive when grid north lies east of true north.
+   */
   public static final int CONVERGENCE = 2;
 
   /** Where both write the scale, metres on the map a metre on the ground. */
@@ -354,7 +356,8 @@ public final class MapGrid implements Serializable {
   }
 
   /**
-   * The array form of forward, shared out over the processors; worth it from some ten thousand rows.
+   * The array form of forward, shared out over the processors; worth it from some ten thousand
+   * rows.
    *
    * @param latitudesDegrees latitudes, degrees; NaN in a row gives NaN out for that row
    * @param longitudesDegrees longitudes, degrees
@@ -376,8 +379,7 @@ public final class MapGrid implements Serializable {
         from,
         until,
         (a, b) ->
-            forward(
-                latitudesDegrees, longitudesDegrees, a, b, out, offset + WIDTH * (a - from)));
+            forward(latitudesDegrees, longitudesDegrees, a, b, out, offset + WIDTH * (a - from)));
   }
 
   /**
@@ -387,8 +389,8 @@ public final class MapGrid implements Serializable {
    * @param northingsMetres northings, metres
    * @param from first row
    * @param until row after the last
-   * @param out receives latitude, longitude, convergence and scale of row i from {@link #WIDTH} (i -
-   *     from) after the offset
+   * @param out receives latitude, longitude, convergence and scale of row i from {@link #WIDTH} (i
+   *     - from) after the offset
    * @param offset index in {@code out} of the first latitude
    * @throws IndexOutOfBoundsException if an array is too short
    */
@@ -405,14 +407,15 @@ public final class MapGrid implements Serializable {
   }
 
   /**
-   * The array form of reverse, shared out over the processors; worth it from some ten thousand rows.
+   * The array form of reverse, shared out over the processors; worth it from some ten thousand
+   * rows.
    *
    * @param eastingsMetres eastings, metres; NaN in a row gives NaN out for that row
    * @param northingsMetres northings, metres
    * @param from first row
    * @param until row after the last
-   * @param out receives latitude, longitude, convergence and scale of row i from {@link #WIDTH} (i -
-   *     from) after the offset
+   * @param out receives latitude, longitude, convergence and scale of row i from {@link #WIDTH} (i
+   *     - from) after the offset
    * @param offset index in {@code out} of the first latitude
    * @throws IndexOutOfBoundsException if an array is too short
    */
@@ -426,8 +429,7 @@ public final class MapGrid implements Serializable {
     ParallelRows.share(
         from,
         until,
-        (a, b) ->
-            reverse(eastingsMetres, northingsMetres, a, b, out, offset + WIDTH * (a - from)));
+        (a, b) -> reverse(eastingsMetres, northingsMetres, a, b, out, offset + WIDTH * (a - from)));
   }
 
   @Override

@@ -141,8 +141,8 @@ public final class Mgrs {
     int row = letter(text, rowAt, ROWS, "row letters are A to V without I and O");
     Figures figures = Figures.read(text, rowAt + 1);
 
-    UtmZone utm = new UtmZone(
-            zone, band >= FIRST_NORTHERN_BAND ? Hemisphere.NORTH : Hemisphere.SOUTH);
+    UtmZone utm =
+        new UtmZone(zone, band >= FIRST_NORTHERN_BAND ? Hemisphere.NORTH : Hemisphere.SOUTH);
     int west = (column + 1) * SQUARE_METRES;
     int south = rowInBand(utm, band, west, Math.floorMod(row - rowShift(zone), ROWS.length()));
     if (south < 0) {

@@ -1,6 +1,4 @@
-/**
- * Many rows shared out over the processors. An engine of the rooms above, not exported.
- */
+/** Many rows shared out over the processors. An engine of the rooms above, not exported. */
 @NullMarked
 package org.ferryglide.nav.rows;
 

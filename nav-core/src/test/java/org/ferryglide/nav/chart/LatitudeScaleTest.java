@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 class LatitudeScaleTest {
   /**
    * The first two terms of the series of the minute in the latitude, 1852.3 - 9.4 cos 2φ metres for
-   * the flattening of the earth; derived, and good to a tenth of a metre with the half digits of its
-   * two figures.
+   * the flattening of the earth; derived, and good to a tenth of a metre with the half digits of
+   * its two figures.
    */
   @Test
   void theMinuteGrowsFromEquatorToPole() {

@@ -15,13 +15,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * Published examination problems. Their keys are worked on the sphere of sixty miles to a degree, or
- * with the meridional parts of an ellipsoid and sixty miles to a degree; each is met within the
+ * Published examination problems. Their keys are worked on the sphere of sixty miles to a degree,
+ * or with the meridional parts of an ellipsoid and sixty miles to a degree; each is met within the
  * digits it prints unless the remark beside it in the table says what its key rounded.
  */
 class ExaminationsTest {
-  private static final Ellipsoid SPHERE =
-      Ellipsoid.sphere(GreatCircle.MINUTE_IS_A_MILE.metres());
+  private static final Ellipsoid SPHERE = Ellipsoid.sphere(GreatCircle.MINUTE_IS_A_MILE.metres());
 
   /** Half a minute's last figure in degrees would be lost in a key printed to five decimals. */
   private static final double PRINTED_DEGREES = 0.5e-5;
@@ -74,7 +73,9 @@ class ExaminationsTest {
                 * Math.abs(Math.sin(Math.toRadians(course)))));
   }
 
-  /** sin of the difference of longitude = cos C / sin Lv, with the vertex as the problem gives it. */
+  /**
+   * sin of the difference of longitude = cos C / sin Lv, with the vertex as the problem gives it.
+   */
   private static double vertexLongitude(Position start, double course) {
     double vertex = 38.0 + 9.4 / 60.0;
     double difference =
@@ -155,15 +156,12 @@ class ExaminationsTest {
     Position ship = Position.ofDegrees(0, 0);
     Position centre =
         RhumbLeg.from(ship, TrueBearing.ofDegrees(100), Distance.ofNauticalMiles(90)).end();
-    MovingVessel storm =
-        new MovingVessel(centre, TrueBearing.ofDegrees(285), Speed.ofKnots(19));
+    MovingVessel storm = new MovingVessel(centre, TrueBearing.ofDegrees(285), Speed.ofKnots(19));
     double best = Double.NaN;
     double farthest = 0.0;
     for (double course = 0.0; course < 360.0; course += 0.5) {
-      MovingVessel own =
-          new MovingVessel(ship, TrueBearing.ofDegrees(course), Speed.ofKnots(10));
-      double metres =
-          ClosestApproach.between(own, storm, Duration.ofHours(24)).distance().metres();
+      MovingVessel own = new MovingVessel(ship, TrueBearing.ofDegrees(course), Speed.ofKnots(10));
+      double metres = ClosestApproach.between(own, storm, Duration.ofHours(24)).distance().metres();
       if (metres > farthest) {
         farthest = metres;
         best = course;

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ferryglide.nav.position.Position;
-import java.util.SplittableRandom;
 import java.util.List;
+import java.util.SplittableRandom;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.testing.Rows;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;

@@ -241,7 +241,8 @@ class MapGridTest {
   @Test
   void aPolarGridOfOnesOwnIsMadeFromTheMargin() {
     double printedMicrometre = 1e-6;
-    MapGrid north = MapGrid.polarStereographic("Own", Datum.WGS84, Hemisphere.NORTH, -45.0, 0.97, 1e6, 3e6);
+    MapGrid north =
+        MapGrid.polarStereographic("Own", Datum.WGS84, Hemisphere.NORTH, -45.0, 0.97, 1e6, 3e6);
     GridPoint point = north.at(Position.ofDegrees(78.25, -10.5));
     assertEquals(1723488.912734, point.eastingMetres(), printedMicrometre);
     assertEquals(1947317.099828, point.northingMetres(), printedMicrometre);
@@ -249,7 +250,8 @@ class MapGridTest {
     point = north.at(Position.ofDegrees(85.0, 120.0));
     assertEquals(1140291.813968, point.eastingMetres(), printedMicrometre);
     assertEquals(3523576.177613, point.northingMetres(), printedMicrometre);
-    MapGrid south = MapGrid.polarStereographic("Own", Datum.WGS84, Hemisphere.SOUTH, -70.0, 0.97, 0, 0);
+    MapGrid south =
+        MapGrid.polarStereographic("Own", Datum.WGS84, Hemisphere.SOUTH, -70.0, 0.97, 0, 0);
     point = south.at(Position.ofDegrees(-66.0, -60.25));
     assertEquals(446642.112548, point.eastingMetres(), printedMicrometre);
     assertEquals(2599303.985232, point.northingMetres(), printedMicrometre);

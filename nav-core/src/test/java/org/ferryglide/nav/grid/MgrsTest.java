@@ -176,7 +176,8 @@ class MgrsTest {
     Position place = Position.ofDegrees(50.105, -5.535);
     // echo 50.105 -5.535 | GeoConvert -m -z 29 -p -1, version 2.1.2
     assertEquals(
-        "29UQR47755605", Mgrs.reference(UtmZone.of(29, Hemisphere.NORTH), place, GridPrecision.TEN_METRES));
+        "29UQR47755605",
+        Mgrs.reference(UtmZone.of(29, Hemisphere.NORTH), place, GridPrecision.TEN_METRES));
     IllegalArgumentException refusal =
         assertThrows(
             IllegalArgumentException.class,

@@ -60,7 +60,15 @@ class UtmZoneTest {
   }
 
   @ParameterizedTest(name = "{0}")
-  @CsvSource({"30N, 30N", "30 n, 30N", "UTM 30N, 30N", "utm 30N, 30N", "UTM1S, 1S", "'  60 S', 60S", "07N, 7N"})
+  @CsvSource({
+    "30N, 30N",
+    "30 n, 30N",
+    "UTM 30N, 30N",
+    "utm 30N, 30N",
+    "UTM1S, 1S",
+    "'  60 S', 60S",
+    "07N, 7N"
+  })
   void textIsRead(String text, String zone) {
     assertEquals(zone, UtmZone.parse(text).toString());
   }
