@@ -9,7 +9,7 @@ import java.util.Set;
 /** The types that a user can name. */
 public final class PublicTypes {
   /** Packages that no module exports, so that what is public there is still not seen. */
-  private static final Set<String> NOT_EXPORTED = 
+  private static final Set<String> NOT_EXPORTED =
       Set.of("org.ferryglide.nav.plane", "org.ferryglide.nav.quickest", "org.ferryglide.nav.rows");
 
   private PublicTypes() {}
