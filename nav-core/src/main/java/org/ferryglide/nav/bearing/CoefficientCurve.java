@@ -1,6 +1,5 @@
 package org.ferryglide.nav.bearing;
 
-import org.jspecify.annotations.Nullable;
 
 /** The deviation of five coefficients, with a proven bound on its steepest fall. */
 final class CoefficientCurve implements DeviationCurve {
@@ -68,7 +67,7 @@ final class CoefficientCurve implements DeviationCurve {
   }
 
   @Override
-  public boolean equals(@Nullable Object other) {
+  public boolean equals(Object other) {
     return other instanceof CoefficientCurve that && coefficients.equals(that.coefficients);
   }
 

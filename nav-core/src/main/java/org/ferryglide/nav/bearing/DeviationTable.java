@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.ferryglide.nav.note.Note;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The deviation of one compass in one boat on every heading, from a table or from the coefficients
@@ -231,7 +230,7 @@ public final class DeviationTable implements Serializable {
 
   /** Same curve and same notes. */
   @Override
-  public boolean equals(@Nullable Object other) {
+  public boolean equals(Object other) {
     return other instanceof DeviationTable that
         && curve.equals(that.curve)
         && Arrays.equals(notes, that.notes);

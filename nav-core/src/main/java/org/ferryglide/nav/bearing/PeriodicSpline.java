@@ -1,7 +1,6 @@
 package org.ferryglide.nav.bearing;
 
 import java.util.Arrays;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The cubic spline through given headings that closes on itself: value, slope and curvature run on
@@ -189,7 +188,7 @@ final class PeriodicSpline implements DeviationCurve {
   }
 
   @Override
-  public boolean equals(@Nullable Object other) {
+  public boolean equals(Object other) {
     return other instanceof PeriodicSpline that
         && Arrays.equals(headings, that.headings)
         && Arrays.equals(values, that.values);

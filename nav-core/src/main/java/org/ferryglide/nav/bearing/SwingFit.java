@@ -9,7 +9,6 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
 import org.ferryglide.nav.note.Note;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A compass swing worked out: the five coefficients that fit the sights best, how far each sight
@@ -432,7 +431,7 @@ public final class SwingFit implements Serializable {
 
   /** Same sights in the same order. */
   @Override
-  public boolean equals(@Nullable Object other) {
+  public boolean equals(Object other) {
     return other instanceof SwingFit that && Arrays.equals(sights, that.sights);
   }
 

@@ -212,9 +212,10 @@ public final class SteeredRoute implements Serializable {
    * @throws IllegalArgumentException if the time is before the departure or after the arrival
    */
   public Position at(Instant instant) {
-    for (SteeredLeg leg : legs) {
+    for (int i = 0; i < legs.size(); i++) {
+      SteeredLeg leg = legs.get(i);
       if (!instant.isAfter(leg.arrival())) {
-        return instant.isBefore(leg.departure()) && leg != legs.get(0)
+        return instant.isBefore(leg.departure()) && i > 0
             ? leg.leg().start() // ashore
             : leg.groundTrack().at(instant);
       }

@@ -186,9 +186,10 @@ class MagneticModelFileTest {
             + " epoch",
         "9999999999|' '|t.COF, line 4: the closing line of nines is missing: is the file whole?",
         "9999999999|'9999999999\n1 1 2 3 4 5'|t.COF, line 5: nothing may follow the line of nines",
-        "1 0 -29000|1 1 -29000|'t.COF, line 3, column 1: degree 1 order 1 must stand only once\n"
-            + "t.COF, line 3, column 1: degree 1 order -1 must stand only once\n"
-            + "t.COF, line 4: coefficients of degree and order 1 0 are missing'",
+        """
+        1 0 -29000|1 1 -29000|'t.COF, line 3, column 1: degree 1 order 1 must stand only once
+        t.COF, line 3, column 1: degree 1 order -1 must stand only once
+        t.COF, line 4: coefficients of degree and order 1 0 are missing'""",
         "1 0 -29000|400 0 -29000|'t.COF, line 2, column 1: degree must be from 1 to 200, but was"
             + " 400\n"
             + "t.COF, line 4: coefficients of degree and order 1 0 are missing'",

@@ -8,6 +8,8 @@ import org.ferryglide.nav.water.StreamField;
  * A stream by the hour, the same everywhere: held in steps about the hours, or in straight lines.
  */
 public final class HourlyStream implements StreamField {
+  private static final long serialVersionUID = 1L;
+
   final double start;
   final double[] east;
   final double[] north;

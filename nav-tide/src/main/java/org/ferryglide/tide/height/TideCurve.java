@@ -34,6 +34,7 @@ public interface TideCurve extends WaterLevel {
    *
    * @return seconds since 1970-01-01T00:00:00Z; negative infinity if there is no such limit
    */
+  @Override
   double startSeconds();
 
   /**
@@ -41,6 +42,7 @@ public interface TideCurve extends WaterLevel {
    *
    * @return seconds since 1970-01-01T00:00:00Z; positive infinity if there is no such limit
    */
+  @Override
   double endSeconds();
 
   /**

@@ -1,9 +1,9 @@
 package org.ferryglide.tide.sheet;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.Reader;
 import java.io.StringReader;
+import java.nio.Buffer;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
@@ -40,15 +40,12 @@ final class SheetText {
               + " bytes, but had "
               + Files.size(file));
     }
-    byte[] bytes;
-    try (InputStream in = Files.newInputStream(file)) {
-      bytes = in.readAllBytes();
-    }
+    byte[] bytes = Files.readAllBytes(file);
     CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder(); // reports what is malformed
     ByteBuffer input = ByteBuffer.wrap(bytes);
     CharBuffer text = CharBuffer.allocate(bytes.length);
     CoderResult result = decoder.decode(input, text, true);
-    text.flip();
+    ((Buffer) text).flip(); // Android 8 knows it of Buffer alone
     if (result.isError()) {
       throw notUtf8(source, text, bytes[input.position()]);
     }
