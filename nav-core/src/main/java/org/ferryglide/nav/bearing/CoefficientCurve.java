@@ -1,6 +1,5 @@
 package org.ferryglide.nav.bearing;
 
-
 /** The deviation of five coefficients, with a proven bound on its steepest fall. */
 final class CoefficientCurve implements DeviationCurve {
   private static final long serialVersionUID = 1L;

@@ -189,7 +189,8 @@ class MagneticModelFileTest {
         """
         1 0 -29000|1 1 -29000|'t.COF, line 3, column 1: degree 1 order 1 must stand only once
         t.COF, line 3, column 1: degree 1 order -1 must stand only once
-        t.COF, line 4: coefficients of degree and order 1 0 are missing'""",
+        t.COF, line 4: coefficients of degree and order 1 0 are missing'\
+        """,
         "1 0 -29000|400 0 -29000|'t.COF, line 2, column 1: degree must be from 1 to 200, but was"
             + " 400\n"
             + "t.COF, line 4: coefficients of degree and order 1 0 are missing'",
