@@ -38,10 +38,13 @@ public final class Arrivals {
    *
    * @param leg the leg, within 89 degrees of the equator
    * @param departureSeconds when it starts, seconds since 1970-01-01T00:00:00Z
-   * @return seconds since 1970-01-01T00:00:00Z; NaN if it is not possible
+   * @return seconds since 1970-01-01T00:00:00Z; NaN if it is not possible, or for NaN
    * @throws IllegalArgumentException as {@link CourseToSteer#solve(Leg, java.time.Instant)} does
    */
   public double at(Leg leg, double departureSeconds) {
+    if (Double.isNaN(departureSeconds)) {
+      return Double.NaN; // not possible before this leg, nor after it
+    }
     return solver
         .solve(leg, departureSeconds, false)
         .<Double>match(SteeredLeg::arrivalSeconds, why -> Double.NaN);
@@ -52,7 +55,7 @@ public final class Arrivals {
    *
    * @param route the legs, within 89 degrees of the equator
    * @param departureSeconds when it starts, seconds since 1970-01-01T00:00:00Z
-   * @return seconds since 1970-01-01T00:00:00Z; NaN if it is not possible
+   * @return seconds since 1970-01-01T00:00:00Z; NaN if it is not possible, or for NaN
    * @throws IllegalArgumentException as {@link CourseToSteer#solve(Leg, java.time.Instant)} does
    */
   public double at(Route route, double departureSeconds) {

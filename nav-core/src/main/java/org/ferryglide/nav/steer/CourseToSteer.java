@@ -15,7 +15,7 @@ import org.ferryglide.nav.water.WindField;
  *
  * <p>A solver is a craft, a stream, a wind and a few options, none of which change once set; the
  * {@code with} methods give changed copies. It follows the craft over the WGS84 ellipsoid, along
- * the path it really takes, and honours the seams of stepped tables.
+ * the path it really takes, and stops its steps where a table jumps.
  *
  * <pre>{@code
  * CourseToSteer solver =
@@ -44,8 +44,8 @@ import org.ferryglide.nav.water.WindField;
  *   <li>Where the stream jumps from place to place, as between the areas of two tables, there may
  *       be places to which no one heading leads: {@link Reason#BEYOND_HORIZON} without a figure. A
  *       path that would run along such a jump is followed only roughly.
- *   <li>With the track held, the first moment at which the track cannot be held or no way is made
- *       ends the matter: nobody waits at sea for the turn.
+ *   <li>With the track held, the leg is not possible from the first moment at which the track
+ *       cannot be held or no way is made: a craft is not taken to wait for the stream to turn.
  * </ul>
  */
 public final class CourseToSteer implements Serializable {
@@ -200,6 +200,20 @@ public final class CourseToSteer implements Serializable {
     return limits;
   }
 
+  @Override
+  public String toString() {
+    return strategy.words()
+        + ", "
+        + craft
+        + ", at most "
+        + longestDuration
+        + " a leg, warning above "
+        + limits.warnAbove()
+        + " and refusing above "
+        + limits.refuseAbove()
+        + " of the speed spent across";
+  }
+
   /**
    * The longest a leg may take.
    *
@@ -215,7 +229,8 @@ public final class CourseToSteer implements Serializable {
    * @param leg the leg, within 89 degrees of the equator
    * @param departure when it starts
    * @return the steered leg, or why it is not possible
-   * @throws IllegalArgumentException if an end of the leg lies beyond 89 degrees of latitude
+   * @throws IllegalArgumentException if an end of the leg lies beyond 89 degrees of latitude, or
+   *     the departure not in the years 1 to 4999
    */
   public Outcome<SteeredLeg, NotPossible> solve(Leg leg, Instant departure) {
     LegSolver solver = new LegSolver(this);
@@ -228,7 +243,8 @@ public final class CourseToSteer implements Serializable {
    * @param route the legs, within 89 degrees of the equator
    * @param departure when it starts
    * @return the steered route, or why it is not possible and in which leg
-   * @throws IllegalArgumentException if an end of a leg lies beyond 89 degrees of latitude
+   * @throws IllegalArgumentException if an end of a leg lies beyond 89 degrees of latitude, or the
+   *     departure not in the years 1 to 4999
    */
   public Outcome<SteeredRoute, NotPossible> solve(Route route, Instant departure) {
     return new LegSolver(this).solve(route, EpochSeconds.of(departure), true);

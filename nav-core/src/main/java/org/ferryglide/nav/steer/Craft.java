@@ -4,6 +4,8 @@ import java.io.Serializable;
 import java.time.Duration;
 import java.util.Objects;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.plane.Seconds;
 
 /**
  * A paddled craft and its party, as far as steering needs to know them: speed through the water,
@@ -24,6 +26,9 @@ import org.ferryglide.nav.measure.Speed;
 public final class Craft implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** No craft that is steered by this library is faster, knots. */
+  private static final double FASTEST_KNOTS = 100.0;
+
   private final Speed speed;
   private final Duration restEachHour;
   private final WindResponse windResponse;
@@ -37,21 +42,29 @@ public final class Craft implements Serializable {
   /**
    * A craft that is paddled without rest and that the wind does not change.
    *
-   * @param speed speed through still water in calm air; zero for a craft that only drifts
+   * @param speed speed through still water in calm air, at most 100 knots; zero for a craft that
+   *     only drifts
    * @return the craft; the {@code with} methods add rests and wind
+   * @throws IllegalArgumentException if the speed is above 100 knots
    */
   public static Craft ofSpeed(Speed speed) {
-    return new Craft(Objects.requireNonNull(speed, "speed"), Duration.ZERO, WindResponse.none());
+    return new Craft(checked(speed), Duration.ZERO, WindResponse.none());
+  }
+
+  private static Speed checked(Speed speed) {
+    Arguments.within(speed.knots(), 0.0, FASTEST_KNOTS, "speed of a craft", "knots");
+    return speed;
   }
 
   /**
    * The same craft at another speed.
    *
-   * @param speed speed through still water in calm air
+   * @param speed speed through still water in calm air, at most 100 knots
    * @return the changed craft
+   * @throws IllegalArgumentException if the speed is above 100 knots
    */
   public Craft withSpeed(Speed speed) {
-    return new Craft(Objects.requireNonNull(speed, "speed"), restEachHour, windResponse);
+    return new Craft(checked(speed), restEachHour, windResponse);
   }
 
   /**
@@ -114,7 +127,7 @@ public final class Craft implements Serializable {
    * @return in (0, 1]; 1 without rests
    */
   public double paddlingShare() {
-    return 1.0 - restEachHour.toMillis() / 3.6e6;
+    return 1.0 - Seconds.of(restEachHour) / 3600.0;
   }
 
   /**

@@ -73,7 +73,7 @@ public record CurrentTriangle(
     if (finding != SteadyTriangle.SOLVED) {
       NotPossible why = NotPossible.because(Reasons.of(finding, Reason.NO_PROGRESS));
       return Outcome.ofUnsolved(
-          finding == SteadyTriangle.NO_PROGRESS
+          finding == SteadyTriangle.NO_PROGRESS || Double.isNaN(motion.shortBy)
               ? why
               : why.by(Speed.ofMetresPerSecond(Math.max(0.0, motion.shortBy))));
     }

@@ -31,25 +31,47 @@ final class DriftWalk extends Stepper {
   private double cosine;
   private double speed;
 
-  /** When the target is met, seconds; NaN if it is not. */
-  double meeting;
+  private double meeting;
+  private double headingDegrees;
+  private double leastShort;
+  private double leastShortTime;
+  private double leastShortEast;
+  private double leastShortNorth;
 
-  /** The heading for the meeting, degrees; of the closest miss if there is no meeting. */
-  double headingDegrees;
+  /**
+   * What a walk found.
+   *
+   * @param meeting when the target is met, seconds since 1970; NaN if it is not
+   * @param headingDegrees the heading for the meeting; of the closest miss if there is none
+   * @param known false if the stream or wind gave out before the limit or the meeting
+   * @param end when the walk ended, seconds since 1970
+   * @param shortBy the least extra speed, held all the way, with which the target would be met,
+   *     metres a second; infinite if there is none
+   * @param shortTime when it would be met at that speed
+   * @param driftEast the drift by then, metres
+   * @param driftNorth the drift by then, metres
+   */
+  record Found(
+      double meeting,
+      double headingDegrees,
+      boolean known,
+      double end,
+      double shortBy,
+      double shortTime,
+      double driftEast,
+      double driftNorth) {
 
-  /** The least extra speed with which the target would be met, and when, and the drift by then. */
-  double leastShort;
-
-  double leastShortTime;
-  double leastShortEast;
-  double leastShortNorth;
+    boolean isMet() {
+      return !Double.isNaN(meeting);
+    }
+  }
 
   DriftWalk(Motion motion) {
     this.motion = motion;
   }
 
-  /** Walks until the meeting or the limit; false if the stream or wind gives out first. */
-  boolean walk(
+  /** Walks until the meeting or the limit. */
+  Found walk(
       double time,
       double latitude,
       double longitude,
@@ -75,7 +97,16 @@ final class DriftWalk extends Stepper {
     leastShort = Double.POSITIVE_INFINITY;
     leastShortTime = limit;
     start(time, 0.0, 0.0);
-    return runUntil(limit);
+    boolean known = runUntil(limit);
+    return new Found(
+        meeting,
+        headingDegrees,
+        known,
+        this.time,
+        leastShort,
+        leastShortTime,
+        leastShortEast,
+        leastShortNorth);
   }
 
   @Override

@@ -86,6 +86,28 @@ public final class GroundTrack implements Serializable {
     return rows[point * WIDTH];
   }
 
+  /** Copies the rows of all pieces, without the end. */
+  void copyPieces(double[] target, int offset) {
+    System.arraycopy(rows, 0, target, offset, pieces() * WIDTH);
+  }
+
+  /**
+   * Latitude, unwrapped longitude and their rates in degrees a second, part of the way along a
+   * piece.
+   */
+  void motionAt(int piece, double part, double[] out) {
+    int at = piece * WIDTH;
+    double span = rows[at + WIDTH] - rows[at];
+    for (int i = 0; i < 2; i++) {
+      double from = rows[at + 1 + i];
+      double to = rows[at + WIDTH + 1 + i];
+      double fromRate = rows[at + 3 + i];
+      double toRate = rows[at + 5 + i];
+      out[i] = cubic(part, span, from, to, fromRate, toRate);
+      out[2 + i] = cubicRate(part, span, from, to, fromRate, toRate);
+    }
+  }
+
   double headingOf(int point) {
     return rows[point * WIDTH + 7];
   }
@@ -243,6 +265,15 @@ public final class GroundTrack implements Serializable {
     return from
         + (to - from) * part * part * (3.0 - 2.0 * part)
         + span * part * rest * (fromRate * rest - toRate * part);
+  }
+
+  /** The rate of that cubic. */
+  private static double cubicRate(
+      double part, double span, double from, double to, double fromRate, double toRate) {
+    double rest = 1.0 - part;
+    return (to - from) / span * 6.0 * part * rest
+        + fromRate * rest * (1.0 - 3.0 * part)
+        + toRate * part * (1.0 - 3.0 * rest);
   }
 
   /**

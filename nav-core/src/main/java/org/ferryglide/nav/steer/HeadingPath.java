@@ -2,20 +2,17 @@ package org.ferryglide.nav.steer;
 
 /** Follows a craft that holds one heading. The state is latitude and longitude in degrees. */
 class HeadingPath extends Stepper {
+  /** A stream of nearly the craft's speed or more can lead several headings to one place. */
+  private static final double OUTRUNS = 0.98;
+
   final Motion motion;
   final TrackRecorder recorder = new TrackRecorder();
 
   /** The fastest stream met, metres a second. */
-  double greatestStream;
+  private double greatestStream;
 
   /** The least speed by paddling met, metres a second. */
-  double leastWaterSpeed;
-
-  /** The greatest share of it that went across the course. */
-  double greatestCrossShare;
-
-  private double courseSine;
-  private double courseCosine = 1.0;
+  private double leastWaterSpeed;
 
   private double headingDegrees;
   private double sine;
@@ -25,13 +22,6 @@ class HeadingPath extends Stepper {
     this.motion = motion;
   }
 
-  /** The course across which the share of the speed is taken. */
-  final void weighAgainst(double courseDegrees) {
-    double radians = Math.toRadians(courseDegrees);
-    courseSine = Math.sin(radians);
-    courseCosine = Math.cos(radians);
-  }
-
   /** Follows the heading from a place and time; false where the stream or wind is not known. */
   final boolean follow(
       double heading, double fromTime, double latitude, double longitude, double untilTime) {
@@ -39,7 +29,6 @@ class HeadingPath extends Stepper {
     recorder.clear();
     greatestStream = 0.0;
     leastWaterSpeed = Double.POSITIVE_INFINITY;
-    greatestCrossShare = 0.0;
     start(fromTime, latitude, longitude);
     return runUntil(untilTime);
   }
@@ -92,10 +81,6 @@ class HeadingPath extends Stepper {
   void setOut() {
     greatestStream = Math.max(greatestStream, Math.hypot(motion.streamEast, motion.streamNorth));
     leastWaterSpeed = Math.min(leastWaterSpeed, motion.waterSpeed);
-    double across = motion.paddledEast * courseCosine - motion.paddledNorth * courseSine;
-    if (motion.waterSpeed > 0.0) {
-      greatestCrossShare = Math.max(greatestCrossShare, Math.abs(across) / motion.waterSpeed);
-    }
   }
 
   @Override
@@ -103,6 +88,11 @@ class HeadingPath extends Stepper {
     recorder.add(fromTime, from0, from1, fromRate0, fromRate1, rate0, rate1, headingDegrees);
     setOut();
     return false;
+  }
+
+  /** Whether the craft outran the stream by a little at least, all the way. */
+  final boolean outranStream() {
+    return greatestStream < OUTRUNS * leastWaterSpeed;
   }
 
   final GroundTrack track() {

@@ -1,33 +1,21 @@
 package org.ferryglide.nav.steer;
 
 /** Follows a craft that holds the line of a leg. The first number of the state is metres along. */
-final class HeldTrack extends Stepper {
+final class HeldTrack extends Stepper implements Follower {
   /** How close the arrival is brought to the end of the leg, metres. */
   private static final double CLOSE_METRES = 1e-4;
 
   /** The heading changes all the time and is kept once a step, so steps must be short, seconds. */
   private static final double LONGEST_STEP = 600.0;
 
-  final TrackRecorder recorder = new TrackRecorder();
+  private static final int CORRECTIONS = 40;
 
-  /** Why the track could not be held: a finding of {@link SteadyTriangle}, or {@link #NO_DATA}. */
-  int finding;
-
-  /** The stream or wind was not known. */
-  static final int NO_DATA = -1;
-
-  /** The speed lacking where the track could not be held, metres a second. */
-  double shortBy;
-
-  /** Greatest share of the speed through the water that is spent against what sets across. */
-  double greatestCrossShare;
-
-  /** Least speed to spare, metres a second. */
-  double leastSpare;
-
+  private final TrackRecorder recorder = new TrackRecorder();
   private final Motion motion;
-  private final LegFrame frame;
-  private final boolean everywhereAlike;
+  private LegFrame frame;
+  private boolean everywhereAlike;
+  private boolean unknown;
+  private int finding;
   private double headingBefore;
   private double headingNow;
   private double stepTime;
@@ -35,21 +23,28 @@ final class HeldTrack extends Stepper {
   private double stepRate;
   private boolean arriving;
 
-  HeldTrack(Motion motion, LegFrame frame) {
+  HeldTrack(Motion motion) {
     this.motion = motion;
-    this.frame = frame;
-    everywhereAlike = motion.uniform && frame.isRhumb();
   }
 
-  /** Follows the leg; true if it is done by the limit, with the time in {@link #time}. */
-  boolean follow(double departure, double limit) {
+  @Override
+  public Followed follow(LegFrame frame, double departure, double limit) {
+    this.frame = frame;
+    everywhereAlike = motion.uniform && frame.isRhumb();
     recorder.clear();
-    greatestCrossShare = 0.0;
-    leastSpare = Double.POSITIVE_INFINITY;
     arriving = false;
+    unknown = false;
     finding = SteadyTriangle.SOLVED;
     start(departure, 0.0, 0.0);
-    return runUntil(limit) && state0 >= frame.length && arrive();
+    if (runUntil(limit) && state0 >= frame.length && arrive()) {
+      return Followed.reached(
+          recorder.finish(time, frame.endLatitude, frame.endLongitude, headingNow));
+    }
+    Reason reason = unknown ? Reason.NO_DATA : Reasons.of(finding, Reason.BEYOND_HORIZON);
+    boolean barred = reason != Reason.NO_DATA && reason != Reason.BEYOND_HORIZON;
+    double lacking = barred ? motion.shortBy : Double.NaN;
+    frame.pointAt(Math.min(frame.length, state0));
+    return Followed.failed(reason, time, frame.latitude, frame.longitude, lacking);
   }
 
   /** Goes back to the step that passed the end, and ends it on the end. */
@@ -61,7 +56,7 @@ final class HeldTrack extends Stepper {
     double fromHeading = headingBefore;
     double rest = frame.length - fromAlong;
     double guess = fromTime + (time - fromTime) * rest / (state0 - fromAlong);
-    for (int i = 0; i < 40; i++) {
+    for (int i = 0; i < CORRECTIONS; i++) {
       start(fromTime, fromAlong, 0.0);
       if (!runUntil(guess)) {
         return false;
@@ -85,8 +80,8 @@ final class HeldTrack extends Stepper {
       frame.pointAt(Math.min(frame.length, Math.max(0.0, along)));
       known = motion.sample(frame.latitude, frame.longitude, time);
     }
+    unknown = !known;
     if (!known) {
-      finding = NO_DATA;
       return false;
     }
     finding =
@@ -94,7 +89,6 @@ final class HeldTrack extends Stepper {
             ? motion.holdCourse(frame.courseDegrees(), frame.courseSine(), frame.courseCosine())
             : motion.holdCourse(frame.pointCourse, frame.pointSine, frame.pointCosine);
     if (finding != SteadyTriangle.SOLVED) {
-      shortBy = motion.shortBy;
       return false;
     }
     rate0 = motion.speedMadeGood;
@@ -121,7 +115,6 @@ final class HeldTrack extends Stepper {
   void setOut() {
     if (!arriving) {
       headingNow = motion.headingDegrees;
-      weigh();
     }
   }
 
@@ -144,7 +137,6 @@ final class HeldTrack extends Stepper {
   /** Keeps the piece up to the present time and place. */
   private void record(double fromTime, double fromAlong, double fromRate, double fromHeading) {
     headingNow = motion.headingDegrees;
-    weigh();
     double toRate = rate0;
     frame.pointAt(fromAlong);
     double latitude = frame.latitude;
@@ -163,18 +155,5 @@ final class HeldTrack extends Stepper {
         toRate * frame.pointCosine / Earth.metresPerLatitudeDegree(sine),
         toRate * frame.pointSine / Earth.metresPerLongitudeDegree(sine),
         fromHeading);
-  }
-
-  private void weigh() {
-    double across = Math.abs(motion.crossStream);
-    if (across > 0.0) {
-      greatestCrossShare = Math.max(greatestCrossShare, across / motion.waterSpeed);
-    }
-    double spare = motion.waterSpeed - SteadyTriangle.leastWaterSpeed(motion.alongStream, across);
-    leastSpare = Math.min(leastSpare, spare);
-  }
-
-  GroundTrack track() {
-    return recorder.finish(time, frame.endLatitude, frame.endLongitude, headingNow);
   }
 }

@@ -85,6 +85,11 @@ final class Motion {
     return paddlingSpeed * paddlingShare;
   }
 
+  /** Drift down the wind as a share of its speed. */
+  double driftFraction() {
+    return response.driftFraction();
+  }
+
   double nextBreakAfter(double time) {
     double seam = stream.nextBreakAfter(time);
     return windy ? Math.min(seam, wind.nextBreakAfter(time)) : seam;
@@ -149,7 +154,8 @@ final class Motion {
    * @param sine of the course
    * @param cosine of the course
    * @return {@link SteadyTriangle#SOLVED} with {@link #headingDegrees}, {@link #speedMadeGood},
-   *     {@link #crossStream} and {@link #alongStream}, or why not with {@link #shortBy}
+   *     {@link #crossStream} and {@link #alongStream}, or why not with {@link #shortBy}, NaN where
+   *     no speed is known to help
    */
   int holdCourse(double courseDegrees, double sine, double cosine) {
     double along = streamEast * sine + streamNorth * cosine;
@@ -245,7 +251,9 @@ final class Motion {
       shortBy = least;
       return SteadyTriangle.CROSS_STREAM;
     }
-    shortBy = -best;
+    // a craft that only drives backward lacks what the calm triangle says, if that lacks anything
+    double lacking = SteadyTriangle.leastWaterSpeed(along, across) - calmWaterSpeed();
+    shortBy = lacking > 0.0 ? lacking : Double.NaN;
     return along < 0.0 ? SteadyTriangle.ADVERSE_STREAM : SteadyTriangle.NO_PROGRESS;
   }
 

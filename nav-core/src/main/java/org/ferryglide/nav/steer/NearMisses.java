@@ -1,5 +1,7 @@
 package org.ferryglide.nav.steer;
 
+import java.util.Arrays;
+
 /**
  * The times at which a path on one heading passes close enough to a target that a slightly other
  * heading may hit it.
@@ -11,8 +13,8 @@ final class NearMisses extends HeadingPath {
   /** A craft that cannot steer is at the target if it passes as close as this, metres. */
   private static final double AT_TARGET_METRES = 0.1;
 
-  final double[] times = new double[16];
-  int count;
+  private final double[] times = new double[16];
+  private int count;
 
   private double startTime;
   private double targetLatitude;
@@ -32,7 +34,8 @@ final class NearMisses extends HeadingPath {
     super(motion);
   }
 
-  void look(
+  /** The times at which it does, in order. */
+  double[] look(
       double heading,
       double time,
       double latitude,
@@ -57,6 +60,7 @@ final class NearMisses extends HeadingPath {
     if (timeNow > startTime && distanceNow < distanceBefore) {
       keep(timeNow, distanceNow); // still closing when the time ran out
     }
+    return Arrays.copyOf(times, count);
   }
 
   private double square(double latitude, double longitude) {

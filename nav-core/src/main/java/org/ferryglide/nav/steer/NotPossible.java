@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Why;
@@ -25,10 +26,16 @@ import org.jspecify.annotations.Nullable;
 public final class NotPossible implements Why {
   private static final long serialVersionUID = 1L;
 
+  /** A figure this little above a printed one is that figure. */
+  private static final double ROUNDING = 1e-6;
+
   private final Reason reason;
   private final @Nullable Position where;
   private final @Nullable Instant when;
   private final @Nullable Speed shortBy;
+  private final boolean allTheWay;
+  private final double share;
+  private final double shareAllowed;
   private final int legNumber;
 
   private NotPossible(
@@ -36,22 +43,36 @@ public final class NotPossible implements Why {
       @Nullable Position where,
       @Nullable Instant when,
       @Nullable Speed shortBy,
+      boolean allTheWay,
+      double share,
+      double shareAllowed,
       int legNumber) {
     this.reason = reason;
-    this.legNumber = legNumber;
     this.where = where;
     this.when = when;
     this.shortBy = shortBy;
+    this.allTheWay = allTheWay;
+    this.share = share;
+    this.shareAllowed = shareAllowed;
+    this.legNumber = legNumber;
   }
 
   /**
    * Not possible for a reason, without figures.
    *
    * @param reason which condition fails
-   * @return the finding; the {@code with} methods add figures
+   * @return the finding; the other methods add figures
    */
   public static NotPossible because(Reason reason) {
-    return new NotPossible(Objects.requireNonNull(reason, "reason"), null, null, null, 0);
+    return new NotPossible(
+        Objects.requireNonNull(reason, "reason"),
+        null,
+        null,
+        null,
+        false,
+        Double.NaN,
+        Double.NaN,
+        0);
   }
 
   /**
@@ -62,17 +83,33 @@ public final class NotPossible implements Why {
    * @return the finding with its place and time
    */
   public NotPossible at(Position position, Instant instant) {
-    return new NotPossible(reason, position, instant, shortBy, legNumber);
+    return new NotPossible(
+        reason, position, instant, shortBy, allTheWay, share, shareAllowed, legNumber);
   }
 
   /**
-   * The same finding with the speed that is lacking.
+   * The same finding with the speed that is lacking there and then.
    *
    * @param speed how much faster the craft would have to be there and then
    * @return the finding with the figure
    */
   public NotPossible by(Speed speed) {
-    return new NotPossible(reason, where, when, speed, legNumber);
+    return new NotPossible(reason, where, when, speed, false, share, shareAllowed, legNumber);
+  }
+
+  /**
+   * The same finding with the speed that is lacking from the start.
+   *
+   * @param speed how much faster the craft would have to be all the way
+   * @return the finding with the figure
+   */
+  public NotPossible byAllTheWay(Speed speed) {
+    return new NotPossible(reason, where, when, speed, true, share, shareAllowed, legNumber);
+  }
+
+  /** The same finding with the share of speed that is spent across, and that the limits allow. */
+  NotPossible withShare(double share, double shareAllowed) {
+    return new NotPossible(reason, where, when, shortBy, allTheWay, share, shareAllowed, legNumber);
   }
 
   /**
@@ -86,7 +123,7 @@ public final class NotPossible implements Why {
     if (legNumber < 1) {
       throw new IllegalArgumentException("leg number must be at least 1, but was " + legNumber);
     }
-    return new NotPossible(reason, where, when, shortBy, legNumber);
+    return new NotPossible(reason, where, when, shortBy, allTheWay, share, shareAllowed, legNumber);
   }
 
   /**
@@ -126,13 +163,33 @@ public final class NotPossible implements Why {
   }
 
   /**
-   * By how much: how much faster the craft would have to be through the water there and then. A
-   * departure or a speed for the whole leg is another question, see {@link CourseToSteer}.
+   * By how much: how much faster the craft would have to be through the water. With one heading
+   * held that is the speed lacking all the way from the departure, with every other strategy the
+   * speed lacking there and then; see {@link #isShortAllTheWay}. Another departure, or the least
+   * speed for a whole route, is a question of its own in the room {@code timing}.
    *
    * @return the speed lacking; empty if speed is not what is lacking
    */
   public Optional<Speed> shortBy() {
     return Optional.ofNullable(shortBy);
+  }
+
+  /**
+   * Whether the speed that is lacking is lacking all the way from the departure.
+   *
+   * @return false if it is lacking there and then, or speed is not what is lacking
+   */
+  public boolean isShortAllTheWay() {
+    return allTheWay;
+  }
+
+  /**
+   * The share of the craft's speed that the path would spend against what sets across it.
+   *
+   * @return above the limit, for {@link Reason#NO_RESERVE}; else empty
+   */
+  public OptionalDouble crossStreamShare() {
+    return Double.isNaN(share) ? OptionalDouble.empty() : OptionalDouble.of(share);
   }
 
   /**
@@ -145,16 +202,24 @@ public final class NotPossible implements Why {
   }
 
   /**
-   * The finding as plain English; its time is UTC, cut to the second. To tell it by another clock,
-   * take {@link #when}.
+   * The finding as plain English. Its time is UTC, cut to the second; {@link #when} has the instant
+   * for another zone. Speeds lacking are rounded up to a hundredth of a knot.
    *
    * @return one line without a full stop
    */
   @Override
   public String message() {
     StringBuilder line = new StringBuilder(reason.text());
-    if (shortBy != null) {
-      line.append(", by ").append(shortBy.inKnots(2));
+    if (!Double.isNaN(share)) {
+      line.append(": it would take ")
+          .append((long) Math.ceil(share * 100.0 - ROUNDING))
+          .append(" % of the craft's speed against what sets across, and the limits allow ")
+          .append(percent(shareAllowed));
+    }
+    if (shortBy != null && shortBy.metresPerSecond() > 0.0) {
+      double hundredths = Math.ceil(shortBy.knots() * 100.0 - ROUNDING);
+      line.append(", by ").append(Speed.ofKnots(Math.max(1.0, hundredths) / 100.0).inKnots(2));
+      line.append(allTheWay ? " all the way" : "");
     }
     if (when != null) {
       line.append(", at ").append(when.truncatedTo(ChronoUnit.SECONDS));
@@ -168,11 +233,20 @@ public final class NotPossible implements Why {
     return line.toString();
   }
 
+  private static String percent(double share) {
+    double tenths = Math.floor(share * 1000.0 + ROUNDING) / 10.0;
+    return (tenths == Math.rint(tenths) ? Long.toString((long) tenths) : Double.toString(tenths))
+        + " %";
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof NotPossible that
         && reason == that.reason
         && legNumber == that.legNumber
+        && allTheWay == that.allTheWay
+        && Double.compare(share, that.share) == 0
+        && Double.compare(shareAllowed, that.shareAllowed) == 0
         && Objects.equals(where, that.where)
         && Objects.equals(when, that.when)
         && Objects.equals(shortBy, that.shortBy);

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.steer;
 
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -11,6 +12,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.Explanation;
 
 /** The notes of a steered leg. */
@@ -25,19 +27,30 @@ final class Notes {
 
   private Notes() {}
 
-  /** What is to be said of the share of speed spent across. */
-  static List<Note> ofShare(double share, SteeringLimits limits) {
-    if (!(share > limits.warnAbove())) {
-      return List.of();
+  /** What is to be said of what the path asks of the craft. */
+  static List<Note> ofDemand(PathDemand demand, SteeringLimits limits) {
+    List<Note> notes = new ArrayList<>();
+    if (demand.crossShare() > limits.warnAbove()) {
+      notes.add(
+          Note.warning(
+                  "steer.little-reserve",
+                  "The stream across takes "
+                      + Math.round(demand.crossShare() * 100.0)
+                      + " % of the craft's speed; little is left if it runs harder than foreseen.")
+              .with("crossStreamShare", demand.crossShare()));
     }
-    long percent = Math.round(share * 100.0);
-    return List.of(
-        Note.warning(
-                "steer.little-reserve",
-                "The stream across takes "
-                    + percent
-                    + " % of the craft's speed; little is left if it runs harder than foreseen.")
-            .with("crossStreamShare", share));
+    if (demand.streamShare() > 1.0) {
+      notes.add(
+          Note.caution(
+                  "steer.stream-outruns-craft",
+                  "The stream runs at up to "
+                      + (long) Math.ceil(demand.streamShare() * 100.0 - 1e-6)
+                      + " % of the craft's speed, at "
+                      + EpochSeconds.toInstant(demand.streamTime()).truncatedTo(ChronoUnit.SECONDS)
+                      + "; it cannot be stemmed there and then.")
+              .with("streamShare", demand.streamShare()));
+    }
+    return notes;
   }
 
   /** That the path passes the end of the leg and is brought back to it. */

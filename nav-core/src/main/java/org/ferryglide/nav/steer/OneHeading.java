@@ -1,6 +1,9 @@
 package org.ferryglide.nav.steer;
 
 import org.ferryglide.nav.geodesy.RhumbLines;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * The one heading that, held from a place and time, leads to a target; the earliest if there are
@@ -12,7 +15,7 @@ import org.ferryglide.nav.geodesy.RhumbLines;
  * corrections can mend, headings all round are tried and every near miss is corrected, so that the
  * earliest arrival is not passed over. Not thread-safe.
  */
-final class OneHeading {
+final class OneHeading implements Follower {
   /** How close the end of the path is brought to the target, metres. */
   private static final double CLOSE_METRES = 1e-3;
 
@@ -27,35 +30,29 @@ final class OneHeading {
   /** More corrections than this tell of a stream that varies strongly over the leg. */
   private static final int EASY_CORRECTIONS = 9;
 
-  final HeadingPath path;
-
-  /** The answer: heading and arrival. */
-  double headingDegrees;
-
-  double arrival;
-
-  /** Why there is no answer, where, when, and the speed lacking (NaN if that is not it). */
-  Reason reason = Reason.NO_PROGRESS;
-
-  double failureTime;
-  double failureLatitude;
-  double failureLongitude;
-  double shortBy;
-
-  /** Whether headings all round may be tried; without it only plain cases are solved. */
-  boolean thorough = true;
+  /** Most arrivals are not later than half as long again as the guess and this, seconds. */
+  private static final double LATER_THAN_GUESS = 1800.0;
 
   private final Motion motion;
+  private final HeadingPath path;
   private final DriftWalk walk;
   private final NearMisses trial;
   private final double[] line = new double[2];
+
+  /** The stretch that is being solved. */
   private double startTime;
+
   private double startLatitude;
   private double startLongitude;
   private double targetLatitude;
   private double targetLongitude;
   private double metresPerLatitude;
   private double metresPerLongitude;
+
+  /** The heading and arrival on which the last correction settled, and how many it took. */
+  private double headingDegrees;
+
+  private double arrival;
   private int corrections;
 
   OneHeading(Motion motion) {
@@ -65,18 +62,31 @@ final class OneHeading {
     trial = new NearMisses(motion);
   }
 
+  @Override
+  public Followed follow(LegFrame frame, double departure, double limit) {
+    return reach(
+        departure,
+        frame.startLatitude,
+        frame.startLongitude,
+        frame.endLatitude,
+        frame.endLongitude,
+        limit,
+        true);
+  }
+
   /**
-   * Solves; on success {@link #path} holds the track.
+   * The track from a place and time to a target.
    *
-   * @return true if solved, with heading and arrival set; else the reason is
+   * @param thorough whether headings all round may be tried; without it only plain cases are solved
    */
-  boolean solve(
+  Followed reach(
       double time,
       double latitude,
       double longitude,
       double toLatitude,
       double toLongitude,
-      double limit) {
+      double limit,
+      boolean thorough) {
     startTime = time;
     startLatitude = latitude;
     startLongitude = longitude;
@@ -89,31 +99,34 @@ final class OneHeading {
         latitude, Earth.longitude(longitude), toLatitude, Earth.longitude(toLongitude), line, 0);
     double course = line[0];
     double length = line[1];
-    path.weighAgainst(course);
-    if (motion.calmWaterSpeed() == 0.0) {
-      return drift(course, limit);
+    if (motion.calmWaterSpeed() == 0.0 && drifts(course, limit)) {
+      return Followed.reached(path.track());
     }
-    boolean known =
+    DriftWalk.Found guess =
         walk.walk(time, latitude, longitude, toLatitude, toLongitude, course, length, limit);
-    boolean met = !Double.isNaN(walk.meeting);
-    boolean exact = motion.uniform && !motion.windy;
-    boolean corrected = met && correct(walk.headingDegrees, walk.meeting, limit);
-    boolean plain =
-        corrections <= EASY_CORRECTIONS && path.greatestStream < 0.98 * path.leastWaterSpeed;
+    if (motion.calmWaterSpeed() > 0.0 && isReached(guess, course, limit, thorough)) {
+      return Followed.reached(path.track());
+    }
+    return failure(guess, limit);
+  }
+
+  private boolean isReached(DriftWalk.Found guess, double course, double limit, boolean thorough) {
+    boolean exact = motion.uniform && !motion.windy; // the guess is the answer but for the earth
+    boolean corrected = guess.isMet() && correct(guess.headingDegrees(), guess.meeting(), limit);
+    boolean plain = corrections <= EASY_CORRECTIONS && path.outranStream();
     if (corrected && (exact || plain || !thorough)) {
       return true;
     }
-    double first = corrected ? arrival : Double.POSITIVE_INFINITY;
-    if (thorough && (met || !exact)) {
-      // most arrivals are not far from the guess, and every path costs its length
-      double near = met ? startTime + 1.5 * (walk.meeting - startTime) + 1800.0 : limit;
-      if ((near < limit && tryAllRound(course, near, first, headingDegrees))
-          || tryAllRound(course, limit, first, headingDegrees)) {
-        return true;
-      }
+    if (!thorough || (exact && !guess.isMet())) {
+      return false;
     }
-    explain(known, course, limit);
-    return false;
+    double first = corrected ? arrival : Double.POSITIVE_INFINITY;
+    double firstHeading = headingDegrees;
+    // every path costs its length, so that near arrivals are looked for first
+    double near =
+        guess.isMet() ? startTime + 1.5 * (guess.meeting() - startTime) + LATER_THAN_GUESS : limit;
+    return (near < limit && tryAllRound(course, near, first, firstHeading))
+        || tryAllRound(course, limit, first, firstHeading);
   }
 
   /** Moves heading and arrival until the path ends on the target. */
@@ -209,17 +222,9 @@ final class OneHeading {
     double bestHeading = firstHeading;
     for (double off = 0.0; off < 360.0; off += TRIAL_DEGREES) {
       double heading = course + off;
-      trial.look(
-          heading,
-          startTime,
-          startLatitude,
-          startLongitude,
-          targetLatitude,
-          targetLongitude,
-          Math.toRadians(TRIAL_DEGREES),
-          Math.min(limit, best));
-      for (int i = 0; i < trial.count; i++) {
-        if (correct(heading, trial.times[i], Math.min(limit, best)) && arrival < best) {
+      double latest = Math.min(limit, best);
+      for (double time : nearMisses(heading, Math.toRadians(TRIAL_DEGREES), latest)) {
+        if (correct(heading, time, Math.min(limit, best)) && arrival < best) {
           best = arrival;
           bestHeading = headingDegrees;
         }
@@ -228,69 +233,78 @@ final class OneHeading {
     if (best == Double.POSITIVE_INFINITY) {
       return false;
     }
-    headingDegrees = bestHeading;
-    arrival = best;
     return end(Math.toRadians(bestHeading), best);
   }
 
-  /** A craft that makes no speed of its own arrives only if the stream carries it there. */
-  private boolean drift(double course, double limit) {
-    trial.look(
-        course,
+  private double[] nearMisses(double heading, double radiansApart, double limit) {
+    return trial.look(
+        heading,
         startTime,
         startLatitude,
         startLongitude,
         targetLatitude,
         targetLongitude,
-        0.0,
+        radiansApart,
         limit);
-    if (trial.count > 0) {
-      headingDegrees = course;
-      arrival = trial.times[0];
-      return end(Math.toRadians(course), arrival);
-    }
-    boolean known =
-        walk.walk(
-            startTime,
-            startLatitude,
-            startLongitude,
-            targetLatitude,
-            targetLongitude,
-            course,
-            line[1],
-            limit);
-    explain(known, course, limit);
-    return false;
   }
 
-  private void explain(boolean known, double course, double limit) {
-    failureLatitude = startLatitude;
-    failureLongitude = startLongitude;
-    if (!known && Double.isNaN(walk.meeting)) {
-      reason = Reason.NO_DATA;
-      failureTime = walk.time;
-      double part = Math.min(1.0, motion.calmWaterSpeed() * (walk.time - startTime) / line[1]);
-      failureLatitude = startLatitude + part * (targetLatitude - startLatitude);
-      failureLongitude = startLongitude + part * (targetLongitude - startLongitude);
-      shortBy = Double.NaN;
-      return;
+  /** A craft that makes no speed of its own arrives only if the stream carries it there. */
+  private boolean drifts(double course, double limit) {
+    double[] times = nearMisses(course, 0.0, limit);
+    return times.length > 0 && end(Math.toRadians(course), times[0]);
+  }
+
+  /**
+   * Why no heading leads to the target: the mean stream up to the moment at which the least extra
+   * speed would have met it, and where the craft is closest then.
+   */
+  private Followed failure(DriftWalk.Found guess, double limit) {
+    if (!guess.known() && !guess.isMet()) {
+      double paddled = motion.calmWaterSpeed() * (guess.end() - startTime);
+      return failedAt(Reason.NO_DATA, guess.end(), Math.min(1.0, paddled / line[1]));
     }
-    failureTime = Math.min(limit, walk.leastShortTime);
-    shortBy = walk.leastShort;
-    double duration = walk.leastShortTime - startTime;
-    double east = walk.leastShortEast / duration;
-    double north = walk.leastShortNorth / duration;
-    double radians = Math.toRadians(course);
-    double along = east * Math.sin(radians) + north * Math.cos(radians);
-    double across = east * Math.cos(radians) - north * Math.sin(radians);
-    int finding = SteadyTriangle.finding(along, across, motion.calmWaterSpeed());
-    reason = Reasons.of(finding, Reason.BEYOND_HORIZON);
-    if (!Double.isNaN(walk.meeting) || !(shortBy < Double.MAX_VALUE)) {
+    if (guess.isMet() || !(guess.shortBy() < Double.MAX_VALUE)) {
       // in the plane it would be reached, but no one heading leads there past the jumps of the
       // field
-      reason = Reason.BEYOND_HORIZON;
-      shortBy = Double.NaN;
-      failureTime = limit;
+      return failedAt(Reason.BEYOND_HORIZON, limit, 1.0);
     }
+    Reason reason = reason(guess, limit);
+    double lacking = guess.shortBy() * (guess.shortTime() - startTime);
+    double radians = Math.toRadians(guess.headingDegrees());
+    NotPossible why =
+        NotPossible.because(reason)
+            .at(
+                Position.ofDegrees(
+                    targetLatitude - lacking * Math.cos(radians) / metresPerLatitude,
+                    Earth.longitude(
+                        targetLongitude - lacking * Math.sin(radians) / metresPerLongitude)),
+                EpochSeconds.toInstant(guess.shortTime()));
+    return Followed.failed(
+        reason == Reason.NO_PROGRESS
+            ? why
+            : why.byAllTheWay(Speed.ofMetresPerSecond(guess.shortBy())));
+  }
+
+  private Reason reason(DriftWalk.Found guess, double limit) {
+    double duration = guess.shortTime() - startTime;
+    double east = guess.driftEast() / duration;
+    double north = guess.driftNorth() / duration;
+    double radians = Math.toRadians(line[0]);
+    double along = east * Math.sin(radians) + north * Math.cos(radians);
+    double across = east * Math.cos(radians) - north * Math.sin(radians);
+    // a longer time helps only if the craft is still getting closer as the time runs out
+    boolean gainsYet = guess.shortTime() >= limit - 1.0;
+    return Reasons.of(
+        SteadyTriangle.finding(along, across, motion.calmWaterSpeed()),
+        gainsYet ? Reason.BEYOND_HORIZON : Reason.ADVERSE_STREAM);
+  }
+
+  private Followed failedAt(Reason reason, double time, double part) {
+    return Followed.failed(
+        reason,
+        time,
+        startLatitude + part * (targetLatitude - startLatitude),
+        startLongitude + part * (targetLongitude - startLongitude),
+        Double.NaN);
   }
 }

@@ -10,7 +10,11 @@ package org.ferryglide.nav.steer;
 public enum Reason {
   /** The stream across the track is faster than the craft: no heading holds against it. */
   CROSS_STREAM("the stream across the track is too strong to hold against"),
-  /** Some heading holds the track, but the stream ahead carries the craft back along it. */
+  /**
+   * Some heading holds the track, but the stream ahead carries the craft back along it; with one
+   * heading held, it turns against the craft before the end is reached, so that more time would not
+   * help.
+   */
   ADVERSE_STREAM("the stream ahead is too strong to make way against"),
   /** Neither the craft nor the stream makes any way toward the end of the leg. */
   NO_PROGRESS("nothing makes way toward the end of the leg"),
@@ -19,7 +23,7 @@ public enum Reason {
   /** The end is not reached within the longest duration that the caller allows. */
   BEYOND_HORIZON("the end is not reached within the longest duration allowed"),
   /** It can be steered, but takes a larger share of the craft's speed than the limits allow. */
-  NO_RESERVE("it would leave less reserve of speed than the limits ask for"),
+  NO_RESERVE("it would leave too little reserve of speed"),
   /**
    * The strategy takes no account of wind, and the wind changes this craft. A shortcoming of this
    * library, not of the sea: another strategy may well be possible.

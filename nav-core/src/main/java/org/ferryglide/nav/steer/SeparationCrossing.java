@@ -9,6 +9,7 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 
@@ -57,7 +58,8 @@ public final class SeparationCrossing implements Serializable {
    * @param course the course of the passage, which tells to which side one crosses
    * @param time when the scheme is entered
    * @return the crossing, or why the craft does not get across on that heading
-   * @throws IllegalArgumentException if the width is not above 0
+   * @throws IllegalArgumentException if the width is not above 0, or the time not in the years 1 to
+   *     4999
    */
   public static Outcome<SeparationCrossing, NotPossible> solve(
       CourseToSteer solver,
@@ -74,7 +76,8 @@ public final class SeparationCrossing implements Serializable {
     double wanted = toRight ? metres : -metres;
     Across across = new Across(motion, lane, wanted);
     double start = EpochSeconds.of(time);
-    double limit = start + solver.longestDuration().toMillis() / 1000.0;
+    LegSolver.refuseFarYears(start);
+    double limit = start + Seconds.of(solver.longestDuration());
     boolean known =
         across.follow(
             heading.degrees(), start, entry.latitudeDegrees(), entry.longitudeDegrees(), limit);

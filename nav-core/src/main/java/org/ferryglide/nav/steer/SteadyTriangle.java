@@ -34,11 +34,20 @@ public final class SteadyTriangle {
   /** The craft would be carried back along the course: {@link Reason#ADVERSE_STREAM}. */
   public static final int ADVERSE_STREAM = 2;
 
-  /** No stream and no speed: {@link Reason#NO_PROGRESS}. */
+  /**
+   * No way is made: no stream and no speed, or the craft just stems the stream, to 1e-9 of the
+   * speeds; or it has no speed and the stream is dead against it. {@link Reason#NO_PROGRESS}.
+   */
   public static final int NO_PROGRESS = 3;
 
   /** An argument is NaN. */
   public static final int UNDEFINED = 4;
+
+  /** Speed made good below this share of the speeds it is made of is none. */
+  private static final double NO_WAY = 1e-9;
+
+  /** Rounding of the parts of a stream along and across a course, as a share of it. */
+  private static final double ROUNDING = 1e-14;
 
   private SteadyTriangle() {}
 
@@ -164,18 +173,25 @@ public final class SteadyTriangle {
     if (Double.isNaN(along + across + waterSpeed)) {
       return UNDEFINED;
     }
+    double stream = Math.abs(along) + Math.abs(across);
+    if (waterSpeed == 0.0 && Math.abs(across) <= ROUNDING * stream) {
+      // the stream alone, straight along the course or against it but for the rounding of its parts
+      return along > 0.0 ? SOLVED : NO_PROGRESS;
+    }
     if (Math.abs(across) > waterSpeed) {
       return CROSS_STREAM;
     }
-    if (speedMadeGood(along, across, waterSpeed) > 0.0) {
+    double madeGood = speedMadeGood(along, across, waterSpeed);
+    double none = NO_WAY * (waterSpeed + stream);
+    if (madeGood > none) {
       return SOLVED;
     }
-    return along < 0.0 ? ADVERSE_STREAM : NO_PROGRESS;
+    return madeGood < -none ? ADVERSE_STREAM : NO_PROGRESS;
   }
 
   /** Speed made good on the faster heading, for |across| ≤ waterSpeed; not above 0 if adverse. */
   static double speedMadeGood(double along, double across, double waterSpeed) {
-    double root = Math.sqrt((waterSpeed - across) * (waterSpeed + across));
+    double root = Math.sqrt(Math.max(0.0, (waterSpeed - across) * (waterSpeed + across)));
     if (along >= 0.0) {
       return along + root;
     }
@@ -189,6 +205,9 @@ public final class SteadyTriangle {
    * other side of the triangle: well conditioned near a right angle, and quicker.
    */
   static double ferryAngleDegrees(double across, double waterSpeed) {
+    if (waterSpeed == 0.0) {
+      return 0.0;
+    }
     double root = Math.sqrt((waterSpeed - across) * (waterSpeed + across));
     return Math.toDegrees(Math.atan2(across, root));
   }

@@ -31,6 +31,7 @@ public final class SteeredLeg implements Serializable {
   private final GroundTrack track;
   private final double crossStreamShare;
   private final double reserve;
+  private final double streamShare;
   private final double effortMetres;
   private final List<Note> notes;
 
@@ -38,8 +39,27 @@ public final class SteeredLeg implements Serializable {
       Leg leg,
       Strategy strategy,
       GroundTrack track,
+      PathDemand demand,
+      double effortMetres,
+      List<Note> notes) {
+    this(
+        leg,
+        strategy,
+        track,
+        demand.crossShare(),
+        demand.spare(),
+        demand.streamShare(),
+        effortMetres,
+        notes);
+  }
+
+  private SteeredLeg(
+      Leg leg,
+      Strategy strategy,
+      GroundTrack track,
       double crossStreamShare,
       double reserve,
+      double streamShare,
       double effortMetres,
       List<Note> notes) {
     this.leg = leg;
@@ -47,19 +67,14 @@ public final class SteeredLeg implements Serializable {
     this.track = track;
     this.crossStreamShare = crossStreamShare;
     this.reserve = reserve;
+    this.streamShare = streamShare;
     this.effortMetres = effortMetres;
     this.notes = notes;
   }
 
-  /** The same leg with one more note. */
-  SteeredLeg with(Note note) {
-    List<Note> more = new ArrayList<>(notes);
-    more.add(note);
-    return withNotes(Collections.unmodifiableList(more));
-  }
-
   SteeredLeg withNotes(List<Note> notes) {
-    return new SteeredLeg(leg, strategy, track, crossStreamShare, reserve, effortMetres, notes);
+    return new SteeredLeg(
+        leg, strategy, track, crossStreamShare, reserve, streamShare, effortMetres, notes);
   }
 
   /**
@@ -127,8 +142,9 @@ public final class SteeredLeg implements Serializable {
 
   /**
    * The headings with the times to take them up, and where the craft then is. Where the heading
-   * changes all the time, as with the track held, these are its values at the seams of the stream
-   * and at least every ten minutes.
+   * changes all the time, as with the track held, these are its values where the stream's table has
+   * a row and at least every ten minutes. A quickest path steered in these steps, each heading held
+   * until the next, ended up to 225 m off in streams that vary from place to place.
    *
    * @return the headings in order of time, at least one; unmodifiable
    */
@@ -175,9 +191,10 @@ public final class SteeredLeg implements Serializable {
   }
 
   /**
-   * The share of the speed through the water that is spent against what sets across the course: the
-   * sine of the ferry angle. With one heading held it is that of the whole leg, with a heading for
-   * each hour the greatest of them, with the track held the greatest at any moment.
+   * The greatest share of the speed through the water that is spent, at any moment, against what
+   * sets across the path over the ground: the sine of the angle between the water track and the
+   * path. With the track held that is the sine of the ferry angle. It is measured along the whole
+   * path, in the same way for every strategy.
    *
    * @return in [0, 1]
    */
@@ -186,13 +203,23 @@ public final class SteeredLeg implements Serializable {
   }
 
   /**
-   * The reserve left: how much slower the craft could be and still hold the course and not be
-   * carried back along it, counted over the same stretches as {@link #crossStreamShare}.
+   * The least reserve left at any moment: how much slower the craft could be there and then and
+   * still keep to its path and not be carried back along it. Measured along the whole path, in the
+   * same way for every strategy.
    *
    * @return the speed to spare
    */
   public Speed reserve() {
     return Speed.ofMetresPerSecond(Math.max(0.0, reserve));
+  }
+
+  /**
+   * The fastest stream met on the path, as a share of the speed through the water there and then.
+   *
+   * @return at least 0; above 1 the stream outruns the craft; 0 for a craft that only drifts
+   */
+  public double greatestStreamShare() {
+    return streamShare;
   }
 
   /**

@@ -24,8 +24,8 @@ public record SteeringLimits(double warnAbove, double refuseAbove) implements Se
   /** Warns above a half, refuses above four fifths. */
   public static final SteeringLimits USUAL = new SteeringLimits(0.5, 0.8);
 
-  /** Refuses nothing that can be steered at all; warns above a half. */
-  public static final SteeringLimits NONE = new SteeringLimits(0.5, 1.0);
+  /** Refuses nothing that can be steered at all, and warns of nothing. */
+  public static final SteeringLimits NONE = new SteeringLimits(1.0, 1.0);
 
   /**
    * Takes both limits; {@link #of} reads the same.

@@ -12,6 +12,29 @@ package org.ferryglide.nav.steer;
  * 10.1016/0771-050X(80)90013-3.
  */
 abstract class Stepper {
+  // The tableau: A for the stages, B for the step, E for the difference of the two orders. Stages
+  // two to four have fractions short enough to stand where they are used.
+  private static final double A51 = 19372.0 / 6561.0;
+  private static final double A52 = -25360.0 / 2187.0;
+  private static final double A53 = 64448.0 / 6561.0;
+  private static final double A54 = -212.0 / 729.0;
+  private static final double A61 = 9017.0 / 3168.0;
+  private static final double A62 = -355.0 / 33.0;
+  private static final double A63 = 46732.0 / 5247.0;
+  private static final double A64 = 49.0 / 176.0;
+  private static final double A65 = -5103.0 / 18656.0;
+  private static final double B1 = 35.0 / 384.0;
+  private static final double B3 = 500.0 / 1113.0;
+  private static final double B4 = 125.0 / 192.0;
+  private static final double B5 = -2187.0 / 6784.0;
+  private static final double B6 = 11.0 / 84.0;
+  private static final double E1 = 71.0 / 57600.0;
+  private static final double E3 = -71.0 / 16695.0;
+  private static final double E4 = 71.0 / 1920.0;
+  private static final double E5 = -17253.0 / 339200.0;
+  private static final double E6 = 22.0 / 525.0;
+  private static final double E7 = -1.0 / 40.0;
+
   /** Error allowed for one step, metres. */
   private static final double STEP_ERROR_METRES = 1e-4;
 
@@ -213,25 +236,4 @@ abstract class Stepper {
       shortestStep = Math.min(LONGEST_SHORTEST_STEP, 4.0 * shortestStep);
     }
   }
-
-  private static final double A51 = 19372.0 / 6561.0;
-  private static final double A52 = -25360.0 / 2187.0;
-  private static final double A53 = 64448.0 / 6561.0;
-  private static final double A54 = -212.0 / 729.0;
-  private static final double A61 = 9017.0 / 3168.0;
-  private static final double A62 = -355.0 / 33.0;
-  private static final double A63 = 46732.0 / 5247.0;
-  private static final double A64 = 49.0 / 176.0;
-  private static final double A65 = -5103.0 / 18656.0;
-  private static final double B1 = 35.0 / 384.0;
-  private static final double B3 = 500.0 / 1113.0;
-  private static final double B4 = 125.0 / 192.0;
-  private static final double B5 = -2187.0 / 6784.0;
-  private static final double B6 = 11.0 / 84.0;
-  private static final double E1 = 71.0 / 57600.0;
-  private static final double E3 = -71.0 / 16695.0;
-  private static final double E4 = 71.0 / 1920.0;
-  private static final double E5 = -17253.0 / 339200.0;
-  private static final double E6 = 22.0 / 525.0;
-  private static final double E7 = -1.0 / 40.0;
 }

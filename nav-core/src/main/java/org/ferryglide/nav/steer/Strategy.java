@@ -5,8 +5,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.quickest.Obstacles;
+import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * How a leg is steered.
@@ -15,97 +18,104 @@ import org.ferryglide.nav.quickest.Obstacles;
  * CourseToSteer solver = CourseToSteer.with(craft, stream).withStrategy(Strategy.trackHeld());
  * }</pre>
  */
-public sealed interface Strategy extends Serializable
-    permits Strategy.OneHeadingHeld,
-        Strategy.TrackHeld,
-        Strategy.HeadingEvery,
-        Strategy.HeadingsAt,
-        Strategy.BowOnTarget,
-        Strategy.Quickest {
+public final class Strategy implements Serializable {
+  private static final long serialVersionUID = 1L;
 
-  /**
-   * One heading held from start to end.
-   *
-   * @return the strategy
-   */
-  static Strategy oneHeading() {
-    return OneHeadingHeld.INSTANCE;
+  private static final Strategy ONE_HEADING = new Strategy(Kind.ONE_HEADING);
+  private static final Strategy TRACK_HELD = new Strategy(Kind.TRACK_HELD);
+  private static final Strategy BOW_ON_TARGET = new Strategy(Kind.BOW_ON_TARGET);
+
+  /** What a strategy does; each kind knows its words and how to follow a craft. */
+  private enum Kind {
+    ONE_HEADING {
+      @Override
+      String words(Strategy strategy) {
+        return "one heading held";
+      }
+
+      @Override
+      Follower follower(Strategy strategy, Motion motion) {
+        return new OneHeading(motion);
+      }
+    },
+    TRACK_HELD {
+      @Override
+      String words(Strategy strategy) {
+        return "track held";
+      }
+
+      @Override
+      Follower follower(Strategy strategy, Motion motion) {
+        return new HeldTrack(motion);
+      }
+    },
+    HEADING_EVERY {
+      @Override
+      String words(Strategy strategy) {
+        return "a new heading every " + strategy.interval;
+      }
+
+      @Override
+      Follower follower(Strategy strategy, Motion motion) {
+        return NewHeadings.every(motion, Seconds.of(strategy.interval));
+      }
+    },
+    HEADINGS_AT {
+      @Override
+      String words(Strategy strategy) {
+        return "new headings at given times";
+      }
+
+      @Override
+      Follower follower(Strategy strategy, Motion motion) {
+        return NewHeadings.at(
+            motion, strategy.times.stream().mapToDouble(EpochSeconds::of).toArray());
+      }
+    },
+    BOW_ON_TARGET {
+      @Override
+      String words(Strategy strategy) {
+        return "bow kept on the target";
+      }
+
+      @Override
+      Follower follower(Strategy strategy, Motion motion) {
+        return new Pursuit(motion);
+      }
+    },
+    QUICKEST {
+      @Override
+      String words(Strategy strategy) {
+        return strategy.obstacles.isEmpty() ? "quickest path" : "quickest path round obstacles";
+      }
+
+      @Override
+      Follower follower(Strategy strategy, Motion motion) {
+        return new QuickestPath(motion, Obstacles.of(strategy.obstacles));
+      }
+    };
+
+    abstract String words(Strategy strategy);
+
+    abstract Follower follower(Strategy strategy, Motion motion);
   }
 
-  /**
-   * The track held throughout, as along a transit.
-   *
-   * @return the strategy
-   */
-  static Strategy trackHeld() {
-    return TrackHeld.INSTANCE;
+  private final Kind kind;
+  private final Duration interval;
+  private final List<Instant> times;
+  private final List<List<Position>> obstacles;
+
+  private Strategy(Kind kind) {
+    this(kind, Duration.ZERO, List.of(), List.of());
   }
 
-  /**
-   * A new heading at even intervals from the departure, each bringing the craft back onto the line
-   * by its end.
-   *
-   * @param interval time between changes, at least a second: an hour is usual
-   * @return the strategy
-   * @throws IllegalArgumentException if the interval is less than a second
-   */
-  static Strategy newHeadingEvery(Duration interval) {
-    return new HeadingEvery(interval);
+  private Strategy(
+      Kind kind, Duration interval, List<Instant> times, List<List<Position>> obstacles) {
+    this.kind = kind;
+    this.interval = interval;
+    this.times = times;
+    this.obstacles = obstacles;
   }
-
-  /**
-   * A new heading at given times, each bringing the craft back onto the line by the next.
-   *
-   * @param times when to change, in order; those before the departure are left out of account
-   * @return the strategy
-   * @throws IllegalArgumentException if the times do not ascend
-   */
-  static Strategy newHeadingsAt(List<Instant> times) {
-    return new HeadingsAt(times);
-  }
-
-  /**
-   * The bow kept on the target, whatever the stream does: what comes of not laying off a course.
-   *
-   * @return the strategy
-   */
-  static Strategy bowOnTarget() {
-    return BowOnTarget.INSTANCE;
-  }
-
-  /**
-   * The quickest path of all through open water, in calm air: the heading changes all the time
-   * where the stream varies from place to place. A craft that the wind changes is refused with
-   * {@link Reason#WIND_NOT_ALLOWED_FOR}. See {@link Quickest} for how far the answer may be from
-   * the best.
-   *
-   * @return the strategy
-   */
-  static Strategy quickest() {
-    return new Quickest(List.of());
-  }
-
-  /**
-   * The quickest path round obstacles, in calm air. Corners are passed at 2 m, so draw the
-   * obstacles with the berth they need. An island of four corners takes a tenth to half a second,
-   * one of sixty corners seconds, one of three hundred most of a minute.
-   *
-   * @param obstacles polygons that must not be crossed, each of at least three corners without the
-   *     first one again at the end
-   * @return the strategy
-   * @throws IllegalArgumentException if a polygon has fewer than three corners or the same one
-   *     twice running
-   */
-  static Strategy quickestAround(List<List<Position>> obstacles) {
-    return new Quickest(obstacles);
-  }
-
-  /**
-   * A few words for a card: {@code one heading held}.
-   *
-   * @return the strategy's name
-   */
-  String words();
 
   /**
    * One heading held for the whole leg, chosen so that the end point is hit; of several, the one
@@ -115,36 +125,20 @@ public sealed interface Strategy extends Serializable
    * time; the price is straying from the line, so check dangers along {@link
    * SteeredLeg#groundTrack}.
    *
-   * <pre>{@code
-   * Strategy strategy = Strategy.oneHeading();
-   * }</pre>
+   * @return the strategy
    */
-  enum OneHeadingHeld implements Strategy {
-    /** The one there is. */
-    INSTANCE;
-
-    @Override
-    public String words() {
-      return "one heading held";
-    }
+  public static Strategy oneHeading() {
+    return ONE_HEADING;
   }
 
   /**
    * The line of the leg held by turning with the stream, as along a transit: safe near dangers, and
    * when the stream is not what the table says.
    *
-   * <pre>{@code
-   * Strategy strategy = Strategy.trackHeld();
-   * }</pre>
+   * @return the strategy
    */
-  enum TrackHeld implements Strategy {
-    /** The one there is. */
-    INSTANCE;
-
-    @Override
-    public String words() {
-      return "track held";
-    }
+  public static Strategy trackHeld() {
+    return TRACK_HELD;
   }
 
   /**
@@ -152,92 +146,55 @@ public sealed interface Strategy extends Serializable
    * held. During each interval the craft strays from the line, at its end it is back on it; during
    * the last the heading leads to the end of the leg.
    *
-   * <pre>{@code
-   * Strategy strategy = Strategy.newHeadingEvery(Duration.ofHours(1));
-   * }</pre>
-   *
-   * @param interval time between changes, at least a second
+   * @param interval time between changes, at least a second: an hour is usual
+   * @return the strategy
+   * @throws IllegalArgumentException if the interval is less than a second
    */
-  record HeadingEvery(Duration interval) implements Strategy {
-    private static final long serialVersionUID = 1L;
+  public static Strategy newHeadingEvery(Duration interval) {
+    if (interval.compareTo(Duration.ofSeconds(1)) < 0) {
+      throw new IllegalArgumentException(
+          "interval between headings must be at least PT1S, but was " + interval);
+    }
+    return new Strategy(Kind.HEADING_EVERY, interval, List.of(), List.of());
+  }
 
-    /**
-     * Takes the interval; {@link Strategy#newHeadingEvery} reads better.
-     *
-     * @param interval time between changes, at least a second
-     * @throws IllegalArgumentException if the interval is less than a second
-     */
-    public HeadingEvery {
-      if (interval.compareTo(Duration.ofSeconds(1)) < 0) {
+  /**
+   * A new heading at given times, each bringing the craft back onto the line by the next.
+   *
+   * @param times when to change, in order; those before the departure are left out of account
+   * @return the strategy
+   * @throws IllegalArgumentException if the times do not ascend
+   */
+  public static Strategy newHeadingsAt(List<Instant> times) {
+    List<Instant> copy = List.copyOf(times);
+    for (int i = 1; i < copy.size(); i++) {
+      if (!copy.get(i).isAfter(copy.get(i - 1))) {
         throw new IllegalArgumentException(
-            "interval between headings must be at least PT1S, but was " + interval);
+            "times of new headings must ascend, but "
+                + copy.get(i)
+                + " follows "
+                + copy.get(i - 1));
       }
     }
-
-    @Override
-    public String words() {
-      return "a new heading every " + interval;
-    }
+    return new Strategy(Kind.HEADINGS_AT, Duration.ZERO, copy, List.of());
   }
 
   /**
-   * A new heading at given times, back on the line at each of them.
+   * The bow kept on the target, whatever the stream does: what comes of not laying off a course.
+   * The craft is swept down-stream in a curve and comes up to the target against the stream. In a
+   * steady stream that is slower than the straight track, unless the stream sets dead ahead or
+   * astern, when both are the same.
    *
-   * <pre>{@code
-   * Strategy strategy = Strategy.newHeadingsAt(List.of(turnOfTheStream));
-   * }</pre>
-   *
-   * @param times when to change, in order
+   * @return the strategy
    */
-  record HeadingsAt(List<Instant> times) implements Strategy {
-    private static final long serialVersionUID = 1L;
-
-    /**
-     * Takes the times, copied; {@link Strategy#newHeadingsAt} reads better.
-     *
-     * @param times when to change, in order
-     * @throws IllegalArgumentException if the times do not ascend
-     */
-    public HeadingsAt {
-      times = List.copyOf(times);
-      for (int i = 1; i < times.size(); i++) {
-        if (!times.get(i).isAfter(times.get(i - 1))) {
-          throw new IllegalArgumentException(
-              "times of new headings must ascend, but "
-                  + times.get(i)
-                  + " follows "
-                  + times.get(i - 1));
-        }
-      }
-    }
-
-    @Override
-    public String words() {
-      return "new headings at given times";
-    }
+  public static Strategy bowOnTarget() {
+    return BOW_ON_TARGET;
   }
 
   /**
-   * The bow kept on the target: the craft is swept down-stream in a curve and comes up to the
-   * target against the stream. It is always slower than the straight track and is here to show by
-   * how much.
-   *
-   * <pre>{@code
-   * Strategy strategy = Strategy.bowOnTarget();
-   * }</pre>
-   */
-  enum BowOnTarget implements Strategy {
-    /** The one there is. */
-    INSTANCE;
-
-    @Override
-    public String words() {
-      return "bow kept on the target";
-    }
-  }
-
-  /**
-   * The quickest path of all; see {@link #quickest} and {@link #quickestAround}.
+   * The quickest path of all through open water, in calm air: the heading changes all the time
+   * where the stream varies from place to place. A craft that the wind changes is refused with
+   * {@link Reason#WIND_NOT_ALLOWED_FOR}.
    *
    * <p>Pontryagin's extremals are launched in every direction and their front is watched as it
    * sweeps over the end of the leg, so that the quickest is told from the paths that are only
@@ -254,31 +211,64 @@ public sealed interface Strategy extends Serializable
    * of 100, 86 %; five to eight 47 of 100, 113 %; eight to fifteen small ones 57 to 82 of 100, 73
    * %.
    *
-   * @param obstacles polygons that must not be crossed
+   * @return the strategy
    * @see <a href="https://doi.org/10.1002/zamm.19310110205">Zermelo (1931), ZAMM 11, 114-124</a>
    */
-  record Quickest(List<List<Position>> obstacles) implements Strategy {
-    private static final long serialVersionUID = 1L;
+  public static Strategy quickest() {
+    return quickestAround(List.of());
+  }
 
-    /**
-     * Takes the obstacles, copied.
-     *
-     * @param obstacles polygons of at least three corners
-     * @throws IllegalArgumentException if a polygon has fewer than three corners or the same one
-     *     twice running
-     */
-    public Quickest {
-      List<List<Position>> copies = new ArrayList<>();
-      for (List<Position> obstacle : obstacles) {
-        copies.add(List.copyOf(obstacle));
-      }
-      obstacles = List.copyOf(copies);
-      Obstacles.of(obstacles);
+  /**
+   * The quickest path round obstacles, in calm air; see {@link #quickest} for how far it may be
+   * from the best. Corners are passed at 2 m, so draw the obstacles with the berth they need. An
+   * island of four corners takes a tenth to half a second, one of sixty corners seconds, one of
+   * three hundred most of a minute.
+   *
+   * @param obstacles polygons that must not be crossed, each of at least three corners without the
+   *     first one again at the end
+   * @return the strategy
+   * @throws IllegalArgumentException if a polygon has fewer than three corners or the same one
+   *     twice running
+   */
+  public static Strategy quickestAround(List<List<Position>> obstacles) {
+    List<List<Position>> copies = new ArrayList<>();
+    for (List<Position> obstacle : obstacles) {
+      copies.add(List.copyOf(obstacle));
     }
+    Obstacles.of(copies); // refuses bad ones
+    return new Strategy(Kind.QUICKEST, Duration.ZERO, List.of(), List.copyOf(copies));
+  }
 
-    @Override
-    public String words() {
-      return obstacles.isEmpty() ? "quickest path" : "quickest path round obstacles";
-    }
+  /**
+   * A few words for a card: {@code one heading held}.
+   *
+   * @return the strategy's name
+   */
+  public String words() {
+    return kind.words(this);
+  }
+
+  /** What follows a craft under this strategy. */
+  Follower follower(Motion motion) {
+    return kind.follower(this, motion);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Strategy that
+        && kind == that.kind
+        && interval.equals(that.interval)
+        && times.equals(that.times)
+        && obstacles.equals(that.obstacles);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(kind.name(), interval, times, obstacles);
+  }
+
+  @Override
+  public String toString() {
+    return words();
   }
 }

@@ -58,6 +58,24 @@ final class TrackRecorder {
     count += other.count;
   }
 
+  /** Adds all pieces of a track. */
+  void append(GroundTrack track) {
+    int length = track.pieces() * WIDTH;
+    if (count * WIDTH + length > rows.length) {
+      rows = Arrays.copyOf(rows, 2 * (count * WIDTH + length));
+    }
+    track.copyPieces(rows, count * WIDTH);
+    count += track.pieces();
+  }
+
+  /** The track that ends where another does. */
+  GroundTrack finishAt(GroundTrack other) {
+    int end = other.pieces();
+    double[] place = new double[2];
+    other.place(other.endSeconds(), place);
+    return finish(other.endSeconds(), place[0], place[1], other.headingOf(end));
+  }
+
   /** The track that ends at a time and place on a heading. */
   GroundTrack finish(double time, double latitude, double longitude, double headingDegrees) {
     double[] all = Arrays.copyOf(rows, (count + 1) * WIDTH);

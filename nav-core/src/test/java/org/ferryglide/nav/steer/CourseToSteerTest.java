@@ -179,6 +179,82 @@ class CourseToSteerTest {
     assertEquals(Reason.ADVERSE_STREAM, why.reason());
   }
 
+  /**
+   * At 0.01 m/s of the craft's speed to spare the last five centimetres alone take five seconds.
+   */
+  @Test
+  void theBowKeptOnTheTargetIsTimedToTheEnd() {
+    double v = 1.80;
+    double u = 1.79;
+    StreamField across = StreamField.steady(Velocity.ofEastAndNorth(u, 0.0));
+    RhumbLeg leg =
+        RhumbLeg.from(Position.ofDegrees(0, 0), TrueBearing.ofDegrees(0), Distance.ofMetres(200));
+    SteeredLeg chased =
+        CourseToSteer.with(Craft.ofSpeed(Speed.ofMetresPerSecond(v)), across)
+            .withStrategy(Strategy.bowOnTarget())
+            .withLimits(SteeringLimits.NONE)
+            .solve(leg, NOON)
+            .orElseThrow();
+    double expected = 200 * v / (v * v - u * u); // the pursuit of a point in a uniform stream
+    assertEquals(expected, chased.duration().toMillis() / 1000.0, 1.0);
+  }
+
+  @Test
+  void farYearsAndAbsurdSpeedsAreRefusedBeforeAnythingIsFollowed() {
+    StreamField stream = HourlyStream.lines(NOON_SECONDS - 3600, EAST, NORTH);
+    CourseToSteer solver = CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3)), stream);
+    for (Instant far : List.of(Instant.MIN, Instant.MAX, Instant.parse("5000-01-01T00:00:00Z"))) {
+      for (Strategy strategy :
+          List.of(
+              Strategy.oneHeading(),
+              Strategy.trackHeld(),
+              Strategy.newHeadingEvery(Duration.ofHours(1)),
+              Strategy.bowOnTarget(),
+              Strategy.quickest())) {
+        String message =
+            String.valueOf(
+                assertThrows(
+                        IllegalArgumentException.class,
+                        () -> solver.withStrategy(strategy).solve(leg(0, 3), far))
+                    .getMessage());
+        assertTrue(
+            message.startsWith("departure must lie in the years 1 to 4999, but was "), message);
+      }
+    }
+    assertEquals(
+        "speed of a craft must be in [0, 100] knots, but was 5.0E45",
+        assertThrows(IllegalArgumentException.class, () -> Craft.ofSpeed(Speed.ofKnots(5e45)))
+            .getMessage());
+    assertThrows(
+        IllegalArgumentException.class, () -> solver.craft().withSpeed(Speed.ofKnots(101)));
+  }
+
+  /**
+   * A figure for one heading is one for the whole way, at the place where the craft comes closest.
+   */
+  @Test
+  void oneHeadingThatIsCarriedOffTellsHowCloseItComes() {
+    // slack for an hour and a half, then 4 kn against the craft for good
+    double[] north = {0, 0, -4, -4, -4, -4, -4, -4, -4, -4, -4, -4, -4, -4, -4, -4, -4, -4};
+    StreamField stream = HourlyStream.steps(NOON_SECONDS, new double[north.length], north);
+    NotPossible why =
+        CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3)), stream)
+            .withLongestDuration(Duration.ofHours(12))
+            .solve(leg(0, 5), NOON)
+            .why()
+            .orElseThrow();
+    assertEquals(Reason.ADVERSE_STREAM, why.reason());
+    // 4.5 NM in an hour and a half; 5 NM would take 10/3 kn
+    assertEquals(10.0 / 3.0 - 3.0, why.shortBy().orElseThrow().knots(), 0.01);
+    assertTrue(why.isShortAllTheWay());
+    assertEquals(NOON_SECONDS + 5400, EpochSeconds.of(why.when().orElseThrow()), 60.0);
+    assertEquals(
+        0.5,
+        RhumbLeg.between(why.where().orElseThrow(), leg(0, 5).end()).length().nauticalMiles(),
+        0.02);
+    assertTrue(why.message().contains(" kn all the way, at "), why.message());
+  }
+
   @Test
   void newHeadingsBringTheCraftBackOntoTheLine() {
     StreamField stream = HourlyStream.lines(NOON_SECONDS - 3600, EAST, NORTH);

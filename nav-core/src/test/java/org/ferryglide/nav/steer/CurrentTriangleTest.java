@@ -128,8 +128,34 @@ class CurrentTriangleTest {
                 Velocity.ofEastAndNorth(0.0, -1.5))
             .why()
             .orElseThrow();
-    assertEquals(Reason.ADVERSE_STREAM, why.reason());
-    assertEquals(Speed.ZERO, why.shortBy().orElseThrow());
+    assertEquals(Reason.NO_PROGRESS, why.reason());
+    assertTrue(why.shortBy().isEmpty());
+  }
+
+  /**
+   * Rounding of the stream's parts may neither make way nor turn a stream ahead into one across.
+   */
+  @Test
+  void noWayIsMadeOnAnyCourseAgainstAStreamOfTheCraftsSpeed() {
+    for (int degrees = 0; degrees < 360; degrees++) {
+      TrueBearing course = TrueBearing.ofDegrees(degrees);
+      Velocity against = Velocity.ofSetAndRate(course.reciprocal(), Speed.ofKnots(3));
+      for (Craft craft : List.of(knots(3), knots(0))) {
+        assertEquals(
+            Reason.NO_PROGRESS,
+            CurrentTriangle.solve(course, craft, against).why().orElseThrow().reason(),
+            craft + " on " + course);
+      }
+    }
+  }
+
+  @Test
+  void aStreamAheadThatIsATouchTooStrongIsNotShortByNothing() {
+    NotPossible why =
+        CurrentTriangle.solve(TrueBearing.ofDegrees(0), knots(3), stream("180", "3.001"))
+            .why()
+            .orElseThrow();
+    assertEquals("the stream ahead is too strong to make way against, by 0.01 kn", why.message());
   }
 
   @Test

@@ -1,0 +1,190 @@
+package org.ferryglide.nav.steer;
+
+import java.util.function.DoubleSupplier;
+
+/**
+ * What a path over the ground asks of the craft at its worst moments; one definition for every
+ * strategy.
+ *
+ * <p>At each moment the craft paddles at an angle to its path, to make good what sets it sideways.
+ * The share spent across is the sine of that angle. The speed to spare is how much slower it could
+ * be there and then and still keep to the path without being carried back along it. What sets it is
+ * the stream, and the drift down the wind.
+ *
+ * @param crossShare greatest share of the speed through the water spent across the path, in [0, 1]
+ * @param crossTime when that is, seconds since 1970
+ * @param crossLatitude where that is, degrees
+ * @param crossLongitude where that is, degrees, running on past the antimeridian
+ * @param crossWaterSpeed the speed through the water there and then, metres a second
+ * @param spare least speed to spare, metres a second
+ * @param streamShare greatest rate of the stream as a share of the speed through the water; 0 for a
+ *     craft that only drifts
+ * @param streamTime when that is, seconds since 1970
+ */
+record PathDemand(
+    double crossShare,
+    double crossTime,
+    double crossLatitude,
+    double crossLongitude,
+    double crossWaterSpeed,
+    double spare,
+    double streamShare,
+    double streamTime) {
+
+  /** How often a long piece of the track is looked at, seconds; short ones at thirds. */
+  private static final double LOOK_SECONDS = 300.0;
+
+  private static final int FEWEST_LOOKS = 3;
+  private static final int MOST_LOOKS = 48;
+
+  /** So far inside a piece its ends are looked at, since a stream in steps jumps there, seconds. */
+  private static final double INSIDE_SECONDS = 1e-3;
+
+  /** Below this the path has no direction, metres a second. */
+  private static final double NO_WAY = 1e-9;
+
+  /** Takes the measure of a track. */
+  static PathDemand of(GroundTrack track, Motion motion) {
+    Scan scan = new Scan(track, motion);
+    for (int piece = 0; piece < track.pieces(); piece++) {
+      double span = track.timeOf(piece + 1) - track.timeOf(piece);
+      if (span > 0.0) {
+        int looks =
+            Math.min(MOST_LOOKS, Math.max(FEWEST_LOOKS, (int) Math.ceil(span / LOOK_SECONDS)));
+        for (int i = 0; i <= looks; i++) {
+          scan.look(piece, (double) i / looks, 1.0 / looks);
+        }
+      }
+    }
+    scan.lookBetween();
+    return scan.result();
+  }
+
+  private static final class Scan {
+    private final GroundTrack track;
+    private final Motion motion;
+    private final double drift;
+    private final double[] ground = new double[4];
+
+    private double lookedTime;
+    private double lookedShare;
+    private double lookedSpare;
+    private double lookedStream;
+    private double lookedSpeed;
+
+    private final Worst cross = new Worst();
+    private final Worst spare = new Worst();
+    private final Worst stream = new Worst();
+
+    Scan(GroundTrack track, Motion motion) {
+      this.track = track;
+      this.motion = motion;
+      this.drift = motion.driftFraction();
+    }
+
+    void look(int piece, double part, double step) {
+      if (measure(piece, part)) {
+        cross.take(lookedShare, piece, part, step, this);
+        spare.take(-lookedSpare, piece, part, step, this);
+        stream.take(lookedStream, piece, part, step, this);
+      }
+    }
+
+    /** Looks at the top of the parabola through the worst look and its neighbours. */
+    void lookBetween() {
+      cross.refine(this, () -> lookedShare);
+      spare.refine(this, () -> -lookedSpare);
+      stream.refine(this, () -> lookedStream);
+    }
+
+    /** Takes what one moment asks; false where that is not known. */
+    boolean measure(int piece, double part) {
+      double from = track.timeOf(piece);
+      double span = track.timeOf(piece + 1) - from;
+      double inside = Math.min(INSIDE_SECONDS, 0.25 * span);
+      lookedTime = Math.min(from + span - inside, Math.max(from + inside, from + part * span));
+      track.motionAt(piece, part, ground);
+      if (!motion.sample(ground[0], ground[1], lookedTime)) {
+        return false;
+      }
+      double sine = Earth.sine(ground[0]);
+      double north = ground[2] * Earth.metresPerLatitudeDegree(sine);
+      double east = ground[3] * Earth.metresPerLongitudeDegree(sine);
+      double setEast = motion.streamEast + drift * motion.windEast;
+      double setNorth = motion.streamNorth + drift * motion.windNorth;
+      lookedSpeed =
+          motion.windy ? Math.hypot(east - setEast, north - setNorth) : motion.calmWaterSpeed();
+      double way = Math.hypot(east, north);
+      if (way < NO_WAY) {
+        return false;
+      }
+      double along = (setEast * east + setNorth * north) / way;
+      double across = (setEast * north - setNorth * east) / way;
+      boolean paddled = lookedSpeed > 0.0;
+      lookedShare = paddled ? Math.min(1.0, Math.abs(across) / lookedSpeed) : 0.0;
+      lookedSpare = lookedSpeed - SteadyTriangle.leastWaterSpeed(along, across);
+      lookedStream =
+          paddled ? Math.hypot(motion.streamEast, motion.streamNorth) / lookedSpeed : 0.0;
+      return true;
+    }
+
+    PathDemand result() {
+      return new PathDemand(
+          Math.max(0.0, cross.value),
+          cross.time,
+          cross.latitude,
+          cross.longitude,
+          cross.speed,
+          -spare.value,
+          Math.max(0.0, stream.value),
+          stream.time);
+    }
+  }
+
+  /** The greatest of what was looked at. */
+  private static final class Worst {
+    double value = Double.NEGATIVE_INFINITY;
+    double time;
+    double latitude;
+    double longitude;
+    double speed;
+    private int piece = -1;
+    private double part;
+    private double step;
+
+    void take(double looked, int piece, double part, double step, Scan scan) {
+      if (looked > value) {
+        value = looked;
+        time = scan.lookedTime;
+        latitude = scan.ground[0];
+        longitude = scan.ground[1];
+        speed = scan.lookedSpeed;
+        this.piece = piece;
+        this.part = part;
+        this.step = step;
+      }
+    }
+
+    void refine(Scan scan, DoubleSupplier looked) {
+      if (piece < 0 || part < 0.5 * step || part > 1.0 - 0.5 * step) {
+        return; // at an end of its piece
+      }
+      double middle = part;
+      if (!scan.measure(piece, middle - step)) {
+        return;
+      }
+      double before = looked.getAsDouble();
+      if (!scan.measure(piece, middle + step)) {
+        return;
+      }
+      double after = looked.getAsDouble();
+      double bend = before - 2.0 * value + after;
+      if (bend < 0.0) {
+        double top = middle + 0.5 * step * (before - after) / bend;
+        if (scan.measure(piece, Math.min(1.0, Math.max(0.0, top)))) {
+          take(looked.getAsDouble(), piece, top, step, scan);
+        }
+      }
+    }
+  }
+}
