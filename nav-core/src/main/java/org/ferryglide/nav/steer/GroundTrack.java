@@ -226,7 +226,7 @@ public final class GroundTrack implements Serializable {
   }
 
   /** The piece of a time; the first before the start, the last after the end. */
-  private int pieceAt(double time) {
+  int pieceAt(double time) {
     int low = 0;
     int high = pieces();
     while (high - low > 1) {

@@ -40,6 +40,9 @@ record PathDemand(
   /** So far inside a piece its ends are looked at, since a stream in steps jumps there, seconds. */
   private static final double INSIDE_SECONDS = 1e-3;
 
+  /** Halvings of the step between looks where the worst stands at an end of a piece. */
+  private static final int HALVINGS = 6;
+
   /** Below this the path has no direction, metres a second. */
   private static final double NO_WAY = 1e-9;
 
@@ -95,6 +98,17 @@ record PathDemand(
       cross.refine(this, () -> lookedShare);
       spare.refine(this, () -> -lookedSpare);
       stream.refine(this, () -> lookedStream);
+    }
+
+    /** The same for a time; false outside the track. */
+    boolean measureAt(double time) {
+      if (!(time > track.startSeconds() && time < track.endSeconds())) {
+        return false;
+      }
+      int piece = track.pieceAt(time);
+      double from = track.timeOf(piece);
+      double span = track.timeOf(piece + 1) - from;
+      return span > 0.0 && measure(piece, (time - from) / span);
     }
 
     /** Takes what one moment asks; false where that is not known. */
@@ -166,8 +180,12 @@ record PathDemand(
     }
 
     void refine(Scan scan, DoubleSupplier looked) {
-      if (piece < 0 || part < 0.5 * step || part > 1.0 - 0.5 * step) {
-        return; // at an end of its piece
+      if (piece < 0) {
+        return;
+      }
+      if (part < 0.5 * step || part > 1.0 - 0.5 * step) { // at an end of its piece
+        halve(scan, looked);
+        return;
       }
       double middle = part;
       if (!scan.measure(piece, middle - step)) {
@@ -183,6 +201,20 @@ record PathDemand(
         double top = middle + 0.5 * step * (before - after) / bend;
         if (scan.measure(piece, Math.min(1.0, Math.max(0.0, top)))) {
           take(looked.getAsDouble(), piece, top, step, scan);
+        }
+      }
+    }
+
+    /** Moves to the better side in ever smaller steps, into the next piece if need be. */
+    private void halve(Scan scan, DoubleSupplier looked) {
+      double length = step * (scan.track.timeOf(piece + 1) - scan.track.timeOf(piece));
+      for (int i = 0; i < HALVINGS; i++) {
+        length *= 0.5;
+        double at = time;
+        for (double side = -1.0; side <= 1.0; side += 2.0) {
+          if (scan.measureAt(at + side * length)) {
+            take(looked.getAsDouble(), piece, part, step, scan);
+          }
         }
       }
     }
