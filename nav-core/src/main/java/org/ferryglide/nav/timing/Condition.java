@@ -14,6 +14,7 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.TrackPoint;
+import org.ferryglide.nav.water.ChartedDepth;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.StreamField;
@@ -30,7 +31,7 @@ import org.ferryglide.nav.water.Window;
  * <pre>{@code
  * Condition daylight =
  *     Condition.during("daylight", List.of(TimeSpan.of(sunrise, sunset)), Duration.ofHours(1));
- * Condition bar = Condition.depthAtLeast("the bar", 2, level, 0.4, 1.0, 0.5);
+ * Condition bar = Condition.depthAtLeast("the bar", 2, level, depth, 1.0, 0.5);
  * Condition short = Condition.of("length", "hours", 6, 8, p -> p.duration().toMinutes() / 60.0);
  * }</pre>
  */
@@ -141,24 +142,24 @@ public interface Condition {
    *
    * @param place what the waypoint is called
    * @param waypoint number of the waypoint: 0 for the start, the number of legs for the end
-   * @param level the height of the water there, above the datum that the depth is charted from
-   * @param chartedDepthMetres depth below that datum, metres; negative for what dries
+   * @param level the height of the water there
+   * @param charted the charted depth there, of the same datum
    * @param warnBelowMetres a depth of water below this warns, metres
    * @param leastMetres least depth of water wanted, metres, at least 0 and below the depth that
    *     warns
    * @return a condition whose figure is the depth of water in metres; not checked outside the
    *     tide's data or where the passage has no such waypoint
-   * @throws IllegalArgumentException if a depth is NaN or infinite or out of order, or the waypoint
-   *     negative
+   * @throws IllegalArgumentException if a depth is NaN or infinite or out of order, the waypoint
+   *     negative, or the datums differ
    */
   static Condition depthAtLeast(
       String place,
       int waypoint,
       WaterLevel level,
-      double chartedDepthMetres,
+      ChartedDepth charted,
       double warnBelowMetres,
       double leastMetres) {
-    double charted = Arguments.finite(chartedDepthMetres, "charted depth", "metres");
+    charted.requireSameDatum(level);
     double least = Arguments.notNegative(leastMetres, "least depth", "metres");
     Arguments.positive(
         warnBelowMetres - least, "step from the least depth to the warning", "metres");
@@ -181,7 +182,7 @@ public interface Condition {
           Verdict verdict =
               Double.isNaN(height)
                   ? Verdict.notChecked(name, "no height of tide is known then")
-                  : Verdict.of(name, height + charted, "metres", warnBelowMetres, least);
+                  : Verdict.of(name, charted.depthMetres(height), "metres", warnBelowMetres, least);
           return verdict.at(time).at(there);
         });
   }

@@ -16,6 +16,9 @@ import org.ferryglide.nav.steer.Reason;
 import org.ferryglide.nav.steer.Route;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.Found;
+import org.ferryglide.nav.water.LocalStream;
+import org.ferryglide.nav.water.StreamMoment;
 
 /**
  * One departure for a purpose: the latest that arrives in time, the next that is possible, the one
@@ -98,11 +101,14 @@ public final class PassageTiming {
    * @param from when to leave at the earliest
    * @param until when to arrive at the latest
    * @return the route steered, arriving within a minute before a slack; not possible if there is
-   *     none, with the reason of the first slack that cannot be met
+   *     none, with the reason of the first slack that cannot be met, or {@link Reason#NO_DATA} if
+   *     no slack is known and the stream not for all of the time
    */
   public Outcome<SteeredRoute, NotPossible> arrivingAtSlack(Instant from, Instant until) {
     NotPossible first = null;
-    for (SlackWater slack : SlackWater.between(solver.stream(), route.end(), from, until)) {
+    Found<StreamMoment> slacks =
+        LocalStream.of(solver.stream(), route.end()).slackWaters(from, until);
+    for (StreamMoment slack : slacks) {
       Outcome<SteeredRoute, NotPossible> outcome = arrivingBy(slack.time());
       SteeredRoute steered = outcome.solved().orElse(null);
       if (steered != null
@@ -114,8 +120,11 @@ public final class PassageTiming {
         first = outcome.why().orElse(null);
       }
     }
-    return Outcome.ofUnsolved(
-        first != null ? first : NotPossible.because(Reason.BEYOND_HORIZON).at(route.end(), until));
+    if (first != null) {
+      return Outcome.ofUnsolved(first);
+    }
+    Reason reason = slacks.isEmpty() && !slacks.isWhole() ? Reason.NO_DATA : Reason.BEYOND_HORIZON;
+    return Outcome.ofUnsolved(NotPossible.because(reason).at(route.end(), until));
   }
 
   /**

@@ -18,6 +18,7 @@ import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.Route;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.Strategy;
+import org.ferryglide.nav.water.ChartedDepth;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.StreamField;
@@ -178,7 +179,9 @@ class DepartureSearchTest {
         };
     Instant four = MIDNIGHT.plus(Duration.ofHours(4));
     SteeredRoute passage = solver().solve(ROUTE, four).orElseThrow();
-    Condition bar = Condition.depthAtLeast("the bar", 1, level, -1.0, 1.0, 0.5);
+    Condition bar =
+        Condition.depthAtLeast(
+            "the bar", 1, level, ChartedDepth.ofDryingHeight(1.0, "chart datum"), 1.0, 0.5);
     assertEquals("depth at the bar", bar.name());
     Verdict overBar = bar.check(passage);
     assertEquals("metres", overBar.unit());

@@ -25,7 +25,9 @@ import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.SteeringLimits;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.LocalStream;
 import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.water.StreamMoment;
 import org.junit.jupiter.api.Test;
 
 class PassageTimingTest {
@@ -76,8 +78,10 @@ class PassageTimingTest {
 
   @Test
   void slackIsFoundInTheStreamAndArrivedAt() {
-    List<SlackWater> slacks =
-        SlackWater.between(TIDE, START, NOON.minusSeconds(7200), NOON.plus(Duration.ofHours(7)));
+    List<StreamMoment> slacks =
+        LocalStream.of(TIDE, START)
+            .slackWaters(NOON.minusSeconds(7200), NOON.plus(Duration.ofHours(7)))
+            .items();
     assertEquals(2, slacks.size());
     // between hours 4 and 5 after the start: (0.4, 0.1) to (-0.8, 0.7); least at t = 7/30
     double t = (0.4 * 1.2 - 0.1 * 0.6) / (1.2 * 1.2 + 0.6 * 0.6);
@@ -97,16 +101,15 @@ class PassageTimingTest {
   }
 
   @Test
-  void theSlackOfATableInStepsIsTheMiddleOfItsLeastStep() {
-    StreamField steps =
-        HourlyStream.steps(NOON_SECONDS, new double[] {2, 1, 0.2, -1, -2}, new double[5]);
-    List<SlackWater> slacks =
-        SlackWater.between(steps, START, NOON, NOON.plus(Duration.ofHours(4)));
-    assertEquals(1, slacks.size());
-    assertEquals(NOON_SECONDS + 7200, EpochSeconds.of(slacks.get(0).time()), 1.0);
-    assertThrows(
-        IllegalArgumentException.class,
-        () -> SlackWater.between(steps, START, NOON, NOON.minusSeconds(1)));
+  void whereNoStreamIsKnownNoSlackIsNotNever() {
+    Route route = Route.of(List.of(leg(90, 2)));
+    assertEquals(
+        Reason.NO_DATA,
+        PassageTiming.of(solver(3.2, TIDE), route)
+            .arrivingAtSlack(NOON.plus(Duration.ofDays(2)), NOON.plus(Duration.ofDays(3)))
+            .why()
+            .orElseThrow()
+            .reason());
   }
 
   @Test
