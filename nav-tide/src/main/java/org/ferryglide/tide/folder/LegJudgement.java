@@ -84,10 +84,7 @@ final class LegJudgement {
   }
 
   private Note longBesideTheOthers(int i, double middle) {
-    int wayPoint = i == 0 || i + 1 < lengths.length && lengths[i + 1] > lengths[i - 1] ? i + 1 : i;
-    if (i == 0 && lengths.length > 1 && lengths[1] < lengths[0] / 2) {
-      wayPoint = 0;
-    }
+    int wayPoint = endToCheck(i, middle);
     return Note.caution(
             "leg.long-beside-others",
             leg(i)
@@ -101,6 +98,14 @@ final class LegJudgement {
         .with("leg", Integer.toString(i + 1))
         .with("wayPoint", Integer.toString(wayPoint + 1))
         .with("lengthMetres", Math.rint(lengths[i]));
+  }
+
+  /** Both legs of a misplaced way point are long; at an end of the passage it has only one. */
+  private int endToCheck(int i, double middle) {
+    boolean nextIsLong = i + 1 < lengths.length && lengths[i + 1] > LONG_BESIDE_THE_OTHERS * middle;
+    boolean isLast = i + 1 == lengths.length;
+    boolean lastIsLong = i > 0 && lengths[i - 1] > LONG_BESIDE_THE_OTHERS * middle;
+    return nextIsLong || isLast && !lastIsLong ? i + 1 : i;
   }
 
   /** A way point that would fit with a letter changed, and what to do about it. */

@@ -6,10 +6,12 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.ferryglide.nav.magnetic.CompassRose;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.InputFormatException;
@@ -73,7 +75,9 @@ public final class PassageFolder implements Serializable {
       places.add(stream.table().position());
     }
     all.addAll(new LegJudgement(this.wayPoints, places).notes());
-    all.addAll(new StationJudgement(this.wayPoints, tables, limits.reach()).notes());
+    Set<String> doubted = new HashSet<>();
+    all.forEach(note -> doubted.add(note.data().getOrDefault("leg", "")));
+    all.addAll(new StationJudgement(this.wayPoints, tables, limits.reach(), doubted).notes());
     this.tides.values().forEach(table -> all.addAll(table.notes()));
     all.sort((one, other) -> other.severity().compareTo(one.severity()));
     this.notes = List.copyOf(all);

@@ -2,6 +2,7 @@ package org.ferryglide.tide.folder;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
@@ -15,11 +16,18 @@ final class StationJudgement {
   private final List<StreamTable> streams;
   private final Distance reach;
 
+  /** Legs that look wrong themselves, so that no station can be blamed for them. */
+  private final Set<String> doubtedLegs;
+
   StationJudgement(
-      List<PassageFolder.WayPoint> wayPoints, List<StreamTable> streams, Distance reach) {
+      List<PassageFolder.WayPoint> wayPoints,
+      List<StreamTable> streams,
+      Distance reach,
+      Set<String> doubtedLegs) {
     this.wayPoints = wayPoints;
     this.streams = streams;
     this.reach = reach;
+    this.doubtedLegs = doubtedLegs;
   }
 
   /** Stations that serve no leg, then legs that no station serves well. */
@@ -46,7 +54,7 @@ final class StationJudgement {
     }
     for (int i = 0; i + 1 < wayPoints.size(); i++) {
       RhumbLeg leg = RhumbLeg.between(wayPoints.get(i).position(), wayPoints.get(i + 1).position());
-      if (leg.length().compareTo(LegJudgement.LONGEST_LEG) <= 0) { // else the leg itself is doubted
+      if (!doubtedLegs.contains(Integer.toString(i + 1))) {
         judge(i + 1, leg.pointAt(leg.length().times(0.5)), notes);
       }
     }
