@@ -18,11 +18,11 @@ public final class TenLines {
   private TenLines() {}
 
   /**
-   * From two positions to a heading for the deck compass.
+   * Prints a heading for the deck compass, from two positions and a stream.
    *
-   * @return the heading in words
+   * @param args not used
    */
-  static String courseToSteer() {
+  public static void main(String[] args) {
     RhumbLeg leg =
         RhumbLeg.between(
             Position.parse("46°11.8'N 026°17.6'W"), Position.parse("46°12.1'N 026°13.0'W"));
@@ -30,19 +30,12 @@ public final class TenLines {
         StreamField.steady(Velocity.ofSetAndRate(TrueBearing.ofDegrees(5), Speed.ofKnots(1.7)));
     Variation variation =
         CompassRose.parse("8°50'W 2019 (8'E)").variationAt(LocalDate.of(2026, 6, 14));
-    return CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3.5)), stream)
-        .solve(leg, Instant.parse("2026-06-14T11:00:00Z"))
-        .match(
-            steered -> steered.courseToSteer().toMagnetic(variation).threeDigits() + " magnetic",
-            reason -> "not possible: " + reason.message());
-  }
-
-  /**
-   * Prints the heading.
-   *
-   * @param args not used
-   */
-  public static void main(String[] args) {
-    System.out.println(courseToSteer());
+    System.out.println(
+        CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3.5)), stream)
+            .solve(leg, Instant.parse("2026-06-14T11:00:00Z"))
+            .map(
+                steered ->
+                    steered.courseToSteer().toMagnetic(variation).threeDigits() + " magnetic")
+            .orElse(why -> "not possible: " + why.message()));
   }
 }

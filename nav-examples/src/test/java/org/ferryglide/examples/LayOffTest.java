@@ -315,4 +315,133 @@ class LayOffTest {
     assertTrue(run.out.contains(crowded) && run.out.indexOf(crowded) < leg1, run.out);
     assertTrue(run.out.indexOf(crowded, leg1) < run.out.indexOf("one heading", leg1), run.out);
   }
+
+  private static void assertStandsInOrder(String text, String... parts) {
+    int at = 0;
+    for (String part : parts) {
+      int found = text.indexOf(part, at);
+      assertTrue(found >= 0, part + " is not where it should be in " + text);
+      at = found + part.length();
+    }
+  }
+
+  @Test
+  void aRoseThatDisagreesIsToldOnceAtTheTopAndBesideEveryMagneticCourse() throws IOException {
+    edit("passage.csv", "8°50'W", "8°50'E");
+    String out = run().out;
+    String warning = "WARNING: Rose and model differ";
+    assertStandsInOrder(out, "Look at this first", warning, "(legs 1, 2, 3, 4)", "Leg 1 of 4");
+    assertStandsInOrder(out, "Leg 1 of 4", "  magnetic", warning, "  back bearing");
+    assertStandsInOrder(out, "Leg 4 of 4", "  magnetic", warning, "  back bearing");
+    assertEquals(5, out.split(warning, -1).length - 1, "once at the top and once a leg");
+  }
+
+  @Test
+  void aLegNoPaddlerPaddlesNamesItsWayPointAtTheTopAndBesideItsLength() throws IOException {
+    edit("waypoints.csv", "026°13.0'W", "026°13.0'E");
+    String out = run().out;
+    assertStandsInOrder(out, "Look at this first", "Way point Quill Island", "Leg 1 of 4");
+    assertStandsInOrder(out, "Leg 2 of 4", "  course", "NM", "Way point Quill Island");
+  }
+
+  @Test
+  void stationsInAnotherOceanGiveNoDataAndNoCourse() throws IOException {
+    edit("streams.csv", "46.198,-26.255", "6.198,-26.255");
+    edit("streams.csv", "46.235,-26.17", "6.235,-26.17");
+    Run run = run();
+    assertEquals(3, run.status);
+    assertTrue(run.out.contains("WARNING: Station Hesk Sound lies 2"), run.out);
+    assertTrue(run.out.contains("no data: no station within 6.0 NM of it"), run.out);
+    assertFalse(run.out.contains("steer 0"), run.out);
+  }
+
+  @Test
+  void aLostSignOfAStationIsDoubtedByName() throws IOException {
+    edit("streams.csv", "46.198,-26.255", "46.198,26.255");
+    Run run = run();
+    assertTrue(
+        run.out.contains("Station Hesk Sound lies 2")
+            && run.out.contains("it would fit with W for E in its longitude"),
+        run.out);
+    assertTrue(run.out.contains("The nearest stream station to the middle of leg 1"), run.out);
+  }
+
+  @Test
+  void afterNotPossibleComesWhenItIsAndAtWhatSpeed() throws IOException {
+    edit("streams.csv", "-4,006,1.7,0.8", "-4,006,9.7,6.8");
+    edit("streams.csv", "-3,005,2.1,1.0", "-3,005,9.1,6.0");
+    Run run = run();
+    assertEquals(0, run.status);
+    assertStandsInOrder(run.out, "Look at this first", "NOT POSSIBLE as planned: leg 2", "Leg 1");
+    assertStandsInOrder(
+        run.out,
+        "Otherwise",
+        "leave at 2026-06-14 ",
+        "possible, within every limit asked for",
+        "kn would do at the planned start, ",
+        "kn above the party's own; at most 80 %");
+  }
+
+  @Test
+  void aLimitThatThePlanBreaksIsNamedAtTheTop() throws IOException {
+    edit("passage.csv", "T11:40", "T21:30");
+    Run run = run();
+    assertStandsInOrder(
+        run.out,
+        "Look at this first",
+        "NOT WITHIN what is asked for: between sunrise and sunset",
+        "Leg 1 of 4",
+        "SUN DOWN",
+        "Otherwise",
+        "leave at 2026-06-15");
+  }
+
+  /** The minutes printed are those between the times printed. */
+  @Test
+  void minutesAreTheDifferencesOfThePrintedTimes() {
+    String out = run().out;
+    java.util.regex.Matcher eta =
+        java.util.regex.Pattern.compile("(\\d+) min, ETA (\\d\\d):(\\d\\d)").matcher(out);
+    int before = 11 * 60 + 40;
+    int legs = 0;
+    while (eta.find()) {
+      int time = Integer.parseInt(eta.group(2)) * 60 + Integer.parseInt(eta.group(3));
+      assertEquals(time - before, Integer.parseInt(eta.group(1)), eta.group());
+      assertTrue(eta.find(), "the track held comes second");
+      before = time;
+      legs++;
+    }
+    assertEquals(4, legs);
+    int minutes = before - (11 * 60 + 40);
+    assertTrue(out.contains(", " + minutes / 60 + " h " + minutes % 60 + " min, from 11:40"), out);
+  }
+
+  @Test
+  void whatIsNotCheckedStandsAtTheTopAndDaylightBesideTheEta() {
+    String out = run().out;
+    assertStandsInOrder(out, "clock times are UTC", "not checked: wind", "Leg 1 of 4", ", sunset ");
+    assertStandsInOrder(out, "Landing at", "height", "high water", "17:59, 4.7 m", "range");
+  }
+
+  @Test
+  void slackIsPrintedAsSlack() throws IOException {
+    edit("streams.csv", "-5,008,1.1,0.5", "-5,,0,0");
+    assertTrue(run().out.contains("HW-5  slack"), run().out);
+  }
+
+  @Test
+  void helpHelps() {
+    Run run = run("--help");
+    assertEquals(0, run.status);
+    assertTrue(run.out.contains("waypoints.csv") && run.out.contains("Exit status"), run.out);
+  }
+
+  @Test
+  void aFolderWithBlanksIsFoundThoughItsArgumentIsParted() throws IOException {
+    Path blank = Files.createDirectory(folder.resolve("my own passage"));
+    Files.copy(folder.resolve("passage.csv"), blank.resolve("passage.csv"));
+    Run run = run((folder + "/my own passage").split(" "));
+    assertEquals(2, run.status);
+    assertTrue(run.err.contains("my own passage/waypoints.csv: the file is missing"), run.err);
+  }
 }
