@@ -34,7 +34,7 @@ public final class CurrentCurve implements StreamCurve, Serializable {
   private final String name;
   private final CurrentEvent[] events;
   private final FlowShape shape;
-  private final SlackKnots knots;
+  private final SlackToMaximum breaks;
   private final boolean rule;
 
   private CurrentCurve(String name, CurrentEvent[] events, FlowShape shape, boolean rule) {
@@ -42,7 +42,7 @@ public final class CurrentCurve implements StreamCurve, Serializable {
     this.events = events;
     this.shape = shape;
     this.rule = rule;
-    SlackKnots.Builder builder = new SlackKnots.Builder();
+    SlackToMaximum.Builder builder = new SlackToMaximum.Builder();
     builder.startAt(EpochSeconds.of(events[0].time()));
     int rough = rule || shape != FlowShape.SINE ? StreamFlags.ROUGH_RULE : 0;
     for (int i = 1; i < events.length; i++) {
@@ -60,7 +60,7 @@ public final class CurrentCurve implements StreamCurve, Serializable {
           fromSlack,
           rough | StreamFlags.BETWEEN_SLACKS);
     }
-    this.knots = builder.build(shape);
+    this.breaks = builder.build(shape);
   }
 
   static CurrentCurve of(CurrentTable table) {
@@ -126,17 +126,17 @@ public final class CurrentCurve implements StreamCurve, Serializable {
 
   @Override
   public boolean sample(double epochSeconds, double[] eastNorth, int offset) {
-    return knots.sample(epochSeconds, eastNorth, offset);
+    return breaks.sample(epochSeconds, eastNorth, offset);
   }
 
   @Override
   public double startSeconds() {
-    return knots.start();
+    return breaks.start();
   }
 
   @Override
   public double endSeconds() {
-    return knots.end();
+    return breaks.end();
   }
 
   @Override
@@ -146,18 +146,18 @@ public final class CurrentCurve implements StreamCurve, Serializable {
 
   @Override
   public double nextBreakAfter(double epochSeconds) {
-    return knots.nextBreakAfter(epochSeconds);
+    return breaks.nextBreakAfter(epochSeconds);
   }
 
   @Override
   public Optional<Speed> maxRate() {
-    return Optional.of(Speed.ofMetresPerSecond(knots.maxRate()));
+    return Optional.of(Speed.ofMetresPerSecond(breaks.maxRate()));
   }
 
   @Override
   public Explanation explain(Instant instant) {
-    int flags = knots.flagsAt(EpochSeconds.of(instant));
-    if ((flags & StreamKnots.GAP) != 0) {
+    int flags = breaks.flagsAt(EpochSeconds.of(instant));
+    if ((flags & PiecewiseStream.GAP) != 0) {
       return StreamFlags.noData("The current of " + name + " is not known at this time.");
     }
     List<Note> notes = new ArrayList<>();

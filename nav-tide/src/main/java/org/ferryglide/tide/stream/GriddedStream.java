@@ -31,17 +31,16 @@ public final class GriddedStream implements StreamField, Serializable {
   private static final long serialVersionUID = 1L;
 
   private final String source;
-  private final AxisKnots latitudes;
-  private final AxisKnots longitudes;
-  private final AxisKnots times;
+  private final Axis latitudes;
+  private final Axis longitudes;
+  private final Axis times;
 
   /** East and north of each cell in turn; longitude runs fastest, then latitude, then time. */
   private final double[] flow;
 
   private final double maxRate;
 
-  private GriddedStream(
-      String source, AxisKnots latitudes, AxisKnots longitudes, AxisKnots times, double[] flow) {
+  private GriddedStream(String source, Axis latitudes, Axis longitudes, Axis times, double[] flow) {
     this.source = source;
     this.latitudes = latitudes;
     this.longitudes = longitudes;
@@ -124,9 +123,9 @@ public final class GriddedStream implements StreamField, Serializable {
     }
     return new GriddedStream(
         source,
-        new AxisKnots(latitudes.clone()),
-        new AxisKnots(longitudes.clone()),
-        new AxisKnots(epochSeconds.clone()),
+        new Axis(latitudes.clone()),
+        new Axis(longitudes.clone()),
+        new Axis(epochSeconds.clone()),
         flow);
   }
 
@@ -225,29 +224,29 @@ public final class GriddedStream implements StreamField, Serializable {
 
   /** The same longitude where the grid has it. */
   private double turned(double longitudeDegrees) {
-    double first = longitudes.knot(0);
+    double first = longitudes.value(0);
     double longitude = longitudeDegrees;
     if (longitude < first) {
       longitude += 360.0;
-    } else if (longitude > longitudes.knot(longitudes.pieces()) && longitude - 360.0 >= first) {
+    } else if (longitude > longitudes.value(longitudes.pieces()) && longitude - 360.0 >= first) {
       longitude -= 360.0;
     }
     return longitude;
   }
 
-  private static double share(AxisKnots axis, int piece, double value) {
-    double from = axis.knot(piece);
-    return (value - from) / (axis.knot(piece + 1) - from);
+  private static double share(Axis axis, int piece, double value) {
+    double from = axis.value(piece);
+    return (value - from) / (axis.value(piece + 1) - from);
   }
 
   @Override
   public double startSeconds() {
-    return times.knot(0);
+    return times.value(0);
   }
 
   @Override
   public double endSeconds() {
-    return times.knot(times.pieces());
+    return times.value(times.pieces());
   }
 
   @Override

@@ -41,7 +41,7 @@ public final class HourlyStream implements StreamCurve, Serializable {
   private final BetweenHours betweenHours;
   private final TideRange range;
   private final ReferenceTides references;
-  private final StreamKnots knots;
+  private final PiecewiseStream breaks;
 
   private HourlyStream(
       StreamTable table, TideTable tides, BetweenHours betweenHours, TideRange range) {
@@ -50,7 +50,7 @@ public final class HourlyStream implements StreamCurve, Serializable {
     this.betweenHours = betweenHours;
     this.range = range;
     this.references = ReferenceTides.of(tides, table.standardPort().about(), range);
-    this.knots = HourlyKnots.of(table, references, betweenHours);
+    this.breaks = HourlyRows.of(table, references, betweenHours);
   }
 
   static HourlyStream of(StreamTable table, TideTable tides) {
@@ -96,8 +96,8 @@ public final class HourlyStream implements StreamCurve, Serializable {
     return tides;
   }
 
-  StreamKnots knots() {
-    return knots;
+  PiecewiseStream breaks() {
+    return breaks;
   }
 
   /**
@@ -122,10 +122,10 @@ public final class HourlyStream implements StreamCurve, Serializable {
   public List<ClockHour> clockHours(LocalDate day, ZoneId zone) {
     double from = EpochSeconds.of(day.atStartOfDay(zone).toInstant());
     double to = EpochSeconds.of(day.plusDays(1).atStartOfDay(zone).toInstant());
-    StreamKnots held = HourlyKnots.of(table, references, BetweenHours.HOURLY_STEPS);
+    PiecewiseStream held = HourlyRows.of(table, references, BetweenHours.HOURLY_STEPS);
     List<ClockHour> hours = new ArrayList<>();
     double[] flow = new double[2];
-    for (HourSpan span : HourlyKnots.spans(table, references)) {
+    for (HourSpan span : HourlyRows.spans(table, references)) {
       if (span.end() > from
           && span.start() < to
           && held.sample(span.start() + (span.end() - span.start()) / 2.0, flow, 0)) {
@@ -142,17 +142,17 @@ public final class HourlyStream implements StreamCurve, Serializable {
 
   @Override
   public boolean sample(double epochSeconds, double[] eastNorth, int offset) {
-    return knots.sample(epochSeconds, eastNorth, offset);
+    return breaks.sample(epochSeconds, eastNorth, offset);
   }
 
   @Override
   public double startSeconds() {
-    return knots.start();
+    return breaks.start();
   }
 
   @Override
   public double endSeconds() {
-    return knots.end();
+    return breaks.end();
   }
 
   @Override
@@ -167,19 +167,19 @@ public final class HourlyStream implements StreamCurve, Serializable {
 
   @Override
   public double nextBreakAfter(double epochSeconds) {
-    return knots.nextBreakAfter(epochSeconds);
+    return breaks.nextBreakAfter(epochSeconds);
   }
 
   @Override
   public Optional<Speed> maxRate() {
-    return Optional.of(Speed.ofMetresPerSecond(knots.maxRate()));
+    return Optional.of(Speed.ofMetresPerSecond(breaks.maxRate()));
   }
 
   @Override
   public Explanation explain(Instant instant) {
     double t = EpochSeconds.of(instant);
-    int flags = knots.flagsAt(t);
-    if ((flags & StreamKnots.GAP) != 0) {
+    int flags = breaks.flagsAt(t);
+    if ((flags & PiecewiseStream.GAP) != 0) {
       return StreamFlags.noData(
           "The tides of "
               + tides.port()
@@ -187,7 +187,7 @@ public final class HourlyStream implements StreamCurve, Serializable {
               + table.station()
               + " no row for this time.");
     }
-    if (knots.isKnot(t)) {
+    if (breaks.isBreak(t)) {
       flags &= ~StreamFlags.INTERPOLATED;
     }
     int tide = references.nearest(t);

@@ -35,15 +35,15 @@ public final class PilotStream implements StreamCurve, Serializable {
   private final TideTable tides;
   private final FlowShape shape;
   private final TideRange range;
-  private final SlackKnots knots;
+  private final SlackToMaximum breaks;
 
   private PilotStream(PilotRemarks remarks, TideTable tides, FlowShape shape, TideRange range) {
     this.remarks = remarks;
     this.tides = tides;
     this.shape = shape;
     this.range = range;
-    this.knots =
-        knots(remarks, ReferenceTides.of(tides, remarks.standardPort().about(), range), shape);
+    this.breaks =
+        breaks(remarks, ReferenceTides.of(tides, remarks.standardPort().about(), range), shape);
   }
 
   static PilotStream of(PilotRemarks remarks, TideTable tides) {
@@ -51,9 +51,10 @@ public final class PilotStream implements StreamCurve, Serializable {
     return new PilotStream(remarks, tides, FlowShape.SINE, TideRange.ofEachTide());
   }
 
-  private static SlackKnots knots(PilotRemarks remarks, ReferenceTides tides, FlowShape shape) {
+  private static SlackToMaximum breaks(
+      PilotRemarks remarks, ReferenceTides tides, FlowShape shape) {
     List<PilotTurn> turns = remarks.turns();
-    SlackKnots.Builder builder = new SlackKnots.Builder();
+    SlackToMaximum.Builder builder = new SlackToMaximum.Builder();
     int count = tides.count() * turns.size();
     double[] times = new double[count];
     for (int k = 0; k < count; k++) {
@@ -87,7 +88,7 @@ public final class PilotStream implements StreamCurve, Serializable {
   }
 
   private static void addStream(
-      SlackKnots.Builder builder,
+      SlackToMaximum.Builder builder,
       PilotTurn turn,
       StandardPort port,
       double rangeMetres,
@@ -148,17 +149,17 @@ public final class PilotStream implements StreamCurve, Serializable {
 
   @Override
   public boolean sample(double epochSeconds, double[] eastNorth, int offset) {
-    return knots.sample(epochSeconds, eastNorth, offset);
+    return breaks.sample(epochSeconds, eastNorth, offset);
   }
 
   @Override
   public double startSeconds() {
-    return knots.start();
+    return breaks.start();
   }
 
   @Override
   public double endSeconds() {
-    return knots.end();
+    return breaks.end();
   }
 
   @Override
@@ -173,18 +174,18 @@ public final class PilotStream implements StreamCurve, Serializable {
 
   @Override
   public double nextBreakAfter(double epochSeconds) {
-    return knots.nextBreakAfter(epochSeconds);
+    return breaks.nextBreakAfter(epochSeconds);
   }
 
   @Override
   public Optional<Speed> maxRate() {
-    return Optional.of(Speed.ofMetresPerSecond(knots.maxRate()));
+    return Optional.of(Speed.ofMetresPerSecond(breaks.maxRate()));
   }
 
   @Override
   public Explanation explain(Instant instant) {
-    int flags = knots.flagsAt(EpochSeconds.of(instant));
-    if ((flags & StreamKnots.GAP) != 0) {
+    int flags = breaks.flagsAt(EpochSeconds.of(instant));
+    if ((flags & PiecewiseStream.GAP) != 0) {
       return StreamFlags.noData(
           "The tides of "
               + tides.port()

@@ -24,7 +24,7 @@ final class StationPlaces implements Serializable {
   private final double[] longitudes;
 
   /** The pieces of each station's curve if all change at the same times; empty otherwise. */
-  private final StreamKnots[] inStep;
+  private final PiecewiseStream[] inStep;
 
   /** Metres in a degree of latitude at each station. */
   private final double[] northScales;
@@ -66,14 +66,14 @@ final class StationPlaces implements Serializable {
   }
 
   /** Hourly streams about one port need only one search for the hour. */
-  private static StreamKnots[] inStep(List<StreamStation> stations) {
-    StreamKnots[] pieces = new StreamKnots[stations.size()];
+  private static PiecewiseStream[] inStep(List<StreamStation> stations) {
+    PiecewiseStream[] pieces = new PiecewiseStream[stations.size()];
     for (int i = 0; i < pieces.length; i++) {
       if (!(stations.get(i).curve() instanceof HourlyStream hourly)
-          || (i > 0 && !hourly.knots().hasKnotsOf(pieces[0]))) {
-        return new StreamKnots[0];
+          || (i > 0 && !hourly.breaks().breaksWith(pieces[0]))) {
+        return new PiecewiseStream[0];
       }
-      pieces[i] = i == 0 ? hourly.knots() : hourly.knots().onKnotsOf(pieces[0]);
+      pieces[i] = i == 0 ? hourly.breaks() : hourly.breaks().onBreaksOf(pieces[0]);
     }
     return pieces;
   }

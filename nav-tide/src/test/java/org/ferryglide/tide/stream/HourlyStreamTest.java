@@ -289,6 +289,36 @@ class HourlyStreamTest {
             .getMessage());
   }
 
+  /** At every row of two tides that overlap, by weighing each tide's own rows by hand. */
+  @Test
+  void overlappingRowsCountByTheTimeSinceTheLaterTideBegan() {
+    int apart = 655;
+    HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, apart));
+    double begun = apart / 60.0 - 6.0;
+    double ended = 6.0;
+    for (int hour = -6; hour <= 6; hour++) {
+      for (double t : new double[] {hour, hour + apart / 60.0}) {
+        if (t >= begun && t <= ended) {
+          double later = (t - begun) / (ended - begun);
+          Velocity expected =
+              ofOneTide(t).times(1.0 - later).plus(ofOneTide(t - apart / 60.0).times(later));
+          assertFlow(expected, stream.at(afterHigh(t)).get(), 1e-6);
+          if (later > 0.01 && later < 0.99) {
+            assertTrue(codes(stream, afterHigh(t)).contains("stream.cross-faded"));
+          }
+        }
+      }
+    }
+  }
+
+  /** The rows of one tide joined by straight lines. */
+  private static Velocity ofOneTide(double hours) {
+    int before = Math.min(5, (int) Math.floor(hours + 1e-9));
+    double share = hours - before;
+    StreamTable table = StreamSamples.table();
+    return table.at(before, 5.0).times(1.0 - share).plus(table.at(before + 1, 5.0).times(share));
+  }
+
   /** Three high waters within ten hours, as in a mixed tide, must not cost a whole year. */
   @ParameterizedTest
   @EnumSource(BetweenHours.class)

@@ -5,13 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A stream that runs from slack to a maximum and back, again and again: between two knots it keeps
- * the maximum's direction and grows or falls by a shape.
+ * A stream that runs from slack to a maximum and back, again and again: between two break points it
+ * keeps the maximum's direction and grows or falls by a shape.
  */
-final class SlackKnots implements Serializable {
+final class SlackToMaximum implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private final AxisKnots knots;
+  private final Axis breaks;
   private final FlowShape shape;
 
   /** East and north at the maximum of each piece, metres a second. */
@@ -21,12 +21,12 @@ final class SlackKnots implements Serializable {
   private final boolean[] rising;
 
   private final int[] pieceFlags;
-  private final AxisKnots seams;
+  private final Axis corners;
 
-  private SlackKnots(Builder builder, FlowShape shape) {
+  private SlackToMaximum(Builder builder, FlowShape shape) {
     int pieces = builder.pieceFlags.size();
     double[] times = toArray(builder.times);
-    this.knots = new AxisKnots(times);
+    this.breaks = new Axis(times);
     this.shape = shape;
     this.maxima = toArray(builder.maxima);
     this.rising = new boolean[pieces];
@@ -41,7 +41,7 @@ final class SlackKnots implements Serializable {
       }
     }
     corners.sort(Double::compare);
-    this.seams = new AxisKnots(toArray(corners));
+    this.corners = new Axis(toArray(corners));
   }
 
   private static double[] toArray(List<Double> values) {
@@ -55,12 +55,12 @@ final class SlackKnots implements Serializable {
     private final List<Boolean> rising = new ArrayList<>();
     private final List<Integer> pieceFlags = new ArrayList<>();
 
-    /** The first knot, or a knot after a gap. */
+    /** The first break point, or a break point after a gap. */
     void startAt(double time) {
       if (times.isEmpty()) {
         times.add(time);
       } else if (times.get(times.size() - 1) < time) {
-        add(time, 0.0, 0.0, true, StreamKnots.GAP);
+        add(time, 0.0, 0.0, true, PiecewiseStream.GAP);
       }
     }
 
@@ -72,8 +72,8 @@ final class SlackKnots implements Serializable {
       pieceFlags.add(flags);
     }
 
-    SlackKnots build(FlowShape shape) {
-      return new SlackKnots(this, shape);
+    SlackToMaximum build(FlowShape shape) {
+      return new SlackToMaximum(this, shape);
     }
   }
 
@@ -82,8 +82,8 @@ final class SlackKnots implements Serializable {
     if (k < 0) {
       return false;
     }
-    double from = knots.knot(k);
-    double to = knots.knot(k + 1);
+    double from = breaks.value(k);
+    double to = breaks.value(k + 1);
     double share = shape.share((rising[k] ? t - from : to - t) / (to - from));
     out[offset] = share * maxima[2 * k];
     out[offset + 1] = share * maxima[2 * k + 1];
@@ -91,28 +91,30 @@ final class SlackKnots implements Serializable {
   }
 
   private int piece(double t) {
-    int k = knots.piece(t);
-    if (k >= 0 && (pieceFlags[k] & StreamKnots.GAP) != 0) {
-      return k > 0 && t == knots.knot(k) && (pieceFlags[k - 1] & StreamKnots.GAP) == 0 ? k - 1 : -1;
+    int k = breaks.piece(t);
+    if (k >= 0 && (pieceFlags[k] & PiecewiseStream.GAP) != 0) {
+      return k > 0 && t == breaks.value(k) && (pieceFlags[k - 1] & PiecewiseStream.GAP) == 0
+          ? k - 1
+          : -1;
     }
     return k;
   }
 
   int flagsAt(double t) {
     int k = piece(t);
-    return k < 0 ? StreamKnots.GAP : pieceFlags[k];
+    return k < 0 ? PiecewiseStream.GAP : pieceFlags[k];
   }
 
   double start() {
-    return knots.first();
+    return breaks.first();
   }
 
   double end() {
-    return knots.last();
+    return breaks.last();
   }
 
   double nextBreakAfter(double t) {
-    return seams.nextAfter(t);
+    return corners.nextAfter(t);
   }
 
   double maxRate() {

@@ -2,23 +2,29 @@ package org.ferryglide.tide.stream;
 
 import java.io.Serializable;
 
-/** A stream in pieces: between two knots in time the east and north parts are polynomials. */
-final class StreamKnots implements Serializable {
+/**
+ * A stream in pieces: between two break points in time the east and north parts are polynomials.
+ */
+final class PiecewiseStream implements Serializable {
   private static final long serialVersionUID = 1L;
 
   /** Piece without data; its flags hold this bit. */
   static final int GAP = 1 << 30;
 
-  /** By how much a cubic may pass the greater rate of the two knots beside it, as a share. */
+  /**
+   * By how much a cubic may pass the greater rate of the two break points beside it, as a share.
+   */
   static final double MOST_OVERSHOOT = 0.05;
 
-  /** From this time between two knots on their chord counts in full for the slope, seconds. */
+  /**
+   * From this time between two break points on their chord counts in full for the slope, seconds.
+   */
   private static final double WHOLLY_TRUSTED_SECONDS = 1800.0;
 
-  private static final StreamKnots EMPTY =
-      new StreamKnots(new AxisKnots(new double[0]), new double[0], new int[0], 0, 0.0);
+  private static final PiecewiseStream EMPTY =
+      new PiecewiseStream(new Axis(new double[0]), new double[0], new int[0], 0, 0.0);
 
-  private final AxisKnots knots;
+  private final Axis breaks;
 
   /** For each piece the east polynomial, constant term first, then the north one; a gap is NaN. */
   private final double[] coefficients;
@@ -27,9 +33,9 @@ final class StreamKnots implements Serializable {
   private final int stride;
   private final double maxRate;
 
-  private StreamKnots(
-      AxisKnots knots, double[] coefficients, int[] pieceFlags, int stride, double maxRate) {
-    this.knots = knots;
+  private PiecewiseStream(
+      Axis breaks, double[] coefficients, int[] pieceFlags, int stride, double maxRate) {
+    this.breaks = breaks;
     this.coefficients = coefficients;
     this.pieceFlags = pieceFlags;
     this.stride = stride;
@@ -41,7 +47,7 @@ final class StreamKnots implements Serializable {
     }
   }
 
-  static StreamKnots empty() {
+  static PiecewiseStream empty() {
     return EMPTY;
   }
 
@@ -52,23 +58,23 @@ final class StreamKnots implements Serializable {
    * @param eastNorth east and north of each row in turn
    * @param flags of each row
    */
-  static StreamKnots steps(double[] times, double[] eastNorth, int[] flags) {
+  static PiecewiseStream steps(double[] times, double[] eastNorth, int[] flags) {
     double max = 0.0;
     for (int k = 0; k < flags.length; k++) {
       if ((flags[k] & GAP) == 0) {
         max = Math.max(max, Math.hypot(eastNorth[2 * k], eastNorth[2 * k + 1]));
       }
     }
-    return new StreamKnots(new AxisKnots(times), eastNorth.clone(), flags, 2, max);
+    return new PiecewiseStream(new Axis(times), eastNorth.clone(), flags, 2, max);
   }
 
   /**
-   * Straight lines of east and north between knots.
+   * Straight lines of east and north between break points.
    *
-   * @param eastNorth east and north of each knot in turn
-   * @param flags of each piece, one fewer than there are knots
+   * @param eastNorth east and north of each break point in turn
+   * @param flags of each piece, one fewer than there are break points
    */
-  static StreamKnots lines(double[] times, double[] eastNorth, int[] flags) {
+  static PiecewiseStream lines(double[] times, double[] eastNorth, int[] flags) {
     double[] coefficients = new double[4 * flags.length];
     double max = 0.0;
     for (int k = 0; k < flags.length; k++) {
@@ -82,15 +88,15 @@ final class StreamKnots implements Serializable {
     for (int k = 0; k < times.length; k++) {
       max = Math.max(max, Math.hypot(eastNorth[2 * k], eastNorth[2 * k + 1]));
     }
-    return new StreamKnots(new AxisKnots(times), coefficients, flags, 4, max);
+    return new PiecewiseStream(new Axis(times), coefficients, flags, 4, max);
   }
 
   /**
-   * Cubics through the knots, which pass the greater rate of the two knots beside them by at most
-   * {@link #MOST_OVERSHOOT}. The slope at a knot is that of the parabola through its neighbours, as
-   * far as this allows.
+   * Cubics through the break points, which pass the greater rate of the two break points beside
+   * them by at most {@link #MOST_OVERSHOOT}. The slope at a break point is that of the parabola
+   * through its neighbours, as far as this allows.
    */
-  static StreamKnots cubics(double[] times, double[] eastNorth, int[] flags) {
+  static PiecewiseStream cubics(double[] times, double[] eastNorth, int[] flags) {
     double[] slopes = slopes(times, eastNorth, flags);
     limit(slopes, times, eastNorth, flags);
     double[] coefficients = new double[8 * flags.length];
@@ -121,7 +127,7 @@ final class StreamKnots implements Serializable {
         }
       }
     }
-    return new StreamKnots(new AxisKnots(times), coefficients, flags, 8, max);
+    return new PiecewiseStream(new Axis(times), coefficients, flags, 8, max);
   }
 
   private static double[] slopes(double[] times, double[] eastNorth, int[] flags) {
@@ -150,16 +156,19 @@ final class StreamKnots implements Serializable {
   }
 
   /**
-   * How far the change between two knots tells the slope beside them. Knots of two tides can fall
-   * minutes apart, and what the tides disagree by is then no slope of the stream; the third power
-   * takes it out altogether as the time between goes to nothing.
+   * How far the change between two break points tells the slope beside them. Break points of two
+   * tides can fall minutes apart, and what the tides disagree by is then no slope of the stream;
+   * the third power takes it out altogether as the time between goes to nothing.
    */
   private static double trust(double width) {
     double share = Math.min(1.0, width / WHOLLY_TRUSTED_SECONDS);
     return share * share * share;
   }
 
-  /** Shortens the slope at each knot until no control point beside it passes the rates allowed. */
+  /**
+   * Shortens the slope at each break point until no control point beside it passes the rates
+   * allowed.
+   */
   private static void limit(double[] slopes, double[] times, double[] eastNorth, int[] flags) {
     for (int k = 0; k < times.length; k++) {
       double share = 1.0;
@@ -174,7 +183,10 @@ final class StreamKnots implements Serializable {
     }
   }
 
-  /** The share of a knot's slope with which the control point towards another knot is allowed. */
+  /**
+   * The share of a break point's slope with which the control point towards another break point is
+   * allowed.
+   */
   private static double share(double[] slopes, double[] flow, int k, int other, double width) {
     double east = flow[2 * k];
     double north = flow[2 * k + 1];
@@ -193,7 +205,7 @@ final class StreamKnots implements Serializable {
   }
 
   boolean sample(double t, double[] out, int offset) {
-    return sampleIn(knots.piece(t), t, out, offset);
+    return sampleIn(breaks.piece(t), t, out, offset);
   }
 
   /** The same where the piece is known; it may be -1. */
@@ -206,7 +218,7 @@ final class StreamKnots implements Serializable {
         return false;
       }
     }
-    double x = t - knots.knot(k);
+    double x = t - breaks.value(k);
     int at = k * stride;
     switch (stride) {
       case 2 -> {
@@ -225,49 +237,54 @@ final class StreamKnots implements Serializable {
     return true;
   }
 
-  /** The last knot before a gap still belongs to the piece before it; -1 for any other time. */
+  /**
+   * The last break point before a gap still belongs to the piece before it; -1 for any other time.
+   */
   private int beforeGap(int gap, double t) {
-    return gap > 0 && t == knots.knot(gap) && (pieceFlags[gap - 1] & GAP) == 0 ? gap - 1 : -1;
+    return gap > 0 && t == breaks.value(gap) && (pieceFlags[gap - 1] & GAP) == 0 ? gap - 1 : -1;
   }
 
   /** The piece that holds an instant, for {@link #sampleIn}; -1 if none does. */
   int pieceOf(double t) {
-    return knots.piece(t);
+    return breaks.piece(t);
   }
 
   /** Whether both change from piece to piece at the same times. */
-  boolean hasKnotsOf(StreamKnots other) {
-    return knots.equals(other.knots);
+  boolean breaksWith(PiecewiseStream other) {
+    return breaks.equals(other.breaks);
   }
 
-  /** The same pieces on the other's equal knots, so that several streams share them in memory. */
-  StreamKnots onKnotsOf(StreamKnots other) {
-    return new StreamKnots(other.knots, coefficients, pieceFlags, stride, maxRate);
+  /**
+   * The same pieces on the other's equal break points, so that several streams share them in
+   * memory.
+   */
+  PiecewiseStream onBreaksOf(PiecewiseStream other) {
+    return new PiecewiseStream(other.breaks, coefficients, pieceFlags, stride, maxRate);
   }
 
   /** Flags of the piece that holds an instant; {@link #GAP} if none does. */
   int flagsAt(double t) {
-    int k = knots.piece(t);
+    int k = breaks.piece(t);
     if (k >= 0 && (pieceFlags[k] & GAP) != 0) {
       k = beforeGap(k, t);
     }
     return k < 0 ? GAP : pieceFlags[k];
   }
 
-  boolean isKnot(double t) {
-    return knots.isKnot(t);
+  boolean isBreak(double t) {
+    return breaks.isBreak(t);
   }
 
   double start() {
-    return knots.first();
+    return breaks.first();
   }
 
   double end() {
-    return knots.last();
+    return breaks.last();
   }
 
   double nextBreakAfter(double t) {
-    return knots.nextAfter(t);
+    return breaks.nextAfter(t);
   }
 
   /** A rate that is never exceeded, metres a second. */

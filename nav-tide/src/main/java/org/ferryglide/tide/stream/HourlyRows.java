@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Lays the rows of an hourly table along the tides of its standard port. */
-final class HourlyKnots {
+final class HourlyRows {
   /** A hole between rows longer than this is not bridged, seconds. */
   static final double LONGEST_BRIDGE_SECONDS = 3.0 * 3600.0;
 
@@ -23,7 +23,7 @@ final class HourlyKnots {
 
   private final int[] lastRow;
 
-  private HourlyKnots(int[] hours, double[] tideTimes) {
+  private HourlyRows(int[] hours, double[] tideTimes) {
     this.hours = hours;
     this.firstRow = new int[tideTimes.length];
     this.lastRow = new int[tideTimes.length];
@@ -33,21 +33,21 @@ final class HourlyKnots {
     this.rowFlags = new int[hours.length * tideTimes.length];
   }
 
-  static StreamKnots of(StreamTable table, ReferenceTides tides, BetweenHours between) {
-    HourlyKnots rows = scaled(table, tides);
+  static PiecewiseStream of(StreamTable table, ReferenceTides tides, BetweenHours between) {
+    HourlyRows rows = scaled(table, tides);
     if (rows.tideTimes.length == 0) {
-      return StreamKnots.empty();
+      return PiecewiseStream.empty();
     }
     return between == BetweenHours.HOURLY_STEPS ? rows.steps() : rows.joined(between);
   }
 
   /** When each row of each tide with a known range holds by the half-hour rule. */
   static List<HourSpan> spans(StreamTable table, ReferenceTides tides) {
-    HourlyKnots rows = scaled(table, tides);
+    HourlyRows rows = scaled(table, tides);
     return HourSpan.all(rows.tideTimes, rows.hours, LONGEST_BRIDGE_SECONDS);
   }
 
-  private static HourlyKnots scaled(StreamTable table, ReferenceTides tides) {
+  private static HourlyRows scaled(StreamTable table, ReferenceTides tides) {
     int[] known = new int[tides.count()];
     int count = 0;
     for (int n = 0; n < known.length; n++) {
@@ -60,8 +60,7 @@ final class HourlyKnots {
     for (int i = 0; i < count; i++) {
       times[i] = tides.time(known[i]);
     }
-    HourlyKnots rows =
-        new HourlyKnots(printed.stream().mapToInt(StreamHour::hour).toArray(), times);
+    HourlyRows rows = new HourlyRows(printed.stream().mapToInt(StreamHour::hour).toArray(), times);
     StandardPort port = table.standardPort();
     for (int i = 0; i < count; i++) {
       double springFraction = port.meanRanges().springFraction(tides.rangeMetres(known[i]));
@@ -86,25 +85,25 @@ final class HourlyKnots {
     }
   }
 
-  private StreamKnots steps() {
+  private PiecewiseStream steps() {
     List<HourSpan> spans = HourSpan.all(tideTimes, hours, LONGEST_BRIDGE_SECONDS);
-    KnotList knots = new KnotList();
+    BreakPointList breaks = new BreakPointList();
     for (int k = 0; k < spans.size(); k++) {
       HourSpan span = spans.get(k);
       if (k > 0 && spans.get(k - 1).end() < span.start()) {
-        knots.add(spans.get(k - 1).end(), 0.0, 0.0, StreamKnots.GAP);
+        breaks.add(spans.get(k - 1).end(), 0.0, 0.0, PiecewiseStream.GAP);
       }
       int at = span.tide() * hours.length + span.row();
       double held = Math.max(span.end() - time(at), time(at) - span.start());
       int bridging = held > 1800.0 + 1e-3 ? StreamFlags.BLENDED : 0;
-      knots.add(
+      breaks.add(
           span.start(), flow[2 * at], flow[2 * at + 1], rowFlags[at] | StreamFlags.HELD | bridging);
     }
-    return knots.steps(spans.get(spans.size() - 1).end());
+    return breaks.steps(spans.get(spans.size() - 1).end());
   }
 
-  private StreamKnots joined(BetweenHours between) {
-    KnotList knots = new KnotList();
+  private PiecewiseStream joined(BetweenHours between) {
+    BreakPointList breaks = new BreakPointList();
     int rows = hours.length;
     double[] mixed = new double[2];
     double[] other = new double[2];
@@ -123,27 +122,29 @@ final class HourlyKnots {
           lineAt(i + 1, t, other);
           mix(mixed, other, (t - first(i + 1)) / (last(i) - first(i + 1)), mixed);
         }
-        knots.add(t, mixed[0], mixed[1], rowFlags[at]);
+        breaks.add(t, mixed[0], mixed[1], rowFlags[at]);
       }
     }
-    knots.sortByTime();
-    int[] pieces = new int[knots.size() - 1];
+    breaks.sortByTime();
+    int[] pieces = new int[breaks.size() - 1];
     int begun = 0; // tides whose rows have begun
     for (int k = 0; k < pieces.length; k++) {
-      double middle = knots.time(k) + (knots.time(k + 1) - knots.time(k)) / 2.0;
+      double middle = breaks.time(k) + (breaks.time(k + 1) - breaks.time(k)) / 2.0;
       while (begun < tideTimes.length && first(begun) <= middle) {
         begun++;
       }
-      boolean bridged = knots.time(k + 1) - knots.time(k) <= LONGEST_BRIDGE_SECONDS;
+      boolean bridged = breaks.time(k + 1) - breaks.time(k) <= LONGEST_BRIDGE_SECONDS;
       pieces[k] =
-          knots.flags(k) | knots.flags(k + 1) | (bridged ? kind(middle, begun) : StreamKnots.GAP);
+          breaks.flags(k)
+              | breaks.flags(k + 1)
+              | (bridged ? kind(middle, begun) : PiecewiseStream.GAP);
     }
     return between == BetweenHours.SMOOTH
-        ? StreamKnots.cubics(knots.times(), knots.eastNorth(), pieces)
-        : StreamKnots.lines(knots.times(), knots.eastNorth(), pieces);
+        ? PiecewiseStream.cubics(breaks.times(), breaks.eastNorth(), pieces)
+        : PiecewiseStream.lines(breaks.times(), breaks.eastNorth(), pieces);
   }
 
-  /** What the rows say at a time between two knots. */
+  /** What the rows say at a time between two break points. */
   private int kind(double t, int begun) {
     boolean inLast = t <= last(begun - 1);
     boolean inTheOneBefore = begun > 1 && t <= last(begun - 2);

@@ -1,0 +1,96 @@
+package org.ferryglide.tide.stream;
+
+import java.io.Serializable;
+import java.util.Arrays;
+
+/**
+ * Break points along an axis, usually of time, and which piece between two of them holds a value.
+ *
+ * <p>The piece is found through buckets of equal width, so that a lookup costs the same in a day's
+ * table and in a year's.
+ */
+final class Axis implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** Strictly increasing; piece k runs from breaks[k] to breaks[k + 1]. */
+  private final double[] breaks;
+
+  private final int[] buckets;
+  private final double bucketsPerUnit;
+
+  Axis(double[] breaks) {
+    this.breaks = breaks;
+    int pieces = pieces();
+    this.buckets = new int[pieces + 1];
+    this.bucketsPerUnit = pieces == 0 ? 0.0 : pieces / (breaks[pieces] - breaks[0]);
+    int k = 0;
+    for (int b = 0; b < buckets.length && pieces > 0; b++) {
+      // a little early, so that rounding never puts a value before its bucket's piece
+      double bucketStart = breaks[0] + (b - 1e-6) / bucketsPerUnit;
+      while (k + 1 < pieces && breaks[k + 1] <= bucketStart) {
+        k++;
+      }
+      buckets[b] = k;
+    }
+  }
+
+  int pieces() {
+    return Math.max(0, breaks.length - 1);
+  }
+
+  double value(int k) {
+    return breaks[k];
+  }
+
+  /**
+   * The piece that holds a value, the later one at a break point; -1 before the first break point,
+   * after the last, and for NaN.
+   */
+  int piece(double t) {
+    int pieces = pieces();
+    if (pieces == 0 || !(t >= breaks[0] && t <= breaks[pieces])) { // written so that NaN fails
+      return -1;
+    }
+    int k = buckets[(int) ((t - breaks[0]) * bucketsPerUnit)];
+    while (k + 1 < pieces && breaks[k + 1] <= t) {
+      k++;
+    }
+    return k;
+  }
+
+  /** The first break point; positive infinity if there is none. */
+  double first() {
+    return breaks.length == 0 ? Double.POSITIVE_INFINITY : breaks[0];
+  }
+
+  /** The last break point; negative infinity if there is none. */
+  double last() {
+    return breaks.length == 0 ? Double.NEGATIVE_INFINITY : breaks[breaks.length - 1];
+  }
+
+  /** The first break point strictly after a value; positive infinity if there is none. */
+  double nextAfter(double t) {
+    int last = breaks.length - 1;
+    if (last < 0 || !(t < breaks[last])) {
+      return Double.POSITIVE_INFINITY;
+    }
+    if (t < breaks[0]) {
+      return breaks[0];
+    }
+    return breaks[piece(t) + 1];
+  }
+
+  boolean isBreak(double t) {
+    return Arrays.binarySearch(breaks, t) >= 0;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Axis that && Arrays.equals(breaks, that.breaks);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(breaks);
+  }
+}
