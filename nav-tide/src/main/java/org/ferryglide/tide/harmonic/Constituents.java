@@ -276,7 +276,7 @@ public final class Constituents {
   /**
    * The 68 main constituents of Foreman (1977) and M10, the largest in the equilibrium tide first,
    * shallow-water ones last. The order decides which of two close ones an analysis keeps; it is
-   * from memory of the amplitudes of Cartwright and Edden (1973).
+   * common practice, no source.
    */
   public static final List<Constituent> FOREMAN_69 =
       List.of(

@@ -3,9 +3,8 @@ package org.ferryglide.tide.harmonic;
 import java.util.List;
 
 /**
- * Node factors after Schureman, Special Publication 98 (1958): equations 73 to 78, 149, 206, 215,
- * 227 and 235 (their numbers from memory, their figures held against the yearly tables named
- * below).
+ * Node factors after Schureman, Manual of Harmonic Analysis and Prediction of Tides, Special
+ * Publication 98 (1940, reprinted 1958), every figure held against the yearly tables named below.
  *
  * <p>The mean longitude of the node gives the tilt I of the moon's orbit to the equator and the two
  * angles ν and ξ; all factors follow from these, M1 and L2 from the moon's perigee as well. They

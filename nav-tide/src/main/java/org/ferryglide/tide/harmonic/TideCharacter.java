@@ -129,8 +129,8 @@ public final class TideCharacter implements Serializable {
   }
 
   /**
-   * Kinds of tide by form number, with the limits in general use: 0.25, 1.5 and 3 (after Courtier,
-   * 1938; from memory).
+   * Kinds of tide by form number, with the limits in general use: 0.25, 1.5 and 3 (common practice,
+   * no source).
    *
    * <pre>{@code
    * if (character.kind() == TideCharacter.Kind.DIURNAL) { useTheTableOnly(); }

@@ -13,6 +13,8 @@ import org.ferryglide.tide.height.SpringNeap;
 import org.ferryglide.tide.height.SpringsAndNeaps;
 import org.ferryglide.tide.height.TideTable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class TideCharacterTest {
   private static TideCharacter of(String station) {
@@ -38,6 +40,30 @@ class TideCharacterTest {
     assertEquals(TideCharacter.Kind.MIXED_MAINLY_SEMI_DIURNAL, of("9447130").kind()); // Seattle
     assertEquals(TideCharacter.Kind.DIURNAL, of("8729840").kind()); // Pensacola
     assertEquals(1.0, of("1612340").formNumber(), 0.02); // Honolulu
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.24, SEMI_DIURNAL",
+    "0.26, MIXED_MAINLY_SEMI_DIURNAL",
+    "1.49, MIXED_MAINLY_SEMI_DIURNAL",
+    "1.51, MIXED_MAINLY_DIURNAL",
+    "2.99, MIXED_MAINLY_DIURNAL",
+    "3.01, DIURNAL"
+  })
+  void everyLimitOfTheFormNumberCounts(double formNumber, TideCharacter.Kind kind) {
+    GreenwichPhaseLag lag = new GreenwichPhaseLag(10.0);
+    TideCharacter character =
+        TideCharacter.of(
+            HarmonicConstants.of(
+                NodalScheme.schureman(),
+                0.0,
+                List.of(
+                    new HarmonicConstant(Constituents.M2, 0.7, lag),
+                    new HarmonicConstant(Constituents.S2, 0.3, lag),
+                    new HarmonicConstant(Constituents.K1, 0.6 * formNumber, lag),
+                    new HarmonicConstant(Constituents.O1, 0.4 * formNumber, lag))));
+    assertEquals(kind, character.kind());
   }
 
   @Test

@@ -22,7 +22,8 @@ class SpringsAndNeapsTest {
 
   @Test
   void springsFollowNewAndFullMoonByTheAgeOfTheTide() {
-    // June 2026, as almanacs print it (from memory): new moon on the 15th at 02:54, first quarter
+    // June 2026, regression values of the phases that nav-core holds against an almanac: new moon
+    // on the 15th at 02:54, first quarter
     // on the 21st at 21:55, full on the 29th at 23:57 UT; last quarter on 7 July at 19:29
     List<SpringNeap> turns = SpringsAndNeaps.fromMoon(Duration.ofHours(36), FROM, TO);
     assertEquals(

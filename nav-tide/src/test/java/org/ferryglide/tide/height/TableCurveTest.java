@@ -27,6 +27,20 @@ class TableCurveTest {
     return curve.notesAt(Tables.atHour(hour)).stream().map(Note::code).toList();
   }
 
+  /**
+   * Source: Canadian Tide and Current Tables, example of Table 5 (height of tide at any time): low
+   * water 2.2 ft at 0327, high water 11.4 ft at 1141; at 0700 the answer is 5.8 ft. The table takes
+   * the duration to ten minutes and the range to a foot; the cosine gives 5.81 ft.
+   */
+  @Test
+  void theCanadianExampleOfTheHeightAtAnyTimeIsMetToItsDigit() {
+    TideTable table =
+        Tables.ofHours(
+            "Skarra", 3 + 27 / 60.0, 2.2 * METRES_PER_FOOT, 11 + 41 / 60.0, 11.4 * METRES_PER_FOOT);
+    double halfAPrintedTenth = 0.05;
+    assertEquals(5.8, height(TableCurve.cosine(table), 7.0) / METRES_PER_FOOT, halfAPrintedTenth);
+  }
+
   @Test
   void canadianWorkedFormAtMontagueHarbour() {
     // Canadian Tide and Current Tables, Table 5 worked form (Montague Harbour, 1 October 2003,
