@@ -26,6 +26,9 @@ public record Beaufort(int least, int greatest) implements Serializable {
 
   private static final long serialVersionUID = 1L;
 
+  /** Half a knot given in knots comes back from metres a second a rounding too small. */
+  private static final double UNIT_ROUNDING_KNOTS = 1e-9;
+
   /** The highest force. */
   public static final int HURRICANE = 12;
 
@@ -95,7 +98,7 @@ public record Beaufort(int least, int greatest) implements Serializable {
    * @return the force whose whole knots the speed rounds to, half a knot up
    */
   public static Beaufort of(Speed wind) {
-    long knots = Math.round(wind.knots());
+    long knots = Math.round(wind.knots() + UNIT_ROUNDING_KNOTS);
     int force = 0;
     while (force < HURRICANE && knots >= FIRST_KNOTS[force + 1]) {
       force++;
@@ -120,13 +123,13 @@ public record Beaufort(int least, int greatest) implements Serializable {
       start = 1;
     }
     int end = digits(words, start);
-    int least = force(words, start, end);
+    int least = force(text, start, end);
     if (end == words.length()) {
       return ofForce(least);
     }
-    int next = separator(words, end);
+    int next = separator(text, words, end);
     int last = digits(words, next);
-    int greatest = force(words, next, last);
+    int greatest = force(text, next, last);
     if (last != words.length()) {
       throw new TextFormatException(FORM, text, last);
     }
@@ -155,9 +158,9 @@ public record Beaufort(int least, int greatest) implements Serializable {
     return force;
   }
 
-  private static int separator(String text, int from) {
+  private static int separator(String text, String words, int from) {
     for (String between : new String[] {" or ", " to ", "-", "–"}) {
-      if (text.startsWith(between, from)) {
+      if (words.startsWith(between, from)) {
         return from + between.length();
       }
     }

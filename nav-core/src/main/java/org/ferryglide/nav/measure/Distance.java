@@ -1,6 +1,7 @@
 package org.ferryglide.nav.measure;
 
 import java.io.Serializable;
+import java.time.Duration;
 import org.ferryglide.nav.note.Arguments;
 
 /**
@@ -33,6 +34,12 @@ public record Distance(double metres) implements Comparable<Distance>, Serializa
 
   /** Metres in a statute mile, exactly: 5280 feet of 0.3048 m (international yard, 1959). */
   public static final double METRES_PER_STATUTE_MILE = 1609.344;
+
+  /** Metres in an international foot, exactly (1959). */
+  public static final double METRES_PER_FOOT = 0.3048;
+
+  /** Metres in a fathom of six feet, exactly. */
+  public static final double METRES_PER_FATHOM = 1.8288;
 
   /** No distance. */
   public static final Distance ZERO = new Distance(0.0);
@@ -104,7 +111,7 @@ public record Distance(double metres) implements Comparable<Distance>, Serializa
 
   /**
    * Reads a number with its unit: {@code 5.2 NM}, {@code 9.63 km}, {@code 250 m}, {@code 3 cables},
-   * {@code 6 statute miles}, and what {@link #toString} writes.
+   * {@code 6 statute miles}, {@code 30 ft}, {@code 5 fathoms}, and what {@link #toString} writes.
    *
    * @param text a decimal number, then the unit
    * @return the distance
@@ -185,6 +192,41 @@ public record Distance(double metres) implements Comparable<Distance>, Serializa
   }
 
   /**
+   * How long this distance takes at a speed.
+   *
+   * @param speed the speed, not zero
+   * @return distance over speed, to the nearest nanosecond
+   * @throws IllegalArgumentException if {@code speed} is zero, or so small that the time cannot be
+   *     counted
+   */
+  public Duration dividedBy(Speed speed) {
+    return MeasureText.duration(metres / speed.metresPerSecond(), this, speed);
+  }
+
+  /**
+   * The speed that makes this distance good in a time.
+   *
+   * @param time how long, above zero
+   * @return distance over time
+   * @throws IllegalArgumentException if {@code time} is not above zero, or this distance is negative
+   */
+  public Speed dividedBy(Duration time) {
+    return Speed.ofMetresPerSecond(
+        metres / Arguments.positive(MeasureText.seconds(time), "time", "seconds"));
+  }
+
+  /**
+   * How many times another distance goes into this one.
+   *
+   * @param other the other distance, not zero
+   * @return the ratio
+   * @throws IllegalArgumentException if {@code other} is zero
+   */
+  public double dividedBy(Distance other) {
+    return Arguments.finite(metres / other.metres, "ratio of " + this + " to " + other, "times");
+  }
+
+  /**
    * The same length without its sign.
    *
    * @return this distance, or its opposite if it is negative
@@ -220,9 +262,12 @@ public record Distance(double metres) implements Comparable<Distance>, Serializa
     return MeasureText.rounded(kilometres(), decimals) + " km";
   }
 
-  /** Metres, without loss: {@code 9630.4 m}. */
+  /**
+   * Metres without loss, or nautical miles where metres would be long: {@code 9630.4 m}, {@code 0.7
+   * NM}.
+   */
   @Override
   public String toString() {
-    return metres + " m";
+    return MeasureText.distance(metres);
   }
 }

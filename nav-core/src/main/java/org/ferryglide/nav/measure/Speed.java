@@ -1,6 +1,7 @@
 package org.ferryglide.nav.measure;
 
 import java.io.Serializable;
+import java.time.Duration;
 import org.ferryglide.nav.note.Arguments;
 
 /**
@@ -81,8 +82,8 @@ public record Speed(double metresPerSecond) implements Comparable<Speed>, Serial
   }
 
   /**
-   * Reads a number with its unit: {@code 3.5 kn}, {@code 3.5 knots}, {@code 6.5 km/h}, {@code 1.8
-   * m/s}, and what {@link #toString} writes.
+   * Reads a number with its unit: {@code 3.5 kn}, {@code 3.5 kt}, {@code 3.5 knots}, {@code 6.5
+   * km/h}, {@code 1.8 m/s}, {@code 4 mph} (statute miles), and what {@link #toString} writes.
    *
    * @param text a decimal number, then the unit
    * @return the speed
@@ -130,6 +131,44 @@ public record Speed(double metresPerSecond) implements Comparable<Speed>, Serial
     return new Speed(metresPerSecond * factor);
   }
 
+  /**
+   * This speed and another along the same line.
+   *
+   * @param other the speed to add
+   * @return the sum
+   * @throws IllegalArgumentException if the sum overflows
+   */
+  public Speed plus(Speed other) {
+    return new Speed(metresPerSecond + other.metresPerSecond);
+  }
+
+  /**
+   * What is left of this speed against another.
+   *
+   * @param other the speed to take off, no greater than this one
+   * @return the difference
+   * @throws IllegalArgumentException if {@code other} is greater, since a speed has no sign; a
+   *     {@link Velocity} has
+   */
+  public Speed minus(Speed other) {
+    if (other.metresPerSecond > metresPerSecond) {
+      throw new IllegalArgumentException(
+          "speed to take off must be at most " + this + ", but was " + other);
+    }
+    return new Speed(metresPerSecond - other.metresPerSecond);
+  }
+
+  /**
+   * How far this speed leads in a time.
+   *
+   * @param time how long; negative gives a negative distance
+   * @return speed times time
+   * @throws IllegalArgumentException if the product overflows
+   */
+  public Distance times(Duration time) {
+    return Distance.ofMetres(metresPerSecond * MeasureText.seconds(time));
+  }
+
   @Override
   public int compareTo(Speed other) {
     return Double.compare(metresPerSecond, other.metresPerSecond);
@@ -146,9 +185,11 @@ public record Speed(double metresPerSecond) implements Comparable<Speed>, Serial
     return MeasureText.rounded(knots(), decimals) + " kn";
   }
 
-  /** Metres a second, without loss: {@code 1.8 m/s}. */
+  /**
+   * Knots without loss, or metres a second where they are shorter: {@code 3.5 kn}, {@code 1.8 m/s}.
+   */
   @Override
   public String toString() {
-    return metresPerSecond + " m/s";
+    return MeasureText.speed(metresPerSecond);
   }
 }

@@ -170,16 +170,20 @@ public record Velocity(double eastMetresPerSecond, double northMetresPerSecond)
     return set().threeDigits() + " " + rate().inKnots(1);
   }
 
-  /** The parts, without loss: {@code 1.0 m/s east, -0.5 m/s north}. */
+  /**
+   * Set and rate where a thousandth of each says it without loss, else the parts: {@code 090° 2.0
+   * kn}, {@code 1.0 m/s east, -0.5 m/s north}.
+   */
   @Override
   public String toString() {
-    return eastMetresPerSecond + " m/s east, " + northMetresPerSecond + " m/s north";
+    return MeasureText.velocity(this);
   }
 
   /**
-   * Reads what {@link #toString} writes.
+   * Reads a set from true north with a rate, {@code 090° 2.0 kn} or {@code 090°T 2.0 kn}, and what
+   * {@link #toString} writes.
    *
-   * @param text both parts with their units
+   * @param text set and rate, or both parts with their units
    * @return the velocity
    * @throws org.ferryglide.nav.note.TextFormatException if the text is anything else
    */

@@ -95,4 +95,24 @@ class BeaufortTest {
     assertThrows(IllegalArgumentException.class, () -> Beaufort.ofForces(5, 4));
     assertThrows(IllegalArgumentException.class, () -> Beaufort.ofForce(-1));
   }
+
+  @Test
+  void halfAKnotGoesUpAtEveryForce() {
+    double[] first = {1, 4, 7, 11, 17, 22, 28, 34, 41, 48, 56, 64};
+    for (int force = 1; force <= 12; force++) {
+      double half = first[force - 1] - 0.5;
+      assertEquals(Beaufort.ofForce(force), Beaufort.of(Speed.ofKnots(half)));
+      assertEquals(Beaufort.ofForce(force - 1), Beaufort.of(Speed.ofKnots(half - 0.01)));
+    }
+  }
+
+  @Test
+  void aRefusalQuotesTheTextAsGiven() {
+    assertEquals(
+        true,
+        String.valueOf(
+                assertThrows(IllegalArgumentException.class, () -> Beaufort.parse("Force 4 OR x"))
+                    .getMessage())
+            .endsWith("of \"Force 4 OR x\""));
+  }
 }

@@ -2,6 +2,7 @@ package org.ferryglide.nav.measure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.ferryglide.nav.note.TextFormatException;
 import org.junit.jupiter.api.Test;
@@ -47,10 +48,10 @@ class DistanceTest {
     "5 miles, 2, 'say which miles: NM (nautical miles) or statute miles: at character 3 (''m'') of \"5 miles\"'",
     "5 mile, 2, 'say which miles: NM (nautical miles) or statute miles: at character 3 (''m'') of \"5 mile\"'",
     "5 nm, 2, 'nautical miles are written NM; nm means nanometres: at character 3 (''n'') of \"5 nm\"'",
-    "5, 1, 'the unit must be m, km, NM (nautical miles), cables or statute miles: at the end of \"5\"'",
-    "5 M, 2, 'the unit must be m, km, NM (nautical miles), cables or statute miles: at character 3 (''M'') of \"5 M\"'",
+    "5, 1, 'the unit must be m, km, NM (nautical miles), cables, statute miles, feet or fathoms: at the end of \"5\"'",
+    "5 M, 2, 'the unit must be m, km, NM (nautical miles), cables, statute miles, feet or fathoms: at character 3 (''M'') of \"5 M\"'",
     "km, 0, 'a decimal number must come first: at character 1 (''k'') of \"km\"'",
-    "'5,2 NM', 1, 'the unit must be m, km, NM (nautical miles), cables or statute miles: at character 2 ('','') of \"5,2 NM\"'"
+    "'5,2 NM', 1, 'the unit must be m, km, NM (nautical miles), cables, statute miles, feet or fathoms: at character 2 ('','') of \"5,2 NM\"'"
   })
   void aBareMileAndOtherRiddlesAreRefused(String text, int index, String message) {
     TextFormatException refusal =
@@ -86,5 +87,46 @@ class DistanceTest {
     assertEquals(Distance.ofMetres(2), three.minus(five).magnitude());
     assertEquals(-1, three.compareTo(five));
     assertEquals(Distance.ZERO, Distance.ofMetres(-0.0));
+  }
+
+  /**
+   * Source: TM 1-900, Mathematics for Air Crew Trainees (US War Department, 1942), statute to
+   * nautical miles. Its nautical mile was the US one of 6080.20 ft (1853.248 m) until 1954: with it
+   * the answers hold within half a printed tenth, with today's 1852 m they come out 0.14 and 2.4
+   * higher, less than a part in 1400.
+   */
+  @ParameterizedTest
+  @CsvSource({"230, 199.7", "4025, 3495.3"})
+  void publishedStatuteMilesAreNauticalMiles(double statute, double answer) {
+    double halfATenth = 0.05;
+    double usFoot = 1200.0 / 3937.0;
+    double metres = Distance.ofStatuteMiles(statute).metres();
+    assertEquals(answer, metres / (6080.20 * usFoot), halfATenth);
+    assertEquals(
+        answer * 6080.20 * usFoot / 1852.0,
+        Distance.ofStatuteMiles(statute).nauticalMiles(),
+        halfATenth);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "30 ft, 9.144",
+    "30 feet, 9.144",
+    "5 fathoms, 9.144",
+    "' \u00a05\u202fNM', 9260"
+  })
+  void feetFathomsAndBlanksAreRead(String text, double metres) {
+    assertEquals(metres, Distance.parse(text).metres(), 1e-12);
+  }
+
+  @Test
+  void aDistancePrintsShort() {
+    assertEquals("9630.4 m", Distance.ofNauticalMiles(5.2).toString());
+    assertEquals("250.0 m", Distance.ofMetres(250).toString());
+    for (int tenths = 0; tenths < 1000; tenths++) {
+      Distance distance = Distance.ofNauticalMiles(tenths / 10.0);
+      assertTrue(distance.toString().length() <= 10, distance.toString());
+      assertEquals(distance, Distance.parse(distance.toString()));
+    }
   }
 }

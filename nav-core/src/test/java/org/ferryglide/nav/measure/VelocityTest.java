@@ -65,4 +65,20 @@ class VelocityTest {
     assertThrows(
         IllegalArgumentException.class, () -> Velocity.STILL.times(Double.POSITIVE_INFINITY));
   }
+
+  @Test
+  void aVelocityIsReadAsItIsPrinted() {
+    Velocity stream = Velocity.ofSetAndRate(TrueBearing.ofDegrees(90), Speed.ofKnots(2));
+    assertEquals("090° 2.0 kn", stream.toString());
+    assertEquals(stream, Velocity.parse("090° 2.0 kn"));
+    assertEquals(stream, Velocity.parse("090°T 2.0 kn"));
+    assertEquals(stream, Velocity.parse(stream.setAndRate()));
+    assertEquals(
+        "007.5° 0.3 kn",
+        Velocity.ofSetAndRate(TrueBearing.ofDegrees(7.5), Speed.ofKnots(0.3)).toString());
+    assertEquals(
+        4,
+        assertThrows(TextFormatException.class, () -> Velocity.parse("090° kn")).index() - 1);
+    assertThrows(TextFormatException.class, () -> Velocity.parse("090°M 2.0 kn"));
+  }
 }
