@@ -208,7 +208,8 @@ public record Distance(double metres) implements Comparable<Distance>, Serializa
    *
    * @param time how long, above zero
    * @return distance over time
-   * @throws IllegalArgumentException if {@code time} is not above zero, or this distance is negative
+   * @throws IllegalArgumentException if {@code time} is not above zero, or this distance is
+   *     negative
    */
   public Speed dividedBy(Duration time) {
     return Speed.ofMetresPerSecond(

@@ -45,13 +45,19 @@ class DistanceTest {
 
   @ParameterizedTest
   @CsvSource({
-    "5 miles, 2, 'say which miles: NM (nautical miles) or statute miles: at character 3 (''m'') of \"5 miles\"'",
-    "5 mile, 2, 'say which miles: NM (nautical miles) or statute miles: at character 3 (''m'') of \"5 mile\"'",
-    "5 nm, 2, 'nautical miles are written NM; nm means nanometres: at character 3 (''n'') of \"5 nm\"'",
-    "5, 1, 'the unit must be m, km, NM (nautical miles), cables, statute miles, feet or fathoms: at the end of \"5\"'",
-    "5 M, 2, 'the unit must be m, km, NM (nautical miles), cables, statute miles, feet or fathoms: at character 3 (''M'') of \"5 M\"'",
+    "5 miles, 2, 'say which miles: NM (nautical miles) or statute miles: at character 3 (''m'') of"
+        + " \"5 miles\"'",
+    "5 mile, 2, 'say which miles: NM (nautical miles) or statute miles: at character 3 (''m'') of"
+        + " \"5 mile\"'",
+    "5 nm, 2, 'nautical miles are written NM; nm means nanometres: at character 3 (''n'') of \"5"
+        + " nm\"'",
+    "5, 1, 'the unit must be m, km, NM (nautical miles), cables, statute miles, feet or fathoms: at"
+        + " the end of \"5\"'",
+    "5 M, 2, 'the unit must be m, km, NM (nautical miles), cables, statute miles, feet or fathoms:"
+        + " at character 3 (''M'') of \"5 M\"'",
     "km, 0, 'a decimal number must come first: at character 1 (''k'') of \"km\"'",
-    "'5,2 NM', 1, 'the unit must be m, km, NM (nautical miles), cables, statute miles, feet or fathoms: at character 2 ('','') of \"5,2 NM\"'"
+    "'5,2 NM', 1, 'the unit must be m, km, NM (nautical miles), cables, statute miles, feet or"
+        + " fathoms: at character 2 ('','') of \"5,2 NM\"'"
   })
   void aBareMileAndOtherRiddlesAreRefused(String text, int index, String message) {
     TextFormatException refusal =
@@ -109,12 +115,7 @@ class DistanceTest {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "30 ft, 9.144",
-    "30 feet, 9.144",
-    "5 fathoms, 9.144",
-    "' \u00a05\u202fNM', 9260"
-  })
+  @CsvSource({"30 ft, 9.144", "30 feet, 9.144", "5 fathoms, 9.144", "' \u00a05\u202fNM', 9260"})
   void feetFathomsAndBlanksAreRead(String text, double metres) {
     assertEquals(metres, Distance.parse(text).metres(), 1e-12);
   }

@@ -88,23 +88,19 @@ class SpeedTest {
     assertEquals(Duration.ofMillis(-1500), Distance.ofMetres(-3.0).dividedBy(speed));
     assertEquals(speed, Distance.ofMetres(3.0).dividedBy(Duration.ofMillis(1500)));
     assertEquals(1.5, Distance.ofMetres(3.0).dividedBy(Distance.ofMetres(2.0)));
-    assertEquals(
-        Duration.ofHours(2), Distance.ofNauticalMiles(7).dividedBy(Speed.ofKnots(3.5)));
+    assertEquals(Duration.ofHours(2), Distance.ofNauticalMiles(7).dividedBy(Speed.ofKnots(3.5)));
     assertEquals(
         "speed to take off must be at most 2.0 m/s, but was 3.0 m/s",
         assertThrows(
-                IllegalArgumentException.class,
-                () -> speed.minus(Speed.ofMetresPerSecond(3.0)))
+                IllegalArgumentException.class, () -> speed.minus(Speed.ofMetresPerSecond(3.0)))
             .getMessage());
     assertEquals(
         "speed must be enough for 3.0 m some day, but was 0.0 kn",
         assertThrows(
-                IllegalArgumentException.class,
-                () -> Distance.ofMetres(3.0).dividedBy(Speed.ZERO))
+                IllegalArgumentException.class, () -> Distance.ofMetres(3.0).dividedBy(Speed.ZERO))
             .getMessage());
     assertThrows(
         IllegalArgumentException.class, () -> Distance.ofMetres(3.0).dividedBy(Duration.ZERO));
-    assertThrows(
-        IllegalArgumentException.class, () -> Distance.ZERO.dividedBy(Distance.ZERO));
+    assertThrows(IllegalArgumentException.class, () -> Distance.ZERO.dividedBy(Distance.ZERO));
   }
 }

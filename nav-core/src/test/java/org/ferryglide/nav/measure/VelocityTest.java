@@ -77,8 +77,7 @@ class VelocityTest {
         "007.5° 0.3 kn",
         Velocity.ofSetAndRate(TrueBearing.ofDegrees(7.5), Speed.ofKnots(0.3)).toString());
     assertEquals(
-        4,
-        assertThrows(TextFormatException.class, () -> Velocity.parse("090° kn")).index() - 1);
+        4, assertThrows(TextFormatException.class, () -> Velocity.parse("090° kn")).index() - 1);
     assertThrows(TextFormatException.class, () -> Velocity.parse("090°M 2.0 kn"));
   }
 }
