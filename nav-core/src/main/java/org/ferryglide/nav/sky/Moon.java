@@ -96,13 +96,18 @@ public final class Moon {
     return Instant.ofEpochSecond(Math.round(LunarSeries.epochSeconds(quarters) / 60.0) * 60L);
   }
 
-  /** The quarter whose mean instant is nearest: within one of the true one. */
-  private static int quartersNear(Instant instant) {
+  /** Refuses what the series of sun and moon were not made for. */
+  static void refuseOutside(Instant instant) {
     Objects.requireNonNull(instant, "instant");
     if (instant.isBefore(EARLIEST) || !instant.isBefore(LATEST)) {
       throw new IllegalArgumentException(
           "instant must be in the years 1900 to 2100, but was " + instant);
     }
+  }
+
+  /** The quarter whose mean instant is nearest: within one of the true one. */
+  private static int quartersNear(Instant instant) {
+    refuseOutside(instant);
     return (int) Math.round((instant.getEpochSecond() - FIRST_NEW_MOON_SECONDS) / QUARTER_SECONDS);
   }
 
