@@ -3,8 +3,9 @@ package org.ferryglide.nav.sky;
 /**
  * The instants of the moon's phases from the periodic terms of Meeus.
  *
- * <p>What vouches for each term is the check of the whole: the book's two worked examples to 2 s and
- * 1237 phases of PyEphem within 30 s; see the tests. Angles are radians inside, times days of dynamical time.
+ * <p>What vouches for each term is the check of the whole: the book's two worked examples to 2 s
+ * and 1237 phases of PyEphem within 30 s; see the tests. Angles are radians inside, times days of
+ * dynamical time.
  *
  * @see "Meeus, Astronomical Algorithms, 2nd edition (1998), chapter 49"
  */

@@ -57,8 +57,7 @@ public final class Sun {
   /** A day whose sun the series still know. */
   static LocalDate known(LocalDate date) {
     if (date.getYear() < 1900 || date.getYear() > 2100) {
-      throw new IllegalArgumentException(
-          "date must be in the years 1900 to 2100, but was " + date);
+      throw new IllegalArgumentException("date must be in the years 1900 to 2100, but was " + date);
     }
     return date;
   }

@@ -21,8 +21,8 @@ import org.shredzone.commons.suncalc.SunTimes;
  *
  * <p>The day runs from midnight to midnight in the caller's zone, 23 or 25 hours where the clocks
  * change. Times are whole minutes, rounded so that there is never less light than they say: a rise
- * to the minute behind it, a set to the minute before. A rise in the last minute of the day is given
- * as the midnight that ends it.
+ * to the minute behind it, a set to the minute before. A rise in the last minute of the day is
+ * given as the midnight that ends it.
  *
  * <p>Accuracy before the rounding, measured against PyEphem 4.1.4 over 334 events of the years 2020
  * to 2034: median 5 s, worst 21 s below 62 degrees of latitude and 26 s up to 75 degrees; a sun
@@ -68,7 +68,8 @@ public final class SunDay implements Serializable {
    * @param position where
    * @return the day
    * @throws IllegalArgumentException if {@code date} is outside the years 1900 to 2100
-   * @throws DateTimeException if {@code zone} skipped the date when it changed sides of the date line
+   * @throws DateTimeException if {@code zone} skipped the date when it changed sides of the date
+   *     line
    */
   public static SunDay of(LocalDate date, ZoneId zone, Position position) {
     if (!Sun.known(date).atStartOfDay(zone).isBefore(date.plusDays(1).atStartOfDay(zone))) {

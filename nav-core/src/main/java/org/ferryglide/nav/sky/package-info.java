@@ -19,9 +19,8 @@
  * <p>The date is a calendar date in a zone that the caller names; answers are instants on the whole
  * minute, because refraction near the horizon is not known better, rounded so that no light is
  * promised that is not there. {@link Sun} gives the sun's azimuth, to check a compass by. The room
- * knows no moonrise, no stars and no illumination of the moon. An open sea horizon and an eye
- * at sea level are meant: behind hills it is dark earlier. The sun is computed with
- * commons-suncalc.
+ * knows no moonrise, no stars and no illumination of the moon. An open sea horizon and an eye at
+ * sea level are meant: behind hills it is dark earlier. The sun is computed with commons-suncalc.
  */
 @NullMarked
 package org.ferryglide.nav.sky;

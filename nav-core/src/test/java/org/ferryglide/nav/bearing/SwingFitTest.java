@@ -67,8 +67,8 @@ class SwingFitTest {
   /**
    * NGA, Handbook of Magnetic Compass Adjustment (2004), article 501: deviations of a typical
    * curve. Its rule of means over cardinal and intercardinal headings gives A 1.0, B 12.0, C 8.0, D
-   * 5.0 and E 1.5 (rule and results: common practice, no source); least squares use the intercardinal
-   * headings for B and C as well, which moves them by less than a tenth.
+   * 5.0 and E 1.5 (rule and results: common practice, no source); least squares use the
+   * intercardinal headings for B and C as well, which moves them by less than a tenth.
    */
   @Test
   void theHandbooksTypicalCurveHasTheHandbooksCoefficients() {

@@ -193,8 +193,7 @@ class SunDayTest {
       Position place = Position.ofDegrees(-south, -175.0);
       for (int i = 0; i < 60; i++) {
         LocalDate date = LocalDate.of(2026, 11, 15).plusDays(i);
-        List<SunCrossing> crossings =
-            SunDay.of(date, ZoneOffset.UTC, place).daylight().crossings();
+        List<SunCrossing> crossings = SunDay.of(date, ZoneOffset.UTC, place).daylight().crossings();
         for (int k = 1; k < crossings.size(); k++) {
           assertTrue(
               crossings.get(k).rising() != crossings.get(k - 1).rising(), date + " " + crossings);
@@ -210,8 +209,7 @@ class SunDayTest {
     assertEquals(
         "date must exist in Pacific/Apia, but 2011-12-30 was skipped",
         assertThrows(
-                DateTimeException.class,
-                () -> SunDay.of(LocalDate.of(2011, 12, 30), apia, samoa))
+                DateTimeException.class, () -> SunDay.of(LocalDate.of(2011, 12, 30), apia, samoa))
             .getMessage());
     assertEquals(
         SunState.CROSSES, SunDay.of(LocalDate.of(2011, 12, 31), apia, samoa).daylight().state());
@@ -220,8 +218,7 @@ class SunDayTest {
   @Test
   void yearsTheSeriesWereNotMadeForAreRefused() {
     for (LocalDate date :
-        List.of(
-            LocalDate.MIN, LocalDate.MAX, LocalDate.of(1500, 1, 1), LocalDate.of(3000, 1, 1))) {
+        List.of(LocalDate.MIN, LocalDate.MAX, LocalDate.of(1500, 1, 1), LocalDate.of(3000, 1, 1))) {
       assertEquals(
           "date must be in the years 1900 to 2100, but was " + date,
           assertThrows(
