@@ -1,9 +1,12 @@
 package org.ferryglide.nav.passage;
 
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
+import org.ferryglide.nav.magnetic.VariationSource;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.steer.SteeredLeg;
@@ -51,6 +54,11 @@ final class Checks {
       list.add(new TimeAfloatCheck(passage));
     }
     list.add(new TablesCheck(passage));
+    if (passage.variation().isPresent()) {
+      list.add(new VariationCheck(passage));
+    } else {
+      open.add("variation");
+    }
     if (!passage.wind().isPresent()) {
       open.add("wind");
     }
@@ -186,19 +194,41 @@ final class Checks {
 
     @Override
     Verdict check(Candidate candidate) {
-      Note worst = null;
-      for (Note note : passage().notes()) {
-        if (worst == null || note.severity().compareTo(worst.severity()) > 0) {
-          worst = note;
-        }
-      }
-      if (worst == null || worst.severity() == Severity.INFORMATION) {
-        return Verdict.within(name(), "nothing doubted");
-      }
-      return worst.severity() == Severity.WARNING
-          ? Verdict.stopped(name(), worst.text())
-          : Verdict.warned(name(), worst.text());
+      return byWorst(name(), passage().notes());
     }
+  }
+
+  /** A model in force, a compass that works there, a rose that is not too old. */
+  private static final class VariationCheck extends PassageCheck {
+    VariationCheck(Passage passage) {
+      super("variation", passage);
+    }
+
+    @Override
+    Verdict check(Candidate candidate) {
+      LocalDate date = candidate.route.departure().atZone(ZoneOffset.UTC).toLocalDate();
+      VariationSource source = passage().variation().orElseThrow(IllegalStateException::new);
+      List<Note> notes = new ArrayList<>();
+      for (WayPoint place : passage().wayPoints()) {
+        notes.addAll(source.at(place.position(), date).notes());
+      }
+      return byWorst(name(), notes);
+    }
+  }
+
+  private static Verdict byWorst(String name, List<Note> notes) {
+    Note worst = null;
+    for (Note note : notes) {
+      if (worst == null || note.severity().compareTo(worst.severity()) > 0) {
+        worst = note;
+      }
+    }
+    if (worst == null || worst.severity() == Severity.INFORMATION) {
+      return Verdict.within(name, "nothing doubted");
+    }
+    return worst.severity() == Severity.WARNING
+        ? Verdict.stopped(name, worst.text())
+        : Verdict.warned(name, worst.text());
   }
 
   /** Index of the worst verdict: the not checked first, then the least margin. */

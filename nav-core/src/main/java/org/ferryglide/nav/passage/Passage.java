@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.bearing.DeviationTable;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.magnetic.VariationSource;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
@@ -56,6 +57,7 @@ public final class Passage implements Serializable {
   private final @Nullable TrueBearing swellFrom;
   private final @Nullable Distance visibility;
   private final Map<String, WaterLevel> levels;
+  private final @Nullable VariationSource variation;
   private final @Nullable DeviationTable deviation;
   private final @Nullable List<Danger> dangers;
   private final @Nullable List<Lane> lanes;
@@ -77,6 +79,7 @@ public final class Passage implements Serializable {
     swellFrom = from.swellFrom;
     visibility = from.visibility;
     levels = Collections.unmodifiableMap(new LinkedHashMap<>(from.levels));
+    variation = from.variation;
     deviation = from.deviation;
     dangers = from.dangers == null ? null : copy(from.dangers);
     lanes = from.lanes == null ? null : copy(from.lanes);
@@ -196,6 +199,15 @@ public final class Passage implements Serializable {
   }
 
   /**
+   * Where the variation comes from.
+   *
+   * @return a model or roses; empty if none was given
+   */
+  public Optional<VariationSource> variation() {
+    return Optional.ofNullable(variation);
+  }
+
+  /**
    * The deviation of the compass on deck.
    *
    * @return the table; empty if none was given
@@ -272,6 +284,7 @@ public final class Passage implements Serializable {
     builder.swellFrom = swellFrom;
     builder.visibility = visibility;
     builder.levels.putAll(levels);
+    builder.variation = variation;
     builder.deviation = deviation;
     builder.dangers = dangers == null ? null : new ArrayList<>(dangers);
     builder.lanes = lanes == null ? null : new ArrayList<>(lanes);
@@ -344,6 +357,7 @@ public final class Passage implements Serializable {
     private @Nullable WindField wind;
     private @Nullable TrueBearing swellFrom;
     private @Nullable Distance visibility;
+    private @Nullable VariationSource variation;
     private @Nullable DeviationTable deviation;
     private @Nullable List<Danger> dangers;
     private @Nullable List<Lane> lanes;
@@ -472,6 +486,17 @@ public final class Passage implements Serializable {
           != null) {
         throw new IllegalArgumentException("port " + port + " is there already");
       }
+      return this;
+    }
+
+    /**
+     * Where the variation comes from.
+     *
+     * @param variation a model, a printed rose, or the roses of a chart
+     * @return this builder
+     */
+    public Builder variation(VariationSource variation) {
+      this.variation = Objects.requireNonNull(variation, "variation");
       return this;
     }
 

@@ -4,11 +4,17 @@ import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import org.ferryglide.nav.bearing.CompassBearing;
+import org.ferryglide.nav.bearing.DeviationTable;
+import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.magnetic.VariationReading;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.steer.SteeredLeg;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One leg of a timed plan.
@@ -28,13 +34,22 @@ public final class PlannedLeg implements Serializable {
   private final List<PlannedHour> hours;
   private final Covariance spread;
   private final double arrivalSpreadSeconds;
+  private final @Nullable VariationReading variation;
+  private final @Nullable DeviationTable deviation;
+  private final @Nullable Sighting sighting;
 
   PlannedLeg(
       PassageLeg leg,
       SteeredLeg steered,
       List<PlannedHour> hours,
       Covariance spread,
-      double arrivalSpreadSeconds) {
+      double arrivalSpreadSeconds,
+      @Nullable VariationReading variation,
+      @Nullable DeviationTable deviation,
+      @Nullable Sighting sighting) {
+    this.variation = variation;
+    this.deviation = deviation;
+    this.sighting = sighting;
     this.leg = leg;
     this.steered = steered;
     this.hours = hours;
@@ -95,6 +110,44 @@ public final class PlannedLeg implements Serializable {
    */
   public TrueBearing backBearing() {
     return leg.leg().finalCourse().reciprocal();
+  }
+
+  /**
+   * The variation at the start of the leg, with its doubts.
+   *
+   * @return the reading; empty if the passage has no source of variation
+   */
+  public Optional<VariationReading> variation() {
+    return Optional.ofNullable(variation);
+  }
+
+  /**
+   * A direction of this leg by the magnetic north.
+   *
+   * @param direction a true direction, for example {@link #heading}
+   * @return the magnetic bearing; empty if the passage has no source of variation
+   */
+  public Optional<MagneticBearing> magnetic(TrueBearing direction) {
+    return variation().map(reading -> direction.toMagnetic(reading.variation()));
+  }
+
+  /**
+   * A heading of this leg by the compass on deck.
+   *
+   * @param heading a true heading; bearings need the deviation of the heading they are taken on
+   * @return what the compass shows; empty if the passage has no deviation table or no variation
+   */
+  public Optional<CompassBearing> compass(TrueBearing heading) {
+    return deviation == null ? Optional.empty() : magnetic(heading).map(deviation::toCompass);
+  }
+
+  /**
+   * The chance of sighting the mark at the end of the leg.
+   *
+   * @return the chance and the likely side; empty if there is no mark or no visibility was stated
+   */
+  public Optional<Sighting> sighting() {
+    return Optional.ofNullable(sighting);
   }
 
   /**

@@ -1,10 +1,14 @@
 package org.ferryglide.nav.passage;
 
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.ferryglide.nav.magnetic.VariationReading;
 import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.steer.SteeredLeg;
+import org.jspecify.annotations.Nullable;
 
 /** Puts the legs of a timed plan together. */
 final class PlannedLegs {
@@ -27,8 +31,16 @@ final class PlannedLegs {
               steered,
               Hours.of(steered, candidate.streamOf(i)),
               spread,
-              made > 0.0 ? along / made : 0.0));
+              made > 0.0 ? along / made : 0.0,
+              variation(candidate.passage, steered),
+              candidate.passage.deviation().orElse(null),
+              Sightings.of(candidate.passage, first + i, steered, spread)));
     }
     return Collections.unmodifiableList(legs);
+  }
+
+  private static @Nullable VariationReading variation(Passage passage, SteeredLeg steered) {
+    LocalDate date = steered.departure().atZone(ZoneOffset.UTC).toLocalDate();
+    return passage.variation().map(source -> source.at(steered.leg().start(), date)).orElse(null);
   }
 }

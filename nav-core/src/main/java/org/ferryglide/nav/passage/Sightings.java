@@ -1,0 +1,47 @@
+package org.ferryglide.nav.passage;
+
+import org.ferryglide.nav.landfall.Side;
+import org.ferryglide.nav.landfall.TargetChance;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.sight.Horizon;
+import org.ferryglide.nav.sight.Refraction;
+import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.WaterLevel;
+import org.jspecify.annotations.Nullable;
+
+/** Works out sightings: from a seated eye, by the mark's height above the water then. */
+final class Sightings {
+  private Sightings() {}
+
+  static @Nullable Sighting of(Passage passage, int leg, SteeredLeg steered, Covariance spread) {
+    WayPoint to = passage.wayPoints().get(leg + 1);
+    Distance charted = to.markHeight().orElse(null);
+    Distance visibility = passage.visibility().orElse(null);
+    if (charted == null || visibility == null) {
+      return null;
+    }
+    double water = 0.0;
+    String port = to.landing().flatMap(Landing::port).orElse(null);
+    if (port != null) {
+      WaterLevel level = passage.levels().get(port);
+      water = level == null ? Double.NaN : level.heightMetres(EpochSeconds.of(steered.arrival()));
+    }
+    double height = charted.metres() - water;
+    if (!(height > 0.0)) {
+      String why =
+          Double.isNaN(height)
+              ? "the height of the water is not known then"
+              : "the mark is covered then";
+      return new Sighting(0.0, Distance.ZERO, 0.0, 0.0, why);
+    }
+    Distance range =
+        Horizon.geographicRange(
+            Distance.ofMetres(height), passage.party().eyeHeight(), Refraction.ONE_SEVENTH);
+    Distance reach = range.compareTo(visibility) < 0 ? range : visibility;
+    TargetChance chance = TargetChance.of(spread, steered.leg().finalCourse(), reach);
+    return new Sighting(
+        chance.whenPassing(), reach, chance.missedTo(Side.LEFT), chance.missedTo(Side.RIGHT), null);
+  }
+}
