@@ -2,6 +2,7 @@ package org.ferryglide.examples;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +57,9 @@ final class PassagePrinter {
             + ", paddling at "
             + folder.speed().inKnots(1)
             + "; clock times are UTC"
-            + folder.start().getOffset());
+            + (folder.start().getOffset().equals(ZoneOffset.UTC)
+                ? ""
+                : folder.start().getOffset()));
     page.line(NOT_CHECKED);
     printTop(doubts, broken);
     page.line("printed rose " + folder.rose().printed());
