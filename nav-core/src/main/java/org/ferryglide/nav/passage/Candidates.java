@@ -8,12 +8,16 @@ import org.ferryglide.nav.steer.SteeredRoute;
  */
 final class Candidates {
   private final Passage passage;
+
+  @SuppressWarnings("ThreadLocalUsage") // each passage has candidates of its own
   private final ThreadLocal<Candidate> last = new ThreadLocal<>();
 
   Candidates(Passage passage) {
     this.passage = passage;
   }
 
+  /** What is known of a route; the very route is meant, not one that equals it. */
+  @SuppressWarnings("ReferenceEquality")
   Candidate of(SteeredRoute route) {
     Candidate candidate = last.get();
     if (candidate == null || candidate.route != route) {

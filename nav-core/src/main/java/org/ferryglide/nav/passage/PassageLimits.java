@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.Arrays;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.plane.Seconds;
 
 /**
  * The limits a party has chosen for itself: for each thing looked at, where a warning begins and
@@ -61,7 +62,7 @@ public final class PassageLimits implements Serializable {
   public static PassageLimits none() {
     double[] values = new double[WIDTH];
     Arrays.fill(values, Double.NaN);
-    values[DAYLIGHT] = USUAL_DAYLIGHT_LEFT.getSeconds();
+    values[DAYLIGHT] = Seconds.of(USUAL_DAYLIGHT_LEFT);
     values[DAYLIGHT + 1] = 0.0;
     values[LEAST_STREAM] = 0.0;
     values[RATE_ERROR] = USUAL_RATE_ERROR;
@@ -140,8 +141,8 @@ public final class PassageLimits implements Serializable {
    * @return the changed limits
    */
   public PassageLimits withDaylight(Duration warning, Duration stop) {
-    Arguments.notNegative(stop.getSeconds(), "daylight left", "seconds");
-    return with(DAYLIGHT, warning.getSeconds(), stop.getSeconds(), false);
+    Arguments.notNegative(Seconds.of(stop), "daylight left", "seconds");
+    return with(DAYLIGHT, Seconds.of(warning), Seconds.of(stop), false);
   }
 
   /**
@@ -152,7 +153,7 @@ public final class PassageLimits implements Serializable {
    * @return the changed limits
    */
   public PassageLimits withTimeAfloat(Duration warning, Duration stop) {
-    return with(TIME_UNDER_WAY, warning.getSeconds(), stop.getSeconds(), true);
+    return with(TIME_UNDER_WAY, Seconds.of(warning), Seconds.of(stop), true);
   }
 
   /**
@@ -163,7 +164,7 @@ public final class PassageLimits implements Serializable {
    * @return the changed limits
    */
   public PassageLimits withTimeToLanding(Duration warning, Duration stop) {
-    return with(TIME_BETWEEN_LANDINGS, warning.getSeconds(), stop.getSeconds(), true);
+    return with(TIME_BETWEEN_LANDINGS, Seconds.of(warning), Seconds.of(stop), true);
   }
 
   /**

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.passage;
 
 import java.util.function.DoubleUnaryOperator;
+import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
@@ -18,15 +19,18 @@ final class Waits {
    * infinity if the wait has no end within the longest duration.
    */
   static double end(Passage passage, Stop stop, Position place, StreamField stream, double from) {
-    double until = from + passage.longestDuration().getSeconds();
+    double until = from + Seconds.of(passage.longestDuration());
     if (stop instanceof Stops.Ashore ashore) {
-      return from + ashore.length().toMillis() / 1000.0;
+      return from + Seconds.of(ashore.length());
     }
     if (stop instanceof Stops.UntilTime untilTime) {
       return Math.max(from, EpochSeconds.of(untilTime.time()));
     }
     if (stop instanceof Stops.UntilLevel untilLevel) {
       WaterLevel level = passage.levels().get(untilLevel.port());
+      if (level == null) {
+        return Double.NaN;
+      }
       double sign = untilLevel.atLeast() ? 1.0 : -1.0;
       return firstAtLeastZero(
           time -> sign * (level.heightMetres(time) - untilLevel.metres()), from, until);
