@@ -16,33 +16,32 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ClockDifferencesTest {
-  /** A public training page: the training port of Littleport on its standard port. */
-  private static final ClockDifferences LITTLEPORT_HIGH =
+  /** A training port on its standard port; common practice, no source. */
+  private static final ClockDifferences TRAINING_HIGH =
       ClockDifferences.of(LocalTime.of(0, 0), 35).and(LocalTime.of(6, 0), 23);
 
-  private static final ClockDifferences LITTLEPORT_LOW =
+  private static final ClockDifferences TRAINING_LOW =
       ClockDifferences.of(LocalTime.of(5, 0), 47).and(LocalTime.of(11, 0), 4);
 
   @Test
-  void trainingPageHighWaterAtThree() {
-    assertEquals(29.0, LITTLEPORT_HIGH.minutesAt(LocalTime.of(3, 0)), 1e-9); // prints +0029
-    assertEquals(24.266667, LITTLEPORT_HIGH.minutesAt(LocalTime.of(6, 38)), 5e-7);
+  void highWaterAtThree() {
+    assertEquals(29.0, TRAINING_HIGH.minutesAt(LocalTime.of(3, 0)), 1e-9); // prints +0029
+    assertEquals(24.266667, TRAINING_HIGH.minutesAt(LocalTime.of(6, 38)), 5e-7);
   }
 
   @Test
-  void trainingPageHarbourWithDifferencesOfFiftyOneAndFortyFour() {
-    // a public training page (Barfleur on Cherbourg): 1846 between 1500 and 2100, prints +47
-    ClockDifferences barfleur =
+  void aHarbourWithDifferencesOfFiftyOneAndFortyFour() {
+    // common practice, no source: 1846 between 1500 and 2100 is +47
+    ClockDifferences harbour =
         ClockDifferences.of(LocalTime.of(15, 0), 51).and(LocalTime.of(21, 0), 44);
-    double minutes = barfleur.minutesAt(LocalTime.of(18, 46));
+    double minutes = harbour.minutesAt(LocalTime.of(18, 46));
     assertEquals(46.605556, minutes, 5e-7);
     assertEquals(47, Math.round(minutes));
   }
 
   @Test
-  void forumExplanationWithDifferencesOfOppositeSigns() {
-    // a public forum explanation: +15 at 0000, -10 at 0600; its text halves the total of -25 to
-    // -12.5 and then calls the answer "before", a slip of the sign: 15 - 12.5 is 2.5 after
+  void differencesOfOppositeSignsAreInterpolatedThroughZero() {
+    // half way from +15 at 0000 to -10 at 0600: 2.5 minutes after
     ClockDifferences differences =
         ClockDifferences.of(LocalTime.of(0, 0), 15).and(LocalTime.of(6, 0), -10);
     assertEquals(2.5, differences.minutesAt(LocalTime.of(3, 0)), 1e-9);
@@ -62,7 +61,7 @@ class ClockDifferencesTest {
     "23:00, 33"
   })
   void theClockGoesRoundInTwelveHours(LocalTime time, double minutes) {
-    assertEquals(minutes, LITTLEPORT_HIGH.minutesAt(time), 1e-9);
+    assertEquals(minutes, TRAINING_HIGH.minutesAt(time), 1e-9);
   }
 
   @ParameterizedTest
@@ -77,7 +76,7 @@ class ClockDifferencesTest {
     "12:00, 11.166667"
   })
   void timesBeforeTheFirstPrintedOneAreBetweenTheLastAndTheFirst(LocalTime time, double minutes) {
-    assertEquals(minutes, LITTLEPORT_LOW.minutesAt(time), 5e-7);
+    assertEquals(minutes, TRAINING_LOW.minutesAt(time), 5e-7);
   }
 
   @Test
@@ -103,10 +102,10 @@ class ClockDifferencesTest {
   @Test
   void theSameDifferenceMayBeGivenAgainTwelveHoursLater() {
     ClockDifferences again =
-        LITTLEPORT_HIGH.and(LocalTime.of(12, 0), 35).and(LocalTime.of(18, 0), 23);
+        TRAINING_HIGH.and(LocalTime.of(12, 0), 35).and(LocalTime.of(18, 0), 23);
     for (int hour = 0; hour < 24; hour++) {
       assertEquals(
-          LITTLEPORT_HIGH.minutesAt(LocalTime.of(hour, 0)), again.minutesAt(LocalTime.of(hour, 0)));
+          TRAINING_HIGH.minutesAt(LocalTime.of(hour, 0)), again.minutesAt(LocalTime.of(hour, 0)));
     }
   }
 
@@ -116,7 +115,7 @@ class ClockDifferencesTest {
         "there must be one difference for a clock time and that twelve hours from it, but for 18:00"
             + " there were 23.0 and 24.0 minutes",
         assertThrows(
-                IllegalArgumentException.class, () -> LITTLEPORT_HIGH.and(LocalTime.of(18, 0), 24))
+                IllegalArgumentException.class, () -> TRAINING_HIGH.and(LocalTime.of(18, 0), 24))
             .getMessage());
     assertEquals(
         "time difference must be in [-720, 720] minutes, but was NaN",
@@ -131,7 +130,7 @@ class ClockDifferencesTest {
 
   @Property(seed = Seeds.SEED)
   void theDifferenceLiesBetweenThePrintedOnesAndNeverJumps(@ForAll("times") LocalTime time) {
-    ClockDifferences three = LITTLEPORT_LOW.and(LocalTime.of(20, 15), -13);
+    ClockDifferences three = TRAINING_LOW.and(LocalTime.of(20, 15), -13);
     double minutes = three.minutesAt(time);
     assertTrue(minutes >= -13.0 && minutes <= 47.0);
     assertEquals(minutes, three.minutesAt(time.plusHours(12)), 1e-9);

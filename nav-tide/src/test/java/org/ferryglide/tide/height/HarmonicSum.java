@@ -6,6 +6,8 @@ import org.ferryglide.nav.note.Note;
 
 /** A sum of cosines in plain sight, as a curve to search that no table made. */
 final class HarmonicSum implements TideCurve {
+  private static final long serialVersionUID = 1L;
+
   private final double[] amplitudes;
   private final double[] radiansPerSecond;
   private final double[] phases;

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class HeightCorrectionTest {
-  /** A public training page: the training port of Littleport on its standard port. */
+  /** A training port on its standard port; common practice, no source. */
   private static final HeightCorrection LITTLEPORT_HIGH =
       HeightCorrection.betweenLevels(4.2, 1.1, 3.4, 0.8);
 

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class MeanRangesTest {
-  /** Mean ranges of a standard port as a public training page on secondary ports prints them. */
+  /** Mean ranges of a standard port; common practice, no source. */
   private static final MeanRanges PUBLISHED = new MeanRanges(6.0, 3.2);
 
   @ParameterizedTest

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class SecondaryPortTest {
   private static final double METRES_PER_FOOT = 0.3048;
 
-  /** A public training page: the training port of Littleport on its standard port. */
+  /** A training port on its standard port; common practice, no source. */
   private static final SecondaryPort LITTLEPORT =
       SecondaryPort.of("Littleport", "chart datum", "Mainhaven")
           .withHighWaterTimes(

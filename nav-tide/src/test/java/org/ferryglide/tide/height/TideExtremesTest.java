@@ -121,6 +121,8 @@ class TideExtremesTest {
 
   /** Rises by a millimetre a second until 1970, then falls, half a metre higher. */
   private static final class Sawtooth implements TideCurve {
+    private static final long serialVersionUID = 1L;
+
     @Override
     public double heightMetres(double t) {
       return t < 0 ? 1e-3 * t : 0.5 - 1e-3 * t;
