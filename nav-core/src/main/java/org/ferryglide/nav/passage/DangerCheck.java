@@ -74,8 +74,8 @@ final class DangerCheck extends WorstAlong {
       return 0.0;
     }
     if (closing instanceof Closing.Level level) {
-      WaterLevel water = passage().levels().get(level.port());
-      double above = (water == null ? Double.NaN : water.heightMetres(time)) - level.metres();
+      WaterLevel water = passage().level(level.port());
+      double above = water.heightMetres(time) - level.metres();
       return Double.isNaN(above) ? Double.NaN : above > 0.0 == level.above() ? 1.0 : 0.0;
     }
     double[] flow = new double[2];

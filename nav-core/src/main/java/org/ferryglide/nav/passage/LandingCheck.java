@@ -48,7 +48,7 @@ final class LandingCheck extends PassageCheck {
     }
     double worst = Double.POSITIVE_INFINITY;
     double when = from;
-    WaterLevel level = landing.port().map(passage().levels()::get).orElse(null);
+    WaterLevel level = landing.port().map(passage()::level).orElse(null);
     if (level == null) {
       return Verdict.of(name(), 1.0, "(at any level)", 0.5, 0.0)
           .at(EpochSeconds.toInstant(from))

@@ -198,6 +198,11 @@ public final class Passage implements Serializable {
     return levels;
   }
 
+  /** The level of a port that a part of this passage asks for; building it made sure of it. */
+  WaterLevel level(String port) {
+    return Objects.requireNonNull(levels.get(port), port);
+  }
+
   /**
    * Where the variation comes from.
    *

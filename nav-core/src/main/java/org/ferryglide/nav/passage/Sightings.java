@@ -8,7 +8,6 @@ import org.ferryglide.nav.sight.Horizon;
 import org.ferryglide.nav.sight.Refraction;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.water.EpochSeconds;
-import org.ferryglide.nav.water.WaterLevel;
 import org.jspecify.annotations.Nullable;
 
 /** Works out sightings: from a seated eye, by the mark's height above the water then. */
@@ -25,8 +24,7 @@ final class Sightings {
     double water = 0.0;
     String port = to.landing().flatMap(Landing::port).orElse(null);
     if (port != null) {
-      WaterLevel level = passage.levels().get(port);
-      water = level == null ? Double.NaN : level.heightMetres(EpochSeconds.of(steered.arrival()));
+      water = passage.level(port).heightMetres(EpochSeconds.of(steered.arrival()));
     }
     double height = charted.metres() - water;
     if (!(height > 0.0)) {

@@ -27,7 +27,7 @@ final class Waits {
       return Math.max(from, EpochSeconds.of(untilTime.time()));
     }
     if (stop instanceof Stops.UntilLevel untilLevel) {
-      WaterLevel level = passage.levels().get(untilLevel.port());
+      WaterLevel level = passage.level(untilLevel.port());
       if (level == null) {
         return Double.NaN;
       }
