@@ -166,6 +166,10 @@ final class Motion {
     double drift = response.driftFraction();
     along += drift * (windEast * sine + windNorth * cosine);
     across += drift * (windEast * cosine - windNorth * sine);
+    if (paddlingSpeed == 0.0) { // no heading matters
+      head(sine, cosine);
+      return triangle(courseDegrees, along, across);
+    }
     // leeway and speed change slowly with the heading, so that a few turns settle it
     double heading = courseDegrees;
     for (int i = 0; i < 40; i++) {

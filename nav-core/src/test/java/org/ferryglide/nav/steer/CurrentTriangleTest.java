@@ -55,6 +55,48 @@ class CurrentTriangleTest {
     }
   }
 
+  /**
+   * Source: US War Department, TM 1-900, Mathematics for Air Crew Trainees (1942): heading 315, 150
+   * mph, wind from 45 at 30 mph; track 304, ground speed 153, printed to a degree and a mile.
+   */
+  @Test
+  void anExaminationProblemWorkedFromTheHeading() {
+    Velocity air = stream("225", "30");
+    Velocity ground =
+        Velocity.ofSetAndRate(TrueBearing.ofDegrees(315), Speed.ofKnots(150)).plus(air);
+    assertEquals(304.0, ground.set().degrees(), 0.5);
+    assertEquals(153.0, ground.rate().knots(), 0.5);
+    double[] out = new double[2];
+    SteadyTriangle.solve(
+        ground.set().degrees(),
+        Speed.ofKnots(150).metresPerSecond(),
+        air.eastMetresPerSecond(),
+        air.northMetresPerSecond(),
+        out,
+        0);
+    assertEquals(315.0, out[0], 1e-9);
+  }
+
+  @Test
+  void manyTrianglesAreThoseOneByOneAndOnlyTheRowsAskedFor() {
+    double[] course = {10, 100, 200, 300, 40};
+    double[] speed = {1.5, 1.0, 2.0, 0.5, 1.0};
+    double[] east = {0.3, -0.7, 0.9, 2.0, 0.1};
+    double[] north = {-0.4, 0.2, 0.5, 0.1, 0.1};
+    double[] track = {-1, -1, -1, -1, -1};
+    double[] madeGood = {-1, -1, -1, -1, -1};
+    SteadyTriangle.solve(course, speed, east, north, 1, 4, track, madeGood);
+    double[] one = new double[2];
+    for (int i = 1; i < 4; i++) {
+      SteadyTriangle.solve(course[i], speed[i], east[i], north[i], one, 0);
+      assertEquals(one[0], track[i], 0.0);
+      assertEquals(one[1], madeGood[i], 0.0);
+    }
+    assertTrue(Double.isNaN(track[3]) && Double.isNaN(madeGood[3])); // 2 m/s on the beam of 0.5
+    assertEquals(-1, track[0]);
+    assertEquals(-1, madeGood[4]);
+  }
+
   @Test
   void homeIsAnotherTriangleAndNotTheReciprocal() {
     // plane vectors, worked apart from this code

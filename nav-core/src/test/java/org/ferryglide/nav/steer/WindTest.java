@@ -51,7 +51,9 @@ class WindTest {
   @Example
   void windOnStarboardPushesToPortSoTheBowPointsToStarboard() {
     CurrentTriangle triangle = solve(NORTH, Velocity.STILL, wind(90, 13.5));
-    assertEquals(7.5, triangle.ferryAngleDegrees(), 0.7); // nearly abeam: 7.5 degrees at force 4
+    // 7.5 degrees abeam at force 4, less by a ninetieth for each degree that the bow is turned up:
+    // h = 7.5 (90 - h) / 90
+    assertEquals(7.5 / (1.0 + 7.5 / 90.0), triangle.ferryAngleDegrees(), 1e-6);
     assertEquals(0.0, NORTH.turnTo(triangle.waterTrack()), 1e-9);
     assertTrue(triangle.ferryAngleDegrees() > 0.0);
     assertEquals(
@@ -100,6 +102,28 @@ class WindTest {
   }
 
   @Example
+  void aCraftThatOnlyDriftsGainsNothingFromATailWind() {
+    Craft adrift = Craft.ofSpeed(Speed.ZERO).withWindResponse(ORDINARY);
+    assertEquals(
+        Reason.NO_PROGRESS,
+        CurrentTriangle.solveInWind(NORTH, adrift, Velocity.STILL, wind(180, 19))
+            .why()
+            .orElseThrow()
+            .reason());
+  }
+
+  /** A stream across and a wind astern, so that a sign slip would turn the water track about. */
+  @Example
+  void theWaterTrackLiesUpStreamOfTheCourse() {
+    Velocity eastgoing = Velocity.ofSetAndRate(EAST, Speed.ofKnots(1.5));
+    CurrentTriangle triangle =
+        CurrentTriangle.solveInWind(
+                NORTH, kayak(WindResponse.none().withDrift(0.0)), eastgoing, wind(180, 10))
+            .orElseThrow();
+    assertEquals(-Math.toDegrees(Math.asin(1.5 / 3.5)), NORTH.turnTo(triangle.waterTrack()), 1e-9);
+  }
+
+  @Example
   void forecastsInBeaufortAreWinds() {
     Velocity forecast = Velocity.ofWind(EAST, Beaufort.parse("4 or 5").highest().orElseThrow());
     assertEquals(21.0, forecast.rate().knots(), 1e-9);
@@ -131,6 +155,7 @@ class WindTest {
         Velocity.ofSetAndRate(water, Speed.ofMetresPerSecond(paddled))
             .plus(over.times(0.01))
             .plus(stream);
+    assertEquals(0.0, water.turnTo(triangle.waterTrack()), 1e-5);
     assertEquals(0.0, ground.acrossMetresPerSecond(track), 1e-6);
     assertEquals(
         triangle.speedMadeGood().metresPerSecond(), ground.alongMetresPerSecond(track), 1e-6);

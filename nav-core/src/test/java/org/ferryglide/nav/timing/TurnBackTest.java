@@ -15,10 +15,13 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.steer.HourlyStream;
+import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.Reason;
 import org.ferryglide.nav.steer.Route;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.SteeringLimits;
+import org.ferryglide.nav.steer.Strategy;
+import org.ferryglide.nav.steer.WindResponse;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
 import org.junit.jupiter.api.Test;
@@ -107,5 +110,84 @@ class TurnBackTest {
     SteeredRoute out = solver.solve(route, NOON).orElseThrow();
     assertEquals(
         Reason.ADVERSE_STREAM, TurnBack.equalTime(solver, out).why().orElseThrow().reason());
+  }
+
+  /** Out east and then north in still water, so that a wrong way home has another length. */
+  @Test
+  void theWayHomeFromTheLastLegRunsBackThroughTheWaypoint() {
+    RhumbLeg east = leg(90, 3);
+    RhumbLeg north =
+        RhumbLeg.from(east.end(), TrueBearing.ofDegrees(0), Distance.ofNauticalMiles(2));
+    CourseToSteer solver = solver(3, StreamField.slack());
+    SteeredRoute out = solver.solve(Route.ofLegs(east, north), NOON).orElseThrow();
+    SteeredRoute home = TurnBack.homeFrom(solver, out, NOON.plusSeconds(3600 + 1200)).orElseThrow();
+    assertEquals(2, home.legs().size());
+    assertEquals(east.end(), home.legs().get(0).leg().end());
+    assertEquals(START, home.route().end());
+    assertEquals(4800.0, home.duration().toMillis() / 1000.0, 1.0);
+    // exactly at the waypoint the way home is the first leg alone
+    SteeredRoute fromWaypoint = TurnBack.homeFrom(solver, out, out.timeAt(1)).orElseThrow();
+    assertEquals(1, fromWaypoint.legs().size());
+    assertEquals(3600.0, fromWaypoint.duration().toMillis() / 1000.0, 1.0);
+    // 100 minutes out; home by two and a half hours: turn after 75 minutes, in the last leg
+    TurnPoint last = TurnBack.pointOfNoReturn(solver, out, NOON.plusSeconds(9000)).orElseThrow();
+    assertEquals(NOON_SECONDS + 4500, EpochSeconds.of(last.time()), 1.0);
+    assertEquals(NOON_SECONDS + 9000, EpochSeconds.of(last.home()), 1.0);
+    assertEquals(Math.hypot(3.0, 0.75), last.fromStart().nauticalMiles(), 0.01);
+    // as long on as back: half of 100 minutes
+    TurnPoint equal = TurnBack.equalTime(solver, out).orElseThrow();
+    assertEquals(NOON_SECONDS + 3000, EpochSeconds.of(equal.time()), 1.0);
+    assertEquals(2.5, equal.fromStart().nauticalMiles(), 0.01);
+    assertEquals(NOON_SECONDS + 6000, EpochSeconds.of(equal.home()), 1.0);
+  }
+
+  /** The stream that carries out bars the way home; the start itself is no turning point. */
+  @Test
+  void aWayHomeThatIsBarredAtOnceHasNoPointOfNoReturn() {
+    CourseToSteer solver = solver(3, steady(90, 4));
+    SteeredRoute out = solver.solve(Route.of(List.of(leg(90, 6))), NOON).orElseThrow();
+    assertEquals(
+        Reason.ADVERSE_STREAM,
+        TurnBack.pointOfNoReturn(solver, out, NOON.plus(Duration.ofHours(9)))
+            .why()
+            .orElseThrow()
+            .reason());
+  }
+
+  @Test
+  void aSolverThatTakesNoAccountOfWindIsRefusedHereForThatReasonToo() {
+    CourseToSteer plain = solver(3, StreamField.slack());
+    SteeredRoute out = plain.solve(Route.of(List.of(leg(90, 6))), NOON).orElseThrow();
+    CourseToSteer quickest =
+        plain
+            .withStrategy(Strategy.quickest())
+            .withCraft(
+                Craft.ofSpeed(Speed.ofKnots(3))
+                    .withWindResponse(WindResponse.commonPractice(WindResponse.Trim.LOADED)));
+    Instant night = NOON.plus(Duration.ofHours(9));
+    Route route = out.route();
+    for (NotPossible why :
+        List.of(
+            TurnBack.pointOfNoReturn(quickest, out, night).why().orElseThrow(),
+            TurnBack.equalTime(quickest, out).why().orElseThrow(),
+            TurnBack.radius(quickest, START, TrueBearing.ofDegrees(90), NOON, night)
+                .why()
+                .orElseThrow(),
+            PassageTiming.of(quickest, route).arrivingBy(night).why().orElseThrow(),
+            PassageTiming.of(quickest, route).nextDeparture(NOON, night).why().orElseThrow(),
+            PassageTiming.of(quickest, route).launchInterval(NOON, 5.0).why().orElseThrow(),
+            PassageTiming.of(quickest.withStrategy(Strategy.quickest()), route)
+                .leastSpeed(NOON, night)
+                .why()
+                .orElseThrow(),
+            DepartureSearch.of(quickest, route)
+                .between(NOON, night)
+                .all()
+                .get(7)
+                .outcome()
+                .why()
+                .orElseThrow())) {
+      assertEquals(Reason.WIND_NOT_ALLOWED_FOR, why.reason(), why.message());
+    }
   }
 }
