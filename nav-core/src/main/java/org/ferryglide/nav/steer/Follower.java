@@ -4,7 +4,8 @@ package org.ferryglide.nav.steer;
  * Follows a craft along a leg under one {@link Strategy}. Keeps room to work in, so that one object
  * serves one thread; it may follow one leg after another.
  */
-sealed interface Follower permits OneHeading, HeldTrack, Pursuit, NewHeadings, QuickestPath {
+sealed interface Follower
+    permits OneHeading, HeldTrack.TrackHolder, Pursuit, NewHeadings, QuickestPath {
 
   /**
    * Follows the craft from the start of a leg.

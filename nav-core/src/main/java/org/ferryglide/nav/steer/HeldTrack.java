@@ -1,7 +1,7 @@
 package org.ferryglide.nav.steer;
 
 /** Follows a craft that holds the line of a leg. The first number of the state is metres along. */
-final class HeldTrack extends Stepper implements Follower {
+final class HeldTrack extends Stepper {
   /** How close the arrival is brought to the end of the leg, metres. */
   private static final double CLOSE_METRES = 1e-4;
 
@@ -12,8 +12,8 @@ final class HeldTrack extends Stepper implements Follower {
 
   private final TrackRecorder recorder = new TrackRecorder();
   private final Motion motion;
-  private LegFrame frame;
-  private boolean everywhereAlike;
+  private final LegFrame frame;
+  private final boolean everywhereAlike;
   private boolean unknown;
   private int finding;
   private double headingBefore;
@@ -23,14 +23,21 @@ final class HeldTrack extends Stepper implements Follower {
   private double stepRate;
   private boolean arriving;
 
-  HeldTrack(Motion motion) {
+  HeldTrack(Motion motion, LegFrame frame) {
     this.motion = motion;
-  }
-
-  @Override
-  public Followed follow(LegFrame frame, double departure, double limit) {
     this.frame = frame;
     everywhereAlike = motion.uniform && frame.isRhumb();
+  }
+
+  /** Holds the line of one leg after another. */
+  record TrackHolder(Motion motion) implements Follower {
+    @Override
+    public Followed follow(LegFrame frame, double departure, double limit) {
+      return new HeldTrack(motion, frame).follow(departure, limit);
+    }
+  }
+
+  private Followed follow(double departure, double limit) {
     recorder.clear();
     arriving = false;
     unknown = false;

@@ -46,7 +46,7 @@ public final class Strategy implements Serializable {
 
       @Override
       Follower follower(Strategy strategy, Motion motion) {
-        return new HeldTrack(motion);
+        return new HeldTrack.TrackHolder(motion);
       }
     },
     HEADING_EVERY {
