@@ -190,4 +190,9 @@ public final class BearingLine implements PositionLine {
   public String toString() {
     return name + " bears " + bearing + " ± " + standardDeviationDegrees + "°";
   }
+
+  @Override
+  public <R> R match(Kinds<R> kinds) {
+    return kinds.bearing(this);
+  }
 }

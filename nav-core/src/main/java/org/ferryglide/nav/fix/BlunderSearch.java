@@ -4,6 +4,8 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.Arguments;
 
@@ -14,7 +16,8 @@ import org.ferryglide.nav.note.Arguments;
  * lines. Each likely one is undone in turn, and those with which all lines agree again are named.
  * To notice anything there must be something left over: three lines, or two and a reckoned position
  * ( {@link FixSolver#withPrior}). With three bearings several mistakes often explain the same
- * disagreement; all are returned, the best first, and a further bearing decides.
+ * disagreement; all are returned, the best first, and a further bearing decides. A variation that
+ * was not applied, the commonest slip, comes before all others where it explains the lines.
  *
  * <pre>{@code
  * BlunderSearch search = BlunderSearch.among(List.of(tower, chapel, beacon));
@@ -31,6 +34,12 @@ public final class BlunderSearch implements Serializable {
   public static final double USUAL_AGREEMENT = 0.05;
 
   private static final double HALF_CIRCLE = 180.0;
+
+  /** Variation and deviation together are hardly larger than this where anybody paddles. */
+  private static final double LARGEST_VARIATION = 45.0;
+
+  /** Turning by the error found so often leaves less than a hundredth of a degree. */
+  private static final int TURNS = 4;
 
   private final List<Mark> candidates;
   private final double agreement;
@@ -86,6 +95,8 @@ public final class BlunderSearch implements Serializable {
       return List.of();
     }
     List<Suspicion> found = new ArrayList<>();
+    List<Suspicion> first = new ArrayList<>();
+    trySharedError(solver, observed, first);
     for (int i = 0; i < observed.size(); i++) {
       if (observed.get(i) instanceof BearingLine bearing) {
         tryInstead(
@@ -109,13 +120,65 @@ public final class BlunderSearch implements Serializable {
         Suspicion.Kind.VARIATION_NOT_NEEDED,
         "the variation was applied to bearings that were true already",
         found);
-    if (found.isEmpty()) {
+    if (found.isEmpty() && first.isEmpty()) {
       tryWithoutEach(solver, observed, found);
     }
     found.sort(
         Comparator.comparingDouble((Suspicion suspicion) -> suspicion.fix().agreement())
             .reversed());
-    return List.copyOf(found);
+    first.addAll(found);
+    return List.copyOf(first);
+  }
+
+  /**
+   * The commonest slip of all, and so named first: bearings by compass given as true. One error
+   * taken off all of them makes them meet.
+   */
+  private void trySharedError(
+      FixSolver solver, List<PositionLine> observed, List<Suspicion> found) {
+    if (!observed.stream().allMatch(BlunderSearch::isBearingWithoutVariation)) {
+      return;
+    }
+    List<PositionLine> turned = observed;
+    double total = 0.0;
+    for (int i = 0; i < TURNS; i++) { // the first answer is that of straight lines
+      Optional<Fix> fix = solver.solve(turned).solved();
+      OptionalDouble shared =
+          fix.flatMap(Fix::cockedHat)
+              .map(CockedHat::sharedErrorDegrees)
+              .orElse(OptionalDouble.empty());
+      if (!shared.isPresent()) {
+        return;
+      }
+      total += shared.getAsDouble();
+      if (!(Math.abs(total) <= LARGEST_VARIATION)) {
+        return;
+      }
+      turned = turned(observed, -total);
+    }
+    String degrees = Math.round(Math.abs(total) * 10.0) / 10.0 + "°";
+    tryInstead(
+        solver,
+        turned,
+        Suspicion.Kind.VARIATION_NOT_APPLIED,
+        "every bearing is "
+            + degrees
+            + (total > 0.0 ? " too large" : " too small")
+            + ", as if the variation or deviation had not been applied",
+        found);
+  }
+
+  private static boolean isBearingWithoutVariation(PositionLine line) {
+    return line instanceof BearingLine bearing
+        && bearing.variation().map(v -> v.degreesEast() == 0.0).orElse(true);
+  }
+
+  private static List<PositionLine> turned(List<PositionLine> lines, double degrees) {
+    List<PositionLine> turned = new ArrayList<>();
+    for (PositionLine line : lines) {
+      turned.add(line instanceof BearingLine bearing ? bearing.turnedBy(degrees) : line);
+    }
+    return turned;
   }
 
   private void tryOtherMarks(

@@ -3,9 +3,10 @@ package org.ferryglide.nav.fix;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
-import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
 
 /**
@@ -14,7 +15,8 @@ import org.ferryglide.nav.position.Position;
  * <p>The true position is <em>not</em> usually inside: if each line is as likely to pass on one
  * side of it as on the other, a triangle holds it in one case of four. An error that all bearings
  * share, a wrong variation for one, moves all lines together; {@link #sharedErrorDegrees} is the
- * one that would make them meet best.
+ * one that would make them meet best. Each corner is where two lines really cross, on the
+ * ellipsoid, however far away.
  *
  * <pre>{@code
  * CockedHat hat = fix.cockedHat().get();
@@ -32,107 +34,99 @@ public final class CockedHat implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final List<Position> corners;
+  private final boolean closed;
   private final Distance longestSide;
   private final double chanceInside;
   private final double sharedErrorDegrees;
 
   private CockedHat(
       List<Position> corners,
+      boolean closed,
       Distance longestSide,
       double chanceInside,
       double sharedErrorDegrees) {
     this.corners = List.copyOf(corners);
+    this.closed = closed;
     this.longestSide = longestSide;
     this.chanceInside = chanceInside;
     this.sharedErrorDegrees = sharedErrorDegrees;
   }
 
-  /** Pairs that cross at less than this (about 3 degrees) have no corner worth reporting. */
-  private static final double NO_CORNER = 0.05;
-
-  /**
-   * Looks at the lines around a solution.
-   *
-   * @param fix the solution
-   * @param rows for each line the residual and its derivatives by metres east and north, in
-   *     standard deviations
-   * @param degrees for each line one standard deviation in degrees; NaN if it is not a bearing
-   */
-  static CockedHat of(Position fix, double[][] rows, double[] degrees) {
+  /** Looks at the lines around a solution of theirs. */
+  static CockedHat of(Position fix, List<PositionLine> lines) {
+    int n = lines.size();
     List<Position> corners = new ArrayList<>();
-    List<double[]> plane = new ArrayList<>();
-    for (int i = 0; i < rows.length; i++) {
-      for (int j = i + 1; j < rows.length; j++) {
-        double[] a = rows[i];
-        double[] b = rows[j];
-        double determinant = a[1] * b[2] - a[2] * b[1];
-        if (Math.abs(determinant) > NO_CORNER * Math.hypot(a[1], a[2]) * Math.hypot(b[1], b[2])) {
-          double east = (a[0] * b[2] - a[2] * b[0]) / determinant;
-          double north = (a[1] * b[0] - a[0] * b[1]) / determinant;
-          plane.add(new double[] {east, north});
-          corners.add(corner(fix, east, north));
+    for (int i = 0; i < n; i++) {
+      for (int j = i + 1; j < n; j++) {
+        LeastSquares pair = new LeastSquares(List.of(lines.get(i), lines.get(j)), null);
+        if (meets(pair, fix)) {
+          corners.add(Position.ofDegrees(pair.lat, pair.lon));
         }
       }
     }
-    double longest = 0.0;
-    for (double[] a : plane) {
-      for (double[] b : plane) {
-        longest = Math.max(longest, Math.hypot(a[0] - b[0], a[1] - b[1]));
-      }
-    }
-    int n = rows.length;
+    LeastSquares all = new LeastSquares(lines, null);
+    OptionalDouble shared =
+        all.solveFrom(fix.latitudeDegrees(), fix.longitudeDegrees())
+            ? SharedError.of(all.equations(), all.equationsByThemselves())
+            : OptionalDouble.empty();
     return new CockedHat(
         corners,
-        Distance.ofMetres(longest),
+        corners.size() == n * (n - 1) / 2,
+        Distance.ofMetres(longest(corners)),
         1.0 - n / Math.pow(2.0, n - 1),
-        sharedError(rows, degrees));
+        shared.orElse(Double.NaN));
   }
 
-  /** Rhumb lines are near enough: the lines themselves are taken as straight here. */
-  private static Position corner(Position fix, double east, double north) {
-    double[] latLon = new double[2];
-    RhumbLines.direct(
-        fix.latitudeDegrees(),
-        fix.longitudeDegrees(),
-        Math.toDegrees(Math.atan2(east, north)),
-        Math.hypot(east, north),
-        latLon,
-        0);
-    return Position.ofDegrees(latLon[0], latLon[1]);
+  /** Whether two lines cross, and where: from the fix on, or from where their tangents do. */
+  private static boolean meets(LeastSquares pair, Position fix) {
+    if (pair.solveFrom(fix.latitudeDegrees(), fix.longitudeDegrees())
+        && pair.reversedBearing() < 0) {
+      return true;
+    }
+    for (double[] start : RoughMeeting.of(pair.equations())) {
+      if (pair.solveFrom(start[0], start[1]) && pair.reversedBearing() < 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
-  /** Least squares for east, north and one error shared by all bearings; NaN if not determined. */
-  private static double sharedError(double[][] rows, double[] degrees) {
-    double[][] m = new double[3][4];
-    for (int i = 0; i < rows.length; i++) {
-      double[] a = {rows[i][1], rows[i][2], 1.0 / degrees[i], rows[i][0]};
-      for (int r = 0; r < 3; r++) {
-        for (int c = 0; c < 4; c++) {
-          m[r][c] += a[r] * a[c];
+  private static double longest(List<Position> corners) {
+    double longest = 0.0;
+    for (Position corner : corners) {
+      for (Position other : corners) {
+        if (corner != other) {
+          double[] apart = LocalPlane.toPlane(corner, other);
+          longest = Math.max(longest, Math.hypot(apart[0], apart[1]));
         }
       }
     }
-    double plane = m[0][0] * m[1][1] - m[0][1] * m[1][0];
-    double toEast = (m[0][2] * m[1][1] - m[0][1] * m[1][2]) / plane;
-    double toNorth = (m[0][0] * m[1][2] - m[0][2] * m[1][0]) / plane;
-    double weight = m[2][2] - m[2][0] * toEast - m[2][1] * toNorth;
-    double side = m[2][3] - m[0][3] * toEast - m[1][3] * toNorth;
-    return weight > 1e-6 * m[2][2] ? side / weight : Double.NaN;
+    return longest;
   }
 
   /**
-   * Where each two of the lines cross, those that hardly cross left out.
+   * Where each two of the lines cross.
    *
-   * @return the corners; unmodifiable
+   * @return the corners; fewer than the pairs of lines where some do not cross; unmodifiable
    */
   public List<Position> corners() {
     return corners;
   }
 
   /**
+   * Whether every two of the lines cross: otherwise the figure has no size.
+   *
+   * @return false if some two are parallel, or bearings that meet only behind the observer
+   */
+  public boolean isClosed() {
+    return closed;
+  }
+
+  /**
    * The size of the hat.
    *
-   * @return the distance between the two corners furthest apart
+   * @return the distance between the two corners furthest apart; of those there are, where the hat
+   *     is not closed
    */
   public Distance longestSide() {
     return longestSide;
@@ -160,13 +154,29 @@ public final class CockedHat implements Serializable {
         : OptionalDouble.of(sharedErrorDegrees);
   }
 
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof CockedHat that
+        && corners.equals(that.corners)
+        && closed == that.closed
+        && chanceInside == that.chanceInside
+        && Double.compare(sharedErrorDegrees, that.sharedErrorDegrees) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(corners, closed, chanceInside, sharedErrorDegrees);
+  }
+
   /** Size and chance, for people. */
   @Override
   public String toString() {
-    return "cocked hat of "
-        + Math.round(longestSide.metres())
-        + " m, holding the true position with chance "
-        + Math.round(chanceInside * 100.0)
-        + " %";
+    return closed
+        ? "cocked hat of "
+            + Math.round(longestSide.metres())
+            + " m, holding the true position with chance "
+            + Math.round(chanceInside * 100.0)
+            + " %"
+        : "open cocked hat: not all of its lines cross";
   }
 }

@@ -54,4 +54,9 @@ public record DistanceCircle(
       String name, Position mark, Distance distance, Distance standardDeviation) {
     return new DistanceCircle(name, mark, distance, standardDeviation);
   }
+
+  @Override
+  public <R> R match(Kinds<R> kinds) {
+    return kinds.distance(this);
+  }
 }

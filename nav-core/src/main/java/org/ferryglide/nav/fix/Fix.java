@@ -1,9 +1,12 @@
 package org.ferryglide.nav.fix;
 
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.plane.Gaussian;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.reckon.EstimatedPosition;
@@ -15,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * Fix fix = FixSolver.standard().solve(lines).orElseThrow();
  * fix.position();
- * fix.covariance().ellipse(0.95);
+ * fix.region().reach(); // in 95 of 100 cases the true position is within it
  * fix.cutDegrees(); // 72.0: a good cut
  * fix.agreement(); // 0.4: honest errors disagree as much in 40 % of fixes
  * fix.notes(); // poor cut, lines that cannot all be right
@@ -29,22 +32,69 @@ public final class Fix implements Serializable {
   private final List<Residual> residuals;
   private final double cutDegrees;
   private final double agreement;
-  private final @Nullable CockedHat cockedHat;
   private final List<Note> notes;
+  private final List<PositionLine> lines;
+  private final @Nullable EstimatedPosition prior;
+  private final List<Position> otherPlaces;
 
-  Fix(
+  private Fix(
       EstimatedPosition estimatedPosition,
       List<Residual> residuals,
       double cutDegrees,
       double agreement,
-      @Nullable CockedHat cockedHat,
-      List<Note> notes) {
+      List<Note> notes,
+      List<PositionLine> lines,
+      @Nullable EstimatedPosition prior,
+      List<Position> otherPlaces) {
     this.estimatedPosition = estimatedPosition;
     this.residuals = List.copyOf(residuals);
     this.cutDegrees = cutDegrees;
     this.agreement = agreement;
-    this.cockedHat = cockedHat;
     this.notes = List.copyOf(notes);
+    this.lines = lines;
+    this.prior = prior;
+    this.otherPlaces = List.copyOf(otherPlaces);
+  }
+
+  /** Reads off a fix where a solution has settled. */
+  static Fix at(
+      LeastSquares squares,
+      List<PositionLine> lines,
+      @Nullable EstimatedPosition prior,
+      FixJudge judge,
+      List<Position> otherPlaces) {
+    int n = lines.size();
+    double[][] rows = squares.equationsByThemselves();
+    List<Residual> residuals = new ArrayList<>(n);
+    for (int i = 0; i < n; i++) {
+      double slope = Math.hypot(rows[i][1], rows[i][2]);
+      residuals.add(new Residual(lines.get(i), rows[i][0], Math.abs(rows[i][0]) / slope));
+    }
+    double cut = bestCut(rows);
+    int free = n - (prior == null ? 2 : 0);
+    double agreement = free > 0 ? Gaussian.chiSquareExceeds(squares.sumOfSquares(), free) : 1.0;
+    return new Fix(
+        new EstimatedPosition(
+            Position.ofDegrees(squares.lat, squares.lon), squares.covariance()),
+        residuals,
+        cut,
+        agreement,
+        judge.notes(squares, cut, agreement, rows),
+        lines,
+        prior,
+        otherPlaces);
+  }
+
+  private static double bestCut(double[][] rows) {
+    double best = 0.0;
+    for (int i = 0; i < rows.length; i++) {
+      for (int j = i + 1; j < rows.length; j++) {
+        double cross = rows[i][1] * rows[j][2] - rows[i][2] * rows[j][1];
+        double dot = rows[i][1] * rows[j][1] + rows[i][2] * rows[j][2];
+        best = Math.max(best, Math.toDegrees(Math.atan2(Math.abs(cross), Math.abs(dot))));
+      }
+    }
+    return best;
   }
 
   /**
@@ -58,7 +108,8 @@ public final class Fix implements Serializable {
 
   /**
    * How far off the position may be, from the standard deviations that the lines stated; how well
-   * the lines happened to agree does not change it.
+   * the lines happened to agree does not change it. To first order: its 95 % ellipse is too small
+   * where lines cross at less than 30 degrees; {@link #region} holds.
    *
    * @return the covariance
    */
@@ -108,17 +159,40 @@ public final class Fix implements Serializable {
    * @return the cocked hat; empty for two lines
    */
   public Optional<CockedHat> cockedHat() {
-    return Optional.ofNullable(cockedHat);
+    return lines.size() < 3 ? Optional.empty() : Optional.of(CockedHat.of(position(), lines));
   }
 
   /**
-   * What the reader should know: {@code fix.poor-cut}, {@code fix.disagreement}, {@code
-   * fix.half-circle}, {@code fix.two-places}.
+   * Where the true position is in 95 of 100 cases, errors being normal and as large as stated.
+   *
+   * @return the region about this fix
+   */
+  public FixRegion region() {
+    return FixRegion.about(lines, prior, estimatedPosition, otherPlaces);
+  }
+
+  /**
+   * What the reader should know: {@code fix.poor-cut}, {@code fix.shared-error}, {@code
+   * fix.disagreement}, {@code fix.half-circle}, {@code fix.two-places}, {@code
+   * fix.transit-behind}.
    *
    * @return notes; unmodifiable
    */
   public List<Note> notes() {
     return notes;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Fix that
+        && lines.equals(that.lines)
+        && estimatedPosition.equals(that.estimatedPosition)
+        && Objects.equals(prior, that.prior);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(lines, estimatedPosition, prior);
   }
 
   /** The position, its 95 % ellipse and the cut, for people. */
@@ -145,5 +219,16 @@ public final class Fix implements Serializable {
       implements Serializable {
 
     private static final long serialVersionUID = 1L;
+
+    /**
+     * Takes all parts; {@link Fix#residuals} has them.
+     *
+     * @param line the observation
+     * @param standardDeviations how far off, in standard deviations
+     * @param metres how far the line passes from the fix
+     */
+    public Residual {
+      Objects.requireNonNull(line, "line");
+    }
   }
 }

@@ -2,13 +2,11 @@ package org.ferryglide.nav.fix;
 
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import org.ferryglide.nav.geodesy.Geodesics;
 import org.ferryglide.nav.note.Arguments;
-import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
-import org.ferryglide.nav.plane.Gaussian;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reckon.EstimatedPosition;
 import org.jspecify.annotations.Nullable;
@@ -18,13 +16,19 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Each line counts by how certain it is. Any kinds mix: bearings, transits, distances, known
  * lines, and lines transferred from earlier. Exact bearings return the true place within a
- * hundredth of a millimetre (2000 random fixes with marks to 20 NM), noisy ones agree as closely
+ * hundredth of a millimetre (2000 random fixes with marks to 20 NM), noisy ones agree to 0.4 mm
  * with an independent least-squares answer (80 fixes, SciPy). Within a degree of a pole, where
  * meridians are no longer nearly parallel, it may find no place.
  *
+ * <p>A circle is cut in two places. Two lines that meet twice have a fix only with a rough position
+ * to tell which ({@link #withNear}), or both on request ({@link #places}); with more lines the
+ * place at which they agree best is taken, wherever the search began.
+ *
  * <pre>{@code
  * Outcome<Fix, NoFix> outcome = FixSolver.standard().solve(List.of(tower, headland, island));
- * Outcome<Fix, NoFix> near = FixSolver.standard().withNear(reckoned).solve(List.of(twoMilesOff, oneMileOff));
+ * FixSolver near = FixSolver.standard().withNear(reckoned);
+ * Outcome<Fix, NoFix> fix = near.solve(List.of(twoMilesOff, oneMileOff));
+ * List<Fix> both = FixSolver.standard().places(List.of(twoMilesOff, oneMileOff));
  * }</pre>
  */
 public final class FixSolver implements Serializable {
@@ -34,8 +38,11 @@ public final class FixSolver implements Serializable {
   /** Crossing at less than this, lines give a poor fix: common practice, no source. */
   public static final double POOR_CUT_DEGREES = 30.0;
 
-  /** Lines that disagree so much are met in one honest fix of a hundred. */
-  private static final double DISAGREEMENT = 0.01;
+  /** Solutions nearer to each other than this are one, metres. */
+  private static final double SAME_PLACE_METRES = 1.0;
+
+  /** Squares that differ by less than this are the same. */
+  private static final double SAME_SQUARES = 1e-4;
 
   private static final FixSolver STANDARD = new FixSolver(null, null, POOR_CUT_DEGREES);
 
@@ -60,8 +67,8 @@ public final class FixSolver implements Serializable {
   }
 
   /**
-   * A solver that starts from a rough position, and takes the nearer where lines meet twice. The
-   * rough position has no weight in the result.
+   * A solver that takes the nearer place where the lines agree as well in two. The rough position
+   * has no other weight in the result.
    *
    * @param roughPosition where the observer is, more or less
    * @return a solver with everything else the same
@@ -112,155 +119,123 @@ public final class FixSolver implements Serializable {
       throw new IllegalArgumentException("a fix needs at least one position line");
     }
     if (prior == null && all.size() < 2) {
-      return unsolved(
-          NoFix.Reason.TOO_FEW_LINES, "one position line alone does not fix a position");
+      return Outcome.ofUnsolved(
+          new NoFix(
+              NoFix.Reason.TOO_FEW_LINES, "one position line alone does not fix a position"));
     }
     LeastSquares squares = new LeastSquares(all, prior);
-    List<double[]> starts = starts(all);
-    if (starts.isEmpty()) {
-      return all.stream().anyMatch(DistanceCircle.class::isInstance)
-          ? unsolved(
-              NoFix.Reason.NO_ROUGH_POSITION,
-              "these lines meet in two places; give a rough position to tell which")
-          : parallel();
+    List<double[]> found = solutions(squares);
+    if (found.isEmpty()) {
+      return Outcome.ofUnsolved(NoFix.diagnose(all, squares));
     }
-    for (double[] start : starts) {
-      if (squares.solveFrom(start[0], start[1]) && squares.reversedBearing() < 0) {
-        if (near != null && prior == null && TwoPlaces.possible(all)) {
-          TwoPlaces.settleNearer(all, squares, near);
+    double least = found.get(0)[2];
+    List<double[]> best = found.stream().filter(f -> f[2] <= least + SAME_SQUARES).toList();
+    if (best.size() > 1 && near == null) {
+      return Outcome.ofUnsolved(
+          new NoFix(
+              NoFix.Reason.NO_ROUGH_POSITION,
+              "these lines meet in two places, "
+                  + place(best.get(0))
+                  + " and "
+                  + place(best.get(1))
+                  + "; give a rough position to tell which"));
+    }
+    double[] chosen = near == null ? best.get(0) : nearest(best, near);
+    squares.solveFrom(chosen[0], chosen[1]);
+    if (FixRegion.isUnbounded(squares)) {
+      return Outcome.ofUnsolved(NoFix.unbounded());
+    }
+    return Outcome.ofSolved(fix(all, squares, found, chosen));
+  }
+
+  /**
+   * Every place at which the lines agree, for two lines that meet twice.
+   *
+   * @param lines one position line or more
+   * @return a fix for each place, the one on which the lines agree best first; empty where {@link
+   *     #solve} tells why there is none; unmodifiable
+   */
+  public List<Fix> places(List<? extends PositionLine> lines) {
+    List<PositionLine> all = List.copyOf(lines);
+    List<Fix> fixes = new ArrayList<>();
+    if (all.size() >= 2 || (prior != null && !all.isEmpty())) {
+      LeastSquares squares = new LeastSquares(all, prior);
+      List<double[]> found = solutions(squares);
+      for (double[] place : found) {
+        squares.solveFrom(place[0], place[1]);
+        if (!FixRegion.isUnbounded(squares)) {
+          fixes.add(fix(all, squares, found, place));
         }
-        return Outcome.ofSolved(fix(all, squares));
       }
     }
-    int reversed = squares.reversedBearingWhereLinesMeet();
-    if (reversed >= 0) {
-      return unsolved(
-          NoFix.Reason.MEET_ASTERN,
-          "the bearings meet only where that of "
-              + all.get(reversed).name()
-              + " points away from its mark; was it read at the wrong end?");
+    return List.copyOf(fixes);
+  }
+
+  private Fix fix(
+      List<PositionLine> lines, LeastSquares squares, List<double[]> found, double[] chosen) {
+    double otherWorseBy = Double.POSITIVE_INFINITY;
+    List<Position> others = new ArrayList<>();
+    for (double[] other : found) {
+      if (other != chosen) {
+        others.add(place(other));
+        otherWorseBy = Math.min(otherWorseBy, other[2] - chosen[2]);
+      }
     }
-    return squares.endedParallel()
-        ? parallel()
-        : unsolved(NoFix.Reason.NOT_FOUND, "no place was found that the lines agree on");
+    return Fix.at(squares, lines, prior, new FixJudge(poorCutDegrees, otherWorseBy), others);
   }
 
-  private static Outcome<Fix, NoFix> unsolved(NoFix.Reason reason, String message) {
-    return Outcome.ofUnsolved(new NoFix(reason, message));
-  }
-
-  private static Outcome<Fix, NoFix> parallel() {
-    return unsolved(NoFix.Reason.PARALLEL, "the position lines are parallel and never cross");
-  }
-
-  /** Places to start from, the likeliest first. */
-  private List<double[]> starts(List<PositionLine> lines) {
-    List<double[]> starts = new ArrayList<>();
+  /** Every place the search ends at, with its sum of squares; the least first. */
+  private List<double[]> solutions(LeastSquares squares) {
+    List<double[]> starts = RoughMeeting.of(squares.equations());
+    boolean several = starts.size() > 1;
     if (near != null) {
       starts.add(new double[] {near.latitudeDegrees(), near.longitudeDegrees()});
     }
     if (prior != null) {
-      starts.add(
-          new double[] {prior.position().latitudeDegrees(), prior.position().longitudeDegrees()});
+      Position reckoned = prior.position();
+      starts.add(new double[] {reckoned.latitudeDegrees(), reckoned.longitudeDegrees()});
     }
-    double[] meeting = RoughMeeting.inThePlane(lines.toArray(new PositionLine[0]));
-    if (meeting != null) {
-      starts.add(meeting);
+    List<double[]> found = new ArrayList<>();
+    for (double[] start : starts) {
+      if (squares.solveFrom(start[0], start[1])
+          && squares.reversedBearing() < 0
+          && isNew(found, squares)) {
+        found.add(new double[] {squares.lat, squares.lon, squares.sumOfSquares()});
+        if (!several) {
+          break; // straight lines agree best in one place only
+        }
+      }
     }
-    double[] backedOff = RoughMeeting.backedOff(lines);
-    if (backedOff != null) {
-      starts.add(backedOff);
-    }
-    return starts;
+    found.sort((a, b) -> Double.compare(a[2], b[2]));
+    return found;
   }
 
-  private Fix fix(List<PositionLine> lines, LeastSquares squares) {
-    int n = lines.size();
-    double[][] rows = new double[n][];
-    double[] degrees = new double[n];
-    List<Fix.Residual> residuals = new ArrayList<>(n);
-    for (int i = 0; i < n; i++) {
-      rows[i] = squares.equation(i);
-      PositionLine line = lines.get(i);
-      degrees[i] =
-          line instanceof BearingLine bearing ? bearing.standardDeviationDegrees() : Double.NaN;
-      double slope = Math.hypot(rows[i][1], rows[i][2]);
-      residuals.add(new Fix.Residual(line, rows[i][0], Math.abs(rows[i][0]) / slope));
-    }
-    Position position = Position.ofDegrees(squares.lat, squares.lon);
-    double cut = bestCut(rows);
-    int free = n - (prior == null ? 2 : 0);
-    double agreement = free > 0 ? Gaussian.chiSquareExceeds(squares.sumOfSquares(), free) : 1.0;
-    return new Fix(
-        new EstimatedPosition(position, squares.covariance()),
-        residuals,
-        cut,
-        agreement,
-        n >= 3 ? CockedHat.of(position, rows, degrees) : null,
-        notes(lines, cut, agreement));
+  private static boolean isNew(List<double[]> found, LeastSquares squares) {
+    return found.stream()
+        .allMatch(f -> metres(f[0], f[1], squares.lat, squares.lon) > SAME_PLACE_METRES);
   }
 
-  private static double bestCut(double[][] rows) {
-    double best = 0.0;
-    for (int i = 0; i < rows.length; i++) {
-      for (int j = i + 1; j < rows.length; j++) {
-        double cross = rows[i][1] * rows[j][2] - rows[i][2] * rows[j][1];
-        double dot = rows[i][1] * rows[j][1] + rows[i][2] * rows[j][2];
-        best = Math.max(best, Math.toDegrees(Math.atan2(Math.abs(cross), Math.abs(dot))));
+  private static double[] nearest(List<double[]> places, Position near) {
+    double[] best = places.get(0);
+    for (double[] place : places) {
+      if (metresFrom(place, near) < metresFrom(best, near)) {
+        best = place;
       }
     }
     return best;
   }
 
-  private List<Note> notes(List<PositionLine> lines, double cut, double agreement) {
-    List<Note> notes = new ArrayList<>();
-    if (lines.size() > 1 && cut < poorCutDegrees) {
-      notes.add(
-          Note.caution(
-                  "fix.poor-cut",
-                  "The position lines cross at a small angle, so that a small error of a bearing is"
-                      + " a large one of the position.")
-              .with("cutDegrees", cut));
-    }
-    if (agreement < DISAGREEMENT) {
-      notes.add(
-          Note.warning(
-                  "fix.disagreement",
-                  "The position lines disagree by more than their stated uncertainty explains; look"
-                      + " for a mark misidentified, a bearing misread or a wrong variation.")
-              .with("agreement", agreement));
-    }
-    if (lines.size() >= 3 && marksInHalfCircle(lines)) {
-      notes.add(
-          Note.information(
-              "fix.half-circle",
-              "All marks lie within half the horizon; an error shared by all bearings would put the"
-                  + " true position outside the cocked hat."));
-    }
-    if (prior == null && TwoPlaces.possible(lines)) {
-      notes.add(
-          Note.information(
-              "fix.two-places",
-              "A circle is cut in two places; the one found is that nearer to the rough"
-                  + " position."));
-    }
-    return notes;
+  private static double metresFrom(double[] place, Position near) {
+    return metres(place[0], place[1], near.latitudeDegrees(), near.longitudeDegrees());
   }
 
-  /** Whether all lines are bearings and their marks leave half the horizon empty. */
-  private static boolean marksInHalfCircle(List<PositionLine> lines) {
-    double[] azimuths = new double[lines.size()];
-    for (int i = 0; i < azimuths.length; i++) {
-      if (!(lines.get(i) instanceof BearingLine bearing)) {
-        return false;
-      }
-      azimuths[i] = bearing.bearing().degrees();
-    }
-    Arrays.sort(azimuths);
-    double widest = azimuths[0] + 360.0 - azimuths[azimuths.length - 1];
-    for (int i = 1; i < azimuths.length; i++) {
-      widest = Math.max(widest, azimuths[i] - azimuths[i - 1]);
-    }
-    return widest > 180.0;
+  private static double metres(double lat, double lon, double otherLat, double otherLon) {
+    double[] line = new double[3];
+    Geodesics.inverse(lat, lon, otherLat, otherLon, line, 0);
+    return line[2];
+  }
+
+  private static Position place(double[] latLon) {
+    return Position.ofDegrees(latLon[0], latLon[1]);
   }
 }

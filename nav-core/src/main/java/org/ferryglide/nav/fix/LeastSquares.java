@@ -1,5 +1,6 @@
 package org.ferryglide.nav.fix;
 
+import java.util.Arrays;
 import java.util.List;
 import org.ferryglide.nav.geodesy.Geodesics;
 import org.ferryglide.nav.geodesy.RhumbLines;
@@ -25,6 +26,12 @@ final class LeastSquares {
   private static final double DAMPING = 1e-3;
 
   private static final int MOST_STEPS = 60;
+
+  /**
+   * Shorter steps are not looked at when lines were carried along runs, metres: the errors of runs
+   * are weighed anew at every step, so that sums of squares before and after do not compare.
+   */
+  private static final double LOOKED_AT_WITH_RUNS = 200.0;
   private static final int MOST_HALVINGS = 12;
 
   /**
@@ -32,9 +39,16 @@ final class LeastSquares {
    */
   private static final double PARALLEL = 3e-7;
 
-  private final PositionLine[] lines;
+  private final LineEquation[] equations;
+  private final @Nullable RunErrors runs;
   private final @Nullable EstimatedPosition prior;
+
+  /** The equations of the lines as observed. */
   private final double[][] rows;
+
+  /** The same with errors that are independent and of size one. */
+  private final double[][] independent;
+
   private final double[] scratch = new double[6];
 
   // The normal equations at the latest place.
@@ -52,8 +66,14 @@ final class LeastSquares {
   double lon;
 
   LeastSquares(List<PositionLine> lines, @Nullable EstimatedPosition prior) {
-    this.lines = lines.toArray(new PositionLine[0]);
-    this.rows = new double[this.lines.length][3];
+    int n = lines.size();
+    this.equations = new LineEquation[n];
+    for (int i = 0; i < n; i++) {
+      equations[i] = LineEquation.of(lines.get(i));
+    }
+    this.runs = RunErrors.of(lines);
+    this.rows = new double[n][3];
+    this.independent = runs == null ? rows : new double[n][3];
     this.prior = prior;
   }
 
@@ -69,6 +89,7 @@ final class LeastSquares {
     boolean exact = false;
     form(exact);
     for (int step = 0; step < MOST_STEPS; step++) {
+      weigh();
       boolean crossing = linesCross();
       if (exact && !crossing) {
         parallel = true;
@@ -82,19 +103,20 @@ final class LeastSquares {
       double metres = Math.hypot(east, north);
       if (exact && metres < FINE_METRES) {
         settle(east, north);
-        return true;
+        return !Double.isNaN(lat);
       }
       if (!(metres < 2e6)) {
+        parallel |= !crossing && !Double.isNaN(metres);
         return false;
       }
-      move(east, north, !exact && metres > ROUGH_METRES);
-      if (!exact && metres < ROUGH_METRES) {
-        exact = true;
-        form(true);
-      } else if (exact) {
-        form(true);
+      boolean look = !exact && metres > (runs == null ? ROUGH_METRES : LOOKED_AT_WITH_RUNS);
+      move(east, north, look);
+      exact |= metres < ROUGH_METRES;
+      if (!look) { // which has formed them already
+        form(exact);
       }
     }
+    parallel |= !linesCross();
     return false;
   }
 
@@ -103,6 +125,11 @@ final class LeastSquares {
     shift(lat, lon, east, north);
     for (double[] row : rows) {
       row[0] -= row[1] * east + row[2] * north;
+    }
+    if (runs != null) {
+      for (double[] row : independent) {
+        row[0] -= row[1] * east + row[2] * north;
+      }
     }
     sumOfSquares -= be * east + bn * north;
     sumOfSquares = Math.max(0.0, sumOfSquares);
@@ -150,8 +177,23 @@ final class LeastSquares {
     lon = scratch[1];
   }
 
+  /** Weighs the lines' errors, of which those of runs depend on the place. */
+  private void weigh() {
+    if (runs != null) {
+      runs.weigh(rows);
+      formOfRows();
+    }
+  }
+
   /** Forms the normal equations at the latest place. */
   private void form(boolean exact) {
+    for (int i = 0; i < equations.length; i++) {
+      equations[i].write(lat, lon, exact, rows[i], scratch);
+    }
+    formOfRows();
+  }
+
+  private void formOfRows() {
     nee = 0.0;
     nnn = 0.0;
     nen = 0.0;
@@ -159,9 +201,10 @@ final class LeastSquares {
     bn = 0.0;
     sumOfSquares = 0.0;
     sumOfSquaredWeights = 0.0;
-    for (int i = 0; i < lines.length; i++) {
-      double[] row = rows[i];
-      LineEquation.write(lines[i], lat, lon, exact, row, scratch);
+    if (runs != null) {
+      runs.whiten(rows, independent);
+    }
+    for (double[] row : independent) {
       nee += row[1] * row[1];
       nnn += row[2] * row[2];
       nen += row[1] * row[2];
@@ -177,23 +220,37 @@ final class LeastSquares {
   }
 
   private void addPrior(EstimatedPosition known) {
+    double[] en = toPrior(known, lat, lon);
+    double[] w = weights(known.covariance());
+    nee += w[0];
+    nnn += w[1];
+    nen += w[2];
+    be += w[0] * en[0] + w[2] * en[1];
+    bn += w[2] * en[0] + w[1] * en[1];
+    sumOfSquaredWeights += w[0] * w[0] + w[1] * w[1] + 2.0 * w[2] * w[2];
+    sumOfSquares += squares(w, en);
+  }
+
+  private static double squares(double[] w, double[] en) {
+    return w[0] * en[0] * en[0] + 2.0 * w[2] * en[0] * en[1] + w[1] * en[1] * en[1];
+  }
+
+  private double[] toPrior(EstimatedPosition known, double atLat, double atLon) {
     Position place = known.position();
-    Geodesics.inverse(lat, lon, place.latitudeDegrees(), place.longitudeDegrees(), scratch, 0);
-    double east = scratch[2] * Math.sin(Math.toRadians(scratch[0]));
-    double north = scratch[2] * Math.cos(Math.toRadians(scratch[0]));
-    Covariance c = known.covariance();
+    Geodesics.inverse(atLat, atLon, place.latitudeDegrees(), place.longitudeDegrees(), scratch, 0);
+    double radians = Math.toRadians(scratch[0]);
+    return new double[] {scratch[2] * Math.sin(radians), scratch[2] * Math.cos(radians)};
+  }
+
+  /** The inverse of a covariance. */
+  private static double[] weights(Covariance c) {
     double determinant =
         c.eastVariance() * c.northVariance() - c.eastNorthCovariance() * c.eastNorthCovariance();
-    double we = c.northVariance() / determinant;
-    double wn = c.eastVariance() / determinant;
-    double wc = -c.eastNorthCovariance() / determinant;
-    nee += we;
-    nnn += wn;
-    nen += wc;
-    be += we * east + wc * north;
-    bn += wc * east + wn * north;
-    sumOfSquaredWeights += we * we + wn * wn + 2.0 * wc * wc;
-    sumOfSquares += we * east * east + 2.0 * wc * east * north + wn * north * north;
+    return new double[] {
+      c.northVariance() / determinant,
+      c.eastVariance() / determinant,
+      -c.eastNorthCovariance() / determinant
+    };
   }
 
   /** The sum of squared residuals, in standard deviations, at the solution. */
@@ -212,46 +269,81 @@ final class LeastSquares {
     return parallel;
   }
 
-  /**
-   * The equation of one line at the solution: residual and derivatives by metres east and north, in
-   * standard deviations. Overwritten by the next solution.
-   */
-  double[] equation(int index) {
-    return rows[index];
+  /** Takes a place that was found before for the solution. */
+  void settleAt(double foundLat, double foundLon) {
+    lat = foundLat;
+    lon = foundLon;
+    form(true);
+    weigh();
   }
 
-  /** The first bearing that points away from its mark where the lines meet in the plane, or -1. */
-  int reversedBearingWhereLinesMeet() {
-    double[] meeting = RoughMeeting.inThePlane(lines);
-    if (meeting == null) {
-      return -1;
+  /**
+   * The sum of squared residuals at any place, in standard deviations, by the quick form, what the
+   * runs' errors do to the lines taken as at the solution, which stays as it is.
+   */
+  double sumOfSquaresAt(double atLat, double atLon) {
+    return squaresAt(atLat, atLon, false);
+  }
+
+  /**
+   * By how much all that is observed would change from the solution to another place: the squares,
+   * in standard deviations. What the lines happen to disagree by has no part in it.
+   */
+  double squaresOfChangeTo(double atLat, double atLon) {
+    return squaresAt(atLat, atLon, true);
+  }
+
+  private double squaresAt(double atLat, double atLon, boolean change) {
+    int n = equations.length;
+    double[][] probe = new double[n][3];
+    for (int i = 0; i < n; i++) {
+      equations[i].write(atLat, atLon, false, probe[i], scratch);
+      probe[i][0] -= change ? rows[i][0] : 0.0;
     }
-    lat = meeting[0];
-    lon = meeting[1];
-    return reversedBearing();
+    double[][] white = probe;
+    if (runs != null) {
+      white = new double[n][3];
+      runs.whiten(probe, white);
+    }
+    double sum = 0.0;
+    for (double[] row : white) {
+      sum += row[0] * row[0];
+    }
+    if (prior == null) {
+      return sum;
+    }
+    double[] offPrior = toPrior(prior, atLat, atLon);
+    if (change) {
+      double[] before = toPrior(prior, lat, lon);
+      offPrior[0] -= before[0];
+      offPrior[1] -= before[1];
+    }
+    return sum + squares(weights(prior.covariance()), offPrior);
+  }
+
+  /**
+   * The equations of the lines at the solution, each by itself: residual and derivatives by metres
+   * east and north, in standard deviations of the line, its run included; and what the run has made
+   * of a standard deviation of the observation.
+   */
+  double[][] equationsByThemselves() {
+    double[][] copy = new double[rows.length][];
+    for (int i = 0; i < copy.length; i++) {
+      copy[i] = Arrays.copyOf(rows[i], rows[i].length + 1);
+      copy[i][rows[i].length] = 1.0;
+    }
+    if (runs != null) {
+      runs.widen(copy);
+    }
+    return copy;
+  }
+
+  LineEquation[] equations() {
+    return equations;
   }
 
   /** The first bearing that points away from its mark at the latest place, or -1. */
   int reversedBearing() {
-    double[] row = new double[3];
-    for (int i = 0; i < lines.length; i++) {
-      PositionLine line = lines[i];
-      double atLat = lat;
-      double atLon = lon;
-      if (line instanceof TransferredLine moved) {
-        RhumbLines.direct(
-            lat, lon, moved.course().degrees() + 180.0, moved.run().metres(), scratch, 0);
-        line = moved.original();
-        atLat = scratch[0];
-        atLon = scratch[1];
-      }
-      if (line instanceof BearingLine bearing) {
-        LineEquation.write(line, atLat, atLon, false, row, scratch);
-        if (Math.abs(row[0] * bearing.standardDeviationDegrees()) > 90.0) {
-          return i;
-        }
-      }
-    }
-    return -1;
+    return RoughMeeting.reversedBearing(equations, lat, lon);
   }
 }

@@ -62,4 +62,9 @@ public record StraightLine(
     return new StraightLine(
         name, from, GeodesicLeg.between(from, to).initialCourse(), standardDeviation);
   }
+
+  @Override
+  public <R> R match(Kinds<R> kinds) {
+    return kinds.straight(this);
+  }
 }

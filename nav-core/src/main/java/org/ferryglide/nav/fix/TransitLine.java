@@ -74,4 +74,9 @@ public record TransitLine(
   public TransitLine withStandardDeviationDegrees(double degrees) {
     return new TransitLine(name, front, rear, degrees);
   }
+
+  @Override
+  public <R> R match(Kinds<R> kinds) {
+    return kinds.transit(this);
+  }
 }

@@ -11,7 +11,7 @@
  *         BearingLine.ofMagnetic("tower", tower, MagneticBearing.ofDegrees(48), variation, 3.0),
  *         BearingLine.ofMagnetic("skerry", skerry, MagneticBearing.ofDegrees(121), variation, 3.0));
  * Fix fix = FixSolver.standard().solve(lines).orElseThrow();
- * fix.covariance().ellipse(0.95);
+ * fix.region().reach(); // in 95 of 100 cases the true position is no further away
  * }</pre>
  *
  * <p>Uncertainties are one standard deviation unless a name says otherwise, errors are taken for

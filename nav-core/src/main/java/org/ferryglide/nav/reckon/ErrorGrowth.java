@@ -99,6 +99,34 @@ final class ErrorGrowth {
     return bounded(s2 * sum[0], s2 * sum[1], s2 * sum[2]);
   }
 
+  /**
+   * Adds what a later part of the passage has in common with the whole: the errors that stay the
+   * same, each with its own growth over both, and those drawn anew during the part.
+   */
+  void addShared(
+      ErrorGrowth part, ErrorSource source, double constantSigma, double newSigma, double[] out) {
+    double s2 = constantSigma * constantSigma;
+    if (source == ErrorSource.PLOTTED_POSITION) {
+      return; // every position is pricked anew
+    }
+    if (source == ErrorSource.OTHER_CURRENT) {
+      out[0] += s2 * seconds * part.seconds;
+      out[3] += s2 * seconds * part.seconds;
+    } else {
+      double[] whole = constant[indexOf(source)];
+      double[] later = part.constant[indexOf(source)];
+      out[0] += s2 * whole[0] * later[0];
+      out[1] += s2 * whole[0] * later[1];
+      out[2] += s2 * whole[1] * later[0];
+      out[3] += s2 * whole[1] * later[1];
+    }
+    Covariance anew = part.independentPart(source, newSigma);
+    out[0] += anew.eastVariance();
+    out[1] += anew.eastNorthCovariance();
+    out[2] += anew.eastNorthCovariance();
+    out[3] += anew.northVariance();
+  }
+
   private static Covariance bounded(double east, double north, double cross) {
     double limit = Math.sqrt(east) * Math.sqrt(north);
     return new Covariance(east, north, Math.max(-limit, Math.min(limit, cross)));

@@ -2,6 +2,7 @@ package org.ferryglide.nav.reckon;
 
 import java.io.Serializable;
 import java.time.Duration;
+import java.util.List;
 import java.util.Objects;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
@@ -71,6 +72,19 @@ public record SteadyRun(Duration duration, TrueBearing waterTrack, Speed speed, 
     return waterTrack.equals(next.waterTrack)
         && speed.equals(next.speed)
         && stream.equals(next.stream);
+  }
+
+  /** Whether runs end with others, whose first may begin within one of these. */
+  static boolean endsAlike(List<SteadyRun> whole, List<SteadyRun> part) {
+    int skipped = whole.size() - part.size();
+    if (skipped < 0 || part.isEmpty()) {
+      return false;
+    }
+    SteadyRun first = part.get(0);
+    SteadyRun from = whole.get(skipped);
+    return whole.subList(skipped + 1, whole.size()).equals(part.subList(1, part.size()))
+        && from.continuesAs(first)
+        && from.duration().compareTo(first.duration()) >= 0;
   }
 
   /**

@@ -76,7 +76,8 @@ class BlunderSearchTest {
     assertEquals(Suspicion.Kind.VARIATION_WRONG_WAY, all.get(0).kind());
     assertTrue(off(all.get(0)) < 150);
     Fix wrong = FixSolver.standard().solve(lines).orElseThrow();
-    assertEquals("fix.disagreement", wrong.notes().get(0).code());
+    assertEquals("fix.shared-error", wrong.notes().get(0).code());
+    assertEquals("fix.disagreement", wrong.notes().get(1).code());
     assertEquals(18.0, wrong.cockedHat().orElseThrow().sharedErrorDegrees().orElseThrow(), 1.5);
   }
 
@@ -124,6 +125,42 @@ class BlunderSearchTest {
         FixSolver.standard().withPrior(EstimatedPosition.of(HERE, Distance.ofMetres(400)));
     Suspicion first = BlunderSearch.among(MARKS).look(reckoned, wrong).get(0);
     assertEquals("the mark taken for cairn was chapel", first.text());
+  }
+
+  /** Bearings by compass given as true: named first, whatever else would explain it as well. */
+  @Test
+  void aVariationNotAppliedIsSuspectedFirst() {
+    Variation forgotten = Variation.ofDegreesWest(12);
+    List<PositionLine> all = new ArrayList<>();
+    for (PositionLine line : observed(forgotten, forgotten)) {
+      all.add(
+          BearingLine.of(
+              line.name(), ((BearingLine) line).mark(), ((BearingLine) line).bearing(), 2.0));
+    }
+    List<PositionLine> magnetic = new ArrayList<>();
+    for (PositionLine line : all) {
+      magnetic.add(((BearingLine) line).turnedBy(12));
+    }
+    for (int n = 3; n <= 4; n++) {
+      Suspicion first =
+          BlunderSearch.among(MARKS).look(FixSolver.standard(), magnetic.subList(0, n)).get(0);
+      assertEquals(Suspicion.Kind.VARIATION_NOT_APPLIED, first.kind());
+      assertTrue(first.text().contains("as if the variation"), first.text());
+      assertTrue(n == 3 || off(first) < 250, () -> first + " " + off(first));
+    }
+    Fix wrong = FixSolver.standard().solve(magnetic).orElseThrow();
+    assertEquals("fix.shared-error", wrong.notes().get(0).code());
+    List<PositionLine> exact = new ArrayList<>();
+    for (Mark mark : List.of(MARKS.get(0), MARKS.get(2), MARKS.get(3))) { // all around
+      TrueBearing bearing = GeodesicLeg.between(HERE, mark.position()).initialCourse();
+      exact.add(BearingLine.of(mark.name(), mark.position(), bearing.turnedBy(12), 2.0));
+    }
+    Suspicion only = BlunderSearch.standard().look(FixSolver.standard(), exact).get(0);
+    assertEquals(
+        "every bearing is 12.0° too large, as if the variation or deviation had not been applied",
+        only.text());
+    assertTrue(off(only) < 1, only.toString());
+    assertEquals(List.of(), BlunderSearch.standard().look(FixSolver.standard(), all));
   }
 
   private static double off(Suspicion suspicion) {

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.fix;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -103,5 +104,57 @@ class CockedHatTest {
         StraightLine.through("line", HERE, Position.ofDegrees(56.4, -6.1), Distance.ofMetres(10)));
     CockedHat hat = FixSolver.standard().solve(lines).orElseThrow().cockedHat().orElseThrow();
     assertTrue(hat.sharedErrorDegrees().isEmpty());
+  }
+
+  /** Corners are where the great circles of the bearings cross, not their tangents at the fix. */
+  @Test
+  void cornersLieOnBothLines() {
+    Random random = new Random(6);
+    for (int i = 0; i < 200; i++) {
+      List<PositionLine> lines = bearings(new double[] {10, 95, 230}, 4.0, 0.0, random);
+      CockedHat hat = FixSolver.standard().solve(lines).orElseThrow().cockedHat().orElseThrow();
+      assertTrue(hat.isClosed());
+      int k = 0;
+      for (int a = 0; a < 3; a++) {
+        for (int b = a + 1; b < 3; b++) {
+          Position corner = hat.corners().get(k++);
+          for (int line : new int[] {a, b}) {
+            BearingLine bearing = (BearingLine) lines.get(line);
+            TrueBearing there = GeodesicLeg.between(corner, bearing.mark()).initialCourse();
+            assertEquals(0.0, there.turnTo(bearing.bearing()), 1e-5);
+          }
+        }
+      }
+    }
+  }
+
+  /** Lines that cross far off make a long hat, and lines that do not cross none. */
+  @Test
+  void aLongHatIsNotShortened() {
+    List<PositionLine> lines = bearings(new double[] {10, 12, 100}, 0.0, 0.0, new Random(1));
+    lines.set(1, ((BearingLine) lines.get(1)).turnedBy(1));
+    lines.set(2, ((BearingLine) lines.get(2)).turnedBy(1));
+    CockedHat hat = FixSolver.standard().solve(lines).orElseThrow().cockedHat().orElseThrow();
+    assertTrue(hat.isClosed());
+    assertEquals(3, hat.corners().size());
+    assertTrue(hat.longestSide().metres() > 1500, hat.toString());
+    List<PositionLine> open = bearings(new double[] {10, 100, 180}, 0.0, 0.0, new Random(1));
+    open.set(2, ((BearingLine) open.get(2)).turnedBy(10)); // parallel to the first, the other way
+    CockedHat none = FixSolver.standard().solve(open).orElseThrow().cockedHat().orElseThrow();
+    assertFalse(none.isClosed());
+    assertEquals("open cocked hat: not all of its lines cross", none.toString());
+  }
+
+  /** Independent: with no noise and one shared error put in, the same comes out. */
+  @Test
+  void theSharedErrorIsTheOnePutIn() {
+    for (double shared : new double[] {-4, -0.5, 2, 6}) {
+      Fix fix =
+          FixSolver.standard()
+              .solve(bearings(new double[] {10, 95, 220, 300}, 0.0, shared, new Random(1)))
+              .orElseThrow();
+      assertEquals(
+          shared, fix.cockedHat().orElseThrow().sharedErrorDegrees().orElseThrow(), 0.1);
+    }
   }
 }

@@ -1,19 +1,28 @@
 package org.ferryglide.nav.fix;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
+import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.reckon.DeadReckoning;
+import org.ferryglide.nav.reckon.ErrorBudget;
 import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.reckon.LogEntry;
+import org.ferryglide.nav.reckon.SteadyRun;
 import org.ferryglide.nav.water.StreamField;
 import org.junit.jupiter.api.Test;
 
@@ -59,5 +68,93 @@ class TransferredLineTest {
         sharper.covariance().rootMeanSquare().metres()
             < fix.covariance().rootMeanSquare().metres());
     assertEquals("mark transferred", moved.name());
+  }
+
+  private static List<PositionLine> carriedAlongOneRun(Covariance run, Random random) {
+    List<PositionLine> lines = new ArrayList<>();
+    Position then = RhumbLeg.from(START, course(250), Distance.ofNauticalMiles(6)).end();
+    // What the run was off by is the same for every line carried along it.
+    double east = Math.sqrt(run.eastVariance()) * random.nextGaussian();
+    double north = Math.sqrt(run.northVariance()) * random.nextGaussian();
+    Position was =
+        LocalPlane.fromPlane(then, -east, -north); // so that the run reckoned leads beside START
+    for (int i = 0; i < 5; i++) {
+      Position mark =
+          GeodesicLeg.from(then, course(20 + 70 * i), Distance.ofNauticalMiles(3)).end();
+      lines.add(
+          TransferredLine.between(
+              BearingLine.of(
+                  "m",
+                  mark,
+                  GeodesicLeg.between(was, mark).initialCourse().turnedBy(random.nextGaussian()),
+                  1),
+              then,
+              START,
+              run));
+    }
+    return lines;
+  }
+
+  @Test
+  void linesCarriedAlongOneRunAreNoBetterThanTheRun() {
+    Covariance run = Covariance.ofCircle(Distance.ofMetres(300));
+    Fix fix = FixSolver.standard().solve(carriedAlongOneRun(run, new Random(2))).orElseThrow();
+    assertTrue(fix.covariance().rootMeanSquare().metres() > 300 * Math.sqrt(2));
+    assertTrue(fix.covariance().rootMeanSquare().metres() < 300 * Math.sqrt(2) * 1.1);
+  }
+
+  /** Simulated: the true place is where the lines were, the run's own error added. */
+  @Test
+  void theEllipseOfARunningFixHoldsNinetyFiveOfAHundred() {
+    Covariance run = Covariance.ofCircle(Distance.ofMetres(300));
+    Random random = new Random(3);
+    int draws = 2000;
+    int held = 0;
+    int honest = 0;
+    for (int i = 0; i < draws; i++) {
+      Fix fix = FixSolver.standard().solve(carriedAlongOneRun(run, random)).orElseThrow();
+      double[] off = LocalPlane.toPlane(START, fix.position());
+      held += fix.covariance().squaredStatisticalDistance(off[0], off[1]) <= 5.991 ? 1 : 0;
+      honest += fix.agreement() > 0.05 ? 1 : 0;
+    }
+    double threeSigma = 3 * Math.sqrt(0.95 * 0.05 / draws);
+    assertEquals(0.95, held / (double) draws, threeSigma);
+    assertEquals(0.95, honest / (double) draws, threeSigma);
+  }
+
+  /** Two lines of one log share what is left of it after the later one. */
+  @Test
+  void linesOfOneLogShareTheRunTheyShare() {
+    List<SteadyRun> runs =
+        List.of(
+            new SteadyRun(
+                Duration.ofHours(1),
+                course(72),
+                Speed.ofKnots(3.2),
+                Velocity.ofSetAndRate(course(160), Speed.ofKnots(1.1))),
+            new SteadyRun(
+                Duration.ofHours(1),
+                course(20),
+                Speed.ofKnots(3.2),
+                Velocity.ofSetAndRate(course(190), Speed.ofKnots(0.7))));
+    ErrorBudget whole = ErrorBudget.of(runs, ErrorModel.usual());
+    ErrorBudget part = ErrorBudget.of(runs.subList(1, 2), ErrorModel.usual());
+    double[] shared = new double[4];
+    assertTrue(whole.sharedWith(part, shared));
+    assertFalse(part.sharedWith(whole, new double[4]));
+    ErrorBudget head = ErrorBudget.of(runs.subList(0, 1), ErrorModel.usual());
+    // cov(whole, part) + cov(part, whole) = cov(whole) + cov(part) - cov(head)
+    assertEquals(
+        whole.covariance().eastVariance()
+            + part.covariance().eastVariance()
+            - head.covariance().eastVariance(),
+        2 * shared[0],
+        1e-6 * whole.covariance().eastVariance());
+    assertEquals(
+        whole.covariance().northVariance()
+            + part.covariance().northVariance()
+            - head.covariance().northVariance(),
+        2 * shared[3],
+        1e-6 * whole.covariance().northVariance());
   }
 }
