@@ -93,12 +93,10 @@ public final class CockedHat implements Serializable {
 
   private static double longest(List<Position> corners) {
     double longest = 0.0;
-    for (Position corner : corners) {
-      for (Position other : corners) {
-        if (corner != other) {
-          double[] apart = LocalPlane.toPlane(corner, other);
-          longest = Math.max(longest, Math.hypot(apart[0], apart[1]));
-        }
+    for (int i = 0; i < corners.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        double[] apart = LocalPlane.toPlane(corners.get(i), corners.get(j));
+        longest = Math.max(longest, Math.hypot(apart[0], apart[1]));
       }
     }
     return longest;
