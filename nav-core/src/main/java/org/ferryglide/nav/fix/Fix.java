@@ -74,8 +74,7 @@ public final class Fix implements Serializable {
     int free = n - (prior == null ? 2 : 0);
     double agreement = free > 0 ? Gaussian.chiSquareExceeds(squares.sumOfSquares(), free) : 1.0;
     return new Fix(
-        new EstimatedPosition(
-            Position.ofDegrees(squares.lat, squares.lon), squares.covariance()),
+        new EstimatedPosition(Position.ofDegrees(squares.lat, squares.lon), squares.covariance()),
         residuals,
         cut,
         agreement,
@@ -173,8 +172,7 @@ public final class Fix implements Serializable {
 
   /**
    * What the reader should know: {@code fix.poor-cut}, {@code fix.shared-error}, {@code
-   * fix.disagreement}, {@code fix.half-circle}, {@code fix.two-places}, {@code
-   * fix.transit-behind}.
+   * fix.disagreement}, {@code fix.half-circle}, {@code fix.two-places}, {@code fix.transit-behind}.
    *
    * @return notes; unmodifiable
    */

@@ -30,8 +30,8 @@ record FixJudge(double poorCutDegrees, double otherWorseBy) {
       notes.add(
           Note.caution(
                   "fix.poor-cut",
-                  "The position lines cross at a small angle, so that a small error of a bearing is a"
-                      + " large one of the position; its ellipse is too small, its region holds.")
+                  "The position lines cross at a small angle, so that a small error of a bearing is"
+                      + " a large one of the position; its ellipse is too small, its region holds.")
               .with("cutDegrees", cut));
     }
     if (agreement < DISAGREEMENT) {
@@ -56,7 +56,8 @@ record FixJudge(double poorCutDegrees, double otherWorseBy) {
         notes.add(
             Note.caution(
                 "fix.transit-behind",
-                "A transit is seen from beyond its rear mark, where the rear one stands in front."));
+                "A transit is seen from beyond its rear mark, where the rear one stands in"
+                    + " front."));
       }
     }
     return notes;

@@ -3,11 +3,12 @@ package org.ferryglide.nav.fix;
 /**
  * How far the squares may grow from the fix to the edge of the region that holds 95 of 100.
  *
- * <p>For two given lines the level is that of two normal errors, whatever the cut, and the region is
- * exact. But a fix is only given where the region is bounded, and lines nearly parallel are so only
- * by the chance that turned them apart: such fixes miss more often, and the level is raised there
- * toward the one at which the region would be endless. The limits were chosen by simulation, two and
- * three bearings of 3 and 5 degrees at cuts from 5 to 60 (region_coverage.csv has what came of it).
+ * <p>For two given lines the level is that of two normal errors, whatever the cut, and the region
+ * is exact. But a fix is only given where the region is bounded, and lines nearly parallel are so
+ * only by the chance that turned them apart: such fixes miss more often, and the level is raised
+ * there toward the one at which the region would be endless. The limits were chosen by simulation,
+ * two and three bearings of 3 and 5 degrees at cuts from 5 to 60 (region_coverage.csv has what came
+ * of it).
  */
 final class FixLevel {
   private FixLevel() {}

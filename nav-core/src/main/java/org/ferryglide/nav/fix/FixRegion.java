@@ -15,13 +15,13 @@ import org.jspecify.annotations.Nullable;
  * The region that holds the true position in 95 of 100 cases: all places at which the lines do not
  * disagree by much more than at the fix.
  *
- * <p>For a good cut it is the 95 % ellipse, or nearly. Where lines cross at a small angle it reaches
- * much further away from the marks than toward them, which no ellipse about the fix shows. Measured
- * with 100 000 draws a cell, two and three bearings of marks 1 to 4 NM off: at cuts of 30 degrees
- * and more it holds the true position in 94.9 to 95.5 of 100 fixes with bearings good to 1 or 3
- * degrees, with 5 degrees in up to 97.4; at smaller cuts in 95 to 97.4. Where fewer than one draw of
- * ten has a fix at all, because bearings that bad seldom cross, in 90 or more of those given and in
- * 99 of 100 draws.
+ * <p>For a good cut it is the 95 % ellipse, or nearly. Where lines cross at a small angle it
+ * reaches much further away from the marks than toward them, which no ellipse about the fix shows.
+ * Measured with 100 000 draws a cell, two and three bearings of marks 1 to 4 NM off: at cuts of 30
+ * degrees and more it holds the true position in 94.9 to 95.5 of 100 fixes with bearings good to 1
+ * or 3 degrees, with 5 degrees in up to 97.4; at smaller cuts in 95 to 97.4. Where fewer than one
+ * draw of ten has a fix at all, because bearings that bad seldom cross, in 90 or more of those
+ * given and in 99 of 100 draws.
  *
  * <pre>{@code
  * FixRegion region = fix.region();
@@ -149,8 +149,8 @@ public final class FixRegion implements Serializable {
   }
 
   /**
-   * How much less what is observed changes toward the worse end of the long axis of the ellipse than
-   * for straight lines: 1 for those, less where the lines draw together beyond it.
+   * How much less what is observed changes toward the worse end of the long axis of the ellipse
+   * than for straight lines: 1 for those, less where the lines draw together beyond it.
    */
   private static double lopsidedness(
       LeastSquares squares, double lat, double lon, Covariance covariance) {

@@ -120,8 +120,7 @@ public final class FixSolver implements Serializable {
     }
     if (prior == null && all.size() < 2) {
       return Outcome.ofUnsolved(
-          new NoFix(
-              NoFix.Reason.TOO_FEW_LINES, "one position line alone does not fix a position"));
+          new NoFix(NoFix.Reason.TOO_FEW_LINES, "one position line alone does not fix a position"));
     }
     LeastSquares squares = new LeastSquares(all, prior);
     List<double[]> found = solutions(squares);

@@ -32,6 +32,7 @@ final class LeastSquares {
    * are weighed anew at every step, so that sums of squares before and after do not compare.
    */
   private static final double LOOKED_AT_WITH_RUNS = 200.0;
+
   private static final int MOST_HALVINGS = 12;
 
   /**

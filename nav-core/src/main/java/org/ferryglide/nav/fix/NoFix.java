@@ -119,8 +119,8 @@ public record NoFix(Reason reason, String message) implements Why {
     /** Two lines meet in two places; a rough position is needed to tell which. */
     NO_ROUGH_POSITION,
     /**
-     * The lines are so nearly parallel, for their uncertainty, that no bounded region holds the true
-     * position in 95 of 100 cases.
+     * The lines are so nearly parallel, for their uncertainty, that no bounded region holds the
+     * true position in 95 of 100 cases.
      */
     UNBOUNDED,
     /** No place was found that the lines agree on. */

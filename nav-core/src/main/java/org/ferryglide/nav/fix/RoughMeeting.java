@@ -64,9 +64,7 @@ final class RoughMeeting {
       LocalPlane.toPlane(origin[0], origin[1], point[0], point[1], scratch, 0);
       shapes.add(new Shape(round, scratch[0], scratch[1], point[2]));
     }
-    return origin == null
-        ? new Sketch(0.0, 0.0, shapes)
-        : new Sketch(origin[0], origin[1], shapes);
+    return origin == null ? new Sketch(0.0, 0.0, shapes) : new Sketch(origin[0], origin[1], shapes);
   }
 
   /** Least squares of the distances from all straight lines; null if fewer than two cross. */

@@ -51,7 +51,9 @@ final class RunErrors {
     PositionLine first = a;
     PositionLine second = b;
     boolean same = true;
-    while (same && first instanceof TransferredLine left && second instanceof TransferredLine right) {
+    while (same
+        && first instanceof TransferredLine left
+        && second instanceof TransferredLine right) {
       left.sharedError(right, one);
       sum = sum == null ? new double[4] : sum;
       for (int k = 0; k < one.length; k++) {

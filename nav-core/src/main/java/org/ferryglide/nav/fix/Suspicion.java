@@ -48,8 +48,8 @@ public record Suspicion(Kind kind, String text, Fix fix) implements Serializable
     /** The variation went in with the wrong sign, on every bearing. */
     VARIATION_WRONG_WAY,
     /**
-     * All bearings are off to the same side by as much, as when the variation, or the deviation, was
-     * not applied.
+     * All bearings are off to the same side by as much, as when the variation, or the deviation,
+     * was not applied.
      */
     VARIATION_NOT_APPLIED,
     /** The bearings were true already, and the variation was applied to them once more. */

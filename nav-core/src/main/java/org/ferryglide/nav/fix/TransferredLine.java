@@ -203,9 +203,7 @@ public final class TransferredLine implements PositionLine {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof TransferredLine that
-        && original.equals(that.original)
-        && sameRun(that);
+    return other instanceof TransferredLine that && original.equals(that.original) && sameRun(that);
   }
 
   @Override

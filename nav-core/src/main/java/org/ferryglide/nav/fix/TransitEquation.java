@@ -2,7 +2,9 @@ package org.ferryglide.nav.fix;
 
 import org.ferryglide.nav.bearing.Angles;
 
-/** Two marks in line: the turn from the rear mark to the front one, which is nothing on the line. */
+/**
+ * Two marks in line: the turn from the rear mark to the front one, which is nothing on the line.
+ */
 final class TransitEquation extends LineEquation {
 
   private final double frontLat;

@@ -14,8 +14,8 @@ import org.ferryglide.nav.measure.Distance;
  * what to improve.
  *
  * <p>To first order: with 20 degrees of error of the set alone, the standard deviation across a
- * course square to the stream comes out up to 13 % too large, and the shortening of the drift, which
- * has a mean, is missing; with the usual model the variance is within 6 % of that of {@link
+ * course square to the stream comes out up to 13 % too large, and the shortening of the drift,
+ * which has a mean, is missing; with the usual model the variance is within 6 % of that of {@link
  * ErrorSimulation}, which has the rest.
  *
  * <pre>{@code
@@ -74,8 +74,8 @@ public final class ErrorBudget implements Serializable {
    * The same budget with an uncertain start.
    *
    * <p>The start's errors are taken as independent of those on the way. Where the start is itself
-   * the end of a reckoning by the same compass and tables, that is too little: use {@link #andThen},
-   * which counts both parts as one passage.
+   * the end of a reckoning by the same compass and tables, that is too little: use {@link
+   * #andThen}, which counts both parts as one passage.
    *
    * @param start how well the start was known, independently of what went wrong afterwards
    * @return a budget with that contribution instead of an exact start

@@ -153,8 +153,7 @@ class CockedHatTest {
           FixSolver.standard()
               .solve(bearings(new double[] {10, 95, 220, 300}, 0.0, shared, new Random(1)))
               .orElseThrow();
-      assertEquals(
-          shared, fix.cockedHat().orElseThrow().sharedErrorDegrees().orElseThrow(), 0.1);
+      assertEquals(shared, fix.cockedHat().orElseThrow().sharedErrorDegrees().orElseThrow(), 0.1);
     }
   }
 }

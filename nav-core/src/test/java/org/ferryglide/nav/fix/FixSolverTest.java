@@ -200,8 +200,8 @@ class FixSolverTest {
   }
 
   /**
-   * Source: two-bearing error formula, sigma √(d1² + d2²) / sin(cut); 2 NM off, 3 degrees. A tenth of
-   * that here, since 3 degrees at a cut of 10 leave no bounded region.
+   * Source: two-bearing error formula, sigma √(d1² + d2²) / sin(cut); 2 NM off, 3 degrees. A tenth
+   * of that here, since 3 degrees at a cut of 10 leave no bounded region.
    */
   @Test
   void twoBearingsHaveTheErrorOfTheFormula() {
@@ -210,8 +210,7 @@ class FixSolverTest {
       Fix fix =
           FixSolver.standard()
               .solve(
-                  List.of(
-                      sharpBearing(HERE, 40, 2.0), sharpBearing(HERE, 40 + expected[0], 2.0)))
+                  List.of(sharpBearing(HERE, 40, 2.0), sharpBearing(HERE, 40 + expected[0], 2.0)))
               .orElseThrow();
       double halfAPrintedThousandth = 0.0005;
       double turnOfTrueNorth = 0.003 * expected[1]; // left out of the formula

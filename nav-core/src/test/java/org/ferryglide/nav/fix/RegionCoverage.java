@@ -15,8 +15,8 @@ import org.ferryglide.nav.position.Position;
  * Measures how often the region of a fix holds the true position: {@code RegionCoverage DRAWS SEED}
  * prints the table committed as region_coverage.csv (class path of the tests of nav-core).
  *
- * <p>Marks stand 1 to 4 NM off, errors of bearings are normal. It shares no code with the region but
- * the solver it asks.
+ * <p>Marks stand 1 to 4 NM off, errors of bearings are normal. It shares no code with the region
+ * but the solver it asks.
  */
 final class RegionCoverage {
   private RegionCoverage() {}
@@ -54,10 +54,7 @@ final class RegionCoverage {
         Position mark = GeodesicLeg.from(TRUTH, TrueBearing.ofDegrees(azimuth), off).end();
         lines.add(
             BearingLine.of(
-                "m",
-                mark,
-                TrueBearing.ofDegrees(azimuth + sigma * random.nextGaussian()),
-                sigma));
+                "m", mark, TrueBearing.ofDegrees(azimuth + sigma * random.nextGaussian()), sigma));
       }
       Optional<Fix> fix = FixSolver.standard().solve(lines).solved();
       if (fix.isPresent()) {

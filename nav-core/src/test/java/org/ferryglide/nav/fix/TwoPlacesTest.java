@@ -168,8 +168,7 @@ class TwoPlacesTest {
         NoFix.Reason.PARALLEL,
         reason(List.of(circle(HERE, 1852, 100), circle(other, 2 * 1852 - 100, 100))));
     assertEquals(
-        NoFix.Reason.PARALLEL,
-        reason(List.of(circle(HERE, 1852, 100), circle(other, 1852, 100))));
+        NoFix.Reason.PARALLEL, reason(List.of(circle(HERE, 1852, 100), circle(other, 1852, 100))));
   }
 
   @Test
@@ -182,8 +181,7 @@ class TwoPlacesTest {
             .solve(
                 List.of(
                     TransitLine.of("leading marks", front, rear),
-                    BearingLine.of(
-                        "m", mark, GeodesicLeg.between(HERE, mark).initialCourse(), 2)))
+                    BearingLine.of("m", mark, GeodesicLeg.between(HERE, mark).initialCourse(), 2)))
             .orElseThrow();
     assertEquals(List.of("fix.transit-behind"), fix.notes().stream().map(Note::code).toList());
   }
