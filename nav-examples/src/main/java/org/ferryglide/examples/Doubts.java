@@ -5,14 +5,31 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
 
 /** The notes of a passage sorted for its reader: worst first, each once, with the legs it is of. */
 final class Doubts {
-  private final Map<String, Note> notes = new LinkedHashMap<>();
-  private final Map<String, TreeSet<Integer>> legs = new LinkedHashMap<>();
+  private final Map<String, Doubt> doubts = new LinkedHashMap<>();
+
+  /** A note and the numbers of the legs that have it. */
+  private record Doubt(Note note, SortedSet<Integer> legs) {
+    String line() {
+      if (legs.isEmpty() || note.data().containsKey("leg")) {
+        return Page.words(note);
+      }
+      StringBuilder text = new StringBuilder(Page.words(note));
+      String gap = legs.size() == 1 ? " (leg " : " (legs ";
+      for (int leg : legs) {
+        text.append(gap).append(leg);
+        gap = ", ";
+      }
+      return text.append(')').toString();
+    }
+  }
 
   static Doubts of(LaidOffPassage passage, List<Note> more) {
     Doubts doubts = new Doubts();
@@ -29,11 +46,12 @@ final class Doubts {
   private void add(Note note, int leg) {
     // a rose or a model is one for all legs, though its figures differ a little from leg to leg
     boolean ofAllLegs = note.code().startsWith("rose.") || note.code().startsWith("magnetic.");
-    String key = ofAllLegs ? note.code() : note.code() + note.text();
-    notes.putIfAbsent(key, note);
-    TreeSet<Integer> own = legs.computeIfAbsent(key, any -> new TreeSet<>());
+    Doubt doubt =
+        doubts.computeIfAbsent(
+            ofAllLegs ? note.code() : note.code() + note.text(),
+            key -> new Doubt(note, new TreeSet<>()));
     if (leg > 0) {
-      own.add(leg);
+      doubt.legs().add(leg);
     }
   }
 
@@ -47,30 +65,9 @@ final class Doubts {
     return lines(note -> note.severity() == Severity.INFORMATION);
   }
 
-  private List<String> lines(java.util.function.Predicate<Note> wanted) {
-    List<String> keys = new ArrayList<>();
-    notes.forEach(
-        (key, note) -> {
-          if (wanted.test(note)) {
-            keys.add(key);
-          }
-        });
-    keys.sort(Comparator.comparing((String key) -> notes.get(key).severity()).reversed());
-    return keys.stream()
-        .map(key -> Page.words(notes.get(key)) + of(legs.get(key), notes.get(key)))
-        .toList();
-  }
-
-  private static String of(TreeSet<Integer> legs, Note note) {
-    if (legs.isEmpty() || note.data().containsKey("leg")) {
-      return "";
-    }
-    StringBuilder text = new StringBuilder(legs.size() == 1 ? " (leg " : " (legs ");
-    String gap = "";
-    for (int leg : legs) {
-      text.append(gap).append(leg);
-      gap = ", ";
-    }
-    return text.append(')').toString();
+  private List<String> lines(Predicate<Note> wanted) {
+    List<Doubt> sorted = new ArrayList<>(doubts.values());
+    sorted.sort(Comparator.comparing((Doubt doubt) -> doubt.note().severity()).reversed());
+    return sorted.stream().filter(doubt -> wanted.test(doubt.note())).map(Doubt::line).toList();
   }
 }

@@ -111,7 +111,7 @@ record FolderText(String source, String text) {
     boolean quoted = false;
     for (int i = 0; i < index; i++) {
       char c = text.charAt(i);
-      boolean endsLine = c == '\n' || c == '\r' && !text.startsWith("\n", i + 1);
+      boolean endsLine = c == '\n' || (c == '\r' && !text.startsWith("\n", i + 1));
       if (endsLine) {
         line++;
         column = 1;
@@ -221,7 +221,7 @@ record FolderText(String source, String text) {
       boolean ends = i == line.length();
       if (!ends && line.charAt(i) == '"') {
         quoted = !quoted;
-      } else if (ends || line.charAt(i) == ',' && !quoted) {
+      } else if (ends || (line.charAt(i) == ',' && !quoted)) {
         fields.add(line.substring(start, i).replace("\"", "").trim());
         start = i + 1;
       }

@@ -105,7 +105,7 @@ final class LegJudgement {
     boolean nextIsLong = i + 1 < lengths.length && lengths[i + 1] > LONG_BESIDE_THE_OTHERS * middle;
     boolean isLast = i + 1 == lengths.length;
     boolean lastIsLong = i > 0 && lengths[i - 1] > LONG_BESIDE_THE_OTHERS * middle;
-    return nextIsLong || isLast && !lastIsLong ? i + 1 : i;
+    return nextIsLong || (isLast && !lastIsLong) ? i + 1 : i;
   }
 
   /** A way point that would fit with a letter changed, and what to do about it. */

@@ -95,17 +95,14 @@ public final class PassageLimits implements Serializable {
   }
 
   private PassageLimits withLightNamed(String text) {
-    switch (text.toLowerCase(Locale.ROOT)) {
-      case "daylight":
-        return withLight(SunThreshold.SUNRISE_AND_SUNSET);
-      case "civil twilight":
-        return withLight(SunThreshold.CIVIL_TWILIGHT);
-      case "any":
-        return withAnyLight();
-      default:
-        throw new IllegalArgumentException(
-            "must be daylight, civil twilight or any, but was \"" + text + "\"");
-    }
+    return switch (text.toLowerCase(Locale.ROOT)) {
+      case "daylight" -> withLight(SunThreshold.SUNRISE_AND_SUNSET);
+      case "civil twilight" -> withLight(SunThreshold.CIVIL_TWILIGHT);
+      case "any" -> withAnyLight();
+      default ->
+          throw new IllegalArgumentException(
+              "must be daylight, civil twilight or any, but was \"" + text + "\"");
+    };
   }
 
   private PassageLimits withStrongestStreamNamed(String text) {

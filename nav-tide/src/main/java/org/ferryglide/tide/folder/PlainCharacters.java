@@ -9,7 +9,7 @@ final class PlainCharacters {
   /** Whether a character would move a terminal's cursor, turn text round or not be seen. */
   static boolean isRefused(char c) {
     boolean control = Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t';
-    boolean reorders = c >= '\u202a' && c <= '\u202e' || c >= '\u2066' && c <= '\u2069';
+    boolean reorders = (c >= '\u202a' && c <= '\u202e') || (c >= '\u2066' && c <= '\u2069');
     boolean hidden = c == '\u200b' || c == '\ufeff' || c == '\u2028' || c == '\u2029';
     return control || reorders || hidden;
   }

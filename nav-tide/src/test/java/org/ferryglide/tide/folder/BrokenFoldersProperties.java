@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -56,7 +57,7 @@ class BrokenFoldersProperties {
       throws IOException {
     Map<String, String> files = Folders.sound();
     String name = new ArrayList<>(files.keySet()).get(file);
-    String text = files.get(name);
+    String text = Objects.requireNonNull(files.get(name));
     int at = place % text.length();
     int end = Math.min(text.length(), at + remove);
     files.put(name, text.substring(0, at) + INSERTS[insert] + text.substring(end));

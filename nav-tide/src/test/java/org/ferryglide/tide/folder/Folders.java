@@ -18,18 +18,22 @@ final class Folders {
     Map<String, String> files = new LinkedHashMap<>();
     files.put(
         "passage.csv",
-        "item,value\n"
-            + "name,Out and over\n"
-            + "start,2026-06-14T11:40+01:00\n"
-            + "paddling speed,3.5 kn\n"
-            + "printed rose,\"8°50'W 2019 (8'E)\"\n"
-            + "landing port,Orrin Quay\n");
+        """
+        item,value
+        name,Out and over
+        start,2026-06-14T11:40+01:00
+        paddling speed,3.5 kn
+        printed rose,"8°50'W 2019 (8'E)"
+        landing port,Orrin Quay
+        """);
     files.put(
         "waypoints.csv",
-        "name,position\n"
-            + "Marrow Slip,46°10.0'N 026°20.0'W\n"
-            + "Hesk Point,46°11.8'N 026°17.6'W\n"
-            + "Quill Island,46°12.1'N 026°13.0'W\n");
+        """
+        name,position
+        Marrow Slip,46°10.0'N 026°20.0'W
+        Hesk Point,46°11.8'N 026°17.6'W
+        Quill Island,46°12.1'N 026°13.0'W
+        """);
     StringBuilder stream =
         new StringBuilder(
             "station,latitude,longitude,port,neap_range_m,spring_range_m,hour,set_deg,"
@@ -52,12 +56,14 @@ final class Folders {
     files.put("streams.csv", stream.toString());
     files.put(
         "tides/orrin-quay.csv",
-        "port,datum,time,height_m,kind\n"
-            + "Orrin Quay,chart datum,2026-06-14T04:34+01:00,5.2,high\n"
-            + ",,2026-06-14T10:44+01:00,0.6,low\n"
-            + ",,2026-06-14T16:53+01:00,5.3,high\n"
-            + ",,2026-06-14T23:03+01:00,0.5,low\n"
-            + ",,2026-06-15T05:12+01:00,5.3,high\n");
+        """
+        port,datum,time,height_m,kind
+        Orrin Quay,chart datum,2026-06-14T04:34+01:00,5.2,high
+        ,,2026-06-14T10:44+01:00,0.6,low
+        ,,2026-06-14T16:53+01:00,5.3,high
+        ,,2026-06-14T23:03+01:00,0.5,low
+        ,,2026-06-15T05:12+01:00,5.3,high
+        """);
     return files;
   }
 

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.InputProblem;
@@ -31,8 +32,12 @@ class PassageFolderTest {
     return PassageFolder.read(folder);
   }
 
+  private String text(String file) {
+    return Objects.requireNonNull(files.get(file), file);
+  }
+
   private void edit(String file, String from, String to) {
-    String text = files.get(file);
+    String text = text(file);
     assertTrue(text.contains(from), file + " has no " + from);
     files.put(file, text.replace(from, to));
   }
@@ -73,8 +78,14 @@ class PassageFolderTest {
   void limitsStandInAFileOfTheirOwn() throws IOException {
     files.put(
         "limits.csv",
-        "item,value\nlight,civil twilight\nstrongest stream,2 kn\nreach of stations,4 NM\n"
-            + "largest cross-stream share,60 %\nlatest arrival,2026-06-14T18:00+01:00\n");
+        """
+        item,value
+        light,civil twilight
+        strongest stream,2 kn
+        reach of stations,4 NM
+        largest cross-stream share,60 %
+        latest arrival,2026-06-14T18:00+01:00
+        """);
     PassageLimits limits = read().limits();
     assertEquals(Distance.ofNauticalMiles(4), limits.reach());
     assertEquals(0.6, limits.crossStreamShare());
@@ -153,7 +164,7 @@ class PassageFolderTest {
 
   @Test
   void aRoundTripMayComeBackToAPlaceByItsName() throws IOException {
-    files.put("waypoints.csv", files.get("waypoints.csv") + "Marrow Slip,46°10.0'N 026°20.0'W\n");
+    files.put("waypoints.csv", text("waypoints.csv") + "Marrow Slip,46°10.0'N 026°20.0'W\n");
     assertEquals(4, read().wayPoints().size());
   }
 
@@ -187,8 +198,7 @@ class PassageFolderTest {
   void anotherEncodingIsRefusedByLineAndColumn() throws IOException {
     Folders.write(folder, files);
     Files.write(
-        folder.resolve("passage.csv"),
-        files.get("passage.csv").getBytes(StandardCharsets.ISO_8859_1));
+        folder.resolve("passage.csv"), text("passage.csv").getBytes(StandardCharsets.ISO_8859_1));
     InputFormatException refusal =
         assertThrows(InputFormatException.class, () -> PassageFolder.read(folder));
     assertEquals(5, refusal.problems().get(0).line());
@@ -197,7 +207,7 @@ class PassageFolderTest {
 
   @Test
   void twoTablesOfAPortAreRefusedByLineAndColumn() throws IOException {
-    files.put("tides/second.csv", "# again\n" + files.get("tides/orrin-quay.csv"));
+    files.put("tides/second.csv", "# again\n" + text("tides/orrin-quay.csv"));
     assertEquals(
         List.of(
             "tides/second.csv, line 3, column 1: port: there is another tide table of Orrin Quay"),
