@@ -53,6 +53,13 @@ final class Candidate {
     fill();
   }
 
+  /** For a passage at the slower speed already: nothing slower is to be solved. */
+  static Candidate ofTheSlowest(Passage slow, SteeredRoute route) {
+    Candidate candidate = new Candidate(slow, route);
+    candidate.slower = Outcome.ofSolved(route);
+    return candidate;
+  }
+
   /** The same passage at the slower speed. */
   Outcome<SteeredRoute, NotPossible> slower() {
     if (slower == null) {

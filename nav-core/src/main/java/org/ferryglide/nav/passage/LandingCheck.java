@@ -41,7 +41,7 @@ final class LandingCheck extends PassageCheck {
   }
 
   /** Whether the landing can be used from one time until another. */
-  private Verdict usable(double from, double until) {
+  Verdict usable(double from, double until) {
     Verdict exposed = exposed(passage(), place, landing, from);
     if (exposed != null) {
       return exposed.at(EpochSeconds.toInstant(from)).at(place.position());

@@ -1,0 +1,63 @@
+package org.ferryglide.nav.passage;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.timing.Condition;
+import org.ferryglide.nav.timing.Verdict;
+import org.ferryglide.nav.water.EpochSeconds;
+
+/** What depends on the way paddled before a way point is left, to be asked of what follows. */
+final class AfterWayOut {
+  private AfterWayOut() {}
+
+  /** A condition of the program's own, which knows the whole passage only. */
+  static Condition whole(Condition own, List<SteeredLeg> wayOut) {
+    return new Condition() {
+      @Override
+      public String name() {
+        return own.name();
+      }
+
+      @Override
+      public Verdict check(SteeredRoute route) {
+        List<SteeredLeg> legs = new ArrayList<>(wayOut);
+        legs.addAll(route.legs());
+        return own.check(SteeredRoute.of(legs));
+      }
+    };
+  }
+
+  /**
+   * The time afloat until the next stop, counted from the last one before the way point.
+   *
+   * @param part what follows
+   * @param sinceSeconds when the party was last ashore
+   */
+  static Condition timeAfloat(Passage part, double sinceSeconds) {
+    String name = "time afloat since the last stop";
+    int ashore = 1;
+    while (ashore < part.legs().size() && !part.wayPoints().get(ashore).stop().isPresent()) {
+      ashore++;
+    }
+    int legs = ashore;
+    return new Condition() {
+      @Override
+      public String name() {
+        return name;
+      }
+
+      @Override
+      public Verdict check(SteeredRoute route) {
+        double arrival = EpochSeconds.of(route.legs().get(legs - 1).arrival());
+        return Verdict.of(
+            name,
+            (arrival - sinceSeconds) / 60.0,
+            "minutes",
+            part.limits().timeAfloatWarning() / 60.0,
+            part.limits().timeAfloatStop() / 60.0);
+      }
+    };
+  }
+}

@@ -1,0 +1,81 @@
+package org.ferryglide.nav.passage;
+
+import java.time.Duration;
+import java.util.List;
+
+/** Parts of a passage as passages of their own: going on from a way point, and the way home. */
+final class PartPassages {
+  private PartPassages() {}
+
+  /**
+   * What is left of a passage from a way point on, without the program's own conditions: they know
+   * the whole passage only.
+   */
+  static Passage onward(Passage passage, int wayPoint) {
+    List<WayPoint> places = passage.wayPoints();
+    WayPoint first = places.get(wayPoint);
+    Passage.Builder builder =
+        around(passage, passage.name() + ", from " + first.name(), passage.party())
+            .from(isAshore(passage, wayPoint) ? first : passed(first));
+    for (int leg = wayPoint; leg < passage.legs().size(); leg++) {
+      builder.to(places.get(leg + 1), passage.legs().get(leg).options());
+    }
+    return builder.build();
+  }
+
+  /**
+   * The way home from a way point after the start: the legs passed, the other way round and without
+   * stops, each with the options it was paddled out with.
+   */
+  static Passage home(Passage passage, int wayPoint) {
+    List<WayPoint> places = passage.wayPoints();
+    WayPoint from = places.get(wayPoint);
+    boolean ashore = isAshore(passage, wayPoint);
+    Party party = ashore ? passage.party() : passage.party().withLaunching(Duration.ZERO);
+    Passage.Builder builder =
+        around(passage, passage.name() + ", home from " + from.name(), party)
+            .from(ashore ? withLanding(passed(from), from) : passed(from));
+    for (int leg = wayPoint - 1; leg >= 0; leg--) {
+      WayPoint next = places.get(leg);
+      builder.to(
+          leg == 0 ? withLanding(passed(next), next) : passed(next),
+          passage.legs().get(leg).options());
+    }
+    return builder.build();
+  }
+
+  /** Whether the party launches at a way point. */
+  static boolean isAshore(Passage passage, int wayPoint) {
+    return wayPoint == 0 || passage.wayPoints().get(wayPoint).stop().isPresent();
+  }
+
+  /** Everything but the name, the way points, the party and the program's own conditions. */
+  private static Passage.Builder around(Passage passage, String name, Party party) {
+    Passage.Builder builder =
+        Passage.builder(name, passage.zone(), party).stream(passage.stream())
+            .limits(passage.limits())
+            .errors(passage.errors())
+            .longestDuration(passage.longestDuration());
+    passage.wind().ifPresent(builder::wind);
+    passage.swellFrom().ifPresent(builder::swellFrom);
+    passage.visibility().ifPresent(builder::visibility);
+    passage.levels().forEach(builder::level);
+    passage.variation().ifPresent(builder::variation);
+    passage.deviation().ifPresent(builder::deviation);
+    passage.dangers().ifPresent(builder::dangers);
+    passage.lanes().ifPresent(builder::lanes);
+    passage.refuges().forEach(builder::refuge);
+    passage.notes().forEach(builder::note);
+    return builder;
+  }
+
+  /** The place without its stop and landing. */
+  private static WayPoint passed(WayPoint place) {
+    WayPoint bare = WayPoint.of(place.name(), place.position()).withToSee(place.toSee());
+    return place.markHeight().map(bare::withMark).orElse(bare);
+  }
+
+  private static WayPoint withLanding(WayPoint bare, WayPoint place) {
+    return place.landing().map(bare::withLanding).orElse(bare);
+  }
+}

@@ -1,0 +1,148 @@
+package org.ferryglide.nav.passage;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.timing.Condition;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.Found;
+import org.ferryglide.nav.water.Window;
+import org.jspecify.annotations.Nullable;
+
+/** Searches the times of one way point after the other, the last first. */
+final class TurnSearch {
+  private static final Duration PAST_AN_EDGE = Duration.ofSeconds(1);
+
+  private final TimedPlan plan;
+  private final Passage passage;
+  private final Instant until;
+  private final Duration step;
+
+  TurnSearch(TimedPlan plan, Instant until, Duration step) {
+    this.plan = plan;
+    this.passage = plan.passage();
+    this.until = until;
+    this.step = step;
+  }
+
+  /** One for each way point but the last, in order. */
+  List<TurnTimes> turns() {
+    List<TurnTimes> turns = new ArrayList<>();
+    Found<Window> next = null;
+    for (int wayPoint = passage.legs().size() - 1; wayPoint >= 0; wayPoint--) {
+      TurnTimes times = at(wayPoint, next);
+      turns.add(0, times);
+      next = times.goingOn();
+    }
+    return turns;
+  }
+
+  private TurnTimes at(int wayPoint, @Nullable Found<Window> next) {
+    Instant planned = plan.route().leavingAt(wayPoint);
+    Instant from = EpochSeconds.toInstant(Math.ceil(EpochSeconds.of(planned)));
+    Passage alone = onward(wayPoint);
+    Passage onward =
+        next == null ? alone : alone.toBuilder().condition(new NextInTime(alone, next)).build();
+    Found<Window> goingOn = windows(onward, from);
+    // what fails here tells more than that something fails further on
+    Map<TimeSpan, String> notOn = outside(List.of(alone, onward), goingOn);
+    if (wayPoint == 0) {
+      TimeSpan whole = goingOn.asked();
+      Found<Window> home =
+          Found.of(List.of(new Window(whole, true, true)), whole, List.of(whole), List.of());
+      return new TurnTimes(passage.wayPoints().get(0), planned, goingOn, notOn, home, Map.of());
+    }
+    Passage back = home(wayPoint);
+    Found<Window> home = windows(back, from);
+    return new TurnTimes(
+        passage.wayPoints().get(wayPoint),
+        planned,
+        goingOn,
+        notOn,
+        home,
+        outside(List.of(back), home));
+  }
+
+  private Passage onward(int wayPoint) {
+    Passage bare = PartPassages.onward(passage, wayPoint);
+    Passage.Builder builder = bare.toBuilder();
+    List<SteeredLeg> wayOut = plan.route().legs().subList(0, wayPoint);
+    for (Condition own : passage.conditions()) {
+      builder.condition(AfterWayOut.whole(own, wayOut));
+    }
+    return withSlower(withTimeAfloat(builder, bare, wayPoint).build());
+  }
+
+  private Passage home(int wayPoint) {
+    Passage bare = PartPassages.home(passage, wayPoint);
+    return withSlower(withTimeAfloat(bare.toBuilder(), bare, wayPoint).build());
+  }
+
+  private static Passage withSlower(Passage part) {
+    List<PassageCheck> checks = new ArrayList<>();
+    checks.add(new SlowerToo(part));
+    SlowerToo.addLandingThroughout(part, checks);
+    Passage.Builder builder = part.toBuilder();
+    checks.forEach(builder::condition);
+    return builder.build();
+  }
+
+  /** Time in the boat before the way point counts too, unless it is a stop. */
+  private Passage.Builder withTimeAfloat(Passage.Builder builder, Passage part, int wayPoint) {
+    int ashore = wayPoint;
+    while (!PartPassages.isAshore(passage, ashore)) {
+      ashore--;
+    }
+    return ashore == wayPoint || !passage.limits().hasTimeAfloat()
+        ? builder
+        : builder.condition(
+            AfterWayOut.timeAfloat(part, EpochSeconds.of(plan.route().leavingAt(ashore))));
+  }
+
+  private Found<Window> windows(Passage part, Instant from) {
+    Instant last = until.isBefore(from) ? from : until;
+    return WhenToGo.search(part, from, last, step).windows();
+  }
+
+  /** The spans between the windows, each with what fails a second after it begins. */
+  private static Map<TimeSpan, String> outside(List<Passage> parts, Found<Window> windows) {
+    Map<TimeSpan, String> outside = new LinkedHashMap<>();
+    Instant begin = windows.asked().from();
+    Instant look = begin;
+    for (Window window : windows) {
+      if (begin.isBefore(window.from())) {
+        put(outside, parts, TimeSpan.of(begin, window.from()), look);
+      }
+      begin = window.until();
+      look = begin.plus(PAST_AN_EDGE);
+    }
+    if (begin.isBefore(windows.asked().until()) || windows.isEmpty()) {
+      put(outside, parts, TimeSpan.of(begin, windows.asked().until()), look);
+    }
+    return outside;
+  }
+
+  private static void put(
+      Map<TimeSpan, String> outside, List<Passage> parts, TimeSpan span, Instant look) {
+    String why = why(parts, look.isAfter(span.until()) ? span.until() : look);
+    if (why.isEmpty()) { // the edge lies just there
+      why = why(parts, span.from().plus(span.duration().dividedBy(2)));
+    }
+    outside.put(span, why);
+  }
+
+  private static String why(List<Passage> parts, Instant time) {
+    for (Passage part : parts) {
+      String why = Failing.of(WhenToGo.search(part, time, time, PAST_AN_EDGE).choices().get(0));
+      if (!why.isEmpty()) {
+        return why;
+      }
+    }
+    return "";
+  }
+}
