@@ -2,12 +2,17 @@ package org.ferryglide.nav.reckon;
 
 import java.io.Serializable;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.plane.Seconds;
+import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.water.StreamField;
 
 /**
  * A time during which water track, speed and stream stay the same: what errors are counted over.
@@ -47,6 +52,41 @@ public record SteadyRun(Duration duration, TrueBearing waterTrack, Speed speed, 
     if (duration.isNegative()) {
       throw new IllegalArgumentException("duration must not be negative, but was " + duration);
     }
+  }
+
+  /**
+   * A steered leg as runs, for an error budget, a simulation, or a landfall: {@code
+   * ErrorBudget.of(SteadyRun.along(steered, solver.stream()), ErrorModel.usual())}.
+   *
+   * <p>The leg is cut at the pieces of its ground track and at least every five minutes. In each
+   * the stream is that of the middle of the run and what the craft does beside it, paddled or down
+   * the wind, is its motion through the water. The runs lead to the end of the leg within a
+   * hundred-thousandth of its length, measured on legs of up to 6 NM.
+   *
+   * @param leg the steered leg
+   * @param stream the stream that it was steered in
+   * @return runs in order of time, none for a leg without length; unmodifiable
+   * @throws IllegalArgumentException if the stream has no data somewhere on the way
+   */
+  public static List<SteadyRun> along(SteeredLeg leg, StreamField stream) {
+    return Collections.unmodifiableList(SteeredRuns.of(leg, stream));
+  }
+
+  /**
+   * A steered route as runs. A stop ashore takes no part: the craft does not drift there. Where the
+   * place is known exactly after a stop, count the errors from that leg on only.
+   *
+   * @param route the steered route
+   * @param stream the stream that it was steered in
+   * @return runs in order of time; unmodifiable
+   * @throws IllegalArgumentException if the stream has no data somewhere on the way
+   */
+  public static List<SteadyRun> along(SteeredRoute route, StreamField stream) {
+    List<SteadyRun> runs = new ArrayList<>();
+    for (SteeredLeg leg : route.legs()) {
+      runs.addAll(SteeredRuns.of(leg, stream));
+    }
+    return Collections.unmodifiableList(runs);
   }
 
   /**

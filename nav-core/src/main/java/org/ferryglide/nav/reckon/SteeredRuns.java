@@ -1,0 +1,96 @@
+package org.ferryglide.nav.reckon;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.steer.GroundTrack;
+import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.water.StreamField;
+
+/** Cuts a steered leg into steady runs: what is not stream was paddled, or driven by the wind. */
+final class SteeredRuns {
+  /**
+   * No run is longer: streams of tables and headings along a held track change little meanwhile.
+   */
+  private static final double LONGEST_SECONDS = 300.0;
+
+  /** Two points of Gauss, as parts of the run off its middle: exact for cubics in time. */
+  private static final double GAUSS = 0.5 / Math.sqrt(3.0);
+
+  private final GroundTrack track;
+  private final StreamField stream;
+  private final double[] from = new double[3];
+  private final double[] until = new double[3];
+  private final double[] at = new double[3];
+  private final double[] flow = new double[2];
+  private final List<SteadyRun> runs = new ArrayList<>();
+
+  private SteeredRuns(GroundTrack track, StreamField stream) {
+    this.track = track;
+    this.stream = stream;
+  }
+
+  static List<SteadyRun> of(SteeredLeg leg, StreamField stream) {
+    SteeredRuns cut = new SteeredRuns(leg.groundTrack(), stream);
+    double[] pieces = leg.groundTrack().pieceTimes();
+    for (int i = 1; i < pieces.length; i++) {
+      double seconds = pieces[i] - pieces[i - 1];
+      int parts = (int) Math.ceil(seconds / LONGEST_SECONDS);
+      for (int part = 0; part < parts; part++) {
+        double begin = pieces[i - 1] + seconds * part / parts;
+        cut.add(begin, pieces[i - 1] + seconds * (part + 1) / parts);
+      }
+    }
+    return cut.runs;
+  }
+
+  private void add(double begin, double end) {
+    track.at(begin, from, 0);
+    track.at(end, until, 0);
+    double seconds = end - begin;
+    double latitude = 0.5 * (from[0] + until[0]);
+    double turned = Math.IEEEremainder(until[1] - from[1], 360.0);
+    double groundEast =
+        Math.toRadians(turned)
+            * Ellipsoid.WGS84.primeVerticalRadiusMetres(latitude)
+            * Math.cos(Math.toRadians(latitude))
+            / seconds;
+    double groundNorth =
+        Math.toRadians(until[0] - from[0])
+            * Ellipsoid.WGS84.meridianRadiusMetres(latitude)
+            / seconds;
+    double streamEast = 0.0;
+    double streamNorth = 0.0;
+    for (double off : new double[] {-GAUSS, GAUSS}) {
+      sample(begin + (0.5 + off) * seconds);
+      streamEast += 0.5 * flow[0];
+      streamNorth += 0.5 * flow[1];
+    }
+    double east = groundEast - streamEast;
+    double north = groundNorth - streamNorth;
+    runs.add(
+        new SteadyRun(
+            Duration.ofNanos(Math.round(seconds * 1e9)),
+            TrueBearing.ofDegrees(Math.toDegrees(Math.atan2(east, north))),
+            Speed.ofMetresPerSecond(Math.hypot(east, north)),
+            Velocity.ofEastAndNorth(streamEast, streamNorth)));
+  }
+
+  private void sample(double time) {
+    track.at(time, at, 0);
+    if (!stream.sample(at[0], at[1], time, flow, 0)) {
+      throw new IllegalArgumentException(
+          "stream must be known all along the steered leg, but has no data at latitude "
+              + at[0]
+              + ", longitude "
+              + at[1]
+              + ", "
+              + time
+              + " s since 1970");
+    }
+  }
+}
