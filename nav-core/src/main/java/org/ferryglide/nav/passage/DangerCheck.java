@@ -29,14 +29,30 @@ final class DangerCheck extends WorstAlong {
 
   @Override
   double figure(Candidate candidate, int look) {
-    double clear =
-        clearance(candidate.latitude[look], candidate.longitude[look])
-            - candidate.halfWidth95(look);
+    double clear = swept(candidate, look) - candidate.halfWidth95(look);
     if (clear >= WARNING_METRES) {
       return clear;
     }
     double closed = closed(candidate.time[look]);
     return closed > 0.0 ? clear : closed == 0.0 ? leftOut() : Double.NaN;
+  }
+
+  /** Metres outside the distance to keep, on the way from the look before. */
+  private double swept(Candidate candidate, int look) {
+    double latitude = candidate.latitude[look];
+    double longitude = candidate.longitude[look];
+    if (look == 0 || candidate.leg[look] != candidate.leg[look - 1]) {
+      return clearance(latitude, longitude);
+    }
+    return outline.distance(
+            candidate.latitude[look - 1], candidate.longitude[look - 1], latitude, longitude)
+        - danger.keepOff().metres();
+  }
+
+  /** What lies between two looks is counted with the later: nothing is left to guess. */
+  @Override
+  boolean isSmooth() {
+    return false;
   }
 
   /** Metres outside the distance to keep. */

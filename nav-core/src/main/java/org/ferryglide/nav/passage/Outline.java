@@ -101,6 +101,34 @@ final class Outline {
     return best;
   }
 
+  /** Metres from the way between two places to the nearest part; 0 where it enters or crosses. */
+  double distance(double latitudeA, double longitudeA, double latitudeB, double longitudeB) {
+    double best = Math.min(distance(latitudeA, longitudeA), distance(latitudeB, longitudeB));
+    double ax = eastOf(longitudeA);
+    double ay = northOf(latitudeA);
+    double bx = ax + Math.IEEEremainder(longitudeB - longitudeA, 360.0) * metresEast;
+    double by = northOf(latitudeB);
+    int n = east.length;
+    for (int i = 0; i < n; i++) {
+      best = Math.min(best, toPiece(east[i], north[i], ax, ay, bx, by));
+      int j = i + 1 == n ? 0 : i + 1;
+      if ((j != 0 || closed) && cross(ax, ay, bx, by, i, j)) {
+        return 0.0;
+      }
+    }
+    return best;
+  }
+
+  private boolean cross(double ax, double ay, double bx, double by, int i, int j) {
+    double sideI = (bx - ax) * (north[i] - ay) - (by - ay) * (east[i] - ax);
+    double sideJ = (bx - ax) * (north[j] - ay) - (by - ay) * (east[j] - ax);
+    double dx = east[j] - east[i];
+    double dy = north[j] - north[i];
+    double sideA = dx * (ay - north[i]) - dy * (ax - east[i]);
+    double sideB = dx * (by - north[i]) - dy * (bx - east[i]);
+    return sideI * sideJ < 0.0 && sideA * sideB < 0.0;
+  }
+
   /** The piece of a line that is nearest, 0 for the first. */
   int nearestPiece(double latitudeDegrees, double longitudeDegrees) {
     double x = eastOf(longitudeDegrees);

@@ -33,6 +33,11 @@ abstract class WorstAlong extends PassageCheck {
   /** The figure at a look, as told; NaN if not known; {@link #leftOut} if it has none. */
   abstract double figure(Candidate candidate, int look);
 
+  /** Whether the figure is smooth from look to look, so that its top may lie between two. */
+  boolean isSmooth() {
+    return true;
+  }
+
   /** What a look answers that does not count. */
   final double leftOut() {
     return mirrored ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
@@ -72,7 +77,8 @@ abstract class WorstAlong extends PassageCheck {
   /** The figure at its worst, which may lie between two looks. */
   private double between(Candidate candidate, int look, double most) {
     double top = most;
-    if (look > 0
+    if (isSmooth()
+        && look > 0
         && look < candidate.size - 1
         && candidate.leg[look - 1] == candidate.leg[look + 1]) {
       double before = badness(candidate, look - 1);
