@@ -153,10 +153,12 @@ class TideTableDoubtsTest {
   @Test
   void aRowOfTheWrongFormDoesNotBringFalseProblemsWithIt() {
     String text =
-        "port,datum,time,height_m\n"
-            + "Skarra,chart datum,2026-06-01T03:20Z,4,2\n"
-            + ",,2026-06-01T09:30Z,0.5\n"
-            + ",,2026-06-01T15:30Z,4.5\n";
+        """
+        port,datum,time,height_m
+        Skarra,chart datum,2026-06-01T03:20Z,4,2
+        ,,2026-06-01T09:30Z,0.5
+        ,,2026-06-01T15:30Z,4.5
+        """;
     String message =
         assertThrows(
                 InputFormatException.class,
