@@ -25,7 +25,7 @@ import org.ferryglide.nav.reckon.EstimatedPosition;
  * square.chance(); // what it finds
  * }</pre>
  *
- * @see "IAMSAR Manual, volume III, expanding square search (SS); described from memory"
+ * @see "IAMSAR Manual, volume III (IMO and ICAO), expanding square search (SS)"
  */
 public final class ExpandingSquare implements Serializable {
 

@@ -1,79 +1,125 @@
 package org.ferryglide.nav.plane;
 
-/** The Kalman update of a position in a plane, and the statistical distance that goes with it. */
+/**
+ * The Kalman update of a position in a plane, and the statistical distance that goes with it.
+ *
+ * <p>Differences of products are formed without losing what is small beside what is large: axes of a
+ * centimetre and of five kilometres keep both.
+ */
 public final class KalmanPlane {
   private KalmanPlane() {}
 
   /** Below this share of the product of the variances a determinant is rounding, not area. */
-  private static final double SINGULAR = 1e-12;
+  private static final double SINGULAR = 1e-14;
+
+  /** Splits a double in two halves of 26 digits each. */
+  private static final double SPLIT = 134217729.0;
 
   /**
-   * Weighs two findings of one place.
+   * Weighs a finding of the position against what was known of it and of what goes with it.
    *
-   * @param first variance east, variance north and covariance of the first, which lies at the
-   *     origin
-   * @param second the same of the second
-   * @param difference metres east and north from the first to the second
-   * @param eastNorth receives metres east and north of the result
-   * @param combined receives variance east, variance north and covariance of the result
+   * @param p covariance of what was known, its first two rows and columns the position's; n by n
+   * @param re variance east of the finding
+   * @param rn variance north of the finding
+   * @param rc covariance of both
+   * @param difference metres east and north from what was known to the finding
+   * @param correction receives what is to be added to each of the n
+   * @param updated receives the covariance of the result, n by n
    */
-  public static void combine(
-      double[] first, double[] second, double[] difference, double[] eastNorth, double[] combined) {
-    double pe = first[0];
-    double pn = first[1];
-    double pc = first[2];
-    double se = pe + second[0];
-    double sn = pn + second[1];
-    double sc = pc + second[2];
-    double determinant = se * sn - sc * sc;
-    // Gain K = P S^-1, with a pseudo-inverse where neither admits any error in some direction.
-    double ie;
-    double in;
-    double ic;
+  public static void update(
+      double[][] p,
+      double re,
+      double rn,
+      double rc,
+      double[] difference,
+      double[] correction,
+      double[][] updated) {
+    int n = p.length;
+    double se = p[0][0] + re;
+    double sn = p[1][1] + rn;
+    double sc = p[0][1] + rc;
+    double determinant = differenceOfProducts(se, sn, sc, sc);
+    double[][] rest = new double[n][n]; // what is left of each: I - K H
+    double[][] gain = new double[n][2]; // K = P H' S^-1
+    for (int i = 0; i < n; i++) {
+      rest[i][i] = 1.0;
+    }
     if (determinant > SINGULAR * se * sn) {
-      ie = sn / determinant;
-      in = se / determinant;
-      ic = -sc / determinant;
+      for (int i = 0; i < n; i++) {
+        gain[i][0] = differenceOfProducts(p[i][0], sn, p[i][1], sc) / determinant;
+        gain[i][1] = differenceOfProducts(p[i][1], se, p[i][0], sc) / determinant;
+      }
+      // I - K is R S^-1, and better so where little is left.
+      rest[0][0] = differenceOfProducts(re, sn, rc, sc) / determinant;
+      rest[0][1] = differenceOfProducts(rc, se, re, sc) / determinant;
+      rest[1][0] = differenceOfProducts(rc, sn, rn, sc) / determinant;
+      rest[1][1] = differenceOfProducts(rn, se, rc, sc) / determinant;
     } else {
+      // Neither admits any error in some direction: the pseudo-inverse of a matrix of one axis.
       double trace = se + sn;
-      double squared = trace * trace;
-      ie = trace > 0.0 ? se / squared : 0.0;
-      in = trace > 0.0 ? sn / squared : 0.0;
-      ic = trace > 0.0 ? sc / squared : 0.0;
+      double squared = trace > 0.0 ? trace * trace : Double.POSITIVE_INFINITY;
+      for (int i = 0; i < n; i++) {
+        gain[i][0] = (p[i][0] * se + p[i][1] * sc) / squared;
+        gain[i][1] = (p[i][0] * sc + p[i][1] * sn) / squared;
+      }
+      for (int i = 0; i < 2; i++) {
+        rest[i][0] -= gain[i][0];
+        rest[i][1] -= gain[i][1];
+      }
     }
-    double kee = pe * ie + pc * ic;
-    double ken = pe * ic + pc * in;
-    double kne = pc * ie + pn * ic;
-    double knn = pc * ic + pn * in;
-    eastNorth[0] = kee * difference[0] + ken * difference[1];
-    eastNorth[1] = kne * difference[0] + knn * difference[1];
-    if (se == 0.0 && sn == 0.0) {
-      eastNorth[0] = difference[0];
-      eastNorth[1] = difference[1];
+    for (int i = 2; i < n; i++) {
+      rest[i][0] = -gain[i][0];
+      rest[i][1] = -gain[i][1];
     }
-    // Joseph's form stays symmetric and positive: (I-K) P (I-K)' + K R K'.
-    double aee = 1.0 - kee;
-    double ann = 1.0 - knn;
-    double re = second[0];
-    double rn = second[1];
-    double rc = second[2];
-    double east = quadratic(aee, -ken, pe, pn, pc) + quadratic(kee, ken, re, rn, rc);
-    double north = quadratic(-kne, ann, pe, pn, pc) + quadratic(kne, knn, re, rn, rc);
-    double cross =
-        bilinear(aee, -ken, -kne, ann, pe, pn, pc) + bilinear(kee, ken, kne, knn, re, rn, rc);
-    double limit = Math.sqrt(east) * Math.sqrt(north);
-    combined[0] = east;
-    combined[1] = north;
-    combined[2] = Math.max(-limit, Math.min(limit, cross)); // rounding only
+    for (int i = 0; i < n; i++) {
+      correction[i] = gain[i][0] * difference[0] + gain[i][1] * difference[1];
+    }
+    if (se == 0.0 && sn == 0.0) { // both exact: the finding is taken
+      correction[0] = difference[0];
+      correction[1] = difference[1];
+    }
+    // Joseph's form stays symmetric and positive: (I-KH) P (I-KH)' + K R K'.
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j <= i; j++) {
+        double sum =
+            gain[i][0] * (re * gain[j][0] + rc * gain[j][1])
+                + gain[i][1] * (rc * gain[j][0] + rn * gain[j][1]);
+        for (int k = 0; k < n; k++) {
+          double inner = 0.0;
+          for (int l = 0; l < n; l++) {
+            inner += p[k][l] * rest[j][l];
+          }
+          sum += rest[i][k] * inner;
+        }
+        updated[i][j] = i == j ? Math.max(0.0, sum) : sum;
+        updated[j][i] = updated[i][j];
+      }
+    }
   }
 
-  private static double quadratic(double a, double b, double e, double n, double c) {
-    return Math.max(0.0, a * a * e + 2.0 * a * b * c + b * b * n);
+  /** The product of the first two less that of the others, rounded once or twice. */
+  static double differenceOfProducts(double a, double b, double c, double d) {
+    double first = a * b;
+    double second = c * d;
+    double difference = first - second;
+    double rounding = error(a, b, first) - error(c, d, second);
+    return Double.isNaN(rounding) ? difference : difference + rounding;
   }
 
-  private static double bilinear(
-      double a, double b, double c, double d, double e, double n, double cross) {
-    return a * c * e + (a * d + b * c) * cross + b * d * n;
+  /**
+   * What rounding took from a product, exactly.
+   *
+   * @see "Dekker (1971), A floating-point technique for extending the available precision, Numerische
+   *     Mathematik 18, 224-242"
+   */
+  private static double error(double a, double b, double product) {
+    double high = SPLIT * a;
+    high -= high - a;
+    double low = a - high;
+    double otherHigh = SPLIT * b;
+    otherHigh -= otherHigh - b;
+    double otherLow = b - otherHigh;
+    return low * otherLow - (product - high * otherHigh - low * otherHigh - high * otherLow);
   }
 
   /**
@@ -88,7 +134,7 @@ public final class KalmanPlane {
    */
   public static double squaredStatisticalDistance(
       double e, double n, double c, double east, double north) {
-    double determinant = e * n - c * c;
+    double determinant = differenceOfProducts(e, n, c, c);
     if (east == 0.0 && north == 0.0) {
       return 0.0;
     }

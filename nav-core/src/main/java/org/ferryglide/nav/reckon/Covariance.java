@@ -61,6 +61,19 @@ public record Covariance(double eastVariance, double northVariance, double eastN
     }
   }
 
+  /** Three numbers whose covariance rounding may have taken past what the variances allow. */
+  static Covariance bounded(double east, double north, double cross) {
+    double limit = Math.sqrt(east) * Math.sqrt(north);
+    return new Covariance(east, north, Math.max(-limit, Math.min(limit, cross)));
+  }
+
+  /** The three numbers as a matrix, east first. */
+  double[][] matrix() {
+    return new double[][] {
+      {eastVariance, eastNorthCovariance}, {eastNorthCovariance, northVariance}
+    };
+  }
+
   /**
    * The same uncertainty in every direction.
    *

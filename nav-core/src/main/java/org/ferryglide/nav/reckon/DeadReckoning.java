@@ -164,7 +164,9 @@ public final class DeadReckoning implements Serializable {
   /**
    * The estimated position at the end with its uncertainty.
    *
-   * @param from how well the start was known; its position is not used
+   * @param from how well the start was known, independently of this log's errors (for one that was
+   *     itself reckoned by the same compass see {@link ErrorBudget#andThen}); its position is not
+   *     used
    * @param errors the errors of log, compass and stream
    * @return position and covariance; empty if the stream was not known somewhere on the way
    */

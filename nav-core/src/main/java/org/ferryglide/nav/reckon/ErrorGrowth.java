@@ -85,7 +85,7 @@ final class ErrorGrowth {
       return new Covariance(s2 * scale * scale, s2 * scale * scale, 0.0);
     }
     double[] j = constant[indexOf(source)];
-    return bounded(s2 * j[0] * j[0], s2 * j[1] * j[1], s2 * j[0] * j[1]);
+    return Covariance.bounded(s2 * j[0] * j[0], s2 * j[1] * j[1], s2 * j[0] * j[1]);
   }
 
   /** The covariance errors of one standard deviation lead to that are drawn anew every interval. */
@@ -96,7 +96,7 @@ final class ErrorGrowth {
       return new Covariance(s2 * scale, s2 * scale, 0.0);
     }
     double[] sum = independent[indexOf(source)];
-    return bounded(s2 * sum[0], s2 * sum[1], s2 * sum[2]);
+    return Covariance.bounded(s2 * sum[0], s2 * sum[1], s2 * sum[2]);
   }
 
   /**
@@ -125,11 +125,6 @@ final class ErrorGrowth {
     out[1] += anew.eastNorthCovariance();
     out[2] += anew.eastNorthCovariance();
     out[3] += anew.northVariance();
-  }
-
-  private static Covariance bounded(double east, double north, double cross) {
-    double limit = Math.sqrt(east) * Math.sqrt(north);
-    return new Covariance(east, north, Math.max(-limit, Math.min(limit, cross)));
   }
 
   private static int indexOf(ErrorSource source) {

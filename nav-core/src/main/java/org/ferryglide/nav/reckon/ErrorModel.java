@@ -48,8 +48,9 @@ public final class ErrorModel implements Serializable {
    * What a paddler with a deck compass and printed tables may expect; common practice, no source.
    *
    * <p>Constant and independent parts: compass 1° and 2°, variation 0.5° and 0, deviation 2° and 0,
-   * leeway 2° and 2°, speed 7 % and 7 %, set 10° and 10°, rate 20 % and 15 %; nothing for plotting,
-   * which depends on the chart (see {@link #withPlotting}), or for a current no table shows.
+   * leeway 2° and 2°, speed 7 % and 7 %, set 10° and 10°, rate 20 % and 15 %, and a current no
+   * table shows 0.05 m/s and 0.05 m/s in each direction, so that slack or unknown water is not
+   * taken for still; nothing for plotting, which depends on the chart (see {@link #withPlotting}).
    *
    * @return the model, with an interval of one hour
    */
@@ -61,7 +62,8 @@ public final class ErrorModel implements Serializable {
         .with(ErrorSource.LEEWAY, Spread.of(2.0, 2.0))
         .with(ErrorSource.SPEED, Spread.of(0.07, 0.07))
         .with(ErrorSource.STREAM_SET, Spread.of(10.0, 10.0))
-        .with(ErrorSource.STREAM_RATE, Spread.of(0.20, 0.15));
+        .with(ErrorSource.STREAM_RATE, Spread.of(0.20, 0.15))
+        .with(ErrorSource.OTHER_CURRENT, Spread.of(0.05, 0.05));
   }
 
   /**
@@ -71,13 +73,15 @@ public final class ErrorModel implements Serializable {
    * @param spread how large, in the unit of the source
    * @return a model with everything else the same
    * @throws IllegalArgumentException if {@code source} is {@link ErrorSource#START}, which is
-   *     stated by a covariance
+   *     stated by a covariance, or the figure can only have been meant in another unit: above 1 for
+   *     a fraction, 180 degrees, 10 metres a second or 100 km
    */
   public ErrorModel with(ErrorSource source, Spread spread) {
     if (source == ErrorSource.START) {
       throw new IllegalArgumentException(
           "the starting position's error is a covariance; see ErrorBudget.startingFrom");
     }
+    source.requireLikely(spread);
     EnumMap<ErrorSource, Spread> changed = new EnumMap<>(ErrorSource.class);
     changed.putAll(spreads);
     changed.put(source, Objects.requireNonNull(spread, "spread"));

@@ -72,13 +72,20 @@ public record EstimatedPosition(Position position, Covariance covariance) implem
    */
   public EstimatedPosition combinedWith(EstimatedPosition other) {
     double[] difference = LocalPlane.toPlane(position, other.position);
-    double[] eastNorth = new double[2];
-    double[] combined = new double[3];
-    KalmanPlane.combine(
-        numbers(covariance), numbers(other.covariance), difference, eastNorth, combined);
+    double[] correction = new double[2];
+    double[][] combined = new double[2][2];
+    Covariance found = other.covariance;
+    KalmanPlane.update(
+        covariance.matrix(),
+        found.eastVariance(),
+        found.northVariance(),
+        found.eastNorthCovariance(),
+        difference,
+        correction,
+        combined);
     return new EstimatedPosition(
-        LocalPlane.fromPlane(position, eastNorth[0], eastNorth[1]),
-        new Covariance(combined[0], combined[1], combined[2]));
+        LocalPlane.fromPlane(position, correction[0], correction[1]),
+        Covariance.bounded(combined[0][0], combined[1][1], combined[0][1]));
   }
 
   /**
@@ -94,12 +101,6 @@ public record EstimatedPosition(Position position, Covariance covariance) implem
     double[] d = LocalPlane.toPlane(position, other.position);
     Covariance sum = covariance.plus(other.covariance);
     return sum.squaredStatisticalDistance(d[0], d[1]);
-  }
-
-  private static double[] numbers(Covariance covariance) {
-    return new double[] {
-      covariance.eastVariance(), covariance.northVariance(), covariance.eastNorthCovariance()
-    };
   }
 
   /**

@@ -8,6 +8,7 @@ import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.plane.KalmanPlane;
 import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
@@ -129,32 +130,17 @@ public final class PositionKeeper implements Serializable {
    */
   public PositionKeeper afterFix(EstimatedPosition fix) {
     double[] difference = LocalPlane.toPlane(position, fix.position());
-    double[][] p = copy();
-    double see = p[0][0] + fix.covariance().eastVariance();
-    double snn = p[1][1] + fix.covariance().northVariance();
-    double sen = p[0][1] + fix.covariance().eastNorthCovariance();
-    double determinant = see * snn - sen * sen;
-    if (!(determinant > 0.0)) {
-      return new PositionKeeper(fix.position(), stream, p); // both exact: nothing to weigh
-    }
-    double[][] gain = new double[STATES][2];
     double[] correction = new double[STATES];
-    for (int i = 0; i < STATES; i++) {
-      gain[i][0] = (p[i][0] * snn - p[i][1] * sen) / determinant;
-      gain[i][1] = (p[i][1] * see - p[i][0] * sen) / determinant;
-      correction[i] = gain[i][0] * difference[0] + gain[i][1] * difference[1];
-    }
     double[][] updated = new double[STATES][STATES];
-    for (int i = 0; i < STATES; i++) {
-      for (int j = 0; j <= i; j++) {
-        // K S K' taken off; written symmetrically.
-        double less =
-            gain[i][0] * (see * gain[j][0] + sen * gain[j][1])
-                + gain[i][1] * (sen * gain[j][0] + snn * gain[j][1]);
-        updated[i][j] = i == j ? Math.max(0.0, p[i][j] - less) : p[i][j] - less;
-        updated[j][i] = updated[i][j];
-      }
-    }
+    Covariance found = fix.covariance();
+    KalmanPlane.update(
+        covariance,
+        found.eastVariance(),
+        found.northVariance(),
+        found.eastNorthCovariance(),
+        difference,
+        correction,
+        updated);
     return new PositionKeeper(
         LocalPlane.fromPlane(position, correction[0], correction[1]),
         stream.plus(Velocity.ofEastAndNorth(correction[2], correction[3])),
@@ -190,11 +176,10 @@ public final class PositionKeeper implements Serializable {
   }
 
   private Covariance bounded(int first) {
-    double east = covariance[first][first];
-    double north = covariance[first + 1][first + 1];
-    double limit = Math.sqrt(east) * Math.sqrt(north);
-    return new Covariance(
-        east, north, Math.max(-limit, Math.min(limit, covariance[first][first + 1])));
+    return Covariance.bounded(
+        covariance[first][first],
+        covariance[first + 1][first + 1],
+        covariance[first][first + 1]);
   }
 
   private double[][] copy() {

@@ -12,7 +12,7 @@ import org.ferryglide.nav.note.Arguments;
  * hour is mostly independent.
  *
  * <pre>{@code
- * Spread speed = Spread.of(0.07, 0.07); // 7 % the same all day, 7 % more from hour to hour
+ * Spread speed = Spread.ofPercent(7, 7); // 7 % the same all day, 7 % more from hour to hour
  * Spread variation = Spread.constant(0.5);
  * }</pre>
  *
@@ -49,6 +49,18 @@ public record Spread(double constant, double independent) implements Serializabl
    */
   public static Spread of(double constant, double independent) {
     return new Spread(constant, independent);
+  }
+
+  /**
+   * Both parts of a speed or a rate.
+   *
+   * @param constantPercent standard deviation of the part that stays, per cent, at least 0
+   * @param independentPercent standard deviation of the part drawn anew, per cent, at least 0
+   * @return the spread, as fractions
+   * @throws IllegalArgumentException if one is NaN, infinite or negative
+   */
+  public static Spread ofPercent(double constantPercent, double independentPercent) {
+    return new Spread(constantPercent / 100.0, independentPercent / 100.0);
   }
 
   /**

@@ -120,5 +120,19 @@ public final class BackBearing implements Serializable {
       implements Serializable {
 
     private static final long serialVersionUID = 1L;
+
+    /**
+     * Takes all parts; {@link BackBearing#correction} computes them.
+     *
+     * @param offLine distance from the line, to its right positive
+     * @param turnDegrees turn from the leg's course, to starboard positive
+     * @param track the track over the ground that leads back
+     * @throws IllegalArgumentException if the turn is NaN or outside [-180, 180]
+     */
+    public Correction {
+      Objects.requireNonNull(offLine, "offLine");
+      Arguments.within(turnDegrees, -180.0, 180.0, "turn", "degrees");
+      Objects.requireNonNull(track, "track");
+    }
   }
 }

@@ -118,5 +118,16 @@ public final class BowBearings {
   public record AnglePair(double firstDegrees, double secondDegrees) implements Serializable {
 
     private static final long serialVersionUID = 1L;
+
+    /**
+     * Takes both angles.
+     *
+     * @param firstDegrees the first angle, degrees, in (0, 180)
+     * @param secondDegrees the second angle, degrees, in (firstDegrees, 180)
+     * @throws IllegalArgumentException if the angles do not grow within (0, 180)
+     */
+    public AnglePair {
+      atSecondFactor(firstDegrees, secondDegrees);
+    }
   }
 }

@@ -59,8 +59,8 @@ public final class DistanceOff {
    * @param height height of the top above the water now, above the eye
    * @param eyeHeight height of the eye above the water, at least 0
    * @param angleDegrees angle between the top and the sea horizon, degrees, in [0, 90)
-   * @param refraction the bending of the ray; {@link Refraction#BOWDITCH} gives the figures of that
-   *     book's table, which enters with the angle less the dip
+   * @param refraction the bending of the ray; {@link Refraction#BOWDITCH_BEYOND_HORIZON} gives the
+   *     figures of that book's table, which enters with the angle less the dip
    * @return the distance along the water
    * @throws IllegalArgumentException if a value is out of range
    * @see "Bowditch, American Practical Navigator, table for distance by vertical angle measured

@@ -8,7 +8,7 @@ import org.ferryglide.nav.note.Arguments;
  *
  * <pre>{@code
  * Distance eye = Distance.ofMetres(0.9); // seated in a kayak
- * Horizon.distance(eye, Refraction.ONE_SEVENTH); // 1.98 NM
+ * Horizon.distance(eye, Refraction.ONE_SEVENTH); // 1.97 NM
  * Horizon.geographicRange(Distance.ofMetres(20), eye, Refraction.ONE_SEVENTH); // 11.3 NM
  * Horizon.dipMinutes(eye, Refraction.ONE_SEVENTH); // 1.7'
  * }</pre>
@@ -23,7 +23,8 @@ public final class Horizon {
    * The distance of the sea horizon.
    *
    * @param eyeHeight height of the eye above the water, at least 0
-   * @param refraction the bending of the ray
+   * @param refraction the bending of the ray; {@link Refraction#BOWDITCH_HORIZON} gives the figures
+   *     of that book's table
    * @return the distance along the water
    * @throws IllegalArgumentException if the height is negative
    */

@@ -38,6 +38,18 @@ public record LightRange(Distance luminous, Distance geographic) implements Seri
   private static final int MOST_STEPS = 60;
 
   /**
+   * Takes both ranges; {@link #of} computes them.
+   *
+   * @param luminous how far the light carries through the air
+   * @param geographic how far it is seen over the curve of the sea
+   * @throws IllegalArgumentException if a range is negative
+   */
+  public LightRange {
+    Arguments.notNegative(luminous.metres(), "luminous range", "metres");
+    Arguments.notNegative(geographic.metres(), "geographic range", "metres");
+  }
+
+  /**
    * The ranges of a light.
    *
    * @param nominalRange the range printed on the chart, above 0

@@ -10,7 +10,7 @@ import org.ferryglide.nav.note.Arguments;
  * rules differ: 2.08 √m is not 1.17 √ft. Here it is stated.
  *
  * <pre>{@code
- * Horizon.distance(Distance.ofMetres(0.9), Refraction.ONE_SEVENTH); // 1.98 NM
+ * Horizon.distance(Distance.ofMetres(0.9), Refraction.ONE_SEVENTH); // 1.97 NM
  * Refraction warmOverColdWater = Refraction.ofCoefficient(0.25);
  * }</pre>
  *
@@ -28,12 +28,21 @@ public record Refraction(double coefficient) implements Serializable {
   public static final Refraction ONE_SEVENTH = new Refraction(1.0 / 7.0);
 
   /**
-   * The factor 0.8321 of the American Practical Navigator, behind its distances of the horizon
-   * (1.17 √ft) and its table for a top beyond the horizon.
+   * Behind the American Practical Navigator's distances of the horizon, 1.17 √ft: a coefficient of
+   * 0.1728.
    *
-   * @see "Bowditch, American Practical Navigator, NGA Pub. 9, explanation of tables 12 and 15"
+   * @see "Bowditch, American Practical Navigator, NGA Pub. 9 (2024), table 12"
    */
-  public static final Refraction BOWDITCH = new Refraction(1.0 - 0.8321);
+  public static final Refraction BOWDITCH_HORIZON =
+      new Refraction(1.0 - 2.0 * 6371000.0 * 0.3048 / (1.17 * 1852.0 * (1.17 * 1852.0)));
+
+  /**
+   * The factor 0.8321 behind the same book's table for a top beyond the horizon; with it the horizon
+   * would be at 1.1665 √ft.
+   *
+   * @see "Bowditch, American Practical Navigator, NGA Pub. 9 (2024), explanation of table 15"
+   */
+  public static final Refraction BOWDITCH_BEYOND_HORIZON = new Refraction(1.0 - 0.8321);
 
   /** Mean radius of the earth with which the rules were made, metres. */
   static final double EARTH_RADIUS_METRES = 6371000.0;

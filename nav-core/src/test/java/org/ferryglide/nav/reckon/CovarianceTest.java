@@ -88,9 +88,36 @@ class CovarianceTest {
     EstimatedPosition b = new EstimatedPosition(Position.ofDegrees(56.301, -6.203), second);
     EstimatedPosition both = a.combinedWith(b);
     TrueBearing direction = TrueBearing.ofDegrees(angle);
-    double combined = both.covariance().standardDeviationAlong(direction).metres();
-    assertTrue(combined <= first.standardDeviationAlong(direction).metres() * (1 + 1e-6) + 1e-6);
-    assertTrue(combined <= second.standardDeviationAlong(direction).metres() * (1 + 1e-6) + 1e-6);
+    double combined = variance(both.covariance(), direction);
+    for (Covariance part : new Covariance[] {first, second}) {
+      // A variance along a direction is a sum whose terms are as large as that of the long axis.
+      double rounding = 64 * Math.ulp(part.eastVariance() + part.northVariance());
+      assertTrue(combined <= variance(part, direction) * (1 + 1e-6) + rounding);
+    }
+  }
+
+  private static double variance(Covariance covariance, TrueBearing direction) {
+    double sigma = covariance.standardDeviationAlong(direction).metres();
+    return sigma * sigma;
+  }
+
+  /** Axes of a centimetre and of five kilometres: neither is lost in the other. */
+  @Test
+  void aNarrowEllipseStaysNarrow() {
+    TrueBearing along = TrueBearing.ofDegrees(33);
+    Covariance narrow = Covariance.ofAxes(along, Distance.ofMetres(4871), Distance.ofMetres(0.01));
+    for (double turn : new double[] {0.0, 20.0, 90.0}) {
+      Covariance other =
+          Covariance.ofAxes(
+              along.turnedBy(turn), Distance.ofMetres(3000), Distance.ofMetres(2000));
+      for (boolean swapped : new boolean[] {false, true}) {
+        EstimatedPosition a = new EstimatedPosition(HERE, swapped ? other : narrow);
+        EstimatedPosition b = new EstimatedPosition(HERE, swapped ? narrow : other);
+        double across =
+            a.combinedWith(b).covariance().standardDeviationAcross(along).metres();
+        assertEquals(0.01, across, 1e-5, "turned by " + turn);
+      }
+    }
   }
 
   @Test

@@ -59,12 +59,14 @@ class DeadReckoningTest {
   }
 
   /**
-   * Current triangles. Sources: gwyc.org (45 minutes at 4 kn against 1 kn: 2.25 NM over the
-   * ground); the other two are from memory of an older edition of Bowditch's chapter on dead
-   * reckoning, printed to a degree and a tenth of a knot.
+   * Sources: E. G. Draper, Lectures in Navigation (1918), Project Gutenberg 27642: four hours at 8 kn
+   * against 2 kn make 24 miles; US War Department, TM 1-900 (1942): heading 315 at 150 with a wind of
+   * 30 toward 225 makes 304 at 153. The third is geometry.
    */
   @ParameterizedTest
-  @CsvSource({"45,000,4,180,1,000,2.25", "60,080,10,140,2,089,11.2"})
+  @CsvSource({
+    "240,191.25,8,11.25,2,191.25,24", "1,315,150,225,30,304,2.55", "45,000,4,180,1,000,2.25"
+  })
   void currentTrianglesAgree(
       int minutes,
       double heading,
@@ -194,6 +196,28 @@ class DeadReckoningTest {
     assertEquals(NINE.plusSeconds(3000), points.get(4).time());
     ReckonedPoint between = reckoning.at(NINE.plusSeconds(90).plusMillis(500));
     assertEquals(90.5 * 3 * 1852 / 3600, metres(START, between.estimated().orElseThrow()), 0.001);
+  }
+
+  /** The estimated position carries the budget of the runs, and the start's own uncertainty. */
+  @Test
+  void theEstimatedPositionIsAsUncertainAsItsBudget() {
+    DeadReckoning reckoning =
+        DeadReckoning.of(
+            START,
+            List.of(LogEntry.of(NINE, course(72), Speed.ofKnots(3.2))),
+            NINE.plusSeconds(5400),
+            StreamField.steady(Velocity.ofSetAndRate(course(160), Speed.ofKnots(1.1))));
+    EstimatedPosition from = EstimatedPosition.of(START, Distance.ofMetres(30));
+    EstimatedPosition estimated =
+        reckoning.estimatedPosition(from, ErrorModel.usual()).orElseThrow();
+    assertEquals(reckoning.estimated().orElseThrow(), estimated.position());
+    Covariance budget =
+        ErrorBudget.of(reckoning.runs(), ErrorModel.usual()).covariance().plus(from.covariance());
+    assertEquals(budget.eastVariance(), estimated.covariance().eastVariance(), 1e-6);
+    assertEquals(budget.northVariance(), estimated.covariance().northVariance(), 1e-6);
+    assertEquals(
+        from.covariance(),
+        reckoning.estimatedPosition(from, ErrorModel.none()).orElseThrow().covariance());
   }
 
   @Test

@@ -144,7 +144,7 @@ class ErrorBudgetTest {
       last = rms;
     }
     assertEquals(sum, budget.covariance());
-    assertEquals(8, budget.contributions().size());
+    assertEquals(9, budget.contributions().size());
     assertEquals(ErrorSource.STREAM_RATE, budget.contributions().get(0).source());
   }
 
@@ -168,6 +168,100 @@ class ErrorBudgetTest {
     ErrorModel model = ErrorModel.none().withPlotting(50_000, 300, 0.5);
     assertEquals(0.135, model.spread(ErrorSource.PLOTTED_DIRECTION).constant(), 0.0005);
     assertEquals(25, model.spread(ErrorSource.PLOTTED_POSITION).constant(), 1e-12);
+  }
+
+  /** The defaults are promised in the javadoc, figure by figure. */
+  @Test
+  void theUsualErrorsAreThoseStated() {
+    ErrorModel usual = ErrorModel.usual();
+    assertEquals(Spread.of(1, 2), usual.spread(ErrorSource.COMPASS));
+    assertEquals(Spread.constant(0.5), usual.spread(ErrorSource.VARIATION));
+    assertEquals(Spread.constant(2), usual.spread(ErrorSource.DEVIATION));
+    assertEquals(Spread.of(2, 2), usual.spread(ErrorSource.LEEWAY));
+    assertEquals(Spread.ofPercent(7, 7), usual.spread(ErrorSource.SPEED));
+    assertEquals(Spread.of(10, 10), usual.spread(ErrorSource.STREAM_SET));
+    assertEquals(Spread.of(0.2, 0.15), usual.spread(ErrorSource.STREAM_RATE));
+    assertEquals(Spread.of(0.05, 0.05), usual.spread(ErrorSource.OTHER_CURRENT));
+    assertEquals(Spread.NONE, usual.spread(ErrorSource.PLOTTED_DIRECTION));
+    assertEquals(Spread.NONE, usual.spread(ErrorSource.PLOTTED_POSITION));
+    assertEquals(Duration.ofHours(1), usual.interval());
+  }
+
+  /**
+   * The variance of d sin(e) for a normal error e of 20 degrees is d² (1 - exp(-2 e²)) / 2; to first
+   * order it is d² e².
+   */
+  @Test
+  void anErrorOfTheSetIsOverstatedAsStated() {
+    SteadyRun drift =
+        new SteadyRun(
+            Duration.ofHours(1),
+            TrueBearing.ofDegrees(0),
+            Speed.ofKnots(0),
+            Velocity.ofSetAndRate(TrueBearing.ofDegrees(0), Speed.ofKnots(2)));
+    ErrorModel set = ErrorModel.none().with(ErrorSource.STREAM_SET, Spread.constant(20));
+    double e = Math.toRadians(20);
+    double linear = ErrorBudget.of(List.of(drift), set).covariance().eastVariance();
+    double exact = 3704.0 * 3704 * -Math.expm1(-2 * e * e) / 2;
+    assertEquals(1.127, linear / exact, 0.001);
+    double simulated =
+        ErrorSimulation.of(List.of(drift), set, 50_000, 1).covariance().eastVariance();
+    assertEquals(1.0, simulated / exact, 0.03); // four times the noise of 50 000 passages
+  }
+
+  @Test
+  void slackWaterIsNotTakenForStill() {
+    SteadyRun drift =
+        new SteadyRun(
+            Duration.ofHours(3), TrueBearing.ofDegrees(0), Speed.ofKnots(0), Velocity.STILL);
+    double metres =
+        ErrorBudget.of(List.of(drift), ErrorModel.usual()).covariance().rootMeanSquare().metres();
+    double constant = 0.05 * 3 * 3600;
+    double independent = 0.05 * 3600 * Math.sqrt(3);
+    assertEquals(Math.sqrt(2) * Math.hypot(constant, independent), metres, 1e-6);
+  }
+
+  /** Three hours in one go or in two halves by the same compass and tables: the same. */
+  @Test
+  void aPassageThatGoesOnKeepsItsConstantErrors() {
+    SteadyRun whole =
+        new SteadyRun(
+            Duration.ofHours(4),
+            TrueBearing.ofDegrees(72),
+            Speed.ofKnots(3),
+            Velocity.ofSetAndRate(TrueBearing.ofDegrees(160), Speed.ofKnots(1)));
+    SteadyRun half = whole.lasting(Duration.ofHours(2));
+    Covariance start = Covariance.ofCircle(Distance.ofMetres(50));
+    ErrorBudget first = ErrorBudget.of(List.of(half), ErrorModel.usual()).startingFrom(start);
+    Covariance expected =
+        ErrorBudget.of(List.of(whole), ErrorModel.usual()).startingFrom(start).covariance();
+    Covariance together = first.andThen(List.of(half)).covariance();
+    assertEquals(1, together.eastVariance() / expected.eastVariance(), 1e-9);
+    assertEquals(1, together.northVariance() / expected.northVariance(), 1e-9);
+    Covariance apart =
+        ErrorBudget.of(List.of(half), ErrorModel.usual())
+            .startingFrom(first.covariance())
+            .covariance();
+    assertTrue(
+        apart.rootMeanSquare().metres() < 0.85 * expected.rootMeanSquare().metres(),
+        "as the javadoc of startingFrom says");
+  }
+
+  @Test
+  void aFigureInAnotherUnitIsRefused() {
+    assertEquals(
+        "constant error of speed must be in [0, 1] as a fraction, 0.1 for ten per cent, but was"
+            + " 10.0",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> ErrorModel.none().with(ErrorSource.SPEED, Spread.constant(10)))
+            .getMessage());
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> ErrorModel.none().with(ErrorSource.STREAM_RATE, Spread.independent(20)));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> ErrorModel.none().with(ErrorSource.OTHER_CURRENT, Spread.constant(50)));
   }
 
   @Test

@@ -128,6 +128,38 @@ class StreamExperiencedTest {
     assertEquals(1.0, statistic / passages, fourSigmaOfTheMean);
   }
 
+  /**
+   * One step against the textbook's formula worked by hand: everything lies along north-east, so that
+   * the covariance of east and north takes part, and its sign.
+   */
+  @Test
+  void aFixOnOneLineCorrectsAlongThatLineAlone() {
+    TrueBearing northEast = TrueBearing.ofDegrees(45);
+    Position start = Position.ofDegrees(56.3, -6.2);
+    EstimatedPosition known =
+        new EstimatedPosition(
+            start, Covariance.ofAxes(northEast, Distance.ofMetres(300), Distance.ofMetres(10)));
+    PositionKeeper keeper =
+        PositionKeeper.start(known, Velocity.STILL, Speed.ofMetresPerSecond(0.2));
+    Position seen = LocalPlane.fromPlane(start, 200, 200);
+    PositionKeeper after =
+        keeper.afterFix(
+            new EstimatedPosition(
+                seen, Covariance.ofAxes(northEast, Distance.ofMetres(400), Distance.ofMetres(10))));
+    double weight = 300.0 * 300 / (300.0 * 300 + 400.0 * 400);
+    double[] at = LocalPlane.toPlane(start, after.position().position());
+    assertEquals(200 * weight, at[0], 1e-6);
+    assertEquals(200 * weight, at[1], 1e-6);
+    Covariance left = after.position().covariance();
+    assertEquals(
+        240.0, left.standardDeviationAlong(northEast).metres(), 1e-9); // 300 · 400 / 500
+    assertEquals(10 / Math.sqrt(2), left.standardDeviationAcross(northEast).metres(), 1e-9);
+    assertEquals(0.2, after.streamStandardDeviation(northEast).metresPerSecond(), 1e-12);
+    EstimatedPosition same = known.combinedWith(new EstimatedPosition(seen, Covariance.ofAxes(
+        northEast, Distance.ofMetres(400), Distance.ofMetres(10))));
+    assertEquals(left, same.covariance()); // one Kalman update in the house
+  }
+
   @Test
   void aChangedStreamIsTrustedLess() {
     PositionKeeper keeper =

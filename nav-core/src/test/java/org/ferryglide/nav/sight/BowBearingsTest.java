@@ -2,19 +2,20 @@ package org.ferryglide.nav.sight;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.ferryglide.nav.measure.Distance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class BowBearingsTest {
   private static final Distance RUN = Distance.ofMetres(1000);
 
   /**
-   * Special angles. Sources: oceannavigation.blogspot.com (22.5 and 45: 0.7 of the run abeam);
-   * sistershiptraining.com (40 and 80: distance at the second is the run); the others are geometry:
-   * 7/8 rule 0.8660, four-point 1, 26.5 and 45 0.9943.
+   * Special angles, all geometry: 22.5 and 45 0.7071, the 7/8 rule 0.8660, four-point 1, 26.5 and 45
+   * 0.9943.
    */
   @ParameterizedTest
   @CsvSource({
@@ -28,6 +29,25 @@ class BowBearingsTest {
     assertEquals(share, BowBearings.abeam(RUN, first, second).metres() / 1000, 0.00005);
   }
 
+  /** Sources stand in the file. */
+  @ParameterizedTest
+  @CsvFileSource(resources = "bow-bearing-examinations.csv")
+  void examinationsOfBowBearingsAreAnswered(
+      String id,
+      double miles,
+      double first,
+      double second,
+      String at,
+      double answer,
+      double tolerance) {
+    Distance run = Distance.ofNauticalMiles(miles);
+    Distance found =
+        at.equals("abeam")
+            ? BowBearings.abeam(run, first, second)
+            : BowBearings.atSecond(run, first, second);
+    assertEquals(answer, found.nauticalMiles(), tolerance, id);
+  }
+
   @Test
   void doublingTheAngleMakesTheRunTheDistance() {
     for (double angle = 1; angle < 90; angle++) {
@@ -36,7 +56,7 @@ class BowBearingsTest {
     assertEquals(1000, BowBearings.atSecond(RUN, 40, 80).metres(), 1e-9);
   }
 
-  /** Source: gcaptain.com thread 55680: 30 NM east, the light then 53.13° south of west. */
+  /** Geometry: 30 NM east of abeam, the light is 53.13° south of west, 50 NM off and 40 abeam. */
   @Test
   void aRightTriangleOfThreeFourFive() {
     Distance run = Distance.ofNauticalMiles(30);
@@ -47,6 +67,13 @@ class BowBearingsTest {
 
   @Test
   void pairsMakeTheRunTheDistanceAbeam() {
+    assertEquals(9, BowBearings.pairsForRunAbeam().size());
+    assertEquals(new BowBearings.AnglePair(45, 90), BowBearings.pairsForRunAbeam().get(8));
+    double last = 0;
+    for (BowBearings.AnglePair pair : BowBearings.pairsForRunAbeam()) {
+      assertTrue(pair.firstDegrees() > last);
+      last = pair.firstDegrees();
+    }
     for (BowBearings.AnglePair pair : BowBearings.pairsForRunAbeam()) {
       assertEquals(
           1000, BowBearings.abeam(RUN, pair.firstDegrees(), pair.secondDegrees()).metres(), 1e-9);
@@ -61,6 +88,7 @@ class BowBearingsTest {
         "angles on the bow must grow within (0, 180) degrees, but were 60.0 and 30.0",
         assertThrows(IllegalArgumentException.class, () -> BowBearings.atSecond(RUN, 60, 30))
             .getMessage());
+    assertThrows(IllegalArgumentException.class, () -> new BowBearings.AnglePair(60, 30));
     assertThrows(IllegalArgumentException.class, () -> BowBearings.secondForRunAbeam(46));
     assertThrows(IllegalArgumentException.class, () -> BowBearings.atSecond(RUN, Double.NaN, 30));
   }

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.ferryglide.nav.measure.Distance;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** Horizon, vertical angles and lights. */
 class DistanceOffTest {
@@ -19,13 +21,14 @@ class DistanceOffTest {
   /** Source: Bowditch 2024, table 12, D = 1.17 √ft; 640 ft is misprinted 29.5 there for 29.6. */
   @Test
   void horizonAgreesWithThePrintedTable() {
-    double[][] table = {{1, 1.2}, {100, 11.7}, {820, 33.5}, {640, 29.6}};
-    double refractionRounding = 0.004; // 1.1665 √ft is what 0.8321 makes of the rounded 1.17
+    double[][] table = {
+      {1, 1.2}, {50, 8.3}, {80, 10.5}, {90, 11.1}, {100, 11.7}, {150, 14.3}, {820, 33.5}, {640, 29.6}
+    };
     for (double[] row : table) {
       assertEquals(
           row[1],
-          Horizon.distance(feet(row[0]), Refraction.BOWDITCH).nauticalMiles(),
-          HALF_A_PRINTED_TENTH + refractionRounding * row[1]);
+          Horizon.distance(feet(row[0]), Refraction.BOWDITCH_HORIZON).nauticalMiles(),
+          HALF_A_PRINTED_TENTH);
     }
   }
 
@@ -37,14 +40,42 @@ class DistanceOffTest {
     assertEquals(2.08, Horizon.distance(metre, Refraction.ONE_SEVENTH).nauticalMiles(), 0.005);
     assertEquals(
         2.12, Horizon.distance(metre, Refraction.ofCoefficient(0.173)).nauticalMiles(), 0.005);
-    assertEquals(1.1665, Horizon.distance(feet(1), Refraction.BOWDITCH).nauticalMiles(), 0.0005);
+    assertEquals(
+        1.17, Horizon.distance(feet(1), Refraction.BOWDITCH_HORIZON).nauticalMiles(), 1e-12);
+    assertEquals(0.1729, Refraction.BOWDITCH_HORIZON.coefficient(), 0.0001);
+    assertEquals(
+        1.1665,
+        Horizon.distance(feet(1), Refraction.BOWDITCH_BEYOND_HORIZON).nauticalMiles(),
+        0.0005);
   }
 
-  /** Source: great-lakes-sailing.com, 95 ft and 11 ft: 11.394 + 3.878 = 15.27 (constant 1.169). */
+  /** Sources stand in the file. */
+  @ParameterizedTest
+  @CsvFileSource(resources = "light-examinations.csv")
+  void examinationsOfLightsAreAnswered(
+      String id,
+      String kind,
+      Double nominal,
+      Double visibility,
+      Double height,
+      Double eye,
+      double answer,
+      double tolerance) {
+    double found =
+        switch (kind) {
+          case "luminous" -> luminous(Distance.ofNauticalMiles(nominal), visibility);
+          case "horizon" ->
+              Horizon.distance(feet(eye), Refraction.BOWDITCH_HORIZON).nauticalMiles();
+          default ->
+              Horizon.geographicRange(feet(height), feet(eye), Refraction.BOWDITCH_HORIZON)
+                  .nauticalMiles();
+        };
+    assertEquals(answer, found, tolerance, id);
+  }
+
+  /** The rule 2.08 (√h + √e), a refraction of a seventh. */
   @Test
   void geographicRangeIsTheSumOfBothHorizons() {
-    Refraction k = Refraction.ofCoefficient(1 - Math.pow(1.06387 / 1.169, 2));
-    assertEquals(15.27, Horizon.geographicRange(feet(95), feet(11), k).nauticalMiles(), 0.01);
     Distance seated = Distance.ofMetres(0.9);
     assertEquals(1.83, Horizon.distance(seated, Refraction.NONE).nauticalMiles(), 0.005);
     assertEquals(
@@ -54,13 +85,13 @@ class DistanceOffTest {
         HALF_A_PRINTED_TENTH);
   }
 
-  /** Source: dip of the horizon 1.76' √m (0.97' √ft), any nautical almanac. */
+  /** Source: dip 0.97' √ft, 1.76' √m; Bowditch 2024, table 8 and its explanation. */
   @Test
   void dipIsThatOfTheAlmanac() {
-    assertEquals(1.76, Horizon.dipMinutes(Distance.ofMetres(1), Refraction.BOWDITCH), 0.005);
+    assertEquals(1.76, Horizon.dipMinutes(Distance.ofMetres(1), Refraction.BOWDITCH_BEYOND_HORIZON), 0.005);
   }
 
-  /** Common rules: 1.856 h(m)/angle' and 0.566 h(ft)/angle' in nautical miles. */
+  /** The rules 1.856 h(m)/angle' and 0.566 h(ft)/angle' in nautical miles: common practice. */
   @Test
   void verticalAngleToTheWaterlineAgreesWithTheRule() {
     assertEquals(
@@ -72,17 +103,30 @@ class DistanceOffTest {
   }
 
   /**
-   * Source: Huxtable 2002 (fer3.com) recalculating Bowditch's table formula for an angle of 1°
-   * after dip and 1000 ft: 8.8821322; the table prints 8.9.
+   * Source: the formula of Bowditch, table 15: D = √((tan A / 0.0002419)² + (H - h) / 0.7349) - tan A
+   * / 0.0002419, angle less dip, feet and nautical miles; the table prints 8.9 for 1° and 1000 ft.
    */
   @Test
   void aTopBeyondTheHorizonAgreesWithThePrintedTable() {
-    double constantsRounded = 0.002; // .0002419 and .7349 are printed to four figures
+    for (double angle = 0.1; angle < 3; angle += 0.1) {
+      for (double above : new double[] {50, 200, 1000}) {
+        double t = Math.tan(Math.toRadians(angle)) / 0.0002419;
+        double printed = Math.sqrt(t * t + above / 0.7349) - t;
+        double constantsRounded = 3e-4 * printed; // both are printed to four figures
+        assertEquals(
+            printed,
+            DistanceOff.beyondHorizon(
+                    feet(above), Distance.ZERO, angle, Refraction.BOWDITCH_BEYOND_HORIZON)
+                .nauticalMiles(),
+            constantsRounded);
+      }
+    }
     assertEquals(
-        8.8821322,
-        DistanceOff.beyondHorizon(feet(1000), Distance.ZERO, 1.0, Refraction.BOWDITCH)
+        8.9,
+        DistanceOff.beyondHorizon(
+                feet(1000), Distance.ZERO, 1.0, Refraction.BOWDITCH_BEYOND_HORIZON)
             .nauticalMiles(),
-        constantsRounded);
+        HALF_A_PRINTED_TENTH);
   }
 
   @Test
@@ -110,6 +154,17 @@ class DistanceOffTest {
         at.metres() / 40,
         DistanceOff.uncertainty(at, height, 0.0, Distance.ofMetres(1)).metres(),
         1e-9);
+    assertEquals(
+        Math.hypot(slope, at.metres() / 40),
+        DistanceOff.uncertainty(at, height, 1.0, Distance.ofMetres(1)).metres(),
+        0.001 * slope);
+    // Near a cliff the angle's slope is not that of a small angle: 30 m below a top of 40 m.
+    Distance close = DistanceOff.byVerticalAngle(height, 53.130102);
+    assertEquals(30.0, close.metres(), 1e-5);
+    assertEquals(
+        62.5 * Math.toRadians(1 / 60.0),
+        DistanceOff.uncertainty(close, height, 1.0, Distance.ZERO).metres(),
+        1e-5);
   }
 
   /**
