@@ -3,8 +3,8 @@ package org.ferryglide.nav.plane;
 /**
  * The Kalman update of a position in a plane, and the statistical distance that goes with it.
  *
- * <p>Differences of products are formed without losing what is small beside what is large: axes of a
- * centimetre and of five kilometres keep both.
+ * <p>Differences of products are formed without losing what is small beside what is large: axes of
+ * a centimetre and of five kilometres keep both.
  */
 public final class KalmanPlane {
   private KalmanPlane() {}
@@ -109,8 +109,8 @@ public final class KalmanPlane {
   /**
    * What rounding took from a product, exactly.
    *
-   * @see "Dekker (1971), A floating-point technique for extending the available precision, Numerische
-   *     Mathematik 18, 224-242"
+   * @see "Dekker (1971), A floating-point technique for extending the available precision,
+   *     Numerische Mathematik 18, 224-242"
    */
   private static double error(double a, double b, double product) {
     double high = SPLIT * a;

@@ -177,9 +177,7 @@ public final class PositionKeeper implements Serializable {
 
   private Covariance bounded(int first) {
     return Covariance.bounded(
-        covariance[first][first],
-        covariance[first + 1][first + 1],
-        covariance[first][first + 1]);
+        covariance[first][first], covariance[first + 1][first + 1], covariance[first][first + 1]);
   }
 
   private double[][] copy() {

@@ -37,8 +37,8 @@ public record Refraction(double coefficient) implements Serializable {
       new Refraction(1.0 - 2.0 * 6371000.0 * 0.3048 / (1.17 * 1852.0 * (1.17 * 1852.0)));
 
   /**
-   * The factor 0.8321 behind the same book's table for a top beyond the horizon; with it the horizon
-   * would be at 1.1665 √ft.
+   * The factor 0.8321 behind the same book's table for a top beyond the horizon; with it the
+   * horizon would be at 1.1665 √ft.
    *
    * @see "Bowditch, American Practical Navigator, NGA Pub. 9 (2024), explanation of table 15"
    */

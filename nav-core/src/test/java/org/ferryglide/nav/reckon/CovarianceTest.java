@@ -108,13 +108,11 @@ class CovarianceTest {
     Covariance narrow = Covariance.ofAxes(along, Distance.ofMetres(4871), Distance.ofMetres(0.01));
     for (double turn : new double[] {0.0, 20.0, 90.0}) {
       Covariance other =
-          Covariance.ofAxes(
-              along.turnedBy(turn), Distance.ofMetres(3000), Distance.ofMetres(2000));
+          Covariance.ofAxes(along.turnedBy(turn), Distance.ofMetres(3000), Distance.ofMetres(2000));
       for (boolean swapped : new boolean[] {false, true}) {
         EstimatedPosition a = new EstimatedPosition(HERE, swapped ? other : narrow);
         EstimatedPosition b = new EstimatedPosition(HERE, swapped ? narrow : other);
-        double across =
-            a.combinedWith(b).covariance().standardDeviationAcross(along).metres();
+        double across = a.combinedWith(b).covariance().standardDeviationAcross(along).metres();
         assertEquals(0.01, across, 1e-5, "turned by " + turn);
       }
     }

@@ -59,13 +59,15 @@ class DeadReckoningTest {
   }
 
   /**
-   * Sources: E. G. Draper, Lectures in Navigation (1918), Project Gutenberg 27642: four hours at 8 kn
-   * against 2 kn make 24 miles; US War Department, TM 1-900 (1942): heading 315 at 150 with a wind of
-   * 30 toward 225 makes 304 at 153. The third is geometry.
+   * Sources: E. G. Draper, Lectures in Navigation (1918), Project Gutenberg 27642: four hours at 8
+   * kn against 2 kn make 24 miles; US War Department, TM 1-900 (1942): heading 315 at 150 with a
+   * wind of 30 toward 225 makes 304 at 153. The third is geometry.
    */
   @ParameterizedTest
   @CsvSource({
-    "240,191.25,8,11.25,2,191.25,24", "1,315,150,225,30,304,2.55", "45,000,4,180,1,000,2.25"
+    "240,191.25,8,11.25,2,191.25,24",
+    "1,315,150,225,30,304,2.55",
+    "45,000,4,180,1,000,2.25"
   })
   void currentTrianglesAgree(
       int minutes,

@@ -188,8 +188,8 @@ class ErrorBudgetTest {
   }
 
   /**
-   * The variance of d sin(e) for a normal error e of 20 degrees is d² (1 - exp(-2 e²)) / 2; to first
-   * order it is d² e².
+   * The variance of d sin(e) for a normal error e of 20 degrees is d² (1 - exp(-2 e²)) / 2; to
+   * first order it is d² e².
    */
   @Test
   void anErrorOfTheSetIsOverstatedAsStated() {

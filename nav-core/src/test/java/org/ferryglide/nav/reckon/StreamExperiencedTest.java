@@ -129,8 +129,8 @@ class StreamExperiencedTest {
   }
 
   /**
-   * One step against the textbook's formula worked by hand: everything lies along north-east, so that
-   * the covariance of east and north takes part, and its sign.
+   * One step against the textbook's formula worked by hand: everything lies along north-east, so
+   * that the covariance of east and north takes part, and its sign.
    */
   @Test
   void aFixOnOneLineCorrectsAlongThatLineAlone() {
@@ -151,12 +151,13 @@ class StreamExperiencedTest {
     assertEquals(200 * weight, at[0], 1e-6);
     assertEquals(200 * weight, at[1], 1e-6);
     Covariance left = after.position().covariance();
-    assertEquals(
-        240.0, left.standardDeviationAlong(northEast).metres(), 1e-9); // 300 · 400 / 500
+    assertEquals(240.0, left.standardDeviationAlong(northEast).metres(), 1e-9); // 300 · 400 / 500
     assertEquals(10 / Math.sqrt(2), left.standardDeviationAcross(northEast).metres(), 1e-9);
     assertEquals(0.2, after.streamStandardDeviation(northEast).metresPerSecond(), 1e-12);
-    EstimatedPosition same = known.combinedWith(new EstimatedPosition(seen, Covariance.ofAxes(
-        northEast, Distance.ofMetres(400), Distance.ofMetres(10))));
+    EstimatedPosition same =
+        known.combinedWith(
+            new EstimatedPosition(
+                seen, Covariance.ofAxes(northEast, Distance.ofMetres(400), Distance.ofMetres(10))));
     assertEquals(left, same.covariance()); // one Kalman update in the house
   }
 

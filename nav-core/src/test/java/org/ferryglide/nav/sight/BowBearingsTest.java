@@ -14,8 +14,8 @@ class BowBearingsTest {
   private static final Distance RUN = Distance.ofMetres(1000);
 
   /**
-   * Special angles, all geometry: 22.5 and 45 0.7071, the 7/8 rule 0.8660, four-point 1, 26.5 and 45
-   * 0.9943.
+   * Special angles, all geometry: 22.5 and 45 0.7071, the 7/8 rule 0.8660, four-point 1, 26.5 and
+   * 45 0.9943.
    */
   @ParameterizedTest
   @CsvSource({

@@ -22,7 +22,14 @@ class DistanceOffTest {
   @Test
   void horizonAgreesWithThePrintedTable() {
     double[][] table = {
-      {1, 1.2}, {50, 8.3}, {80, 10.5}, {90, 11.1}, {100, 11.7}, {150, 14.3}, {820, 33.5}, {640, 29.6}
+      {1, 1.2},
+      {50, 8.3},
+      {80, 10.5},
+      {90, 11.1},
+      {100, 11.7},
+      {150, 14.3},
+      {820, 33.5},
+      {640, 29.6}
     };
     for (double[] row : table) {
       assertEquals(
@@ -88,7 +95,8 @@ class DistanceOffTest {
   /** Source: dip 0.97' √ft, 1.76' √m; Bowditch 2024, table 8 and its explanation. */
   @Test
   void dipIsThatOfTheAlmanac() {
-    assertEquals(1.76, Horizon.dipMinutes(Distance.ofMetres(1), Refraction.BOWDITCH_BEYOND_HORIZON), 0.005);
+    assertEquals(
+        1.76, Horizon.dipMinutes(Distance.ofMetres(1), Refraction.BOWDITCH_BEYOND_HORIZON), 0.005);
   }
 
   /** The rules 1.856 h(m)/angle' and 0.566 h(ft)/angle' in nautical miles: common practice. */
@@ -103,8 +111,9 @@ class DistanceOffTest {
   }
 
   /**
-   * Source: the formula of Bowditch, table 15: D = √((tan A / 0.0002419)² + (H - h) / 0.7349) - tan A
-   * / 0.0002419, angle less dip, feet and nautical miles; the table prints 8.9 for 1° and 1000 ft.
+   * Source: the formula of Bowditch, table 15: D = √((tan A / 0.0002419)² + (H - h) / 0.7349) - tan
+   * A / 0.0002419, angle less dip, feet and nautical miles; the table prints 8.9 for 1° and 1000
+   * ft.
    */
   @Test
   void aTopBeyondTheHorizonAgreesWithThePrintedTable() {
