@@ -281,7 +281,7 @@ class SwingFitTest {
         .findFirst()
         .orElseThrow()
         .figures()
-        .get("gapDegrees");
+        .getOrDefault("gapDegrees", Double.NaN);
   }
 
   @Test

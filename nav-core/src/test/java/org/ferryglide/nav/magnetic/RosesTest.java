@@ -271,7 +271,7 @@ class RosesTest {
         CompassRose.parse("5°11'E 1995 (7.6'W)")
             .workingInYear(2001)
             .toString()
-            .split("\n  without")[0]);
+            .split("\n  without", 2)[0]);
   }
 
   private static PlacedRose drawn(MagneticSnapshot model, double latitude, double longitude) {

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.timing.Departure;
 import org.ferryglide.nav.water.Window;
 import org.junit.jupiter.api.Test;
@@ -35,8 +36,8 @@ class WhenToGoTest {
           windows.stream()
               .anyMatch(
                   window ->
-                      Math.abs(Duration.between(window.from(), time).getSeconds()) < 5
-                          || Math.abs(Duration.between(window.until(), time).getSeconds()) < 5);
+                      Math.abs(Seconds.of(Duration.between(window.from(), time))) < 5
+                          || Math.abs(Seconds.of(Duration.between(window.until(), time))) < 5);
       if (!near) {
         boolean holds = TimedPlan.of(gated(), time).<Boolean>match(TimedPlan::holds, why -> false);
         assertEquals(inside, holds, () -> "leaving at " + time);

@@ -11,6 +11,7 @@ import net.jqwik.api.Property;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.testing.Seeds;
 
 class ErrorWalkProperties {
@@ -45,7 +46,7 @@ class ErrorWalkProperties {
           run.throughWater().northMetresPerSecond(),
           run.stream().eastMetresPerSecond(),
           run.stream().northMetresPerSecond(),
-          run.duration().getSeconds());
+          Seconds.of(run.duration()));
       walk.covariance(covariance, 0);
       Covariance budget = ErrorBudget.of(runs, model).covariance();
       double size = Math.pow(budget.rootMeanSquare().metres(), 2);

@@ -13,16 +13,12 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
 import org.junit.jupiter.api.Test;
 
 class RouteTest {
   private static final Instant NOON = Instant.parse("2026-06-01T12:00:00Z");
-  private static final double NOON_SECONDS = EpochSeconds.of(NOON);
   private static final Position START = Position.ofDegrees(55, -6);
-  private static final double[] EAST = {0.2, 1.0, 1.8, 1.5, 0.4, -0.8, -1.6, -1.2, -0.3, 0.5};
-  private static final double[] NORTH = {-0.5, -0.9, -1.1, -0.6, 0.1, 0.7, 1.2, 0.9, 0.2, -0.4};
 
   private static RhumbLeg leg(double course, double miles) {
     return RhumbLeg.from(START, TrueBearing.ofDegrees(course), Distance.ofNauticalMiles(miles));

@@ -11,6 +11,7 @@ import java.util.List;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.Craft;
@@ -225,7 +226,7 @@ class DepartureSearchTest {
     List<Window> windows = hourly.windows().items();
     assertEquals(2, windows.size());
     assertEquals(
-        360.0, Duration.between(windows.get(0).until(), windows.get(1).from()).toSeconds(), 4.0);
+        360.0, Seconds.of(Duration.between(windows.get(0).until(), windows.get(1).from())), 4.0);
   }
 
   /** Holds, or fails if the sign is negative, within some hours of half past two. */

@@ -30,6 +30,9 @@ import org.ferryglide.tide.sheet.Sheet;
 public final class GriddedStream implements StreamField, Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** An array of two figures a cell holds no more. */
+  private static final int MOST_CELLS = Integer.MAX_VALUE / 2;
+
   private final String source;
   private final Axis latitudes;
   private final Axis longitudes;
@@ -89,7 +92,7 @@ public final class GriddedStream implements StreamField, Serializable {
               + (longitudes[longitudes.length - 1] - longitudes[0]));
     }
     double product = (double) latitudes.length * longitudes.length * epochSeconds.length;
-    int cells = (int) Math.min(product, Integer.MAX_VALUE / 2); // an array holds no more
+    int cells = (int) Math.min(product, MOST_CELLS);
     if (cells != product || east.length != cells || north.length != cells) {
       throw new IllegalArgumentException(
           "a grid of "

@@ -200,7 +200,7 @@ final class StreamSheet {
                 + " rows");
       }
       StandardPort port = table.standardPort();
-      String ofTheStation =
+      String station =
           String.join(
               ",",
               Double.toString(table.position().latitudeDegrees()),
@@ -212,7 +212,7 @@ final class StreamSheet {
       for (StreamHour row : table.hours()) {
         out.append(field(table.station()))
             .append(',')
-            .append(row == table.hours().get(0) ? ofTheStation : ",,,,,")
+            .append(station)
             .append(',')
             .append(Integer.toString(row.hour()))
             .append(',')
@@ -222,6 +222,7 @@ final class StreamSheet {
             .append(',')
             .append(knots(row.neapRate()))
             .append('\n');
+        station = ",,,,,"; // said once, in the station's first row
       }
     }
   }
