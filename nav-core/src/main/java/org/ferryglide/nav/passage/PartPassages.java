@@ -2,6 +2,8 @@ package org.ferryglide.nav.passage;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.function.UnaryOperator;
+import org.ferryglide.nav.water.StreamField;
 
 /** Parts of a passage as passages of their own: going on from a way point, and the way home. */
 final class PartPassages {
@@ -41,6 +43,19 @@ final class PartPassages {
           leg == 0 ? withLanding(passed(next), next) : passed(next),
           passage.legs().get(leg).options());
     }
+    return builder.build();
+  }
+
+  /** The same passage in other water. */
+  static Passage withStreams(Passage passage, UnaryOperator<StreamField> change) {
+    Passage.Builder builder =
+        around(passage, passage.name(), passage.party()).from(passage.wayPoints().get(0)).stream(
+            change.apply(passage.stream()));
+    for (PassageLeg leg : passage.legs()) {
+      LegOptions options = leg.options();
+      builder.to(leg.to(), options.stream().map(change).map(options::withStream).orElse(options));
+    }
+    passage.conditions().forEach(builder::condition);
     return builder.build();
   }
 

@@ -1,0 +1,105 @@
+package org.ferryglide.nav.passage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.timing.Condition;
+import org.junit.jupiter.api.Test;
+
+class LaunchIntervalTest {
+  /** Edges are refined to a second. */
+  private static final int EDGE_SECONDS = 2;
+
+  private static TimedPlan plan(Passage passage) {
+    return TimedPlan.of(passage, Scenes.NOON).orElseThrow();
+  }
+
+  /** Every printed heading within 5° and all checks, by plans of their own. */
+  private static boolean holds(Passage passage, TimedPlan planned, Instant time) {
+    TimedPlan other = TimedPlan.of(passage, time).orElseThrow();
+    boolean holds = other.holds();
+    for (int leg = 0; leg < planned.legs().size(); leg++) {
+      double printed =
+          Double.parseDouble(planned.legs().get(leg).heading().threeDigits().substring(0, 3));
+      double turn = Math.abs(other.legs().get(leg).heading().degrees() - printed);
+      holds &= Math.min(turn, 360.0 - turn) <= 5.0;
+    }
+    return holds;
+  }
+
+  private static void edgesAgree(Passage passage) {
+    TimedPlan plan = plan(passage);
+    TimeSpan span = LaunchInterval.of(plan).span().orElseThrow();
+    assertTrue(span.contains(plan.departure()));
+    for (Instant t = span.from(); t.isBefore(span.until()); t = t.plusSeconds(173)) {
+      assertTrue(holds(passage, plan, t), "inside at " + t);
+    }
+    assertFalse(holds(passage, plan, span.from().minusSeconds(EDGE_SECONDS)));
+    assertFalse(holds(passage, plan, span.until().plusSeconds(EDGE_SECONDS)));
+  }
+
+  @Test
+  void insideEveryHeadingHoldsAndJustOutsideOneDoesNot() {
+    Passage passage = Scenes.passage(3.5, 1.5).dangers(List.of()).build();
+    edgesAgree(passage);
+    LaunchInterval interval = LaunchInterval.of(plan(passage));
+    assertTrue(interval.endsAfter().contains("printed heading of leg"), interval::toString);
+    assertTrue(interval.endsBefore().contains("printed heading of leg"), interval::toString);
+  }
+
+  @Test
+  void aCheckThatEndsItIsNamed() {
+    Instant latest = plan(Scenes.passage(3.5, 0.5).build()).arrival().plusSeconds(1200);
+    Passage passage =
+        Scenes.passage(3.5, 0.5)
+            .dangers(List.of())
+            .condition(Condition.arriveBy(latest.minusSeconds(60), latest))
+            .build();
+    edgesAgree(passage);
+    LaunchInterval interval = LaunchInterval.of(plan(passage));
+    assertTrue(interval.endsAfter().contains("arriving by"), interval::toString);
+  }
+
+  @Test
+  void withoutAStreamOnlyDaylightEndsIt() {
+    Passage passage = Scenes.passage(3.5, 0.0).dangers(List.of()).build();
+    LaunchInterval interval = LaunchInterval.of(plan(passage));
+    assertTrue(interval.endsAfter().contains("daylight left"), interval::toString);
+    assertTrue(interval.endsBefore().contains("sunrise before the launch"), interval::toString);
+  }
+
+  @Test
+  void whereNothingEndsItThatIsTold() {
+    Passage north =
+        Passage.builder("north", java.time.ZoneOffset.UTC, Scenes.party(3.5))
+            .from(
+                WayPoint.of(
+                    "A", org.ferryglide.nav.position.Position.parse("75°00.0'N 020°00.0'W")))
+            .to(
+                WayPoint.of(
+                    "B", org.ferryglide.nav.position.Position.parse("75°03.0'N 020°00.0'W")))
+            .stream(Scenes.turning(0.0))
+            .dangers(List.of())
+            .build();
+    LaunchInterval interval = LaunchInterval.of(plan(north));
+    assertEquals("nothing within 12 hours", interval.endsBefore());
+    assertEquals("nothing within 12 hours", interval.endsAfter());
+    assertEquals(Duration.ofHours(24), interval.span().orElseThrow().duration());
+  }
+
+  @Test
+  void aPlanThatFailsHasNone() {
+    Passage passage =
+        Scenes.passage(3.5, 1.0)
+            .condition(Condition.arriveBy(Scenes.NOON, Scenes.NOON.plusSeconds(60)))
+            .build();
+    LaunchInterval interval = LaunchInterval.of(plan(passage));
+    assertFalse(interval.span().isPresent());
+    assertTrue(interval.endsAfter().contains("arriving by"), interval::toString);
+  }
+}
