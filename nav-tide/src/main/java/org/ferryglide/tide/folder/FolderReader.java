@@ -13,8 +13,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.passage.Danger;
+import org.ferryglide.nav.passage.Lane;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.stream.HourlyStream;
 import org.ferryglide.tide.stream.StreamTable;
@@ -24,11 +27,16 @@ final class FolderReader {
   /** More ports than any passage has; a folder of something else is not read through. */
   private static final int MOST_TIDE_FILES = 200;
 
+  private static final String TIDES = "tides";
+
   private static final List<StreamTable> NO_TABLES = List.of();
 
   private final Path folder;
   private final FolderProblems problems = new FolderProblems();
   private final Map<String, TideTable> tides = new LinkedHashMap<>();
+
+  /** What every file that could be read holds, by its name in the folder. */
+  private final Map<String, String> texts = new LinkedHashMap<>();
 
   /** Every port that a file of tides is about, also those whose file is refused. */
   private final Set<String> ports = new TreeSet<>();
@@ -52,20 +60,16 @@ final class FolderReader {
   }
 
   private PassageFolder readAll() throws IOException {
-    Optional<FolderText> passageFile = FolderText.read(named("passage.csv"), problems);
+    Optional<FolderText> passageFile = text("passage.csv");
     Optional<PassageSheet> passage = parse(passageFile, PassageSheet::read);
-    Optional<FolderText> wayPointFile = FolderText.read(named("waypoints.csv"), problems);
+    Optional<FolderText> wayPointFile = text("waypoints.csv");
     Optional<WayPointSheet> wayPoints = parse(wayPointFile, WayPointSheet::read);
-    Optional<FolderText> streamFile = FolderText.read(named("streams.csv"), problems);
+    Optional<FolderText> streamFile = text("streams.csv");
     List<StreamTable> tables =
         parse(streamFile, file -> StreamTable.readAll(file.source(), file.reader()))
             .orElse(NO_TABLES);
-    Path limitFile = named("limits.csv");
-    Optional<PassageLimits> limits =
-        Files.exists(limitFile)
-            ? parse(FolderText.read(limitFile, problems), PassageLimits::read)
-            : Optional.of(PassageLimits.USUAL);
-    readTides(named("tides"));
+    PassageLimits limits = ifThere("limits.csv", PassageLimits::read, PassageLimits.USUAL);
+    readTides(named(TIDES));
     streamFile.ifPresent(
         file -> file.under("port").forEach(port -> requireTide(file, "port", port)));
     passageFile.ifPresent(
@@ -73,13 +77,68 @@ final class FolderReader {
             file.beside("landing port", "value")
                 .filter(port -> !port.text().isEmpty())
                 .ifPresent(port -> requireTide(file, "value", port)));
+    Known known =
+        new Known(
+            wayPoints.map(FolderReader::names).orElse(List.of()),
+            ports,
+            portUnknown,
+            tides,
+            tables.stream().map(StreamTable::station).collect(Collectors.toSet()),
+            passage.map(PassageSheet::speed));
+    PassageParts parts = parts(known, limits);
     List<HourlyStream> streams = new ArrayList<>();
     for (StreamTable table : tables) {
       bind(table, streamFile.get()).ifPresent(streams::add);
     }
     problems.refuseIfAny();
     return new PassageFolder(
-        passage.get(), wayPoints.get().wayPoints(), tides, streams, limits.get());
+        passage.get(), wayPoints.get().wayPoints(), tides, streams, limits, parts, texts);
+  }
+
+  private static List<String> names(WayPointSheet sheet) {
+    List<String> names = new ArrayList<>();
+    sheet.wayPoints().forEach(place -> names.add(place.name()));
+    return names;
+  }
+
+  /** The files that a folder may leave out. */
+  private PassageParts parts(Known known, PassageLimits limits) throws IOException {
+    return new PassageParts(
+        ifThere("places.csv", file -> PlaceSheets.places(file, known), Map.of()),
+        ifThere("legs.csv", file -> LegSheet.read(file, known), Map.of()),
+        ifThere("party.csv", file -> PartySheet.read(file, known), PartySheet.NONE),
+        ifThere(
+                "margins.csv",
+                file -> Optional.of(MarginSheet.read(file, PassageMaker.fromToday(limits))),
+                Optional.<org.ferryglide.nav.passage.PassageLimits>empty())
+            .orElse(null),
+        ifThere(
+                "dangers.csv",
+                file -> Optional.of(DangerSheet.dangers(file, known)),
+                Optional.<List<Danger>>empty())
+            .orElse(null),
+        ifThere(
+                "lanes.csv",
+                file -> Optional.of(DangerSheet.lanes(file)),
+                Optional.<List<Lane>>empty())
+            .orElse(null),
+        ifThere("refuges.csv", file -> PlaceSheets.refuges(file, known), List.of()),
+        ifThere(
+                "wind.csv",
+                file -> Optional.of(ForecastWind.read(file.source(), file.reader())),
+                Optional.<ForecastWind>empty())
+            .orElse(null));
+  }
+
+  /** What a file holds that need not be there; the fallback too where it is refused. */
+  private <T> T ifThere(String name, Parser<T> parser, T fallback) throws IOException {
+    return Files.exists(named(name)) ? parse(text(name), parser).orElse(fallback) : fallback;
+  }
+
+  private Optional<FolderText> text(String name) throws IOException {
+    Optional<FolderText> text = FolderText.read(named(name), problems);
+    text.ifPresent(one -> texts.put(name, one.text()));
+    return text;
   }
 
   /** Makes a value of a file. */
@@ -150,6 +209,7 @@ final class FolderReader {
 
   private void readTide(Path file) throws IOException {
     Optional<FolderText> text = FolderText.read(file, problems);
+    text.ifPresent(one -> texts.put(TIDES + "/" + fileName(file), one.text()));
     String statedPort =
         text.map(one -> one.under("port"))
             .filter(found -> !found.isEmpty())

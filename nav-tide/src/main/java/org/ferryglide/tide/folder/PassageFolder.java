@@ -2,6 +2,9 @@ package org.ferryglide.tide.folder;
 
 import java.io.IOException;
 import java.io.Serializable;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -12,10 +15,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.ferryglide.nav.magnetic.CompassRose;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.stream.HourlyStream;
@@ -53,6 +58,11 @@ public final class PassageFolder implements Serializable {
 
   private final PassageLimits limits;
 
+  private final PassageParts parts;
+
+  @SuppressWarnings("serial") // a LinkedHashMap within
+  private final Map<String, String> texts;
+
   @SuppressWarnings("serial") // List.copyOf
   private final List<Note> notes;
 
@@ -61,7 +71,11 @@ public final class PassageFolder implements Serializable {
       List<WayPoint> wayPoints,
       Map<String, TideTable> tides,
       List<HourlyStream> streams,
-      PassageLimits limits) {
+      PassageLimits limits,
+      PassageParts parts,
+      Map<String, String> texts) {
+    this.parts = parts;
+    this.texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
     this.passage = passage;
     this.wayPoints = List.copyOf(wayPoints);
     this.tides = Collections.unmodifiableMap(new LinkedHashMap<>(tides));
@@ -122,6 +136,59 @@ public final class PassageFolder implements Serializable {
    */
   public static PassageFolder read(Path folder) throws IOException {
     return FolderReader.read(folder);
+  }
+
+  /**
+   * The passage that the folder tells, ready to be planned for its planned departure:
+   *
+   * <pre>{@code
+   * PassageFolder folder = PassageFolder.read(path);
+   * Outcome<TimedPlan, NotPossible> plan =
+   *     TimedPlan.of(folder.passage(), folder.start().toInstant());
+   * }</pre>
+   *
+   * <p>Streams are those of the nearest station within the reach of {@link #limits}, heights of
+   * tide half a cosine between two waters of their table. The strongest stream of {@link #limits}
+   * is the stop limit of the stream, with a warning from four fifths of it, unless {@code
+   * margins.csv} tells its own; a latest arrival is a condition of the passage.
+   *
+   * @return the passage, carrying the {@link #notes}
+   */
+  public Passage passage() {
+    return PassageMaker.passage(this, parts);
+  }
+
+  /**
+   * Writes the folder again, every file as it was read, comments included: what is read from there
+   * equals this folder.
+   *
+   * @param target a folder that is empty or does not exist yet
+   * @throws IOException if the files cannot be written
+   * @throws DirectoryNotEmptyException if there is something in the folder, which is left as it is
+   */
+  public void write(Path target) throws IOException {
+    if (Files.exists(target)) {
+      try (Stream<Path> there = Files.list(target)) {
+        if (there.findFirst().isPresent()) {
+          throw new DirectoryNotEmptyException(target.toString());
+        }
+      }
+    }
+    for (Map.Entry<String, String> file : texts.entrySet()) {
+      Path path = target.resolve(file.getKey());
+      Files.createDirectories(Objects.requireNonNull(path.getParent(), "parent"));
+      Files.write(path, file.getValue().getBytes(StandardCharsets.UTF_8));
+    }
+  }
+
+  /**
+   * The files as they were read.
+   *
+   * @return their texts by their names in the folder, as in {@code tides/orrin-quay.csv};
+   *     unmodifiable
+   */
+  public Map<String, String> texts() {
+    return texts;
   }
 
   /**
@@ -224,6 +291,16 @@ public final class PassageFolder implements Serializable {
    */
   public List<Note> notes() {
     return notes;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PassageFolder that && texts.equals(that.texts);
+  }
+
+  @Override
+  public int hashCode() {
+    return texts.hashCode();
   }
 
   /** Name, start and numbers of way points and tables. */

@@ -9,10 +9,15 @@
  * PassageFolder folder = PassageFolder.read(Paths.get("my-passage"));
  * folder.wayPoints().get(0).position();
  * folder.notes().forEach(note -> System.out.println(note));
+ * TimedPlan.of(folder.passage(), folder.start().toInstant()); // the plan it was made for
  * }</pre>
  *
  * <p>The files, all of them comma-separated text in UTF-8 with a heading line; lines that begin
- * with {@code #} are comments:
+ * with {@code #} are comments. Decimals have a point, directions are true degrees clockwise from
+ * north, times have their offset ({@code 2026-06-14T11:40+01:00}), lengths of time are written
+ * {@code 40 min} or {@code 1 h 20 min}, positions as {@link
+ * org.ferryglide.nav.position.Position#parse} reads them. The first five make a folder; every other
+ * may be left out, and what is then not known is said at the top of the plan.
  *
  * <table>
  *   <caption>Files of a folder</caption>
@@ -26,8 +31,49 @@
  *     org.ferryglide.tide.stream.StreamTable}</td></tr>
  *   <tr><td>{@code tides/}</td><td>a sheet for each port, see {@link
  *     org.ferryglide.tide.height.TideTableReader}</td></tr>
- *   <tr><td>{@code limits.csv}</td><td>may be left out: columns {@code item}, {@code value}, what
- *     the party asks of a passage, see {@link org.ferryglide.tide.folder.PassageLimits}</td></tr>
+ *   <tr><td>{@code limits.csv}</td><td>columns {@code item}, {@code value}, what the party asks of
+ *     a passage, see {@link org.ferryglide.tide.folder.PassageLimits}</td></tr>
+ *   <tr><td>{@code places.csv}</td><td>what is known of way points: {@code place} (its name in
+ *     {@code waypoints.csv}), and if wished {@code to_see}, {@code mark_height_m} (top of the mark
+ *     above the datum of the landing's port), {@code landing} (a port, or {@code any level}),
+ *     {@code lowest_m} and {@code highest_m} (heights at that port between which it works), {@code
+ *     open_from_deg} and {@code open_until_deg} (the sector it lies open to, clockwise), {@code
+ *     stop} ({@code 40 min}, {@code until 2026-06-14T15:00+01:00}, {@code until 0.5 kn or less} for
+ *     the stream, {@code until 2.5 m or more at Orrin Quay}, {@code until 1.0 m or less at Orrin
+ *     Quay}). A row holds wherever the passage comes to the place</td></tr>
+ *   <tr><td>{@code legs.csv}</td><td>legs that differ from the rest: {@code leg} (1 is the first),
+ *     and if wished {@code strategy} ({@code one heading}, {@code track held}, {@code new heading
+ *     every 20 min}, {@code bow on target}, {@code quickest}), {@code speed_kn}, {@code rests}
+ *     ({@code none}), {@code stream} (the leg's own: {@code slack}, a set and rate as in {@code
+ *     015° 0.4 kn}, or {@code station Hesk Sound}), {@code line} ({@code geodesic})</td></tr>
+ *   <tr><td>{@code party.csv}</td><td>columns {@code item}, {@code value}: {@code slower speed},
+ *     {@code rest each hour}, {@code launching}, {@code landing} (lengths of time), {@code load}
+ *     ({@code loaded}, {@code ordinary} or {@code empty}: what the wind does, see {@link
+ *     org.ferryglide.nav.steer.WindResponse.Trim}; unmoved without it), {@code drift at rest} (of
+ *     the wind's speed, as in {@code 3 %}), {@code eye height}, {@code clock} (a zone; the offset
+ *     of the start without it), {@code visibility}, {@code swell from}</td></tr>
+ *   <tr><td>{@code margins.csv}</td><td>columns {@code item}, {@code warning}, {@code stop}, where
+ *     a warning begins and where the plan is stopped, see {@link
+ *     org.ferryglide.nav.passage.PassageLimits}: speeds {@code stream}, {@code wind}, {@code wind
+ *     against stream}, {@code reserve}, {@code onshore wind}; times {@code daylight left}, {@code
+ *     time afloat}, {@code time to landing}; an angle {@code lane angle}; and with one value under
+ *     {@code stop} {@code least stream that counts} (for wind against stream) and {@code error of
+ *     the rate} (in per cent)</td></tr>
+ *   <tr><td>{@code dangers.csv}</td><td>a row for each point, or three and more rows for the
+ *     corners of an outline: {@code name}, {@code position}, {@code keep_off_m}, and if wished
+ *     {@code port}, {@code closed_hours} about its high or low waters ({@code HW-2..HW+1}, {@code
+ *     LW-1.5..LW and HW..HW+1}), {@code closed_above_stream_kn}, {@code closed_above_wind_kn},
+ *     {@code closed_below_m}, {@code closed_above_m} (heights at the port). The first row of a name
+ *     tells what is the same for all; later rows repeat it or leave it empty. Closed whenever one
+ *     of them holds, and always if none is given; hours count as closed too where the tide table
+ *     does not reach. A file without rows says that the party has looked and found none</td></tr>
+ *   <tr><td>{@code lanes.csv}</td><td>lanes and fairways, a row for each point of the middle:
+ *     {@code name}, {@code position}, {@code width_m} (in the first row)</td></tr>
+ *   <tr><td>{@code refuges.csv}</td><td>landings beside the way: {@code place}, {@code position},
+ *     and the columns of {@code places.csv} but {@code stop}; {@code landing} must be
+ *     told</td></tr>
+ *   <tr><td>{@code wind.csv}</td><td>a forecast by hour and place, see {@link
+ *     org.ferryglide.tide.folder.ForecastWind#read}</td></tr>
  * </table>
  */
 @NullMarked

@@ -67,6 +67,56 @@ final class Folders {
     return files;
   }
 
+  /** The sound folder with every file that a folder may leave out. */
+  static Map<String, String> whole() {
+    Map<String, String> files = sound();
+    files.put("limits.csv", "# as usual\nitem,value\nlight,daylight\nreach of stations,6 NM\n");
+    files.put(
+        "places.csv",
+        "place,to_see,mark_height_m,landing,lowest_m,highest_m,open_from_deg,open_until_deg,stop\n"
+            + "Marrow Slip,,,any level,,,,,\n"
+            + "Hesk Point,white beacon,14,,,,,,20 min\n"
+            + "Quill Island,,,Orrin Quay,0.4,4.6,200,290,\n");
+    files.put(
+        "legs.csv",
+        "leg,strategy,speed_kn,rests,stream,line\n"
+            + "1,track held,3.2,,,\n"
+            + "2,,,none,015° 0.4 kn,geodesic\n");
+    files.put(
+        "party.csv",
+        "item,value\nslower speed,2.9 kn\nrest each hour,8 min\nlaunching,15 min\n"
+            + "landing,10 min\nload,loaded\ndrift at rest,3 %\neye height,0.8 m\n"
+            + "clock,Atlantic/Azores\nvisibility,5 NM\nswell from,310°\n");
+    files.put(
+        "margins.csv",
+        "item,warning,stop\nstream,2 kn,3 kn\nwind,12 kn,18 kn\n"
+            + "wind against stream,8 kn,14 kn\nleast stream that counts,,0.5 kn\n"
+            + "reserve,1 kn,0.5 kn\nonshore wind,10 kn,16 kn\ndaylight left,2 h,30 min\n"
+            + "time afloat,4 h,6 h 30 min\ntime to landing,1 h,2 h\nlane angle,20°,45°\n"
+            + "error of the rate,,30 %\n");
+    files.put(
+        "dangers.csv",
+        "name,position,keep_off_m,port,closed_hours,closed_above_stream_kn,closed_above_wind_kn,"
+            + "closed_below_m,closed_above_m\n"
+            + "Fang Rock,46°10.3'N 026°15.4'W,150,,,,,,\n"
+            + "Hesk Race,46°11.4'N 026°17.4'W,100,Orrin Quay,HW-2..HW+1,2.2,16,0.2,6\n"
+            + "Hesk Race,46°11.6'N 026°16.4'W,,,,,,,\n"
+            + "Hesk Race,46°11.1'N 026°16.6'W,100,,,,,,\n");
+    files.put(
+        "lanes.csv",
+        "name,position,width_m\nTarn fairway,46°13.9'N 026°14.0'W,400\n"
+            + "Tarn fairway,46°12.7'N 026°10.5'W,\n");
+    files.put("refuges.csv", "place,position,landing\nSel Sand,46°11.3'N 026°13.8'W,any level\n");
+    files.put(
+        "wind.csv",
+        "place,position,time,from_deg,speed_kn\n"
+            + "Ollen,46°11.0'N 026°19.0'W,2026-06-14T06:00+01:00,250,8\n"
+            + "Ollen,,2026-06-14T12:00+01:00,250,8\n"
+            + "Ollen,,2026-06-14T18:00+01:00,250,8\n"
+            + "Ollen,,2026-06-15T00:00+01:00,250,8\n");
+    return files;
+  }
+
   static void write(Path folder, Map<String, String> files) throws IOException {
     for (Map.Entry<String, String> file : files.entrySet()) {
       Path path = folder.resolve(file.getKey());

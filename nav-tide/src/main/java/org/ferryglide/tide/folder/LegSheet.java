@@ -1,0 +1,109 @@
+package org.ferryglide.tide.folder;
+
+import java.io.IOException;
+import java.io.Serializable;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.passage.LegOptions;
+import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.tide.sheet.Sheet;
+import org.ferryglide.tide.stream.HourlyStream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A row of {@code legs.csv}: how a leg is paddled where it differs from the rest.
+ *
+ * @param options all but the stream
+ * @param station the station whose stream alone holds along the leg
+ * @param steady the stream that holds along the leg
+ */
+record LegSheet(LegOptions options, @Nullable String station, @Nullable Velocity steady)
+    implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private static final double FASTEST_KNOTS = 12.0;
+  private static final String STATION = "station ";
+
+  static Map<Integer, LegSheet> read(FolderText file, Known known) throws IOException {
+    Sheet sheet =
+        Sheet.read(
+            file.source(),
+            file.reader(),
+            List.of("leg"),
+            List.of("strategy", "speed_kn", "rests", "stream", "line"));
+    Map<Integer, LegSheet> legs = new LinkedHashMap<>();
+    int last = Math.max(1, known.places().isEmpty() ? 1000 : known.places().size() - 1);
+    for (Sheet.Row row : sheet.rows()) {
+      double number = row.number("leg", 1, last).orElse(0.0);
+      if (number != Math.rint(number)) {
+        row.problem("leg", "must be a whole number, but was " + row.text("leg"));
+      } else if (legs.put((int) number, of(row, known)) != null && number > 0.0) {
+        row.problem("leg", row.text("leg") + " stands twice");
+      }
+    }
+    sheet.refuseIfFaulty();
+    return legs;
+  }
+
+  private static LegSheet of(Sheet.Row row, Known known) {
+    LegOptions options = LegOptions.usual();
+    options = Words.of(row, "strategy", Words::strategy).map(options::withStrategy).orElse(options);
+    Optional<Speed> speed = Words.knots(row, "speed_kn", FASTEST_KNOTS);
+    if (speed.isPresent() && speed.get().knots() == 0.0) {
+      row.problem("speed_kn", "must be above 0, but was " + row.text("speed_kn"));
+    } else if (speed.isPresent()) {
+      options = options.withSpeed(speed.get());
+    }
+    options = chosen(row, "rests", "none") ? options.withoutRests() : options;
+    options = chosen(row, "line", "geodesic") ? options.alongGeodesic() : options;
+    String stream = row.text("stream");
+    if (stream.startsWith(STATION)) {
+      String station = stream.substring(STATION.length()).trim();
+      known.requireStation(row, "stream", station);
+      return new LegSheet(options, station, null);
+    }
+    return new LegSheet(
+        options, null, Words.of(row, "stream", LegSheet::steadyStream).orElse(null));
+  }
+
+  /** Whether a field holds the one word that it may hold. */
+  private static boolean chosen(Sheet.Row row, String heading, String word) {
+    if (row.has(heading) && !row.text(heading).equals(word)) {
+      row.problem(heading, "must be " + word + " or empty, but was \"" + row.text(heading) + "\"");
+    }
+    return row.text(heading).equals(word);
+  }
+
+  private static Velocity steadyStream(String text) {
+    if (text.equals("slack")) {
+      return Velocity.STILL;
+    }
+    try {
+      return Velocity.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(
+          "must be slack, a set and rate as in 015° 0.4 kn, or a station as in station Hesk Sound,"
+              + " but was \""
+              + text
+              + "\"",
+          e);
+    }
+  }
+
+  /** The options with the leg's own stream. */
+  LegOptions with(List<HourlyStream> streams) {
+    if (steady != null) {
+      return options.withStream(StreamField.steady(steady));
+    }
+    for (HourlyStream stream : streams) {
+      if (stream.table().station().equals(station)) {
+        return options.withStream(stream);
+      }
+    }
+    return options;
+  }
+}

@@ -1,0 +1,122 @@
+package org.ferryglide.tide.folder;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.passage.PassageLimits;
+import org.ferryglide.tide.sheet.Sheet;
+
+/** Reads {@code margins.csv}: for each thing looked at, a warning and a stop limit. */
+final class MarginSheet {
+  private static final List<String> SPEEDS =
+      List.of("stream", "wind", "wind against stream", "reserve", "onshore wind");
+  private static final List<String> TIMES =
+      List.of("daylight left", "time afloat", "time to landing");
+  private static final String LANE_ANGLE = "lane angle";
+  private static final String LEAST_STREAM = "least stream that counts";
+  private static final String RATE_ERROR = "error of the rate";
+
+  private final Map<String, Sheet.Row> rows = new LinkedHashMap<>();
+  private PassageLimits limits;
+
+  private MarginSheet(PassageLimits begin) {
+    this.limits = begin;
+  }
+
+  /**
+   * Reads the file.
+   *
+   * @param begin limits that hold unless the file has others
+   */
+  static PassageLimits read(FolderText file, PassageLimits begin) throws IOException {
+    Sheet sheet =
+        Sheet.read(file.source(), file.reader(), List.of("item", "warning", "stop"), List.of());
+    List<String> items = new java.util.ArrayList<>(SPEEDS);
+    items.addAll(TIMES);
+    items.addAll(List.of(LANE_ANGLE, LEAST_STREAM, RATE_ERROR));
+    MarginSheet margins = new MarginSheet(begin);
+    for (Sheet.Row row : sheet.rows()) {
+      String item = row.text("item");
+      if (!items.contains(item)) {
+        row.problem(
+            "item",
+            "must be one of "
+                + items
+                + ", but was \""
+                + item
+                + "\""
+                + NearName.question(item, items));
+      } else if (margins.rows.put(item, row) != null) {
+        row.problem("item", item + " stands twice");
+      }
+    }
+    margins.readAll();
+    sheet.refuseIfFaulty();
+    return margins.limits;
+  }
+
+  private void readAll() {
+    Speed least = single(LEAST_STREAM, Speed::parse).orElse(Speed.ofKnots(0.0));
+    pair("stream", Speed::parse, (warning, stop) -> limits.withStream(warning, stop));
+    pair("wind", Speed::parse, (warning, stop) -> limits.withWind(warning, stop));
+    pair(
+        "wind against stream",
+        Speed::parse,
+        (warning, stop) -> limits.withWindAgainstStream(warning, stop, least));
+    pair("reserve", Speed::parse, (warning, stop) -> limits.withReserve(warning, stop));
+    pair("onshore wind", Speed::parse, (warning, stop) -> limits.withOnshoreWind(warning, stop));
+    this.<Duration>pair(
+        "daylight left", Words::duration, (warning, stop) -> limits.withDaylight(warning, stop));
+    this.<Duration>pair(
+        "time afloat", Words::duration, (warning, stop) -> limits.withTimeAfloat(warning, stop));
+    this.<Duration>pair(
+        "time to landing",
+        Words::duration,
+        (warning, stop) -> limits.withTimeToLanding(warning, stop));
+    pair(LANE_ANGLE, MarginSheet::degrees, (warning, stop) -> limits.withLaneAngle(warning, stop));
+    single(RATE_ERROR, text -> limits.withRateError(Words.share(text)))
+        .ifPresent(changed -> limits = changed);
+  }
+
+  private static double degrees(String text) {
+    String number = text.endsWith("°") ? text.substring(0, text.length() - 1).trim() : text;
+    if (!number.matches("[0-9]{1,2}(\\.[0-9]{1,3})?")) {
+      throw new IllegalArgumentException(
+          "must be an angle in [0, 90] degrees as in 20°, but was \"" + text + "\"");
+    }
+    return Double.parseDouble(number);
+  }
+
+  /** An item with both a warning and a stop limit. */
+  private <T> void pair(
+      String item, Function<String, T> parser, BiFunction<T, T, PassageLimits> change) {
+    Sheet.Row row = rows.get(item);
+    if (row == null) {
+      return;
+    }
+    Optional<T> warning =
+        row.read("warning", text -> Optional.of(parser.apply(text)), Optional.empty());
+    Optional<T> stop = row.read("stop", text -> Optional.of(parser.apply(text)), Optional.empty());
+    if (warning.isPresent() && stop.isPresent()) {
+      limits = row.read("stop", text -> change.apply(warning.get(), stop.get()), limits);
+    }
+  }
+
+  /** An item with one value, which stands under stop. */
+  private <T> Optional<T> single(String item, Function<String, T> parser) {
+    Sheet.Row row = rows.get(item);
+    if (row == null) {
+      return Optional.empty();
+    }
+    if (row.has("warning")) {
+      row.problem("warning", "must be empty, since " + item + " has one value, under stop");
+    }
+    return row.read("stop", text -> Optional.of(parser.apply(text)), Optional.empty());
+  }
+}

@@ -1,0 +1,98 @@
+package org.ferryglide.tide.folder;
+
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.passage.LegOptions;
+import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.PassageLimits;
+import org.ferryglide.nav.passage.WayPoint;
+import org.ferryglide.nav.sky.SunThreshold;
+import org.ferryglide.nav.timing.Condition;
+import org.ferryglide.tide.height.TableCurve;
+import org.ferryglide.tide.stream.StationField;
+
+/** Puts the passage of a folder together. */
+final class PassageMaker {
+  /** A party that lands within this of its latest arrival is warned. Common practice, no source. */
+  private static final int WARNING_MINUTES = 30;
+
+  /** From this share of the strongest stream a warning is given. Common practice, no source. */
+  private static final double WARNING_SHARE = 0.8;
+
+  private PassageMaker() {}
+
+  static Passage passage(PassageFolder folder, PassageParts parts) {
+    ZoneId zone = parts.party().zone() == null ? folder.start().getOffset() : parts.party().zone();
+    Passage.Builder builder =
+        Passage.builder(folder.name(), zone, parts.party().at(folder.speed()))
+            .variation(folder.rose())
+            .stream(StationField.nearest(folder.stations(), folder.limits().reach()))
+            .limits(limits(folder, parts));
+    List<PassageFolder.WayPoint> wayPoints = folder.wayPoints();
+    builder.from(place(wayPoints.get(0), parts));
+    for (int i = 1; i < wayPoints.size(); i++) {
+      LegSheet leg = parts.legs().get(i);
+      builder.to(
+          place(wayPoints.get(i), parts),
+          leg == null ? LegOptions.usual() : leg.with(folder.streams()));
+    }
+    folder.tides().forEach((port, table) -> builder.level(port, TableCurve.cosine(table)));
+    parts.refuges().forEach(builder::refuge);
+    if (parts.dangers() != null) {
+      builder.dangers(parts.dangers());
+    }
+    if (parts.lanes() != null) {
+      builder.lanes(parts.lanes());
+    }
+    if (parts.wind() != null) {
+      builder.wind(parts.wind());
+    }
+    if (parts.party().visibility() != null) {
+      builder.visibility(parts.party().visibility());
+    }
+    if (parts.party().swellFrom() != null) {
+      builder.swellFrom(parts.party().swellFrom());
+    }
+    folder
+        .limits()
+        .latestArrival()
+        .map(OffsetDateTime::toInstant)
+        .ifPresent(
+            latest ->
+                builder.condition(
+                    Condition.arriveBy(latest.minusSeconds(WARNING_MINUTES * 60L), latest)));
+    folder.notes().forEach(builder::note);
+    if (!folder.limits().light().equals(java.util.Optional.of(SunThreshold.SUNRISE_AND_SUNSET))) {
+      builder.note(
+          Note.information(
+              "folder.light-to-sunset",
+              "The folder asks for less than full daylight; the plan's own check of daylight counts"
+                  + " to sunset all the same."));
+    }
+    return builder.build();
+  }
+
+  /** The limits of the checks; the strongest stream of limits.csv counts unless margins tell. */
+  private static PassageLimits limits(PassageFolder folder, PassageParts parts) {
+    return parts.margins() == null ? fromToday(folder.limits()) : parts.margins();
+  }
+
+  static PassageLimits fromToday(org.ferryglide.tide.folder.PassageLimits today) {
+    PassageLimits limits = PassageLimits.none();
+    if (!today.strongestStream().isPresent()) {
+      return limits;
+    }
+    Speed most = today.strongestStream().get();
+    return limits.withStream(most.times(WARNING_SHARE), most);
+  }
+
+  private static WayPoint place(PassageFolder.WayPoint wayPoint, PassageParts parts) {
+    WayPoint told = parts.places().get(wayPoint.name());
+    return told == null
+        ? WayPoint.of(wayPoint.name(), wayPoint.position())
+        : PlaceSheets.at(told, wayPoint.position());
+  }
+}

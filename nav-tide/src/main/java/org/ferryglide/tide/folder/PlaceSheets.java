@@ -1,0 +1,77 @@
+package org.ferryglide.tide.folder;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ferryglide.nav.passage.WayPoint;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.tide.sheet.Sheet;
+
+/** Reads {@code places.csv} and {@code refuges.csv}. */
+final class PlaceSheets {
+  private static final Position NOWHERE = Position.ofDegrees(0, 0);
+
+  private PlaceSheets() {}
+
+  /** What is told of way points, by name; their positions are left at zero. */
+  static Map<String, WayPoint> places(FolderText file, Known known) throws IOException {
+    List<String> optional = new ArrayList<>(PlaceColumns.OF_EVERY_PLACE);
+    optional.add("stop");
+    Sheet sheet = Sheet.read(file.source(), file.reader(), List.of("place"), optional);
+    Map<String, WayPoint> places = new LinkedHashMap<>();
+    for (Sheet.Row row : sheet.rows()) {
+      String name = row.text("place");
+      if (name.isEmpty()) {
+        row.problem("place", "must not be empty");
+        continue;
+      }
+      known.requirePlace(row, "place");
+      if (places.put(name, PlaceColumns.complete(WayPoint.of(name, NOWHERE), row, known)) != null) {
+        row.problem("place", name + " stands twice");
+      }
+    }
+    sheet.refuseIfFaulty();
+    return places;
+  }
+
+  /** The same way point at its own position. */
+  static WayPoint at(WayPoint told, Position position) {
+    WayPoint place = WayPoint.of(told.name(), position).withToSee(told.toSee());
+    place = told.markHeight().isPresent() ? place.withMark(told.markHeight().get()) : place;
+    place = told.stop().isPresent() ? place.withStop(told.stop().get()) : place;
+    return told.landing().isPresent() ? place.withLanding(told.landing().get()) : place;
+  }
+
+  /** Landings beside the way. */
+  static List<WayPoint> refuges(FolderText file, Known known) throws IOException {
+    Sheet sheet =
+        Sheet.read(
+            file.source(),
+            file.reader(),
+            List.of("place", "position", "landing"),
+            PlaceColumns.OF_EVERY_PLACE);
+    Map<String, WayPoint> refuges = new LinkedHashMap<>();
+    for (Sheet.Row row : sheet.rows()) {
+      String name = row.text("place");
+      Optional<Position> position =
+          row.read("position", text -> Optional.of(Position.parse(text)), Optional.empty());
+      if (!row.has("landing")) {
+        row.problem("landing", "must be any level or a port, since a refuge is for landing");
+      }
+      if (name.isEmpty()) {
+        row.problem("place", "must not be empty");
+      } else if (known.places().contains(name)) {
+        row.problem("place", name + " is a way point: tell its landing in places.csv");
+      } else if (refuges.put(
+              name, PlaceColumns.complete(WayPoint.of(name, position.orElse(NOWHERE)), row, known))
+          != null) {
+        row.problem("place", name + " stands twice");
+      }
+    }
+    sheet.refuseIfFaulty();
+    return List.copyOf(refuges.values());
+  }
+}
