@@ -64,17 +64,18 @@ class HouseRulesTest extends HouseRules {
         .check(code());
   }
 
-  /** A folder becomes a passage, and knows nothing else of what stands above streams. */
+  /**
+   * A folder becomes a passage, and knows what a passage is built of: craft and strategies, and
+   * conditions. Of what else stands above streams it knows nothing.
+   */
   @Test
-  void foldersKnowThePassageAlone() {
+  void foldersKnowThePassageAndItsPartsAlone() {
     noClasses()
         .that()
         .resideInAPackage("org.ferryglide.tide.folder..")
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(
-            "org.ferryglide.nav.steer..",
-            "org.ferryglide.nav.timing..",
             "org.ferryglide.nav.reckon..",
             "org.ferryglide.nav.fix..",
             "org.ferryglide.nav.sight..",
