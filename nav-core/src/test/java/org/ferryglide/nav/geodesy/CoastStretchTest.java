@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.util.List;
+import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
@@ -34,11 +35,7 @@ class CoastStretchTest {
     CoastStretch threeMiles =
         CoastStretch.along(
             landing,
-            RhumbLeg.from(
-                    landing,
-                    org.ferryglide.nav.bearing.TrueBearing.ofDegrees(0),
-                    Distance.ofNauticalMiles(3))
-                .end());
+            RhumbLeg.from(landing, TrueBearing.ofDegrees(0), Distance.ofNauticalMiles(3)).end());
     assertEquals(Duration.ofHours(1), threeMiles.timeAt(Speed.ofKnots(3.0000001)));
     assertEquals(Duration.ofHours(1).plusSeconds(1), threeMiles.timeAt(Speed.ofKnots(2.9999999)));
   }
@@ -69,6 +66,19 @@ class CoastStretchTest {
     assertEquals(
         "a coast stretch needs at least two points, but was given 1",
         message(() -> CoastStretch.along(List.of(landing))));
+  }
+
+  @Test
+  void aMileAtAKnotTakesAnHourAndNotASecondMore() {
+    Position beach = Position.ofDegrees(50, -5);
+    for (int course = 0; course < 360; course++) {
+      for (int miles = 1; miles <= 12; miles++) {
+        RhumbLeg leg =
+            RhumbLeg.from(beach, TrueBearing.ofDegrees(course), Distance.ofNauticalMiles(miles));
+        Duration time = CoastStretch.along(leg.start(), leg.end()).timeAt(Speed.ofKnots(1));
+        assertEquals(Duration.ofHours(miles), time, () -> leg.toString());
+      }
+    }
   }
 
   @Test
