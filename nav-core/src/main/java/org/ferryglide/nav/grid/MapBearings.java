@@ -189,6 +189,18 @@ public final class MapBearings implements Serializable {
     return point.notes();
   }
 
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof MapBearings that
+        && point.equals(that.point)
+        && variation.equals(that.variation);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * point.hashCode() + variation.hashCode();
+  }
+
   /** Place, convergence and variation. */
   @Override
   public String toString() {

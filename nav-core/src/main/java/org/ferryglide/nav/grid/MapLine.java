@@ -251,6 +251,16 @@ public final class MapLine implements Serializable {
     return right / point.scale();
   }
 
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof MapLine that && start.equals(that.start) && end.equals(that.end);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * start.hashCode() + end.hashCode();
+  }
+
   /** Both ends. */
   @Override
   public String toString() {

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.grid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import net.jqwik.api.Arbitraries;
@@ -43,6 +44,28 @@ class MapBearingsTest {
     TrueBearing onChart = TrueBearing.ofDegrees(0.0);
     assertEquals(-convergence, HERE.toGrid(onChart).degrees(), PRINTED_DEGREES);
     assertEquals(1.4, HERE.toMagnetic(onChart).degrees(), ROUNDING_DEGREES);
+  }
+
+  @Test
+  void bearingsOfOnePlaceGridAndVariationAreEqual() {
+    MapBearings same = MapBearings.at(PLACE, GRID, Variation.ofDegreesWest(1.4));
+    assertEquals(HERE, same);
+    assertEquals(HERE.hashCode(), same.hashCode());
+    assertNotEquals(HERE, MapBearings.at(PLACE, GRID, Variation.ofDegreesWest(1.5)));
+    assertNotEquals(
+        HERE, MapBearings.at(Position.ofDegrees(50.1, -5.5), GRID, Variation.ofDegreesWest(1.4)));
+  }
+
+  /**
+   * Source: US Army, Soldier's Manual of Common Tasks, convert azimuths (AG-1): a grid-magnetic
+   * angle of 9° east, 190° magnetic; 199° grid.
+   */
+  @Test
+  void aPublishedMagneticAzimuthBecomesItsGridAzimuth() {
+    GridBearing onMap = angle(9.0).toGrid(MagneticBearing.ofDegrees(190.0));
+    double halfADegree = 0.5;
+    assertEquals(199.0, onMap.degrees(), halfADegree);
+    assertEquals(190.0, angle(9.0).toMagnetic(onMap).degrees(), halfADegree);
   }
 
   @Test

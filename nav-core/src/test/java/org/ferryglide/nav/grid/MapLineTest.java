@@ -1,6 +1,7 @@
 package org.ferryglide.nav.grid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -122,5 +123,14 @@ class MapLineTest {
     MapLine line = MapLine.between(LANDING, Position.ofDegrees(50.105001, -5.535), UTM);
     assertEquals(0.0, line.greatestSeparationOfRhumb().distance().metres(), 1e-7);
     assertEquals(Distance.ofMetres(0.111).metres(), line.lengthOnMap().metres(), 0.001);
+  }
+
+  @Test
+  void linesOfTheSamePointsAndGridAreEqual() {
+    MapLine line = MapLine.between(LANDING, ISLAND, UTM);
+    assertEquals(line, MapLine.between(LANDING, ISLAND, UTM));
+    assertEquals(line.hashCode(), MapLine.between(LANDING, ISLAND, UTM).hashCode());
+    assertNotEquals(line, MapLine.between(ISLAND, LANDING, UTM));
+    assertNotEquals(line, MapLine.between(LANDING, Position.ofDegrees(50.6, -5.5), UTM));
   }
 }
