@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import org.ferryglide.nav.note.TextFormatException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -112,6 +113,17 @@ class DistanceTest {
         answer * 6080.20 * usFoot / 1852.0,
         Distance.ofStatuteMiles(statute).nauticalMiles(),
         halfATenth);
+  }
+
+  /**
+   * Source: US Coast Guard deck examination question bank, problem DL-539: 132.2 statute miles from
+   * 1227 to 0930 the next day; 6.3 miles an hour.
+   */
+  @Test
+  void thePublishedSpeedOverADayComesOut() {
+    Speed speed = Distance.ofStatuteMiles(132.2).dividedBy(Duration.parse("PT21H3M"));
+    double milesAnHour = speed.metresPerSecond() * 3600.0 / Distance.METRES_PER_STATUTE_MILE;
+    assertEquals(6.3, milesAnHour, 0.05);
   }
 
   @ParameterizedTest

@@ -29,7 +29,10 @@ class MoonTest {
     assertEquals(found, Moon.previous(phase, expected.plus(Duration.ofDays(3))));
   }
 
-  /** Source: US Naval Observatory tables of the phases of the moon, the minutes from memory. */
+  /**
+   * Source: PyEphem 4.1.4 as in moon_phases.csv, its seconds rounded to the minute that an almanac
+   * prints.
+   */
   @ParameterizedTest
   @CsvSource({
     "FULL,2024-01-25T17:54:00Z",
