@@ -56,7 +56,7 @@ public class MagneticBenchmark {
   private final double[] many = new double[MagneticSnapshot.ELEMENTS * PLACES];
   private int next;
 
-  /** Orekit's evaluator, given coefficients from memory. */
+  /** Orekit's evaluator, given the coefficients of this library's own file. */
   private static final class InMemory extends GeoMagneticField {
     InMemory() {
       super("WMM2025", 2025.0, 12, 12, 2025.0, 2030.0);
