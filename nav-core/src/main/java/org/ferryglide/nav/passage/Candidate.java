@@ -87,6 +87,16 @@ final class Candidate {
         .isPresent();
   }
 
+  /** Whether the party waited ashore before a leg of the route until something happened. */
+  boolean waitsBefore(int legOfRoute) {
+    return passage
+        .wayPoints()
+        .get(legOfRoute + passage.legs().size() - route.legs().size())
+        .stop()
+        .map(stop -> !(stop instanceof Stops.Ashore))
+        .orElse(false);
+  }
+
   /** The look at the end of a leg. */
   int lastLookOf(int legOfRoute) {
     int last = -1;

@@ -16,6 +16,7 @@ final class PlannedLegs {
 
   static List<PlannedLeg> of(Candidate candidate) {
     double[] covariances = Widths.covariances(candidate);
+    double[] arrivals = Widths.arrivals(candidate);
     List<PlannedLeg> legs = new ArrayList<>();
     int first = candidate.passage.legs().size() - candidate.route.legs().size();
     for (int i = 0; i < candidate.route.legs().size(); i++) {
@@ -23,15 +24,13 @@ final class PlannedLegs {
       int end = 3 * candidate.lastLookOf(i);
       Covariance spread =
           new Covariance(covariances[end], covariances[end + 1], covariances[end + 2]);
-      double made = steered.speedMadeGood().metresPerSecond();
-      double along = spread.standardDeviationAlong(steered.leg().finalCourse()).metres();
       legs.add(
           new PlannedLeg(
               candidate.passage.legs().get(first + i),
               steered,
               Hours.of(steered, candidate.streamOf(i)),
               spread,
-              made > 0.0 ? along / made : 0.0,
+              arrivals[i],
               variation(candidate.passage, steered),
               candidate.passage.deviation().orElse(null),
               Sightings.of(candidate.passage, first + i, steered, spread)));

@@ -1,6 +1,10 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.reckon.ErrorModel;
+import org.ferryglide.nav.reckon.ErrorSource;
 import org.ferryglide.nav.reckon.ErrorWalk;
+import org.ferryglide.nav.reckon.Spread;
+import org.ferryglide.nav.steer.SteeredLeg;
 
 /** How the error of the position grows along the way; ashore it is nothing again. */
 final class Widths {
@@ -27,22 +31,70 @@ final class Widths {
   static double[] covariances(Candidate candidate) {
     ErrorWalk walk = ErrorWalk.of(candidate.passage.errors());
     double[] all = new double[3 * candidate.size];
+    double[] motion = new double[5];
     for (int look = 0; look < candidate.size; look++) {
       boolean begins = look == 0 || candidate.leg[look] != candidate.leg[look - 1];
       if (begins && look > 0 && candidate.isAshoreBefore(candidate.leg[look])) {
         walk.reset();
-      } else if (!begins) {
-        step(walk, candidate, look);
+      } else if (!begins && motion(candidate, look, motion)) {
+        walk.step(motion[0], motion[1], motion[2], motion[3], motion[4]);
       }
       walk.covariance(all, 3 * look);
     }
     return all;
   }
 
-  private static void step(ErrorWalk walk, Candidate candidate, int look) {
+  /**
+   * Standard deviation of the time at which each leg is finished, seconds, for a party that finds
+   * every way point: what is lost or gained along the legs adds up whatever way they turn. A stop
+   * ashore of some minutes passes the lateness on, one until something happens takes it up.
+   */
+  static double[] arrivals(Candidate candidate) {
+    ErrorModel along = candidate.passage.errors().with(ErrorSource.PLOTTED_POSITION, Spread.NONE);
+    ErrorWalk walk = ErrorWalk.of(along.with(ErrorSource.OTHER_CURRENT, Spread.NONE));
+    ErrorWalk current =
+        ErrorWalk.of(
+            ErrorModel.none()
+                .withInterval(along.interval())
+                .with(ErrorSource.OTHER_CURRENT, along.spread(ErrorSource.OTHER_CURRENT)));
+    double[] spreads = new double[candidate.route.legs().size()];
+    double[] covariance = new double[3];
+    double[] motion = new double[5];
+    for (int look = 1; look < candidate.size; look++) {
+      int leg = candidate.leg[look];
+      if (leg != candidate.leg[look - 1]) {
+        if (candidate.waitsBefore(leg)) {
+          walk.reset();
+          current.reset();
+        }
+      } else if (motion(candidate, look, motion)) {
+        SteeredLeg steered = candidate.route.legs().get(leg);
+        double course = Math.toRadians(steered.leg().initialCourse().degrees());
+        double made = steered.speedMadeGood().metresPerSecond();
+        double sine = Math.sin(course) / made;
+        double cosine = Math.cos(course) / made;
+        // along the leg is north here, and a metre the time it takes
+        walk.step(
+            motion[0] * cosine - motion[1] * sine,
+            motion[0] * sine + motion[1] * cosine,
+            motion[2] * cosine - motion[3] * sine,
+            motion[2] * sine + motion[3] * cosine,
+            motion[4]);
+        current.step(0.0, 0.0, 0.0, 0.0, motion[4]);
+        walk.covariance(covariance, 0);
+        double variance = covariance[1];
+        current.covariance(covariance, 0);
+        spreads[leg] = Math.sqrt(variance + covariance[1] / (made * made));
+      }
+    }
+    return spreads;
+  }
+
+  /** Motion through the water and of it, east and north, since the look before, and how long. */
+  private static boolean motion(Candidate candidate, int look, double[] out) {
     double seconds = candidate.time[look] - candidate.time[look - 1];
     if (!(seconds > 0.0)) {
-      return;
+      return false;
     }
     double latitude = 0.5 * (candidate.latitude[look] + candidate.latitude[look - 1]);
     double turned =
@@ -54,11 +106,11 @@ final class Widths {
             / seconds;
     double streamEast = 0.5 * (candidate.streamEast[look] + candidate.streamEast[look - 1]);
     double streamNorth = 0.5 * (candidate.streamNorth[look] + candidate.streamNorth[look - 1]);
-    walk.step(
-        overGroundEast - streamEast,
-        overGroundNorth - streamNorth,
-        streamEast,
-        streamNorth,
-        seconds);
+    out[0] = overGroundEast - streamEast;
+    out[1] = overGroundNorth - streamNorth;
+    out[2] = streamEast;
+    out[3] = streamNorth;
+    out[4] = seconds;
+    return true;
   }
 }
