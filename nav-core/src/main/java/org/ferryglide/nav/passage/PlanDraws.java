@@ -1,0 +1,174 @@
+package org.ferryglide.nav.passage;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.reckon.ErrorModel;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.timing.Condition;
+import org.ferryglide.nav.timing.Verdict;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.water.WaterLevel;
+
+/** Runs a plan through the errors, draw by draw. */
+final class PlanDraws {
+  /** Errors are drawn anew for so many times the planned duration; then the last ones stay. */
+  private static final double LONGEST = 2.0;
+
+  /** What tells one seed from the next: the odd number nearest to 2^64 over the golden ratio. */
+  private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+
+  private final TimedPlan plan;
+  private final PlanErrors errors;
+  private final long seed;
+  private final double departure;
+  private final Candidate planned;
+  private final PrintedHeadings printed;
+  private final Passage asDrawn;
+  private final List<Condition> conditions;
+
+  /** By draw and way point: seconds since 1970, NaN where it is not reached; then metres. */
+  final double[][] arrivals;
+
+  final double[][] east;
+  final double[][] north;
+
+  /** By draw and condition: 1 if it holds, 0 if not, NaN if it was not checked. */
+  final double[][] holds;
+
+  PlanDraws(TimedPlan plan, PlanErrors errors, int draws, long seed) {
+    this.plan = plan;
+    this.errors = errors;
+    this.seed = seed;
+    departure = EpochSeconds.of(plan.departure());
+    Passage passage = plan.passage();
+    planned = new Candidate(passage, plan.route());
+    printed = new PrintedHeadings(planned);
+    // the draws stand in place of the upper end of the rates and of the width of the track
+    asDrawn =
+        passage.toBuilder()
+            .limits(passage.limits().withRateError(0.0))
+            .errors(ErrorModel.none())
+            .build();
+    conditions = Checks.of(asDrawn).conditions();
+    arrivals = new double[draws][plan.legs().size() + 1];
+    east = new double[draws][plan.legs().size() + 1];
+    north = new double[draws][plan.legs().size() + 1];
+    holds = new double[draws][conditions.size()];
+  }
+
+  List<String> names() {
+    return conditions.stream().map(Condition::name).collect(Collectors.toList());
+  }
+
+  void run(boolean parallel) {
+    IntStream all = IntStream.range(0, arrivals.length);
+    (parallel ? all.parallel() : all).forEach(this::draw);
+  }
+
+  private void draw(int number) {
+    double seconds = LONGEST * (EpochSeconds.of(plan.arrival()) - departure);
+    // each draw has random numbers of its own, whatever thread it falls to
+    Random random = new Random(mixed(seed + number * GOLDEN));
+    DrawnErrors drawn = new DrawnErrors(errors, departure, seconds, random);
+    double[] off = printed.steer(drawn);
+    for (int i = 0; i < plan.legs().size(); i++) {
+      int look = planned.lastLookOf(i);
+      east[number][i + 1] = off[2 * look];
+      north[number][i + 1] = off[2 * look + 1];
+    }
+    east[number][0] = drawn.plottedEast;
+    north[number][0] = drawn.plottedNorth;
+    Arrays.fill(arrivals[number], Double.NaN);
+    Passage world = world(drawn);
+    double leaving = departure + drawn.departureLate;
+    arrivals[number][0] = leaving;
+    Outcome<SteeredRoute, NotPossible> outcome = PassageSolver.lean(world).leaving(leaving);
+    outcome.solved().ifPresent(route -> check(number, world, route, off));
+  }
+
+  /** Mixes all bits of a number; see Steele, Lea and Flood (2014), doi 10.1145/2660193.2660195. */
+  private static long mixed(long bits) {
+    long z = (bits ^ (bits >>> 30)) * 0xBF58476D1CE4E5B9L;
+    z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
+    return z ^ (z >>> 31);
+  }
+
+  private void check(int number, Passage world, SteeredRoute route, double[] off) {
+    for (int i = 0; i < route.legs().size(); i++) {
+      arrivals[number][i + 1] = route.legs().get(i).arrivalSeconds();
+    }
+    Candidate candidate = Candidate.ofTheSlowest(world, route);
+    displace(candidate, off);
+    for (int i = 0; i < holds[number].length; i++) {
+      Condition condition = conditions.get(i);
+      Verdict verdict =
+          condition instanceof PassageCheck own ? own.check(candidate) : condition.check(route);
+      boolean unknown = verdict.answer() == Verdict.Answer.NOT_CHECKED;
+      holds[number][i] = unknown ? Double.NaN : verdict.holds() ? 1.0 : 0.0;
+    }
+  }
+
+  /** Moves each look to the side by as much as the printed headings would have left the party. */
+  private void displace(Candidate candidate, double[] off) {
+    int first = 0;
+    int plannedFirst = 0;
+    for (int number = 0; number < candidate.route.legs().size(); number++) {
+      int last = candidate.lastLookOf(number);
+      int plannedLast = planned.lastLookOf(number);
+      double course =
+          Math.toRadians(candidate.route.legs().get(number).leg().initialCourse().degrees());
+      double perLook = (plannedLast - plannedFirst) / (double) Math.max(1, last - first);
+      for (int look = first; look <= last; look++) {
+        int same = plannedFirst + (int) Math.round((look - first) * perLook);
+        double aside = off[2 * same] * Math.cos(course) - off[2 * same + 1] * Math.sin(course);
+        double latitude = candidate.latitude[look];
+        candidate.latitude[look] -= aside * Math.sin(course) / PlaneMetres.north(latitude);
+        candidate.longitude[look] =
+            Candidate.longitude(
+                candidate.longitude[look] + aside * Math.cos(course) / PlaneMetres.east(latitude));
+      }
+      first = last + 1;
+      plannedFirst = plannedLast + 1;
+    }
+  }
+
+  /** The passage in the water, the wind and the shape of a draw. */
+  private Passage world(DrawnErrors drawn) {
+    List<WayPoint> places = asDrawn.wayPoints();
+    Passage.Builder builder =
+        Passage.builder(asDrawn.name(), asDrawn.zone(), asDrawn.party()).from(places.get(0)).stream(
+                DrawnStream.of(asDrawn.stream(), drawn))
+            .limits(asDrawn.limits())
+            .errors(ErrorModel.none())
+            .longestDuration(asDrawn.longestDuration());
+    for (Map.Entry<String, WaterLevel> level : asDrawn.levels().entrySet()) {
+      builder.level(level.getKey(), level.getValue());
+    }
+    asDrawn.wind().ifPresent(wind -> builder.wind(new DrawnWind(wind, drawn)));
+    for (int i = 0; i < asDrawn.legs().size(); i++) {
+      LegOptions options = asDrawn.legs().get(i).options();
+      StreamField own = options.stream().orElse(null);
+      SteeredLeg leg = plan.route().legs().get(i);
+      double factor =
+          drawn.meanSpeedFactor(
+              leg.groundTrack().startSeconds() + drawn.departureLate,
+              leg.arrivalSeconds() + drawn.departureLate);
+      Speed speed = options.speed().orElse(asDrawn.party().craft().speed()).times(factor);
+      options = options.withSpeed(speed);
+      if (own != null) {
+        options = options.withStream(DrawnStream.of(own, drawn));
+      }
+      builder.to(places.get(i + 1), options);
+    }
+    return builder.build();
+  }
+}
