@@ -237,4 +237,28 @@ public final class FixSolver implements Serializable {
   private static Position place(double[] latLon) {
     return Position.ofDegrees(latLon[0], latLon[1]);
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof FixSolver that
+        && Objects.equals(near, that.near)
+        && Objects.equals(prior, that.prior)
+        && poorCutDegrees == that.poorCutDegrees;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(near, prior, poorCutDegrees);
+  }
+
+  /** What it knows beforehand, for people. */
+  @Override
+  public String toString() {
+    return "fix solver"
+        + (near == null ? "" : ", near " + near)
+        + (prior == null ? "" : ", reckoned " + prior)
+        + ", poor cut below "
+        + poorCutDegrees
+        + "°";
+  }
 }

@@ -137,4 +137,29 @@ public final class TargetChance implements Serializable {
         -offEast * sine + offNorth * cosine,
         visibilityMetres);
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TargetChance that
+        && covariance.equals(that.covariance)
+        && course.equals(that.course)
+        && visibilityMetres == that.visibilityMetres
+        && widthMetres == that.widthMetres
+        && offsetMetres == that.offsetMetres;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(covariance, course, visibilityMetres, widthMetres, offsetMetres);
+  }
+
+  /** The question and its answer, for people. */
+  @Override
+  public String toString() {
+    return "target seen from "
+        + Math.round(visibilityMetres)
+        + " m, found with chance "
+        + Math.round(whenPassing() * 100.0)
+        + " % when passing";
+  }
 }

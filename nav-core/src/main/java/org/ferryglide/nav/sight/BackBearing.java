@@ -104,6 +104,22 @@ public final class BackBearing implements Serializable {
     return sight;
   }
 
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof BackBearing that && leg.equals(that.leg) && mark.equals(that.mark);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(leg, mark);
+  }
+
+  /** The mark and the leg, for people. */
+  @Override
+  public String toString() {
+    return "back bearing of " + mark + " along " + leg;
+  }
+
   /**
    * How far off the line one is, and the way back to it.
    *
