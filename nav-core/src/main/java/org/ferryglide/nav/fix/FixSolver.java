@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.ferryglide.nav.geodesy.Geodesics;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Outcome;
@@ -128,7 +129,10 @@ public final class FixSolver implements Serializable {
       return Outcome.ofUnsolved(NoFix.diagnose(all, squares));
     }
     double least = found.get(0)[2];
-    List<double[]> best = found.stream().filter(f -> f[2] <= least + SAME_SQUARES).toList();
+    List<double[]> best =
+        found.stream()
+            .filter(place -> place[2] <= least + SAME_SQUARES)
+            .collect(Collectors.toList());
     if (best.size() > 1 && near == null) {
       return Outcome.ofUnsolved(
           new NoFix(
