@@ -276,12 +276,14 @@ class SwingFitTest {
   }
 
   private static double gap(List<HeadingDeviation> sights) {
-    return SwingFit.of(sights).notes().stream()
-        .filter(note -> note.code().equals("swing.gap"))
-        .findFirst()
-        .orElseThrow()
-        .figures()
-        .getOrDefault("gapDegrees", Double.NaN);
+    Double degrees =
+        SwingFit.of(sights).notes().stream()
+            .filter(note -> note.code().equals("swing.gap"))
+            .findFirst()
+            .orElseThrow()
+            .figures()
+            .get("gapDegrees");
+    return degrees == null ? Double.NaN : degrees;
   }
 
   @Test

@@ -250,19 +250,14 @@ class MagneticModelTest {
         List.of("magnetic.caution-zone"),
         model.place(weak).notesAt(date).stream().map(Note::code).toList());
     assertEquals(
-        model
-            .at(date)
-            .notesAt(weak)
-            .get(0)
-            .figures()
-            .getOrDefault("horizontalNanotesla", Double.NaN),
-        model
-            .place(weak)
-            .notesAt(date)
-            .get(0)
-            .figures()
-            .getOrDefault("horizontalNanotesla", Double.NaN),
+        horizontalNanotesla(model.at(date).notesAt(weak).get(0)),
+        horizontalNanotesla(model.place(weak).notesAt(date).get(0)),
         1e-6);
+  }
+
+  private static double horizontalNanotesla(Note note) {
+    Double figure = note.figures().get("horizontalNanotesla");
+    return figure == null ? Double.NaN : figure;
   }
 
   @Test

@@ -143,7 +143,8 @@ class PlanToReckoningTest {
     IllegalArgumentException refused =
         assertThrows(IllegalArgumentException.class, () -> SteadyRun.along(leg, nothing));
     assertTrue(
-        refused.getMessage().startsWith("stream must be known all along the steered leg"),
-        refused::getMessage);
+        String.valueOf(refused.getMessage())
+            .startsWith("stream must be known all along the steered leg"),
+        refused::toString);
   }
 }

@@ -122,7 +122,9 @@ class WayHomeTest {
     assertTrue(home.size() >= 2, () -> skerry.toString());
     TimeSpan between = TimeSpan.of(home.get(0).until(), home.get(1).from());
     assertTrue(skerry.barred().containsKey(between), () -> skerry.barred().toString());
-    assertTrue(skerry.barred().get(between).contains("stream"), () -> skerry.barred().get(between));
+    assertTrue(
+        String.valueOf(skerry.barred().get(between)).contains("stream"),
+        () -> skerry.barred().toString());
     assertFalse(skerry.home().unseen().size() > 0, () -> skerry.home().toString());
   }
 
