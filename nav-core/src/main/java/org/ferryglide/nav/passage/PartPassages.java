@@ -1,8 +1,10 @@
 package org.ferryglide.nav.passage;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.StreamField;
 
 /** Parts of a passage as passages of their own: going on from a way point, and the way home. */
@@ -43,6 +45,27 @@ final class PartPassages {
           leg == 0 ? withLanding(passed(next), next) : passed(next),
           passage.legs().get(leg).options());
     }
+    return builder.build();
+  }
+
+  /** Straight to a landing, from anywhere on the water. */
+  static Passage escape(Passage passage, Position from, WayPoint landing) {
+    Party party = passage.party().withLaunching(Duration.ZERO);
+    Passage bare =
+        around(passage, passage.name() + ", to " + landing.name(), party)
+            .from(WayPoint.of("on the water", from))
+            .to(withLanding(passed(landing), landing))
+            .build();
+    return withSlower(bare);
+  }
+
+  /** The same part, held against all checks for the slower party too. */
+  static Passage withSlower(Passage part) {
+    List<PassageCheck> checks = new ArrayList<>();
+    checks.add(new SlowerToo(part));
+    SlowerToo.addLandingThroughout(part, checks);
+    Passage.Builder builder = part.toBuilder();
+    checks.forEach(builder::condition);
     return builder.build();
   }
 

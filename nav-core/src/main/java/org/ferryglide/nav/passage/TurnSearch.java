@@ -75,21 +75,12 @@ final class TurnSearch {
     for (Condition own : passage.conditions()) {
       builder.condition(AfterWayOut.whole(own, wayOut));
     }
-    return withSlower(withTimeAfloat(builder, bare, wayPoint).build());
+    return PartPassages.withSlower(withTimeAfloat(builder, bare, wayPoint).build());
   }
 
   private Passage home(int wayPoint) {
     Passage bare = PartPassages.home(passage, wayPoint);
-    return withSlower(withTimeAfloat(bare.toBuilder(), bare, wayPoint).build());
-  }
-
-  private static Passage withSlower(Passage part) {
-    List<PassageCheck> checks = new ArrayList<>();
-    checks.add(new SlowerToo(part));
-    SlowerToo.addLandingThroughout(part, checks);
-    Passage.Builder builder = part.toBuilder();
-    checks.forEach(builder::condition);
-    return builder.build();
+    return PartPassages.withSlower(withTimeAfloat(bare.toBuilder(), bare, wayPoint).build());
   }
 
   /** Time in the boat before the way point counts too, unless it is a stop. */
