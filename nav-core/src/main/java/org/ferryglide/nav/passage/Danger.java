@@ -92,11 +92,16 @@ public final class Danger implements Serializable {
    * The same danger closed at stated times, for example from two hours before high water to one
    * after.
    *
-   * @param spans when it is closed
+   * @param spans when it is closed, at least one; a list of none would be closed never
    * @return the changed danger
+   * @throws IllegalArgumentException if there is no span
    */
   public Danger closedDuring(List<TimeSpan> spans) {
-    return closed(new Closing.During(Collections.unmodifiableList(new ArrayList<>(spans))));
+    if (spans.isEmpty()) {
+      throw new IllegalArgumentException(
+          "times at which " + name + " is closed must be at least one, but were none");
+    }
+    return closed(new Closing.During(List.copyOf(spans)));
   }
 
   /**
@@ -125,6 +130,7 @@ public final class Danger implements Serializable {
    * @param port the level to look at, by its name in the passage
    * @param metres the least height at which it is open, metres above the datum
    * @return the changed danger
+   * @throws IllegalArgumentException if the name is empty or {@code metres} is NaN or infinite
    */
   public Danger closedBelowLevel(String port, double metres) {
     return closed(
@@ -140,6 +146,7 @@ public final class Danger implements Serializable {
    * @param port the level to look at, by its name in the passage
    * @param metres the greatest height at which it is open, metres above the datum
    * @return the changed danger
+   * @throws IllegalArgumentException if the name is empty or {@code metres} is NaN or infinite
    */
   public Danger closedAboveLevel(String port, double metres) {
     return closed(

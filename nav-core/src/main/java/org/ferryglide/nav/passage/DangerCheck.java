@@ -33,8 +33,18 @@ final class DangerCheck extends WorstAlong {
     if (clear >= WARNING_METRES) {
       return clear;
     }
-    double closed = closed(candidate.time[look]);
+    double closed = closedAt(candidate, look);
     return closed > 0.0 ? clear : closed == 0.0 ? leftOut() : Double.NaN;
+  }
+
+  /** Closed for the way from the look before if it is at either end of it. */
+  private double closedAt(Candidate candidate, int look) {
+    double now = closed(candidate.time[look]);
+    if (now == 1.0 || look == 0 || candidate.leg[look] != candidate.leg[look - 1]) {
+      return now;
+    }
+    double before = closed(candidate.time[look - 1]);
+    return before == 1.0 ? 1.0 : now + before; // NaN stays
   }
 
   /** Metres outside the distance to keep, on the way from the look before. */

@@ -11,15 +11,17 @@ import org.ferryglide.nav.water.EpochSeconds;
  * twilight is a reserve for what goes wrong.
  */
 final class DaylightCheck extends PassageCheck {
+  private static final double HALF_A_DAY_SECONDS = 12.0 * 3600.0;
+
+  private static final double PAST_SUNRISE_SECONDS = 1.0;
+
   private final Daylights atStart;
   private final Daylights atEnd;
 
   DaylightCheck(Passage passage) {
     super("daylight", passage);
-    atStart = new Daylights(passage.wayPoints().get(0).position(), passage.zone());
-    atEnd =
-        new Daylights(
-            passage.wayPoints().get(passage.wayPoints().size() - 1).position(), passage.zone());
+    atStart = new Daylights(passage.wayPoints().get(0).position());
+    atEnd = new Daylights(passage.wayPoints().get(passage.wayPoints().size() - 1).position());
   }
 
   @Override
@@ -35,8 +37,11 @@ final class DaylightCheck extends PassageCheck {
     double launch =
         EpochSeconds.of(candidate.route.departure()) - party.launching().toMillis() / 1000.0;
     double landed = EpochSeconds.of(slower.arrival()) + party.landing().toMillis() / 1000.0;
-    double left = atEnd.leftAt(launch) - (landed - launch);
     double atLaunch = atStart.leftAt(launch);
+    double left = atEndSince(launch, landed - launch, atLaunch) - (landed - launch);
+    if (Double.isNaN(atLaunch) || Double.isNaN(left)) {
+      return Verdict.notChecked(name(), "the sun is worked out from 1901 to 2099 only");
+    }
     PassageLimits limits = passage().limits();
     boolean dark = atLaunch < 0.0;
     return Verdict.of(
@@ -50,5 +55,17 @@ final class DaylightCheck extends PassageCheck {
             dark
                 ? passage().wayPoints().get(0).position()
                 : passage().wayPoints().get(passage().wayPoints().size() - 1).position());
+  }
+
+  /** Seconds from the launch to the sunset at the landing that ends the day of the launch. */
+  private double atEndSince(double launch, double length, double atLaunch) {
+    double left = atEnd.leftFor(launch, length);
+    if (!(left < 0.0 && atLaunch > 0.0)) {
+      return left;
+    }
+    // the sun is up at the start only: it rises later at a landing to the west, and has set already
+    // at one to the east
+    double day = -left + Math.max(0.0, atEnd.leftAt(launch - left + PAST_SUNRISE_SECONDS));
+    return Math.abs(day - atLaunch) < HALF_A_DAY_SECONDS ? day : left;
   }
 }

@@ -2,7 +2,7 @@ package org.ferryglide.nav.passage;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ConcurrentHashMap;
@@ -14,31 +14,40 @@ import org.ferryglide.nav.sky.SunDay;
 import org.ferryglide.nav.sky.SunState;
 import org.ferryglide.nav.water.EpochSeconds;
 
-/** The sun's comings and goings at a place, each day worked out once. */
+/**
+ * The sun's comings and goings at a place, each day of UTC worked out once: a clock ashore may skip
+ * a day, the sun does not.
+ */
 final class Daylights {
   /** What is told where the sun does not set, or rise, for days. */
   static final double LONGEST_SECONDS = 48.0 * 3600.0;
 
+  /** The years of {@link SunDay}. */
+  private static final int FIRST_YEAR = 1900;
+
+  private static final int LAST_YEAR = 2100;
+
   private final Position place;
-  private final ZoneId zone;
   private final ConcurrentMap<LocalDate, Daylight> days = new ConcurrentHashMap<>();
 
-  Daylights(Position place, ZoneId zone) {
+  Daylights(Position place) {
     this.place = place;
-    this.zone = zone;
   }
 
   private Daylight day(LocalDate date) {
-    return days.computeIfAbsent(date, day -> SunDay.of(day, zone, place).daylight());
+    return days.computeIfAbsent(date, day -> SunDay.of(day, ZoneOffset.UTC, place).daylight());
   }
 
   /**
    * Seconds of daylight left at a time; negative in the dark: seconds until the sun rises. At most
-   * two days either way.
+   * two days either way; NaN outside the years that the sun is worked out for.
    */
   double leftAt(double time) {
     Instant instant = EpochSeconds.toInstant(time);
-    LocalDate date = instant.atZone(zone).toLocalDate();
+    LocalDate date = instant.atOffset(ZoneOffset.UTC).toLocalDate();
+    if (date.getYear() <= FIRST_YEAR || date.getYear() >= LAST_YEAR) {
+      return Double.NaN;
+    }
     List<SunCrossing> later = new ArrayList<>();
     for (int i = 0; i <= 2; i++) {
       for (SunCrossing crossing : day(date.plusDays(i)).crossings()) {
@@ -53,6 +62,25 @@ final class Daylights {
     double next = EpochSeconds.of(later.get(0).time()) - time;
     boolean up = !later.get(0).rising();
     return up ? Math.min(next, LONGEST_SECONDS) : -Math.min(next, LONGEST_SECONDS);
+  }
+
+  /**
+   * Seconds of daylight left from a launch on, for a passage of some length: where the sun does not
+   * set for days it is followed until the end, at most two days beyond it.
+   */
+  double leftFor(double launch, double seconds) {
+    double left = leftAt(launch);
+    while (left >= LONGEST_SECONDS && left < seconds + LONGEST_SECONDS) {
+      double more = leftAt(launch + left);
+      if (!(more > 0.0)) {
+        return left;
+      }
+      left += more;
+      if (more < LONGEST_SECONDS) {
+        return left;
+      }
+    }
+    return left;
   }
 
   private boolean isUpWithoutCrossing(LocalDate date, Instant instant) {

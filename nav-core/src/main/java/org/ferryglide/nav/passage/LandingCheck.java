@@ -1,12 +1,16 @@
 package org.ferryglide.nav.passage;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
-import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.plane.Seconds;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.WaterLevel;
 import org.ferryglide.nav.water.WindField;
+import org.jspecify.annotations.Nullable;
 
 /** Water enough and beach left where the party lands or launches, and no swell running onto it. */
 final class LandingCheck extends PassageCheck {
@@ -18,98 +22,116 @@ final class LandingCheck extends PassageCheck {
   private final Landing landing;
 
   LandingCheck(Passage passage, int wayPoint, Landing landing) {
-    super("landing at " + passage.wayPoints().get(wayPoint).name(), passage);
+    this(passage, passage.wayPoints().get(wayPoint), wayPoint, landing);
+  }
+
+  private LandingCheck(Passage passage, WayPoint place, int wayPoint, Landing landing) {
+    super("landing at " + place.name(), passage);
     this.wayPoint = wayPoint;
-    this.place = passage.wayPoints().get(wayPoint);
+    this.place = place;
     this.landing = landing;
+  }
+
+  /** For {@link #usable} alone: a landing that need not be on the way. */
+  static LandingCheck beside(Passage passage, WayPoint place, Landing landing) {
+    return new LandingCheck(passage, place, 0, landing);
+  }
+
+  WayPoint place() {
+    return place;
   }
 
   @Override
   Verdict check(Candidate candidate) {
     SteeredRoute route = candidate.route;
-    boolean start = wayPoint == 0;
-    double until = EpochSeconds.of(start ? route.departure() : arrival(route, wayPoint));
-    double length =
-        (start ? passage().party().launching() : passage().party().landing()).toMillis() / 1000.0;
-    double from = start ? until - length : until;
-    return usable(from, from + length);
+    List<Verdict> verdicts = new ArrayList<>();
+    if (wayPoint > 0) {
+      double arrival = EpochSeconds.of(route.legs().get(wayPoint - 1).arrival());
+      verdicts.add(usable(arrival, arrival + Seconds.of(passage().party().landing())));
+    }
+    if (wayPoint < route.legs().size()) {
+      double departure = EpochSeconds.of(route.legs().get(wayPoint).departure());
+      verdicts.add(usable(departure - Seconds.of(passage().party().launching()), departure));
+    }
+    return Failing.worst(verdicts);
   }
 
-  private static java.time.Instant arrival(SteeredRoute route, int wayPoint) {
-    SteeredLeg leg = route.legs().get(wayPoint - 1);
-    return leg.arrival();
-  }
-
-  /** Whether the landing can be used from one time until another. */
+  /** Whether the landing can be used from one time until another; the worst that is found. */
   Verdict usable(double from, double until) {
-    Verdict exposed = exposed(passage(), place, landing, from);
-    if (exposed != null) {
-      return exposed.at(EpochSeconds.toInstant(from)).at(place.position());
+    List<Verdict> verdicts = new ArrayList<>();
+    TrueBearing swell = passage().swellFrom().orElse(null);
+    if (swell != null && landing.isOpenTo(swell)) {
+      verdicts.add(
+          placed(
+              Verdict.stopped(name(), "it lies open to the swell from " + swell.threeDigits()),
+              from));
+    }
+    verdicts.add(levels(from, until));
+    boolean asked = landing.hasOpenSector() && passage().limits().hasOnshoreWind();
+    int looks = asked ? looks(from, until) : -1;
+    for (int i = 0; i <= looks; i++) {
+      double time = Math.min(until, from + i * Candidate.STEP_SECONDS);
+      Verdict wind = onshoreWind(time);
+      if (wind != null) {
+        verdicts.add(placed(wind, time));
+      }
+    }
+    return Failing.worst(verdicts);
+  }
+
+  private static int looks(double from, double until) {
+    return (int) Math.ceil((until - from) / Candidate.STEP_SECONDS);
+  }
+
+  private Verdict placed(Verdict verdict, double time) {
+    return verdict.at(EpochSeconds.toInstant(time)).at(place.position());
+  }
+
+  private Verdict levels(double from, double until) {
+    WaterLevel level = landing.port().map(passage()::level).orElse(null);
+    if (level == null) {
+      return placed(Verdict.within(name(), "works at any level"), from);
     }
     double worst = Double.POSITIVE_INFINITY;
     double when = from;
-    WaterLevel level = landing.port().map(passage()::level).orElse(null);
-    if (level == null) {
-      return Verdict.of(name(), 1.0, "(at any level)", 0.5, 0.0)
-          .at(EpochSeconds.toInstant(from))
-          .at(place.position());
-    }
-    int looks = 1 + (int) Math.ceil((until - from) / Candidate.STEP_SECONDS);
-    for (int i = 0; i <= looks; i++) {
+    double unknown = Double.NaN;
+    for (int i = 0; i <= looks(from, until); i++) {
       double time = Math.min(until, from + i * Candidate.STEP_SECONDS);
       double margin = landing.marginMetres(level.heightMetres(time));
-      if (!(margin >= worst)) {
+      if (Double.isNaN(margin)) {
+        unknown = time;
+      } else if (margin < worst) {
         worst = margin;
         when = time;
       }
-      if (Double.isNaN(margin)) {
-        return Verdict.notChecked(name(), "no height of tide is known then")
-            .at(EpochSeconds.toInstant(time))
-            .at(place.position());
-      }
     }
-    return Verdict.of(name(), worst, "metres within its levels", LEVEL_WARNING_METRES, 0.0)
-        .at(EpochSeconds.toInstant(when))
-        .at(place.position());
+    if (!Double.isNaN(unknown) && !(worst < 0.0)) {
+      return placed(Verdict.notChecked(name(), "no height of tide is known then"), unknown);
+    }
+    return placed(
+        Verdict.of(name(), worst, "metres within its levels", LEVEL_WARNING_METRES, 0.0), when);
   }
 
-  /** What lies against landing there, or null. */
-  static org.ferryglide.nav.timing.@org.jspecify.annotations.Nullable Verdict exposed(
-      Passage passage, WayPoint place, Landing landing, double time) {
-    String name = "landing at " + place.name();
-    TrueBearing swell = passage.swellFrom().orElse(null);
-    if (swell != null && landing.isOpenTo(swell)) {
-      return Verdict.stopped(name, "it lies open to the swell from " + swell.threeDigits());
-    }
-    PassageLimits limits = passage.limits();
-    if (!landing.hasOpenSector() || !limits.hasOnshoreWind()) {
-      return null;
-    }
-    WindField wind = passage.wind().orElse(null);
+  /** The wind onto the landing against its limits, or null if none blows onto it. */
+  private @Nullable Verdict onshoreWind(double time) {
+    WindField wind = passage().wind().orElse(null);
     double[] room = new double[2];
+    Position there = place.position();
     if (wind == null
-        || !wind.sample(
-            place.position().latitudeDegrees(),
-            place.position().longitudeDegrees(),
-            time,
-            room,
-            0)) {
-      return Verdict.notChecked(name, "no wind is known there and then");
+        || !wind.sample(there.latitudeDegrees(), there.longitudeDegrees(), time, room, 0)) {
+      return Verdict.notChecked(name(), "no wind is known there and then");
     }
     double speed = Math.hypot(room[0], room[1]);
     TrueBearing from = TrueBearing.ofDegrees(Math.toDegrees(Math.atan2(-room[0], -room[1])));
     if (speed == 0.0 || !landing.isOpenTo(from)) {
       return null;
     }
-    Verdict verdict =
-        Verdict.of(
-            name,
-            speed / org.ferryglide.nav.measure.Speed.ofKnots(1.0).metresPerSecond(),
-            "knots of wind onto it",
-            limits.onshoreWindWarning()
-                / org.ferryglide.nav.measure.Speed.ofKnots(1.0).metresPerSecond(),
-            limits.onshoreWindStop()
-                / org.ferryglide.nav.measure.Speed.ofKnots(1.0).metresPerSecond());
-    return verdict.answer() == Verdict.Answer.WITHIN ? null : verdict;
+    PassageLimits limits = passage().limits();
+    return Verdict.of(
+        name(),
+        WaterChecks.knots(speed),
+        "knots of wind onto it",
+        WaterChecks.knots(limits.onshoreWindWarning()),
+        WaterChecks.knots(limits.onshoreWindStop()));
   }
 }

@@ -2,18 +2,20 @@ package org.ferryglide.nav.passage;
 
 import java.util.List;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Verdict;
 
 /** The heading across a lane against a right angle, with the minutes spent inside. */
 final class LaneCheck extends PassageCheck {
+  /** Parts of a minute at which it is asked whether the party is inside. */
+  private static final int PARTS = 12;
+
   private final Outline middle;
   private final double halfWidth;
   private final double[] directions;
-  private final Lane lane;
 
   LaneCheck(Passage passage, Lane lane) {
     super("crossing " + lane.name(), passage);
-    this.lane = lane;
     this.middle = Outline.line(lane.middle(), lane.name());
     this.halfWidth = 0.5 * lane.width().metres();
     List<Position> points = lane.middle();
@@ -28,7 +30,7 @@ final class LaneCheck extends PassageCheck {
     double worst = -1.0;
     int when = -1;
     for (int look = 0; look < candidate.size; look++) {
-      if (isInside(candidate.latitude[look], candidate.longitude[look])) {
+      if (isEntered(candidate, look)) {
         double off =
             offRightAngle(
                 candidate.heading[look],
@@ -50,7 +52,7 @@ final class LaneCheck extends PassageCheck {
           candidate,
           when);
     }
-    String name = name() + ", " + minutesInside(candidate) + " min inside for the slower party";
+    String name = name() + ", " + minutesInside(candidate);
     return at(
         Verdict.of(
             name,
@@ -60,6 +62,18 @@ final class LaneCheck extends PassageCheck {
             limits.laneAngleStop()),
         candidate,
         when);
+  }
+
+  /** Whether the lane is met at a look or on the way there from the look before. */
+  private boolean isEntered(Candidate candidate, int look) {
+    double latitude = candidate.latitude[look];
+    double longitude = candidate.longitude[look];
+    if (look == 0 || candidate.leg[look] != candidate.leg[look - 1]) {
+      return isInside(latitude, longitude);
+    }
+    return middle.distance(
+            candidate.latitude[look - 1], candidate.longitude[look - 1], latitude, longitude)
+        <= halfWidth;
   }
 
   private boolean isInside(double latitude, double longitude) {
@@ -72,23 +86,27 @@ final class LaneCheck extends PassageCheck {
     return 90.0 - between;
   }
 
-  /** Minutes inside the lane; for the slower party where it gets there at all. */
-  String minutesInside(Candidate candidate) {
-    Candidate slow =
-        candidate
-            .slower()
-            .<Candidate>match(route -> new Candidate(passage(), route), why -> candidate);
+  /** Minutes inside the lane, begun ones counted; for the slower party where it gets there. */
+  private String minutesInside(Candidate candidate) {
+    SteeredRoute route = candidate.slower().solved().orElse(null);
+    Candidate slow = route == null ? candidate : new Candidate(passage(), route);
     double seconds = 0.0;
     for (int look = 1; look < slow.size; look++) {
-      if (slow.leg[look] == slow.leg[look - 1]
-          && isInside(slow.latitude[look], slow.longitude[look])) {
-        seconds += slow.time[look] - slow.time[look - 1];
+      if (slow.leg[look] == slow.leg[look - 1] && isEntered(slow, look)) {
+        double span = slow.time[look] - slow.time[look - 1];
+        for (int i = 0; i < PARTS; i++) {
+          seconds += isInside(slow, look, (i + 0.5) / PARTS) ? span / PARTS : 0.0;
+        }
       }
     }
-    return Long.toString((long) Math.ceil(seconds / 60.0));
+    return (long) Math.ceil(seconds / 60.0)
+        + (route == null ? " min inside as planned" : " min inside for the slower party");
   }
 
-  Lane lane() {
-    return lane;
+  private boolean isInside(Candidate slow, int look, double part) {
+    double east = Math.IEEEremainder(slow.longitude[look] - slow.longitude[look - 1], 360.0);
+    return isInside(
+        slow.latitude[look - 1] + part * (slow.latitude[look] - slow.latitude[look - 1]),
+        slow.longitude[look - 1] + part * east);
   }
 }

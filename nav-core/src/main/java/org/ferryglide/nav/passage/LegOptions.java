@@ -29,7 +29,7 @@ public final class LegOptions implements Serializable {
   private final Strategy strategy;
   private final @Nullable Speed speed;
   private final boolean withoutRests;
-  private final transient @Nullable StreamField stream;
+  private final @Nullable StreamField stream;
   private final boolean geodesic;
 
   private LegOptions(

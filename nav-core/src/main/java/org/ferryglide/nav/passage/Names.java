@@ -13,11 +13,18 @@ final class Names {
 
   static String checkedOrEmpty(String text, String what) {
     for (int i = 0; i < text.length(); i++) {
-      if (Character.isISOControl(text.charAt(i))) {
+      if (isControl(text.charAt(i))) {
         throw new IllegalArgumentException(
             what + " must hold no control characters, but has one at character " + (i + 1));
       }
     }
     return text;
+  }
+
+  /** Control characters, other ends of a line, and what turns the direction of writing. */
+  private static boolean isControl(char c) {
+    return Character.isISOControl(c)
+        || c >= '\u2028' && c <= '\u202e'
+        || c >= '\u2066' && c <= '\u2069';
   }
 }

@@ -409,12 +409,25 @@ public final class Passage implements Serializable {
      * @param options how the leg is paddled
      * @return this builder
      * @throws IllegalStateException if the passage has no beginning yet
-     * @throws IllegalArgumentException if a way point of that name is there already
+     * @throws IllegalArgumentException if a way point of that name is there already at another
+     *     place; a passage may come back to the same place
      */
     public Builder to(WayPoint next, LegOptions options) {
       if (wayPoints.isEmpty()) {
         throw new IllegalStateException("a passage begins with from(…)");
       }
+      for (WayPoint known : wayPoints) {
+        if (known.name().equals(next.name()) && !known.position().equals(next.position())) {
+          throw new IllegalArgumentException(
+              "way point "
+                  + next.name()
+                  + " must be at one place, but was at "
+                  + known.position()
+                  + " and at "
+                  + next.position());
+        }
+      }
+      Objects.requireNonNull(options, "options");
       WayPoint last = wayPoints.get(wayPoints.size() - 1);
       legs.add(new PassageLeg(legs.size() + 1, last, next, options));
       wayPoints.add(next);
@@ -524,7 +537,7 @@ public final class Passage implements Serializable {
      * @return this builder
      */
     public Builder dangers(List<Danger> dangers) {
-      this.dangers = new ArrayList<>(dangers);
+      this.dangers = List.copyOf(dangers);
       return this;
     }
 
@@ -536,7 +549,7 @@ public final class Passage implements Serializable {
      * @return this builder
      */
     public Builder lanes(List<Lane> lanes) {
-      this.lanes = new ArrayList<>(lanes);
+      this.lanes = List.copyOf(lanes);
       return this;
     }
 

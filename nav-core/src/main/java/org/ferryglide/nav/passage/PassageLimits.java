@@ -35,6 +35,8 @@ public final class PassageLimits implements Serializable {
    */
   public static final double USUAL_RATE_ERROR = 0.25;
 
+  private static final double KNOT = Speed.ofKnots(1.0).metresPerSecond();
+
   private static final int STREAM = 0;
   private static final int WIND = 2;
   private static final int WIND_AGAINST_STREAM = 4;
@@ -69,13 +71,43 @@ public final class PassageLimits implements Serializable {
     return new PassageLimits(values);
   }
 
-  private PassageLimits with(int slot, double warning, double stop, boolean moreIsWorse) {
+  private PassageLimits withSpeeds(
+      int slot, String what, Speed warning, Speed stop, boolean moreIsWorse) {
+    return with(
+        slot,
+        what,
+        new double[] {warning.metresPerSecond(), stop.metresPerSecond()},
+        moreIsWorse,
+        warning.inKnots(2) + " and stop at " + stop.inKnots(2));
+  }
+
+  private PassageLimits withTimes(
+      int slot, String what, Duration warning, Duration stop, boolean moreIsWorse) {
+    Duration lesser = moreIsWorse ? warning : stop;
+    if (lesser.isNegative()) {
+      throw new IllegalArgumentException(
+          "limits of " + what + " must be at least PT0S, but one was " + lesser);
+    }
+    return with(
+        slot,
+        what,
+        new double[] {Seconds.of(warning), Seconds.of(stop)},
+        moreIsWorse,
+        warning + " and stop at " + stop);
+  }
+
+  private PassageLimits with(
+      int slot, String what, double[] limits, boolean moreIsWorse, String told) {
+    double warning = limits[0];
+    double stop = limits[1];
     if (moreIsWorse ? !(warning < stop) : !(warning > stop)) {
       throw new IllegalArgumentException(
-          "a warning limit must come before its stop limit, but warning began at "
-              + warning
-              + " and stop at "
-              + stop);
+          "warning limit of "
+              + what
+              + " must be "
+              + (moreIsWorse ? "below" : "above")
+              + " its stop limit, but warning was to begin at "
+              + told);
     }
     double[] copy = values.clone();
     copy[slot] = warning;
@@ -89,9 +121,10 @@ public final class PassageLimits implements Serializable {
    * @param warning rate above which a warning is given
    * @param stop rate above which the plan is stopped, above the warning
    * @return the changed limits
+   * @throws IllegalArgumentException if the limits are the wrong way round, equal, or out of range
    */
   public PassageLimits withStream(Speed warning, Speed stop) {
-    return with(STREAM, warning.metresPerSecond(), stop.metresPerSecond(), true);
+    return withSpeeds(STREAM, "stream", warning, stop, true);
   }
 
   /**
@@ -100,9 +133,10 @@ public final class PassageLimits implements Serializable {
    * @param warning speed above which a warning is given
    * @param stop speed above which the plan is stopped, above the warning
    * @return the changed limits
+   * @throws IllegalArgumentException if the limits are the wrong way round, equal, or out of range
    */
   public PassageLimits withWind(Speed warning, Speed stop) {
-    return with(WIND, warning.metresPerSecond(), stop.metresPerSecond(), true);
+    return withSpeeds(WIND, "wind", warning, stop, true);
   }
 
   /**
@@ -113,10 +147,11 @@ public final class PassageLimits implements Serializable {
    * @param stop wind above which the plan is stopped, above the warning
    * @param leastStream slower streams do not count
    * @return the changed limits
+   * @throws IllegalArgumentException if the limits are the wrong way round, equal, or out of range
    */
   public PassageLimits withWindAgainstStream(Speed warning, Speed stop, Speed leastStream) {
     PassageLimits limits =
-        with(WIND_AGAINST_STREAM, warning.metresPerSecond(), stop.metresPerSecond(), true);
+        withSpeeds(WIND_AGAINST_STREAM, "wind against stream", warning, stop, true);
     limits.values[LEAST_STREAM] = leastStream.metresPerSecond();
     return limits;
   }
@@ -127,9 +162,10 @@ public final class PassageLimits implements Serializable {
    * @param warning reserve below which a warning is given
    * @param stop reserve below which the plan is stopped, below the warning
    * @return the changed limits
+   * @throws IllegalArgumentException if the limits are the wrong way round, equal, or out of range
    */
   public PassageLimits withReserve(Speed warning, Speed stop) {
-    return with(RESERVE, warning.metresPerSecond(), stop.metresPerSecond(), false);
+    return withSpeeds(RESERVE, "reserve of speed", warning, stop, false);
   }
 
   /**
@@ -139,21 +175,23 @@ public final class PassageLimits implements Serializable {
    * @param stop time before sunset below which the plan is stopped, below the warning, at least
    *     zero
    * @return the changed limits
+   * @throws IllegalArgumentException if the limits are the wrong way round, equal, or out of range
    */
   public PassageLimits withDaylight(Duration warning, Duration stop) {
-    Arguments.notNegative(Seconds.of(stop), "daylight left", "seconds");
-    return with(DAYLIGHT, Seconds.of(warning), Seconds.of(stop), false);
+    return withTimes(DAYLIGHT, "daylight left", warning, stop, false);
   }
 
   /**
-   * The longest time afloat between two stops.
+   * The longest time afloat between two stops, from the first boat afloat until the last of the
+   * slower party is ashore.
    *
    * @param warning time above which a warning is given
    * @param stop time above which the plan is stopped, above the warning
    * @return the changed limits
+   * @throws IllegalArgumentException if the limits are the wrong way round, equal, or out of range
    */
   public PassageLimits withTimeAfloat(Duration warning, Duration stop) {
-    return with(TIME_UNDER_WAY, Seconds.of(warning), Seconds.of(stop), true);
+    return withTimes(TIME_UNDER_WAY, "time afloat", warning, stop, true);
   }
 
   /**
@@ -162,9 +200,10 @@ public final class PassageLimits implements Serializable {
    * @param warning time to the nearest usable landing above which a warning is given
    * @param stop time above which the plan is stopped, above the warning
    * @return the changed limits
+   * @throws IllegalArgumentException if the limits are the wrong way round, equal, or out of range
    */
   public PassageLimits withTimeToLanding(Duration warning, Duration stop) {
-    return with(TIME_BETWEEN_LANDINGS, Seconds.of(warning), Seconds.of(stop), true);
+    return withTimes(TIME_BETWEEN_LANDINGS, "time to a landing", warning, stop, true);
   }
 
   /**
@@ -173,13 +212,17 @@ public final class PassageLimits implements Serializable {
    * @param warningDegrees degrees above which a warning is given, in [0, 90]
    * @param stopDegrees degrees above which the plan is stopped, in (warning, 90]
    * @return the changed limits
+   * @throws IllegalArgumentException if the limits are the wrong way round, equal, or out of range
    */
   public PassageLimits withLaneAngle(double warningDegrees, double stopDegrees) {
+    double warning = Arguments.within(warningDegrees, 0.0, 90.0, "angle", "degrees");
+    double stop = Arguments.within(stopDegrees, 0.0, 90.0, "angle", "degrees");
     return with(
         LANE_ANGLE,
-        Arguments.within(warningDegrees, 0.0, 90.0, "angle", "degrees"),
-        Arguments.within(stopDegrees, 0.0, 90.0, "angle", "degrees"),
-        true);
+        "angle across a lane",
+        new double[] {warning, stop},
+        true,
+        warning + "° and stop at " + stop + "°");
   }
 
   /**
@@ -188,9 +231,10 @@ public final class PassageLimits implements Serializable {
    * @param warning speed above which a warning is given
    * @param stop speed above which the plan is stopped, above the warning
    * @return the changed limits
+   * @throws IllegalArgumentException if the limits are the wrong way round, equal, or out of range
    */
   public PassageLimits withOnshoreWind(Speed warning, Speed stop) {
-    return with(ONSHORE_WIND, warning.metresPerSecond(), stop.metresPerSecond(), true);
+    return withSpeeds(ONSHORE_WIND, "onshore wind", warning, stop, true);
   }
 
   /**
@@ -199,6 +243,7 @@ public final class PassageLimits implements Serializable {
    *
    * @param share of the tabled rate, in [0, 1]
    * @return the changed limits
+   * @throws IllegalArgumentException if the share is NaN or out of range
    */
   public PassageLimits withRateError(double share) {
     double[] copy = values.clone();
@@ -330,6 +375,24 @@ public final class PassageLimits implements Serializable {
 
   @Override
   public String toString() {
-    return "limits of the party " + Arrays.toString(values);
+    StringBuilder text = new StringBuilder("limits of the party");
+    tell(text, "stream", STREAM, KNOT, "kn");
+    tell(text, "wind", WIND, KNOT, "kn");
+    tell(text, "wind against stream", WIND_AGAINST_STREAM, KNOT, "kn");
+    tell(text, "reserve", RESERVE, KNOT, "kn");
+    tell(text, "daylight left", DAYLIGHT, 60.0, "min");
+    tell(text, "time afloat", TIME_UNDER_WAY, 60.0, "min");
+    tell(text, "time to a landing", TIME_BETWEEN_LANDINGS, 60.0, "min");
+    tell(text, "angle across a lane", LANE_ANGLE, 1.0, "°");
+    tell(text, "onshore wind", ONSHORE_WIND, KNOT, "kn");
+    return text + ", rate exceeded by up to " + Math.round(100.0 * values[RATE_ERROR]) + " %";
+  }
+
+  private void tell(StringBuilder text, String what, int slot, double unit, String name) {
+    if (!Double.isNaN(values[slot])) {
+      text.append(", ").append(what).append(' ');
+      text.append(Math.round(100.0 * values[slot] / unit) / 100.0).append(" and ");
+      text.append(Math.round(100.0 * values[slot + 1] / unit) / 100.0).append(' ').append(name);
+    }
   }
 }

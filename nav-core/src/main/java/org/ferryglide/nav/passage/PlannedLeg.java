@@ -115,7 +115,7 @@ public final class PlannedLeg implements Serializable {
   /**
    * The variation at the start of the leg, with its doubts.
    *
-   * @return the reading; empty if the passage has no source of variation
+   * @return the reading; empty if the passage has no source of variation, or none in force
    */
   public Optional<VariationReading> variation() {
     return Optional.ofNullable(variation);

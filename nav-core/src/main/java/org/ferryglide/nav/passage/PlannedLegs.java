@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -40,6 +41,10 @@ final class PlannedLegs {
 
   private static @Nullable VariationReading variation(Passage passage, SteeredLeg steered) {
     LocalDate date = steered.departure().atZone(ZoneOffset.UTC).toLocalDate();
-    return passage.variation().map(source -> source.at(steered.leg().start(), date)).orElse(null);
+    try {
+      return passage.variation().map(source -> source.at(steered.leg().start(), date)).orElse(null);
+    } catch (DateTimeException e) { // the check of the variation says so
+      return null;
+    }
   }
 }

@@ -21,16 +21,13 @@ final class Waits {
   static double end(Passage passage, Stop stop, Position place, StreamField stream, double from) {
     double until = from + Seconds.of(passage.longestDuration());
     if (stop instanceof Stops.Ashore ashore) {
-      return from + Seconds.of(ashore.length());
+      return within(from + Seconds.of(ashore.length()), until);
     }
     if (stop instanceof Stops.UntilTime untilTime) {
-      return Math.max(from, EpochSeconds.of(untilTime.time()));
+      return within(Math.max(from, EpochSeconds.of(untilTime.time())), until);
     }
     if (stop instanceof Stops.UntilLevel untilLevel) {
       WaterLevel level = passage.level(untilLevel.port());
-      if (level == null) {
-        return Double.NaN;
-      }
       double sign = untilLevel.atLeast() ? 1.0 : -1.0;
       return firstAtLeastZero(
           time -> sign * (level.heightMetres(time) - untilLevel.metres()), from, until);
@@ -46,6 +43,10 @@ final class Waits {
         until);
   }
 
+  private static double within(double end, double until) {
+    return end <= until ? end : Double.POSITIVE_INFINITY;
+  }
+
   /** The first time at which a margin is at least zero, to a second and not before it. */
   static double firstAtLeastZero(DoubleUnaryOperator margin, double from, double until) {
     double low = from;
@@ -53,25 +54,56 @@ final class Waits {
     if (value >= 0.0) {
       return from;
     }
+    double before = Double.NEGATIVE_INFINITY;
     while (low < until) {
       if (Double.isNaN(value)) {
         return Double.NaN;
       }
       double high = Math.min(until, low + STEP_SECONDS);
-      value = margin.applyAsDouble(high);
-      if (value >= 0.0) {
-        while (high - low > 0.5) {
-          double middle = 0.5 * (low + high);
-          if (margin.applyAsDouble(middle) >= 0.0) {
-            high = middle;
-          } else {
-            low = middle;
-          }
+      double next = margin.applyAsDouble(high);
+      if (value > before && value > next) { // a slack shorter than a step may lie at the top
+        double top = top(margin, Math.max(from, low - STEP_SECONDS), high);
+        if (margin.applyAsDouble(top) >= 0.0) {
+          return edge(margin, Math.max(from, low - STEP_SECONDS), top);
         }
-        return high;
       }
+      if (next >= 0.0) {
+        return edge(margin, low, high);
+      }
+      before = value;
+      value = next;
       low = high;
     }
     return Double.isNaN(value) ? Double.NaN : Double.POSITIVE_INFINITY;
+  }
+
+  /** Where a margin that is negative at {@code low} has become zero, to half a second. */
+  private static double edge(DoubleUnaryOperator margin, double low, double high) {
+    double out = low;
+    double in = high;
+    while (in - out > 0.5) {
+      double middle = 0.5 * (out + in);
+      if (margin.applyAsDouble(middle) >= 0.0) {
+        in = middle;
+      } else {
+        out = middle;
+      }
+    }
+    return in;
+  }
+
+  /** Where a margin with one top between two times has it, by thirds, to a tenth of a second. */
+  private static double top(DoubleUnaryOperator margin, double from, double until) {
+    double low = from;
+    double high = until;
+    while (high - low > 0.1) {
+      double third = (high - low) / 3.0;
+      if (margin.applyAsDouble(low + third) < margin.applyAsDouble(high - third)) {
+        low += third;
+      } else {
+        high -= third;
+      }
+    }
+    return 0.5 * (low + high);
   }
 }

@@ -1,0 +1,62 @@
+package org.ferryglide.nav.passage;
+
+/**
+ * How much slower the party could be at each moment and still keep to its path and not be carried
+ * back along it, with the stream at the upper end of its error.
+ */
+final class ReserveCheck extends WorstAlong {
+  /** Below this the path has no direction, metres a second. */
+  private static final double NO_WAY = 1e-6;
+
+  private final double factor;
+  private final double driftFraction;
+
+  ReserveCheck(Passage passage) {
+    super(
+        "reserve of speed",
+        passage,
+        "knots",
+        WaterChecks.knots(passage.limits().reserveWarning()),
+        WaterChecks.knots(passage.limits().reserveStop()),
+        "wind or stream are not known there and then");
+    factor = 1.0 + passage.limits().rateError();
+    driftFraction =
+        passage.wind().isPresent() ? passage.party().craft().windResponse().driftFraction() : 0.0;
+  }
+
+  @Override
+  double figure(Candidate candidate, int look) {
+    boolean last = look + 1 == candidate.size || candidate.leg[look] != candidate.leg[look + 1];
+    int from = last ? look - 1 : look;
+    int to = from + 1;
+    double seconds = candidate.time[to] - candidate.time[from];
+    if (!(seconds > 0.0)) {
+      return leftOut(); // a leg without length
+    }
+    double latitude = 0.5 * (candidate.latitude[from] + candidate.latitude[to]);
+    double turned = Math.IEEEremainder(candidate.longitude[to] - candidate.longitude[from], 360.0);
+    double east = turned * PlaneMetres.east(latitude) / seconds;
+    double north =
+        (candidate.latitude[to] - candidate.latitude[from]) * PlaneMetres.north(latitude) / seconds;
+    double way = Math.hypot(east, north);
+    if (way < NO_WAY) {
+      return leftOut();
+    }
+    double streamEast = 0.5 * (candidate.streamEast[from] + candidate.streamEast[to]);
+    double streamNorth = 0.5 * (candidate.streamNorth[from] + candidate.streamNorth[to]);
+    double downWindEast = downWind(candidate.windEast, from, to);
+    double downWindNorth = downWind(candidate.windNorth, from, to);
+    double paddled =
+        Math.hypot(east - streamEast - downWindEast, north - streamNorth - downWindNorth);
+    double setEast = factor * streamEast + downWindEast;
+    double setNorth = factor * streamNorth + downWindNorth;
+    double along = (setEast * east + setNorth * north) / way;
+    double across = (setEast * north - setNorth * east) / way;
+    double least = along >= 0.0 ? Math.abs(across) : Math.hypot(along, across);
+    return WaterChecks.knots(paddled - least);
+  }
+
+  private double downWind(double[] wind, int from, int to) {
+    return driftFraction == 0.0 ? 0.0 : driftFraction * 0.5 * (wind[from] + wind[to]);
+  }
+}

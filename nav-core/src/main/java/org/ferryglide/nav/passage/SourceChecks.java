@@ -1,0 +1,104 @@
+package org.ferryglide.nav.passage;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
+import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.magnetic.VariationSource;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Severity;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.timing.Verdict;
+
+/** What the passage is built from: tables plausible and near enough, a model in force. */
+final class SourceChecks {
+  /** Common practice, no source: heights of a port further off are another tide's. */
+  static final double NEAR_ENOUGH_NAUTICAL_MILES = 20.0;
+
+  private SourceChecks() {}
+
+  /** What was doubted about the tables and places, and ports far from where they are used. */
+  static final class Tables extends PassageCheck {
+    private final Verdict verdict;
+
+    Tables(Passage passage) {
+      super("tables and places", passage);
+      List<Note> notes = new ArrayList<>(passage.notes());
+      for (WayPoint place : passage.wayPoints()) {
+        addFar(passage, place, notes);
+      }
+      passage.refuges().forEach(place -> addFar(passage, place, notes));
+      verdict = byWorst(name(), notes);
+    }
+
+    private static void addFar(Passage passage, WayPoint place, List<Note> notes) {
+      Set<String> ports = Ports.askedFor(List.of(place), List.of(), null);
+      for (String port : ports) {
+        Position of = passage.level(port).position().orElse(place.position());
+        double miles =
+            of.equals(place.position())
+                ? 0.0
+                : RhumbLeg.between(of, place.position()).length().nauticalMiles();
+        if (miles > NEAR_ENOUGH_NAUTICAL_MILES) {
+          notes.add(
+              Note.caution(
+                  "passage.far-port",
+                  port + " lies " + Math.round(miles) + " NM from " + place.name()));
+        }
+      }
+    }
+
+    @Override
+    Verdict check(Candidate candidate) {
+      return verdict;
+    }
+  }
+
+  /** A model in force, a compass that works there, a rose that is not too old. */
+  static final class Variation extends PassageCheck {
+    private final ConcurrentMap<LocalDate, Verdict> days = new ConcurrentHashMap<>();
+
+    Variation(Passage passage) {
+      super("variation", passage);
+    }
+
+    @Override
+    Verdict check(Candidate candidate) {
+      LocalDate date = candidate.route.departure().atOffset(ZoneOffset.UTC).toLocalDate();
+      return days.computeIfAbsent(date, this::on);
+    }
+
+    private Verdict on(LocalDate date) {
+      VariationSource source = passage().variation().orElseThrow(IllegalStateException::new);
+      List<Note> notes = new ArrayList<>();
+      try {
+        for (WayPoint place : passage().wayPoints()) {
+          notes.addAll(source.at(place.position(), date).notes());
+        }
+      } catch (DateTimeException e) {
+        return Verdict.notChecked(name(), "no model is in force on " + date);
+      }
+      return byWorst(name(), notes);
+    }
+  }
+
+  private static Verdict byWorst(String name, List<Note> notes) {
+    Note worst = null;
+    for (Note note : notes) {
+      if (worst == null || note.severity().compareTo(worst.severity()) > 0) {
+        worst = note;
+      }
+    }
+    if (worst == null || worst.severity() == Severity.INFORMATION) {
+      return Verdict.within(name, "nothing doubted");
+    }
+    return worst.severity() == Severity.WARNING
+        ? Verdict.stopped(name, worst.text())
+        : Verdict.warned(name, worst.text());
+  }
+}
