@@ -1,5 +1,6 @@
 package org.ferryglide.tide.stream;
 
+import static org.ferryglide.testing.Refusal.message;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -247,10 +248,7 @@ class GriddedStreamTest {
           .append(",90,1\n");
     }
     String message =
-        assertThrows(
-                InputFormatException.class,
-                () -> GriddedStream.read("grid.csv", new StringReader(sheet.toString())))
-            .getMessage();
+        message(() -> GriddedStream.read("grid.csv", new StringReader(sheet.toString())));
     assertTrue(
         message.startsWith("grid.csv, line " + (rows + 1) + ", column 1: time: up to this line"),
         message);
