@@ -28,4 +28,5 @@ module org.ferryglide.nav {
   exports org.ferryglide.nav.fix;
   exports org.ferryglide.nav.sight;
   exports org.ferryglide.nav.landfall;
+  exports org.ferryglide.nav.passage;
 }
