@@ -1,0 +1,241 @@
+package org.ferryglide.nav.passage;
+
+import java.io.Serializable;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.ferryglide.nav.note.Arguments;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a paddler carries on deck: a plan as plain text, side by side.
+ *
+ * <pre>{@code
+ * DeckCard card =
+ *     DeckCard.of(plan)
+ *         .withHighWater("Orrin Quay", highWater, 5.3, OptionalDouble.of(0.85))
+ *         .withNotLaterThan(2, lastTurn);
+ * card.afloat().forEach(System.out::println); // a side for each leg, at most 24 by 10
+ * System.out.println(card); // every side
+ * }</pre>
+ *
+ * <p>An afloat side holds one three-figure direction without a word, the heading to steer by the
+ * magnetic compass; every other direction has its word. Each figure is rounded to the side on which
+ * its own check is worse: arrivals late, earliest arrivals early, rates and cross-track distances
+ * up, heights toward the nearer level at which a landing stops working. Minutes are the differences
+ * of printed times. What is not known is a blank to be filled in, never a zero, and what was not
+ * checked stands in the top line. No card says go.
+ *
+ * <p>Official charts, tables, forecasts and the advice of the coastguard come first.
+ */
+public final class DeckCard implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final TimedPlan plan;
+  private final int marks;
+  private final @Nullable HighWater highWater;
+  private final @Nullable String launchInterval;
+
+  @SuppressWarnings("serial") // a TreeMap
+  private final Map<Integer, Instant> notLaterThan;
+
+  @SuppressWarnings("serial") // an ArrayList within
+  private final List<Section> further;
+
+  /** The high water that a card is good for. */
+  record HighWater(String port, Instant time, double heightMetres, double share)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    OptionalDouble springShare() {
+      return Double.isNaN(share) ? OptionalDouble.empty() : OptionalDouble.of(share);
+    }
+  }
+
+  /** Something more for the further sides. */
+  @SuppressWarnings("serial") // an ArrayList within
+  record Section(String title, List<String> lines) implements Serializable {
+    private static final long serialVersionUID = 1L;
+  }
+
+  private DeckCard(
+      TimedPlan plan,
+      int marks,
+      @Nullable HighWater highWater,
+      @Nullable String launchInterval,
+      Map<Integer, Instant> notLaterThan,
+      List<Section> further) {
+    this.plan = plan;
+    this.marks = marks;
+    this.highWater = highWater;
+    this.launchInterval = launchInterval;
+    this.notLaterThan = notLaterThan;
+    this.further = further;
+  }
+
+  /**
+   * The card of a plan, with blanks for what a plan does not know.
+   *
+   * @param plan the plan
+   * @return the card
+   */
+  public static DeckCard of(TimedPlan plan) {
+    return new DeckCard(
+        Objects.requireNonNull(plan, "plan"),
+        1,
+        null,
+        null,
+        Collections.emptyMap(),
+        Collections.emptyList());
+  }
+
+  /**
+   * The same card for a compass with marks so far apart; headings are printed at the nearest.
+   *
+   * @param degrees from mark to mark, 1, 2, 5 or 10
+   * @return the changed card
+   * @throws IllegalArgumentException if {@code degrees} is none of them
+   */
+  public DeckCard withMarksEvery(int degrees) {
+    if (degrees != 1 && degrees != 2 && degrees != 5 && degrees != 10) {
+      throw new IllegalArgumentException(
+          "marks of a compass must be 1, 2, 5 or 10 degrees apart, but were " + degrees);
+    }
+    return new DeckCard(plan, degrees, highWater, launchInterval, notLaterThan, further);
+  }
+
+  /**
+   * The same card with the high water it is good for.
+   *
+   * @param port where
+   * @param time when; printed to the minute before
+   * @param heightMetres its height, metres above the datum of the table; printed rounded down
+   * @param springShare where its range lies from mean neaps (0) to mean springs (1); empty if not
+   *     known
+   * @return the changed card
+   * @throws IllegalArgumentException if the name is empty or a figure is NaN or infinite
+   */
+  public DeckCard withHighWater(
+      String port, Instant time, double heightMetres, OptionalDouble springShare) {
+    HighWater water =
+        new HighWater(
+            Names.checked(port, "name of a port"),
+            Objects.requireNonNull(time, "time"),
+            Arguments.finite(heightMetres, "height", "metres"),
+            springShare.isPresent()
+                ? Arguments.finite(springShare.getAsDouble(), "share of springs", "parts")
+                : Double.NaN);
+    return new DeckCard(plan, marks, water, launchInterval, notLaterThan, further);
+  }
+
+  /**
+   * The same card with the times between which the first boat may be launched.
+   *
+   * @param words the interval and what ends it, as it is to be printed
+   * @return the changed card
+   * @throws IllegalArgumentException if the words are empty or hold control characters
+   */
+  public DeckCard withLaunchInterval(String words) {
+    return new DeckCard(
+        plan, marks, highWater, Names.checked(words, "launch interval"), notLaterThan, further);
+  }
+
+  /**
+   * The same card with the last time to set out on a leg.
+   *
+   * @param leg number of the leg, the first is 1
+   * @param time the last time; printed to the minute before
+   * @return the changed card
+   * @throws IllegalArgumentException if the plan has no such leg
+   */
+  public DeckCard withNotLaterThan(int leg, Instant time) {
+    Arguments.within(leg, 1, plan.passage().legs().size(), "number of a leg", "legs");
+    Map<Integer, Instant> more = new TreeMap<>(notLaterThan);
+    more.put(leg, CardText.earlier(time));
+    return new DeckCard(plan, marks, highWater, launchInterval, more, further);
+  }
+
+  /**
+   * The same card with something more on its further sides, as the way home.
+   *
+   * @param title what it is
+   * @param lines the words; long ones are continued
+   * @return the changed card
+   * @throws IllegalArgumentException if the title is empty or a line holds control characters
+   */
+  public DeckCard withFurther(String title, List<String> lines) {
+    lines.forEach(line -> Names.checkedOrEmpty(line, "line of a card"));
+    List<Section> more = new ArrayList<>(further);
+    more.add(new Section(Names.checked(title, "title"), new ArrayList<>(lines)));
+    return new DeckCard(plan, marks, highWater, launchInterval, notLaterThan, more);
+  }
+
+  /**
+   * The sides that are read afloat.
+   *
+   * @return one for each leg, at most 24 columns and 10 lines, each ended by a line feed;
+   *     unmodifiable
+   */
+  public List<String> afloat() {
+    return Collections.unmodifiableList(new AfloatSides(this).legs());
+  }
+
+  /**
+   * All legs on one side, a line each: heading, ETA, not later than; continued on another side
+   * where there are more than five.
+   *
+   * @return sides of at most 24 columns and 10 lines; unmodifiable
+   */
+  public List<String> summary() {
+    return Collections.unmodifiableList(new AfloatSides(this).summary());
+  }
+
+  /**
+   * What is read ashore or in a rest: times, hours, tidal hours as spans of clock time, landings
+   * with heights, what was added, the checks.
+   *
+   * @return sides of at most 40 columns and 30 lines; unmodifiable
+   */
+  public List<String> further() {
+    return new FurtherSides(this).sides();
+  }
+
+  TimedPlan plan() {
+    return plan;
+  }
+
+  int marks() {
+    return marks;
+  }
+
+  Optional<HighWater> highWater() {
+    return Optional.ofNullable(highWater);
+  }
+
+  Optional<String> launchInterval() {
+    return Optional.ofNullable(launchInterval);
+  }
+
+  Optional<Instant> notLaterThan(int leg) {
+    return Optional.ofNullable(notLaterThan.get(leg));
+  }
+
+  List<Section> sections() {
+    return further;
+  }
+
+  /** Every side, parted by lines of dashes. */
+  @Override
+  public String toString() {
+    List<String> sides = new ArrayList<>(summary());
+    sides.addAll(afloat());
+    sides.addAll(further());
+    return String.join("------------------------\n", sides);
+  }
+}
