@@ -36,6 +36,21 @@ final class CardScenes {
     return cards;
   }
 
+  /**
+   * What is kept of a card: all that is the card's own. The checks, and the earliest and latest
+   * arrivals, have tests of their own.
+   */
+  static String kept(DeckCard card) {
+    String all = card.toString();
+    int checks = all.indexOf(CardLabels.CHECKS);
+    StringBuilder kept = new StringBuilder();
+    for (String line : all.substring(0, checks).split("\n")) {
+      int likely = line.indexOf(CardLabels.LIKELY);
+      kept.append(likely < 0 ? line : line.substring(0, likely)).append('\n');
+    }
+    return kept.toString();
+  }
+
   static DeckCard card(Passage passage) {
     return DeckCard.of(TimedPlan.of(passage, Scenes.NOON).orElseThrow());
   }

@@ -47,7 +47,7 @@ class DeckCardTest {
   void cardsStayAsTheyWere(String name) throws IOException {
     try (InputStream golden = DeckCardTest.class.getResourceAsStream("cards/" + name + ".txt")) {
       String kept = new String(golden.readAllBytes(), StandardCharsets.UTF_8);
-      assertEquals(kept, CardScenes.all().get(name).toString());
+      assertEquals(kept, CardScenes.kept(CardScenes.all().get(name)));
     }
   }
 
