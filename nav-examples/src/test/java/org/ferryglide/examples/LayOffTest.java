@@ -345,6 +345,24 @@ class LayOffTest {
   }
 
   @Test
+  void aRateTypedTenfoldInAStreamTableIsDoubtedAtTheTopByItsLine() throws IOException {
+    edit("streams.csv", ",-3,005,2.1,1.0", ",-3,005,21,1.0");
+    String out = run().out;
+    assertStandsInOrder(out, "Look at this first", "streams.csv, line 6", "far above", "Leg 1");
+    String top = out.substring(0, out.indexOf("Leg 1 of 4"));
+    assertEquals(1, top.split("is far above the hours beside it", -1).length - 1, "once");
+    assertTrue(top.contains("faster than nearly all streams known"), top);
+    assertStandsInOrder(out, "Leg 2 of 4", "HW-3", "far above", "one heading");
+  }
+
+  @Test
+  void aNeapRateAboveItsSpringRateIsDoubtedAtTheTop() throws IOException {
+    edit("streams.csv", ",-3,005,2.1,1.0", ",-3,005,2.1,2.6");
+    assertStandsInOrder(
+        run().out, "Look at this first", "streams.csv, line 6", "above the spring rate", "Leg 1");
+  }
+
+  @Test
   void stationsInAnotherOceanGiveNoDataAndNoCourse() throws IOException {
     edit("streams.csv", "46.198,-26.255", "6.198,-26.255");
     edit("streams.csv", "46.235,-26.17", "6.235,-26.17");

@@ -93,6 +93,7 @@ public final class PassageFolder implements Serializable {
     all.forEach(note -> doubted.add(note.data().getOrDefault("leg", "")));
     all.addAll(new StationJudgement(this.wayPoints, tables, limits.reach(), doubted).notes());
     this.tides.values().forEach(table -> all.addAll(table.notes()));
+    tables.forEach(table -> all.addAll(table.notes()));
     all.sort((one, other) -> other.severity().compareTo(one.severity()));
     this.notes = List.copyOf(all);
   }

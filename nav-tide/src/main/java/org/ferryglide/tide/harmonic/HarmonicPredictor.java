@@ -231,6 +231,12 @@ public final class HarmonicPredictor implements Serializable {
     return CalendarYears.startSeconds(CalendarYears.yearOf(epochSeconds) + 1);
   }
 
+  /** Its constants and when their nodes are taken. */
+  @Override
+  public String toString() {
+    return "prediction from " + constants + ", nodes " + convention;
+  }
+
   private Terms terms(double seconds) {
     int slot = maker.roughIndex(seconds) & (REMEMBERED - 1);
     Terms terms = remembered.get(slot);

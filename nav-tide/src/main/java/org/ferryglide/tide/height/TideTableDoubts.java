@@ -1,19 +1,17 @@
 package org.ferryglide.tide.height;
 
-import java.time.Duration;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.ferryglide.tide.height.TideEvent.Kind;
 import org.ferryglide.tide.height.TideTableReader.Water;
 import org.ferryglide.tide.sheet.Plausibility;
+import org.ferryglide.tide.sheet.Sheet;
+import org.ferryglide.tide.sheet.StrayOffsets;
 import org.ferryglide.tide.sheet.TideJudgements;
 
 /** Judges the waters of a sheet beside each other. */
 final class TideTableDoubts {
-  private static final Duration SOONEST_RETURN =
-      Duration.ofDays((long) TideJudgements.OFFSET_RETURNS.threshold());
-
   /** With fewer, every row is told of by itself. */
   private static final int FEWEST_EXCHANGED = 3;
 
@@ -21,40 +19,15 @@ final class TideTableDoubts {
 
   /** Refuses rows whose offset from UTC leaves that of the rows around them for a few days. */
   static void refuseStrayOffsets(List<Water> waters) {
-    for (int from = 0, until; from < waters.size(); from = until) {
-      until = endOfOffset(waters, from);
-      if (from == 0 || until == waters.size()) {
-        continue;
-      }
-      OffsetDateTime before = waters.get(from - 1).time;
-      OffsetDateTime after = waters.get(until).time;
-      if (Duration.between(before, after).compareTo(SOONEST_RETURN) < 0) {
-        for (int i = from; i < until; i++) {
-          waters
-              .get(i)
-              .row
-              .problem(
-                  "time",
-                  "its offset from UTC must be that of the rows around it, "
-                      + before.getOffset()
-                      + (before.getOffset().equals(after.getOffset())
-                          ? ""
-                          : " and " + after.getOffset())
-                      + ", since no clock is changed and changed again within 20 days, but was "
-                      + waters.get(i).time.getOffset());
-        }
-      }
-    }
+    StrayOffsets.refuse(rows(waters), times(waters));
   }
 
-  /** Index after the last row of a run that keeps one offset. */
-  private static int endOfOffset(List<Water> waters, int from) {
-    ZoneOffset offset = waters.get(from).time.getOffset();
-    int until = from;
-    while (until < waters.size() && waters.get(until).time.getOffset().equals(offset)) {
-      until++;
-    }
-    return until;
+  private static List<Sheet.Row> rows(List<Water> waters) {
+    return waters.stream().map(water -> water.row).collect(Collectors.toList());
+  }
+
+  private static List<OffsetDateTime> times(List<Water> waters) {
+    return waters.stream().map(water -> water.time).collect(Collectors.toList());
   }
 
   /** Refuses, once, a sheet that calls most of its high waters low and its low waters high. */
@@ -95,7 +68,7 @@ final class TideTableDoubts {
       seconds[i] = waters.get(i).time.toEpochSecond();
       heights[i] = waters.get(i).height;
     }
-    doubtOffsets(waters);
+    StrayOffsets.doubt(rows(waters), times(waters));
     for (int i = 0; i < count; i++) {
       doubtHeight(waters.get(i), heights, i);
       if (Plausibility.timeIsFar(seconds, i)) {
@@ -129,40 +102,5 @@ final class TideTableDoubts {
               + Math.rint(change * 100.0) / 100.0
               + " m from the water before it, than any tide known.");
     }
-  }
-
-  private static void doubtOffsets(List<Water> waters) {
-    int last = waters.size() - 1;
-    int afterFirst = endOfOffset(waters, 0);
-    if (afterFirst > last) {
-      return;
-    }
-    int inLast = last;
-    while (waters.get(inLast - 1).time.getOffset().equals(waters.get(last).time.getOffset())) {
-      inLast--;
-    }
-    Duration atStart = Duration.between(waters.get(0).time, waters.get(afterFirst).time);
-    Duration atEnd = Duration.between(waters.get(inLast - 1).time, waters.get(last).time);
-    if (atStart.compareTo(SOONEST_RETURN) < 0) {
-      doubtOffset(waters, afterFirst);
-    }
-    if (atEnd.compareTo(SOONEST_RETURN) < 0
-        && !(inLast == afterFirst && atStart.compareTo(SOONEST_RETURN) < 0)) {
-      doubtOffset(waters, inLast);
-    }
-  }
-
-  private static void doubtOffset(List<Water> waters, int changed) {
-    waters
-        .get(changed)
-        .row
-        .doubt(
-            "time",
-            TideJudgements.OFFSET_NEAR_END,
-            "the offset from UTC changes here from "
-                + waters.get(changed - 1).time.getOffset()
-                + " to "
-                + waters.get(changed).time.getOffset()
-                + ", which is right only if the clocks are changed on that day.");
   }
 }

@@ -166,6 +166,29 @@ public final class Plausibility {
   }
 
   /**
+   * Whether a maximum of a current is far above those of its kind near it, floods beside floods or
+   * ebbs beside ebbs. Several are looked at, since in a mixed tide a strong and a weak one come in
+   * turn.
+   *
+   * @param knots maxima of one kind in order of time, knots
+   * @param index which maximum
+   * @return true if it is beyond {@link TideJudgements#RATE_FAR} from the largest of the four
+   *     before and the four after; false if fewer than three are there
+   */
+  public static boolean maximumIsFar(double[] knots, int index) {
+    int each = NEAR / 2;
+    int first = Math.max(0, index - each);
+    int last = Math.min(knots.length - 1, index + each);
+    double largest = 0.0;
+    for (int i = first; i <= last; i++) {
+      largest = i == index ? largest : Math.max(largest, knots[i]);
+    }
+    return last - first >= FEWEST
+        && knots[index] > largest + LEAST_KNOTS
+        && knots[index] > TideJudgements.RATE_FAR.threshold() * largest;
+  }
+
+  /**
    * Whether a stream turns round for one hour and back again.
    *
    * @param setDegrees sets in order of time, degrees

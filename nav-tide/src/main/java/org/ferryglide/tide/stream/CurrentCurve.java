@@ -36,8 +36,11 @@ public final class CurrentCurve implements StreamCurve, Serializable {
   private final FlowShape shape;
   private final SlackToMaximum breaks;
   private final boolean rule;
+  private final Note[] doubts;
 
-  private CurrentCurve(String name, CurrentEvent[] events, FlowShape shape, boolean rule) {
+  private CurrentCurve(
+      String name, CurrentEvent[] events, FlowShape shape, boolean rule, Note[] doubts) {
+    this.doubts = doubts;
     this.name = name;
     this.events = events;
     this.shape = shape;
@@ -65,7 +68,11 @@ public final class CurrentCurve implements StreamCurve, Serializable {
 
   static CurrentCurve of(CurrentTable table) {
     return new CurrentCurve(
-        table.station(), table.events().toArray(new CurrentEvent[0]), FlowShape.SINE, false);
+        table.station(),
+        table.events().toArray(new CurrentEvent[0]),
+        FlowShape.SINE,
+        false,
+        table.notes().toArray(new Note[0]));
   }
 
   /**
@@ -101,7 +108,7 @@ public final class CurrentCurve implements StreamCurve, Serializable {
       CurrentEvent.flood(strongest, set, maximum),
       CurrentEvent.slack(slackAfter)
     };
-    return new CurrentCurve("rule of thumb", events, shape, true);
+    return new CurrentCurve("rule of thumb", events, shape, true, new Note[0]);
   }
 
   /**
@@ -111,7 +118,7 @@ public final class CurrentCurve implements StreamCurve, Serializable {
    * @return a changed copy
    */
   public CurrentCurve withShape(FlowShape newShape) {
-    return new CurrentCurve(name, events, newShape, rule);
+    return new CurrentCurve(name, events, newShape, rule, doubts);
   }
 
   /**
@@ -160,7 +167,7 @@ public final class CurrentCurve implements StreamCurve, Serializable {
     if ((flags & PiecewiseStream.GAP) != 0) {
       return StreamFlags.noData("The current of " + name + " is not known at this time.");
     }
-    List<Note> notes = new ArrayList<>();
+    List<Note> notes = new ArrayList<>(List.of(doubts));
     for (Note note : StreamFlags.notes(flags)) {
       notes.add(note.with("station", name));
     }

@@ -5,9 +5,11 @@ import java.io.Reader;
 import java.io.Serializable;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.Window;
@@ -35,11 +37,13 @@ public final class CurrentTable implements Serializable {
   private final String station;
   private final Position position;
   private final CurrentEvent[] events;
+  private final Note[] notes;
 
-  private CurrentTable(String station, Position position, CurrentEvent[] events) {
+  private CurrentTable(String station, Position position, CurrentEvent[] events, List<Note> notes) {
     this.station = station;
     this.position = position;
     this.events = events;
+    this.notes = notes.toArray(new Note[0]);
   }
 
   /**
@@ -53,6 +57,17 @@ public final class CurrentTable implements Serializable {
    *     slacks or two maxima follow each other, or times do not grow
    */
   public static CurrentTable of(String station, Position position, List<CurrentEvent> events) {
+    return of(station, position, events, "", List.of(), List.of());
+  }
+
+  /** The same with notes it comes with, from a sheet whose name and lines the doubts tell. */
+  static CurrentTable of(
+      String station,
+      Position position,
+      List<CurrentEvent> events,
+      String source,
+      List<Integer> lines,
+      List<Note> before) {
     if (station.isEmpty()) {
       throw new IllegalArgumentException("name of a current table's station must not be empty");
     }
@@ -66,7 +81,21 @@ public final class CurrentTable implements Serializable {
         throw new IllegalArgumentException("current table " + station + ": " + fault);
       }
     }
-    return new CurrentTable(station, position, events.toArray(new CurrentEvent[0]));
+    CurrentEvent[] inTurn = events.toArray(new CurrentEvent[0]);
+    List<Note> notes = new ArrayList<>(before);
+    for (StreamTableDoubts.Doubt doubt : CurrentTableDoubts.of(inTurn)) {
+      String where = station + (doubt.row() < 0 ? "" : ", " + inTurn[doubt.row()].time());
+      boolean lined = doubt.row() >= 0 && doubt.row() < lines.size();
+      String file = lined ? source + ", line " + lines.get(doubt.row()) + ", " : "";
+      Note note =
+          doubt
+              .judgement()
+              .note(file + where + ": " + doubt.text() + " Compare the official table.")
+              .with("station", station);
+      notes.add(
+          lined ? note.with("file", source).with("line", lines.get(doubt.row()).toString()) : note);
+    }
+    return new CurrentTable(station, position, inTurn, notes);
   }
 
   /** Whether lines seem to be missing between two that follow each other. */
@@ -197,6 +226,18 @@ public final class CurrentTable implements Serializable {
    */
   public List<CurrentEvent> events() {
     return List.of(events);
+  }
+
+  /**
+   * What looks wrong in the table: a maximum far above those of its kind near it or beyond any
+   * known, a set turned round once, an ebb that sets as the flood does, an offset from UTC that
+   * changes near the table's start or end. Every current made of the table carries these notes.
+   *
+   * @return unmodifiable list; each note has its threshold and where that is from, and if the table
+   *     was read from a sheet its file and line
+   */
+  public List<Note> notes() {
+    return List.of(notes);
   }
 
   /**

@@ -78,6 +78,7 @@ final class GridSheet {
     double[] north = new double[east.length];
     Arrays.fill(east, Double.NaN);
     Arrays.fill(north, Double.NaN);
+    Sheet.Row[] rowOf = new Sheet.Row[east.length];
     cells.forEach(
         (key, flow) -> {
           int t = Arrays.binarySearch(times, key.time());
@@ -87,8 +88,21 @@ final class GridSheet {
           int at = (t * latitudes.length + i) * longitudes.length + j;
           east[at] = flow[0];
           north[at] = flow[1];
+          rowOf[at] = rows.get(key);
         });
-    return GriddedStream.of(source, latitudes, longitudes, times, east, north);
+    int places = latitudes.length * longitudes.length;
+    double[] eastHere = new double[times.length];
+    double[] northHere = new double[times.length];
+    for (int place = 0; place < places; place++) {
+      for (int t = 0; t < times.length; t++) {
+        eastHere[t] = east[t * places + place];
+        northHere[t] = north[t * places + place];
+      }
+      int first = place;
+      GridDoubts.judge(times, eastHere, northHere, t -> rowOf[t * places + first]);
+    }
+    return GriddedStream.of(source, latitudes, longitudes, times, east, north)
+        .withNotes(sheet.doubts());
   }
 
   /** Rows off the grid make an axis of their own each, and a grid that no memory holds. */

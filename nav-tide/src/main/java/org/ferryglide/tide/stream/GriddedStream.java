@@ -5,6 +5,7 @@ import java.io.Reader;
 import java.io.Serializable;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.measure.Speed;
@@ -42,8 +43,11 @@ public final class GriddedStream implements StreamField, Serializable {
   private final double[] flow;
 
   private final double maxRate;
+  private final Note[] notes;
 
-  private GriddedStream(String source, Axis latitudes, Axis longitudes, Axis times, double[] flow) {
+  private GriddedStream(
+      String source, Axis latitudes, Axis longitudes, Axis times, double[] flow, List<Note> notes) {
+    this.notes = notes.toArray(new Note[0]);
     this.source = source;
     this.latitudes = latitudes;
     this.longitudes = longitudes;
@@ -129,7 +133,24 @@ public final class GriddedStream implements StreamField, Serializable {
         new Axis(latitudes.clone()),
         new Axis(longitudes.clone()),
         new Axis(epochSeconds.clone()),
-        flow);
+        flow,
+        List.of());
+  }
+
+  /** The same field with what looked wrong where it was read. */
+  GriddedStream withNotes(List<Note> doubts) {
+    return new GriddedStream(source, latitudes, longitudes, times, flow, doubts);
+  }
+
+  /**
+   * What looked wrong in the sheet of the field: a rate faster than nearly all streams known; where
+   * its times are an hour apart or less, a rate of a cell far above those before and after, and a
+   * set turned round once. Every explanation carries these notes.
+   *
+   * @return unmodifiable list; empty for a field made from arrays
+   */
+  public List<Note> notes() {
+    return List.of(notes);
   }
 
   private static void refuseAxis(double[] axis, double least, double greatest, String name) {
@@ -273,13 +294,12 @@ public final class GriddedStream implements StreamField, Serializable {
       return StreamFlags.noData(
           "The grid " + source + " does not reach this place and time, or has no cell here.");
     }
-    return new Explanation(
-        List.of(new Explanation.Source(source, 1.0)),
-        List.of(
-            Note.information(
-                    "stream.gridded",
-                    "Interpolated between the cells of a grid and between its times.")
-                .with("source", source)));
+    List<Note> all = new ArrayList<>(List.of(notes));
+    all.add(
+        Note.information(
+                "stream.gridded", "Interpolated between the cells of a grid and between its times.")
+            .with("source", source));
+    return new Explanation(List.of(new Explanation.Source(source, 1.0)), all);
   }
 
   /** Source and size. */

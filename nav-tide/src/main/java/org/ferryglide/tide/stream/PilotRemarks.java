@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.height.TideTable;
 
@@ -30,9 +31,15 @@ public final class PilotRemarks implements Serializable {
   private final Position position;
   private final StandardPort standardPort;
   private final PilotTurn[] turns;
+  private final Note[] notes;
 
   private PilotRemarks(
-      String station, Position position, StandardPort standardPort, PilotTurn[] turns) {
+      String station,
+      Position position,
+      StandardPort standardPort,
+      PilotTurn[] turns,
+      Note[] notes) {
+    this.notes = notes;
     this.station = station;
     this.position = position;
     this.standardPort = standardPort;
@@ -70,7 +77,22 @@ public final class PilotRemarks implements Serializable {
                 + sorted.get(i).afterWater());
       }
     }
-    return new PilotRemarks(station, position, standardPort, sorted.toArray(new PilotTurn[0]));
+    List<Note> notes = new ArrayList<>();
+    for (StreamTableDoubts.Doubt doubt : StreamTableDoubts.ofPilot(sorted)) {
+      String where =
+          station + (doubt.row() < 0 ? "" : ", turn at " + sorted.get(doubt.row()).afterWater());
+      notes.add(
+          doubt
+              .judgement()
+              .note(where + ": " + doubt.text() + " Compare the pilot book.")
+              .with("station", station));
+    }
+    return new PilotRemarks(
+        station,
+        position,
+        standardPort,
+        sorted.toArray(new PilotTurn[0]),
+        notes.toArray(new Note[0]));
   }
 
   /**
@@ -119,6 +141,16 @@ public final class PilotRemarks implements Serializable {
    */
   public List<PilotTurn> turns() {
     return List.of(turns);
+  }
+
+  /**
+   * What looks wrong in the remarks: a neap rate above its spring rate, a rate beyond nearly all
+   * known, streams that all set the same way. Every stream made of them carries these notes.
+   *
+   * @return unmodifiable list; each note has its threshold and where that is from
+   */
+  public List<Note> notes() {
+    return List.of(notes);
   }
 
   /** Place and port. */

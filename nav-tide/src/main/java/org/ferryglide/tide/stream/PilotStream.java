@@ -193,7 +193,8 @@ public final class PilotStream implements StreamCurve, Serializable {
               + remarks.station()
               + ".");
     }
-    List<Note> notes = new ArrayList<>(tides.notes());
+    List<Note> notes = new ArrayList<>(remarks.notes());
+    notes.addAll(tides.notes());
     for (Note note : StreamFlags.notes(flags)) {
       notes.add(note.with("station", remarks.station()).with("standardPort", tides.port()));
     }

@@ -2,6 +2,7 @@ package org.ferryglide.tide.stream;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Judgement;
 import org.ferryglide.tide.sheet.Plausibility;
 import org.ferryglide.tide.sheet.TideJudgements;
@@ -42,15 +43,7 @@ final class StreamTableDoubts {
     }
     for (int i = 0; i < spring.length; i++) {
       if (!swapped && neap[i] > spring[i]) {
-        doubts.add(
-            new Doubt(
-                i,
-                TideJudgements.NEAP_ABOVE_SPRING,
-                "the neap rate of "
-                    + kn(neap[i])
-                    + " is above the spring rate of "
-                    + kn(spring[i])
-                    + "."));
+        doubts.add(neapAboveSpring(i, neap[i], spring[i]));
       }
       if (Plausibility.rateIsFar(spring, i) || Plausibility.rateIsFar(neap, i)) {
         doubts.add(
@@ -60,13 +53,7 @@ final class StreamTableDoubts {
                 "the rate of " + kn(spring[i]) + " is far above the hours beside it."));
       }
       if (Math.max(spring[i], neap[i]) > TideJudgements.RATE_BEYOND_KNOWN.threshold()) {
-        doubts.add(
-            new Doubt(
-                i,
-                TideJudgements.RATE_BEYOND_KNOWN,
-                "a rate of "
-                    + kn(Math.max(spring[i], neap[i]))
-                    + " is faster than nearly all streams known."));
+        doubts.add(beyondKnown(i, Math.max(spring[i], neap[i])));
       }
       if (Plausibility.setIsTurnedForAnHour(sets, spring, i)) {
         doubts.add(
@@ -81,6 +68,41 @@ final class StreamTableDoubts {
     return doubts;
   }
 
+  /** Doubts about a pilot's turns in order of their times. */
+  static List<Doubt> ofPilot(List<PilotTurn> turns) {
+    double[] spring = turns.stream().mapToDouble(turn -> turn.springRate().knots()).toArray();
+    double[] sets = turns.stream().mapToDouble(turn -> turn.set().degrees()).toArray();
+    List<Doubt> doubts = new ArrayList<>();
+    if (Plausibility.neverTurns(sets, spring)) {
+      doubts.add(
+          new Doubt(-1, TideJudgements.NEVER_TURNS, "the streams of all turns set the same way."));
+    }
+    for (int i = 0; i < spring.length; i++) {
+      double neap = turns.get(i).neapRate().map(Speed::knots).orElse(0.0);
+      if (neap > spring[i]) {
+        doubts.add(neapAboveSpring(i, neap, spring[i]));
+      }
+      if (Math.max(spring[i], neap) > TideJudgements.RATE_BEYOND_KNOWN.threshold()) {
+        doubts.add(beyondKnown(i, Math.max(spring[i], neap)));
+      }
+    }
+    return doubts;
+  }
+
+  private static Doubt neapAboveSpring(int row, double neap, double spring) {
+    return new Doubt(
+        row,
+        TideJudgements.NEAP_ABOVE_SPRING,
+        "the neap rate of " + kn(neap) + " is above the spring rate of " + kn(spring) + ".");
+  }
+
+  static Doubt beyondKnown(int row, double knots) {
+    return new Doubt(
+        row,
+        TideJudgements.RATE_BEYOND_KNOWN,
+        "a rate of " + kn(knots) + " is faster than nearly all streams known.");
+  }
+
   /** Whether the rates stand in each other's places. */
   static boolean areSwapped(List<StreamHour> rows) {
     return Plausibility.shareOfNeapAboveSpring(
@@ -89,7 +111,7 @@ final class StreamTableDoubts {
         > TideJudgements.RATES_SWAPPED.threshold();
   }
 
-  private static String kn(double knots) {
+  static String kn(double knots) {
     return Math.rint(knots * 100.0) / 100.0 + " kn";
   }
 }

@@ -146,7 +146,7 @@ public final class SubordinateCurrent implements Serializable {
                             : slackBeforeEbb)));
       }
     }
-    return CurrentTable.of(name, position, local);
+    return CurrentTable.of(name, position, local, "", List.of(), reference.notes());
   }
 
   private static Speed scaled(Speed rate, double ratio) {

@@ -39,6 +39,21 @@ class PlausibilityTest {
   }
 
   @Test
+  void aMaximumIsFarFromTheLargestOfItsKindNearIt() {
+    double[] mixed = {3.0, 0.8, 3.1, 0.7, 3.2, 0.8, 3.0, 0.9, 2.9, 0.8};
+    for (int i = 0; i < mixed.length; i++) {
+      assertFalse(Plausibility.maximumIsFar(mixed, i), "a strong one beside weak ones");
+    }
+    mixed[4] = 7.7; // 2.5 times 3.1 is 7.75
+    assertFalse(Plausibility.maximumIsFar(mixed, 4));
+    mixed[4] = 7.8;
+    assertTrue(Plausibility.maximumIsFar(mixed, 4));
+    assertFalse(Plausibility.maximumIsFar(new double[] {0.5, 8.0, 0.5}, 1), "too few");
+    assertFalse(Plausibility.maximumIsFar(new double[] {0.5, 1.9, 0.5, 0.5}, 1), "under 1.5 kn");
+    assertTrue(Plausibility.maximumIsFar(new double[] {0.5, 2.1, 0.5, 0.5}, 1));
+  }
+
+  @Test
   void fewWatersSayLittleAboutAHeight() {
     assertFalse(Plausibility.heightIsFar(new double[] {0.7, 4.2, 0.9, 14.4, 0.8, 4.3}, 3));
     assertTrue(Plausibility.heightIsFar(new double[] {0.7, 4.2, 0.9, 14.4, 0.8, 4.3, 0.7, 4.2}, 3));

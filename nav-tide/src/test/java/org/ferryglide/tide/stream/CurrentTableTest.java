@@ -69,6 +69,64 @@ class CurrentTableTest {
     assertEquals(at("21:49"), local.events().get(4).time());
   }
 
+  private static String daysOfMaxima(int days, String odd) {
+    StringBuilder text = new StringBuilder("station,latitude,longitude,time,kind,set_deg,rate_kn");
+    for (int i = 0; i < 4 * days; i++) {
+      String time = at("03:00").plus(Duration.ofMinutes(372L * i)).toString();
+      boolean flood = i % 2 == 0;
+      String line =
+          time.replace("Z", "+00:00")
+              + (flood ? ",flood,195," : ",ebb,15,")
+              + (i % 4 == 0 ? "2.1" : i % 4 == 2 ? "0.7" : "1.8"); // unequal floods
+      String slack = at("06:06").plus(Duration.ofMinutes(372L * i)).toString() + ",slack,,";
+      String head = i == 0 ? "\nNarrows,41,-71," : "\n,,,";
+      text.append(head).append(i == 8 && !odd.isEmpty() ? odd.replace("TIME", time) : line);
+      text.append("\n,,,").append(slack.replace("Z,", "+00:00,"));
+    }
+    return text.toString();
+  }
+
+  private static List<String> doubts(String text) throws IOException {
+    return CurrentTable.read("narrows.csv", new StringReader(text)).notes().stream()
+        .map(note -> note.code() + " line " + note.data().get("line"))
+        .collect(Collectors.toList());
+  }
+
+  @Test
+  void whatLooksWrongInATableIsDoubtedByItsLineAndToldWithTheCurrent() throws IOException {
+    assertEquals(List.of(), doubts(daysOfMaxima(4, "")));
+    assertEquals(
+        List.of("stream.doubt.rate line 18"),
+        doubts(daysOfMaxima(4, "TIME,flood,195,21").replace("21\n", "12\n")));
+    assertEquals(
+        List.of("stream.doubt.rate line 18", "stream.doubt.fastest line 18"),
+        doubts(daysOfMaxima(4, "TIME,flood,195,21")));
+    assertEquals(List.of("stream.doubt.set line 18"), doubts(daysOfMaxima(4, "TIME,flood,15,2.1")));
+    assertEquals(
+        List.of("stream.doubt.never-turns line null"),
+        doubts(daysOfMaxima(4, "").replace("ebb,15", "ebb,195")));
+    CurrentTable odd =
+        CurrentTable.read("narrows.csv", new StringReader(daysOfMaxima(4, "TIME,flood,195,21")));
+    for (CurrentTable table :
+        List.of(odd, SubordinateCurrent.at("local", PLACE, FLOOD, EBB).from(odd))) {
+      List<String> told =
+          table.asCurve().withShape(FlowShape.SINE).explain(at("04:00")).notes().stream()
+              .map(Note::code)
+              .collect(Collectors.toList());
+      assertTrue(told.contains("stream.doubt.rate"), told::toString);
+    }
+  }
+
+  /** Half past with the next clock's offset: an hour early, in the right order all the same. */
+  @Test
+  void aLineWithAnotherOffsetIsRefused() {
+    String time = at("03:00").plus(Duration.ofMinutes(372L * 8)).toString();
+    String odd = time.replace("Z", "+01:00") + ",flood,195,2.1";
+    String message = message(() -> doubts(daysOfMaxima(4, odd)));
+    assertTrue(message.contains("narrows.csv, line 18"), message);
+    assertTrue(message.contains("offset from UTC must be that of the rows around it"), message);
+  }
+
   @Test
   void differencesThatSwapLinesAreRefused() {
     SubordinateCurrent odd =

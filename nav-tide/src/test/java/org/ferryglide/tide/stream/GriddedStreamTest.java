@@ -49,6 +49,44 @@ class GriddedStreamTest {
   private static final GriddedStream GRID =
       GriddedStream.of("model", LATITUDES, LONGITUDES, TIMES, filled(true), filled(false));
 
+  /** Six hours of two by two cells by the minutes given, a tide of 2 kn along the meridian. */
+  private static String hours(int minutes, String odd) {
+    StringBuilder text = new StringBuilder("time,latitude,longitude,set_deg,rate_kn\n");
+    String[] flows = {"0,0.5", "0,1.6", "0,2.0", "0,1.4", "0,0.6", "180,1.8", "180,2.0"};
+    for (int t = 0; t < flows.length; t++) {
+      Instant time = Instant.parse("2026-06-01T00:00:00Z").plusSeconds(60L * minutes * t);
+      for (String place : new String[] {"50.0,-5.1", "50.0,-5.0", "50.1,-5.1", "50.1,-5.0"}) {
+        boolean here = t == 2 && place.equals("50.1,-5.0") && !odd.isEmpty();
+        text.append(time + "," + place + "," + (here ? odd : flows[t]) + "\n");
+      }
+    }
+    return text.toString();
+  }
+
+  private static String doubts(String text) throws IOException {
+    GriddedStream grid = GriddedStream.read("grid.csv", new StringReader(text));
+    Position place = Position.ofDegrees(50.05, -5.05);
+    assertTrue(
+        grid.explain(place, Instant.parse("2026-06-01T00:30:00Z"))
+            .notes()
+            .containsAll(grid.notes()));
+    StringBuilder told = new StringBuilder();
+    grid.notes().forEach(note -> told.append(note.code() + " " + note.data().get("line") + ";"));
+    return told.toString();
+  }
+
+  @Test
+  void aCellThatLooksWrongAmongItsHoursIsDoubtedByItsLine() throws IOException {
+    assertEquals("", doubts(hours(60, "")));
+    assertEquals("", doubts(hours(60, "0,4.0"))); // 2.5 times 1.6
+    assertEquals("stream.doubt.rate 13;", doubts(hours(60, "0,4.1")));
+    assertEquals("stream.doubt.set 13;", doubts(hours(60, "180,2.0")));
+    assertEquals("stream.doubt.fastest 13;stream.doubt.rate 13;", doubts(hours(60, "0,17.5")));
+    assertEquals("", doubts(hours(61, "0,4.1"))); // a stream may come and go between
+    assertEquals("stream.doubt.fastest 13;", doubts(hours(61, "0,17.5")));
+    assertEquals("", doubts(hours(60, ",")));
+  }
+
   @Test
   void valuesLinearInEachAxisAreReproduced() {
     double[] out = new double[2];

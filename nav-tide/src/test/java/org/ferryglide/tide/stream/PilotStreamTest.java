@@ -58,6 +58,30 @@ class PilotStreamTest {
   }
 
   @Test
+  void remarksThatLookWrongAreDoubtedInEveryStreamOfThem() {
+    assertEquals(List.of(), REMARKS.notes());
+    assertEquals(List.of("stream.doubt.never-turns"), doubted(SOUTH_GOING, turn("+0145", 180, 3)));
+    assertEquals(
+        List.of("stream.doubt.neap-above-spring"),
+        doubted(SOUTH_GOING.withNeapRate(Speed.ofKnots(2.6)), NORTH_GOING));
+    assertEquals(List.of("stream.doubt.fastest"), doubted(SOUTH_GOING, turn("+0145", 0, 17.5)));
+  }
+
+  private static PilotTurn turn(String time, double set, double knots) {
+    return PilotTurn.begins(time, TrueBearing.ofDegrees(set), Speed.ofKnots(knots));
+  }
+
+  private static List<String> doubted(PilotTurn... turns) {
+    PilotRemarks remarks =
+        PilotRemarks.of("Tarn Head", StreamSamples.SKARRA, StreamSamples.ENNOR, List.of(turns));
+    List<String> told = codes(remarks.boundTo(tides(5.0, 745, 745)), afterHigh(0));
+    List<String> own = remarks.notes().stream().map(Note::code).collect(Collectors.toList());
+    assertTrue(told.containsAll(own), told::toString);
+    assertTrue(remarks.notes().get(0).text().startsWith("Tarn Head"));
+    return own;
+  }
+
+  @Test
   void eachStreamIsStrongestHalfwayAtItsOwnRate() {
     PilotStream springs = REMARKS.boundTo(tides(5.0, 745, 745));
     assertEquals(-2.5, knotsNorth(springs, (-4.5 + 1.75) / 2), ROUNDING);
