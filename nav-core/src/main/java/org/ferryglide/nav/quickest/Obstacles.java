@@ -12,6 +12,9 @@ import org.ferryglide.nav.position.Position;
  * }</pre>
  */
 public final class Obstacles {
+  /** The search tries ways from corner to corner: 60 take seconds, 300 most of a minute. */
+  public static final int MOST_CORNERS = 100;
+
   /** Latitudes and longitudes of each polygon in turn, radians. */
   private final double[][] latitudes;
 
@@ -37,11 +40,20 @@ public final class Obstacles {
    * @param polygons polygons of at least three corners, the first not repeated at the end
    * @return the obstacles
    * @throws IllegalArgumentException if a polygon has fewer than three corners or the same one
-   *     twice running
+   *     twice running, or there are more than {@link #MOST_CORNERS} in all
    */
   public static Obstacles of(List<List<Position>> polygons) {
     double[][] latitudes = new double[polygons.size()][];
     double[][] longitudes = new double[polygons.size()][];
+    int all = polygons.stream().mapToInt(List::size).sum();
+    if (all > MOST_CORNERS) {
+      throw new IllegalArgumentException(
+          "obstacles must have at most "
+              + MOST_CORNERS
+              + " corners together, but had "
+              + all
+              + "; draw them with fewer, outside the shore");
+    }
     for (int i = 0; i < latitudes.length; i++) {
       List<Position> corners = polygons.get(i);
       if (corners.size() < 3) {

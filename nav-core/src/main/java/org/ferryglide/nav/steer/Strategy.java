@@ -221,14 +221,14 @@ public final class Strategy implements Serializable {
   /**
    * The quickest path round obstacles, in calm air; see {@link #quickest} for how far it may be
    * from the best. Corners are passed at 2 m, so draw the obstacles with the berth they need. An
-   * island of four corners takes a tenth to half a second, one of sixty corners seconds, one of
-   * three hundred most of a minute.
+   * island of four corners takes a tenth to half a second, one of sixty corners seconds; more than
+   * a hundred corners in all are refused, since three hundred would take most of a minute.
    *
    * @param obstacles polygons that must not be crossed, each of at least three corners without the
    *     first one again at the end
    * @return the strategy
    * @throws IllegalArgumentException if a polygon has fewer than three corners or the same one
-   *     twice running
+   *     twice running, or there are more than a hundred corners in all
    */
   public static Strategy quickestAround(List<List<Position>> obstacles) {
     List<List<Position>> copies = new ArrayList<>();

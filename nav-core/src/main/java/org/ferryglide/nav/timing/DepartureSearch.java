@@ -35,6 +35,9 @@ import org.ferryglide.nav.water.EpochSeconds;
  * leave room for one; a passage that turns impossible for a few minutes without a sign of it at the
  * steps on either side can still be missed. Searches do not change once made, and may run on all
  * cores at once.
+ *
+ * <p>A search is not serializable, since its conditions and its way of departing may be any code:
+ * send the solver, the route and the times, which are, and make the search where it is to run.
  */
 public final class DepartureSearch {
   /** The most departures one search may try. */

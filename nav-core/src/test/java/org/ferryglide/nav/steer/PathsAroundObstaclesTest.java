@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.geodesy.Leg;
@@ -79,6 +80,21 @@ class PathsAroundObstaclesTest {
   void aWayRoundIsNeverQuickerThanOpenWater() {
     StreamField stream = PlanePatch.stream((x, y) -> 0.4 * y, (x, y) -> 0.3 * Math.sin(x));
     assertTrue(seconds(quickest(stream, List.of())) <= seconds(quickest(stream, List.of(ISLAND))));
+  }
+
+  @Test
+  void moreCornersThanTheSearchCanTakeAreRefused() {
+    List<Position> round = new ArrayList<>();
+    for (int i = 0; i < 101; i++) {
+      double angle = 2.0 * Math.PI * i / 101;
+      round.add(PlanePatch.at(3 + 0.5 * Math.cos(angle), 0.5 * Math.sin(angle)));
+    }
+    Strategy.quickestAround(List.of(round.subList(0, 100)));
+    assertEquals(
+        "obstacles must have at most 100 corners together, but had 101; draw them with fewer,"
+            + " outside the shore",
+        assertThrows(IllegalArgumentException.class, () -> Strategy.quickestAround(List.of(round)))
+            .getMessage());
   }
 
   @Test

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.concurrent.atomic.AtomicLong;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
@@ -266,19 +267,67 @@ class WindTest {
   /** Five degrees either way however near the bow: no heading has its water track in the wind. */
   @Test
   void aLeewayThatJumpsAtTheBowHoldsNoCourseDeadToWindward() {
-    double[][] five = {{0, 5}, {0, 5}};
-    Craft craft =
-        Craft.ofSpeed(Speed.ofKnots(3.5))
-            .withWindResponse(
-                WindResponse.none()
-                    .withLeeway(WindTable.of(new double[] {0, 180}, new double[] {0, 20}, five)));
     assertTrue(
         CurrentTriangle.solveInWind(
                 TrueBearing.ofDegrees(0),
-                craft,
+                blownFiveDegreesOffTheBow(),
                 Velocity.STILL,
                 Velocity.ofWind(TrueBearing.ofDegrees(2), Speed.ofKnots(20)))
             .why()
             .isPresent());
+  }
+
+  private static Craft blownFiveDegreesOffTheBow() {
+    double[][] five = {{0, 5}, {0, 5}};
+    return Craft.ofSpeed(Speed.ofKnots(3.5))
+        .withWindResponse(
+            WindResponse.none()
+                .withLeeway(WindTable.of(new double[] {0, 180}, new double[] {0, 20}, five)));
+  }
+
+  /** What is lacking is never more than the stream that it is lacking against. */
+  @Test
+  void aLeewayThatJumpsAtTheBowNeverLacksMoreThanTheStream() {
+    for (double from = 0; from < 360; from += 15) {
+      for (double set = 0; set < 360; set += 15) {
+        Velocity stream = Velocity.ofSetAndRate(TrueBearing.ofDegrees(set), Speed.ofKnots(3));
+        CurrentTriangle.solveInWind(NORTH, blownFiveDegreesOffTheBow(), stream, wind(from, 20))
+            .why()
+            .flatMap(NotPossible::shortBy)
+            .ifPresent(
+                lacking ->
+                    assertTrue(lacking.knots() > 0.0 && lacking.knots() < 3.0, lacking::toString));
+      }
+    }
+  }
+
+  /**
+   * A craft that never arrives is followed to the horizon and no longer: ten times the horizon is
+   * at most about ten times the looks at the stream, a dozen looks a minute.
+   */
+  @Test
+  void aPursuitThatNeverArrivesLooksAtTheStreamAFewTimesAMinuteAtMost() {
+    for (double hours : new double[] {2, 24}) {
+      AtomicLong looks = new AtomicLong();
+      StreamField against =
+          (latitude, longitude, seconds, out, offset) -> {
+            looks.incrementAndGet();
+            out[offset] = 0.0;
+            out[offset + 1] = -Speed.ofKnots(3).metresPerSecond();
+            return true;
+          };
+      NotPossible why =
+          CourseToSteer.with(blownFiveDegreesOffTheBow(), against)
+              .withWind(WindField.steady(wind(2, 20)))
+              .withStrategy(Strategy.bowOnTarget())
+              .withLongestDuration(Duration.ofMinutes((long) (60 * hours)))
+              .solve(
+                  RhumbLeg.from(Position.ofDegrees(55, -6), NORTH, Distance.ofNauticalMiles(20)),
+                  NOON)
+              .why()
+              .orElseThrow();
+      why.shortBy().ifPresent(lacking -> assertTrue(lacking.knots() < 3.0, why::message));
+      assertTrue(looks.get() < 12 * 60 * hours + 20_000, looks + " looks in " + hours + " h");
+    }
   }
 }

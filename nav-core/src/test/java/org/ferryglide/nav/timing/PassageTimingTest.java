@@ -24,10 +24,12 @@ import org.ferryglide.nav.steer.Route;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.SteeringLimits;
 import org.ferryglide.nav.steer.Strategy;
+import org.ferryglide.nav.steer.WindResponse;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.LocalStream;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.StreamMoment;
+import org.ferryglide.nav.water.WindField;
 import org.junit.jupiter.api.Test;
 
 class PassageTimingTest {
@@ -98,6 +100,52 @@ class PassageTimingTest {
         PassageTiming.of(solver(3.2, TIDE), route)
             .arrivingAtSlack(NOON, NOON.plus(Duration.ofHours(1)))
             .isSolved());
+  }
+
+  /**
+   * The way is known until 400 s before slack, the last hundred metres for ever: the latest arrival
+   * is about a minute later, five before the slack.
+   */
+  @Test
+  void anArrivalMinutesBeforeSlackIsNotAtSlack() {
+    RhumbLeg leg = leg(90, 2);
+    double slack = NOON_SECONDS + 3 * 3600;
+    double hundredMetres = 100.0 / (111_320.0 * Math.cos(Math.toRadians(55)));
+    double near = leg.end().longitudeDegrees() - hundredMetres;
+    StreamField stream =
+        (latitude, longitude, seconds, out, offset) -> {
+          out[offset] = 0.0;
+          out[offset + 1] = longitude > near ? 0.5 * (seconds - slack) / 3600.0 : 0.0;
+          return longitude > near || seconds < slack - 400.0;
+        };
+    CourseToSteer solver = solver(3.2, stream).withStrategy(Strategy.trackHeld());
+    PassageTiming timing = PassageTiming.of(solver, Route.ofLegs(leg));
+    Instant turn = NOON.plus(Duration.ofHours(3));
+    double early =
+        EpochSeconds.of(turn) - EpochSeconds.of(timing.arrivingBy(turn).orElseThrow().arrival());
+    assertTrue(early > 250.0 && early < 400.0, early + " s early");
+    assertEquals(
+        Reason.BEYOND_HORIZON,
+        timing.arrivingAtSlack(NOON, NOON.plus(Duration.ofHours(6))).why().orElseThrow().reason());
+  }
+
+  @Test
+  void inWindTheQuickestPathIsRefusedAtSlackForTheSameReason() {
+    Craft craft =
+        Craft.ofSpeed(Speed.ofKnots(3.2))
+            .withWindResponse(WindResponse.commonPractice(WindResponse.Trim.ORDINARY));
+    CourseToSteer solver =
+        CourseToSteer.with(craft, TIDE)
+            .withWind(
+                WindField.steady(Velocity.ofWind(TrueBearing.ofDegrees(90), Speed.ofKnots(13.5))))
+            .withStrategy(Strategy.quickest());
+    PassageTiming timing = PassageTiming.of(solver, Route.ofLegs(leg(90, 2)));
+    Instant until = NOON.plus(Duration.ofHours(7));
+    assertEquals(
+        Reason.WIND_NOT_ALLOWED_FOR,
+        timing.arrivingAtSlack(NOON, until).why().orElseThrow().reason());
+    assertEquals(
+        Reason.WIND_NOT_ALLOWED_FOR, timing.arrivingBy(until).why().orElseThrow().reason());
   }
 
   @Test
