@@ -25,16 +25,17 @@ final class DrawnErrors {
   private final double start;
   private final double interval;
 
-  /** One for each interval, the last for all time after it; angles in degrees. */
-  private final double[] heading;
-
+  /** One for each interval, the last for all time after it. */
   private final double[] speed;
-  private final double[] set;
-  private final double[] rate;
+
   private final double[] currentEast;
   private final double[] currentNorth;
+
+  /** Sine and cosine of a turn, times a factor, for each interval. */
+  private final double[] water;
+
+  private final double[] stream;
   private final double[] wind;
-  private final double[] windTurn;
 
   /**
    * Draws.
@@ -53,13 +54,13 @@ final class DrawnErrors {
     start = departure + departureLate;
     interval = seconds(model.interval());
     int count = 1 + (int) Math.ceil(seconds / interval);
-    heading = new double[count];
+    double[] heading = new double[count];
     for (ErrorSource source : HEADING) {
       add(heading, model.spread(source), random);
     }
-    speed = drawn(count, model.spread(ErrorSource.SPEED), random);
-    set = drawn(count, model.spread(ErrorSource.STREAM_SET), random);
-    rate = drawn(count, model.spread(ErrorSource.STREAM_RATE), random);
+    speed = factors(drawn(count, model.spread(ErrorSource.SPEED), random));
+    double[] set = drawn(count, model.spread(ErrorSource.STREAM_SET), random);
+    double[] rate = factors(drawn(count, model.spread(ErrorSource.STREAM_RATE), random));
     double[] plot = drawn(count, model.spread(ErrorSource.PLOTTED_DIRECTION), random);
     for (int i = 0; i < count; i++) {
       heading[i] += plot[i]; // a line drawn askew turns the whole motion over the ground
@@ -67,8 +68,26 @@ final class DrawnErrors {
     }
     currentEast = drawn(count, model.spread(ErrorSource.OTHER_CURRENT), random);
     currentNorth = drawn(count, model.spread(ErrorSource.OTHER_CURRENT), random);
-    wind = drawn(count, errors.windSpeed(), random);
-    windTurn = drawn(count, errors.windDirection(), random);
+    double[] blows = factors(drawn(count, errors.windSpeed(), random));
+    water = turns(heading, speed);
+    stream = turns(set, rate);
+    wind = turns(drawn(count, errors.windDirection(), random), blows);
+  }
+
+  private static double[] factors(double[] shares) {
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] = Math.max(LEAST_FACTOR, 1.0 + shares[i]);
+    }
+    return shares;
+  }
+
+  private static double[] turns(double[] degrees, double[] factors) {
+    double[] turns = new double[2 * degrees.length];
+    for (int i = 0; i < degrees.length; i++) {
+      turns[2 * i] = factors[i] * Math.sin(Math.toRadians(degrees[i]));
+      turns[2 * i + 1] = factors[i] * Math.cos(Math.toRadians(degrees[i]));
+    }
+    return turns;
   }
 
   private static double[] drawn(int count, Spread spread, Random random) {
@@ -89,56 +108,49 @@ final class DrawnErrors {
   }
 
   private int at(double time) {
-    return (int)
-        Math.min(heading.length - 1.0, Math.max(0.0, Math.floor((time - start) / interval)));
+    return (int) Math.min(speed.length - 1.0, Math.max(0.0, Math.floor((time - start) / interval)));
   }
 
   /** When the next errors are drawn; infinite after the last. */
   double nextIntervalAfter(double time) {
     double next = start + (Math.max(0.0, Math.floor((time - start) / interval)) + 1.0) * interval;
     next = next > time ? next : next + interval;
-    return next > start + (heading.length - 1) * interval ? Double.POSITIVE_INFINITY : next;
+    return next > start + (speed.length - 1) * interval ? Double.POSITIVE_INFINITY : next;
   }
 
-  /** Factor of the speed through the water. */
-  double speedFactor(double time) {
-    return Math.max(LEAST_FACTOR, 1.0 + speed[at(time)]);
-  }
-
-  /** Its mean over a time. */
+  /** Mean factor of the speed through the water over a time. */
   double meanSpeedFactor(double from, double until) {
     double sum = 0.0;
     double time = from;
     while (time < until) {
       double next = Math.min(until, nextIntervalAfter(time));
-      sum += speedFactor(time) * (next - time);
+      sum += speed[at(time)] * (next - time);
       time = next;
     }
-    return until > from ? sum / (until - from) : speedFactor(from);
+    return until > from ? sum / (until - from) : speed[at(from)];
   }
 
   /** Turns a motion through the water by the error of the heading and stretches it. */
   void water(double time, double[] eastNorth) {
-    turn(eastNorth, 0, heading[at(time)], speedFactor(time));
+    turn(water, at(time), eastNorth, 0);
   }
 
   /** Makes a tabled stream the drawn one; its time is shifted elsewhere. */
   void stream(double time, double[] eastNorth, int offset) {
     int i = at(time);
-    turn(eastNorth, offset, set[i], Math.max(LEAST_FACTOR, 1.0 + rate[i]));
+    turn(stream, i, eastNorth, offset);
     eastNorth[offset] += currentEast[i];
     eastNorth[offset + 1] += currentNorth[i];
   }
 
   /** Makes a forecast wind the drawn one. */
   void wind(double time, double[] eastNorth, int offset) {
-    int i = at(time);
-    turn(eastNorth, offset, windTurn[i], Math.max(LEAST_FACTOR, 1.0 + wind[i]));
+    turn(wind, at(time), eastNorth, offset);
   }
 
-  private static void turn(double[] eastNorth, int offset, double degrees, double factor) {
-    double sine = factor * Math.sin(Math.toRadians(degrees));
-    double cosine = factor * Math.cos(Math.toRadians(degrees));
+  private static void turn(double[] turns, int i, double[] eastNorth, int offset) {
+    double sine = turns[2 * i];
+    double cosine = turns[2 * i + 1];
     double east = eastNorth[offset];
     double north = eastNorth[offset + 1];
     eastNorth[offset] = east * cosine + north * sine;

@@ -18,6 +18,8 @@ final class PrintedHeadings {
   private final double[] waterEast;
 
   private final double[] waterNorth;
+  private final double[] degreesPerMetreEast;
+  private final double[] degreesPerMetreNorth;
   private final double[] streamEast;
   private final double[] streamNorth;
   private final double[] blownEast;
@@ -29,6 +31,8 @@ final class PrintedHeadings {
     this.plan = plan;
     waterEast = new double[plan.size];
     waterNorth = new double[plan.size];
+    degreesPerMetreEast = new double[plan.size];
+    degreesPerMetreNorth = new double[plan.size];
     streamEast = new double[plan.size];
     streamNorth = new double[plan.size];
     blownEast = new double[plan.size];
@@ -65,6 +69,8 @@ final class PrintedHeadings {
     double seconds = plan.time[look] - plan.time[look - 1];
     double latitude = middle(plan.latitude, look);
     double turned = Math.IEEEremainder(plan.longitude[look] - plan.longitude[look - 1], 360.0);
+    degreesPerMetreEast[look] = 1.0 / PlaneMetres.east(latitude);
+    degreesPerMetreNorth[look] = 1.0 / PlaneMetres.north(latitude);
     double groundEast = turned * PlaneMetres.east(latitude) / seconds;
     double groundNorth =
         (plan.latitude[look] - plan.latitude[look - 1]) * PlaneMetres.north(latitude) / seconds;
@@ -138,10 +144,8 @@ final class PrintedHeadings {
       } else if (!begins && isOnTheWay(look)) {
         double time = middle(plan.time, look) + errors.departureLate;
         double seconds = plan.time[look] - plan.time[look - 1];
-        double middleLatitude = middle(plan.latitude, look);
-        double latitude = middleLatitude + north / PlaneMetres.north(middleLatitude);
-        double longitude =
-            Candidate.longitude(longitude(look) + east / PlaneMetres.east(middleLatitude));
+        double latitude = middle(plan.latitude, look) + north * degreesPerMetreNorth[look];
+        double longitude = Candidate.longitude(longitude(look) + east * degreesPerMetreEast[look]);
         boolean known =
             streams[plan.leg[look]].sample(latitude, longitude, time - errors.streamLate, flow, 0);
         if (known) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Departure;
@@ -100,6 +101,33 @@ public final class WhenToGo {
    */
   public Found<Window> windows() {
     return departures.windows();
+  }
+
+  /**
+   * Cautions about the windows: one that ends on both sides within less than twice the error of the
+   * stream's turn may be missed altogether by a stream that turns early or late.
+   *
+   * @param errors how wrong the times of turn may be
+   * @return {@code passage.window-shorter-than-turn} with the times of the window, one for each
+   *     that the search did not cut; unmodifiable
+   */
+  public List<Note> cautions(PlanErrors errors) {
+    Duration turn = errors.turnOfStream().multipliedBy(2);
+    List<Note> cautions = new ArrayList<>();
+    for (Window window : windows()) {
+      boolean whole = !window.openBefore() && !window.openAfter();
+      if (whole && window.duration().compareTo(turn) < 0) {
+        cautions.add(
+            Note.caution(
+                    "passage.window-shorter-than-turn",
+                    "The window is shorter than the error of the stream's turn: the stream may turn"
+                        + " early or late by more than it lasts.")
+                .with("from", window.from().toString())
+                .with("until", window.until().toString())
+                .with("errorMinutes", errors.turnOfStream().getSeconds() / 60.0));
+      }
+    }
+    return Collections.unmodifiableList(cautions);
   }
 
   /**

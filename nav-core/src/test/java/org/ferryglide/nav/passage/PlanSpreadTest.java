@@ -136,6 +136,31 @@ class PlanSpreadTest {
   }
 
   @Test
+  void aWindowShorterThanTheErrorOfItsTurnIsCautioned() {
+    Passage gated =
+        Scenes.passage(3.5, 2.0)
+            .dangers(List.of())
+            .limits(PassageLimits.none().withStream(Speed.ofKnots(1.0), Speed.ofKnots(1.6)))
+            .build();
+    Instant from = Scenes.NOON.minus(Duration.ofHours(7));
+    WhenToGo day =
+        WhenToGo.search(gated, from, from.plus(Duration.ofHours(14)), Duration.ofMinutes(10));
+    Duration shortest = day.windows().items().get(0).duration();
+    PlanErrors small = PlanErrors.usual().withTurnOfStream(shortest.dividedBy(4));
+    assertEquals(List.of(), day.cautions(small));
+    PlanErrors large = PlanErrors.usual().withTurnOfStream(Duration.ofHours(5));
+    assertTrue(
+        day.cautions(large).stream()
+            .allMatch(note -> note.code().equals("passage.window-shorter-than-turn")));
+    long whole =
+        day.windows().items().stream()
+            .filter(window -> !window.openBefore() && !window.openAfter())
+            .count();
+    assertTrue(whole > 0);
+    assertEquals(whole, day.cautions(large).size());
+  }
+
+  @Test
   void badArgumentsAreRefused() {
     TimedPlan plan = plan();
     assertThrows(
