@@ -74,6 +74,27 @@ final class DrawnErrors {
     wind = turns(drawn(count, errors.windDirection(), random), blows);
   }
 
+  /** No draw: a speed and a stream that are other than planned all day. */
+  private DrawnErrors(double speedFactor, double rateFactor, double streamLate) {
+    departureLate = 0.0;
+    this.streamLate = streamLate;
+    plottedEast = 0.0;
+    plottedNorth = 0.0;
+    start = 0.0;
+    interval = Double.POSITIVE_INFINITY;
+    speed = new double[] {speedFactor};
+    currentEast = new double[1];
+    currentNorth = new double[1];
+    water = new double[] {0.0, speedFactor};
+    stream = new double[] {0.0, rateFactor};
+    wind = new double[] {0.0, 1.0};
+  }
+
+  /** A party at another speed and a stream of another rate, later by the table's own course. */
+  static DrawnErrors steady(double speedFactor, double rateFactor, double streamLate) {
+    return new DrawnErrors(speedFactor, rateFactor, streamLate);
+  }
+
   private static double[] factors(double[] shares) {
     for (int i = 0; i < shares.length; i++) {
       shares[i] = Math.max(LEAST_FACTOR, 1.0 + shares[i]);

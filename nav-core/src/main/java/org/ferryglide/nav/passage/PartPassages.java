@@ -69,6 +69,33 @@ final class PartPassages {
     return builder.build();
   }
 
+  /** What is left of a passage from a place on a leg on, without the program's own conditions. */
+  static Passage onwardFrom(Passage passage, int leg, Position place) {
+    Passage.Builder builder =
+        around(passage, passage.name() + ", from a fix", passage.party())
+            .from(WayPoint.of("fix", place));
+    for (int i = leg; i < passage.legs().size(); i++) {
+      builder.to(passage.wayPoints().get(i + 1), passage.legs().get(i).options());
+    }
+    return builder.build();
+  }
+
+  /** The same passage with the party at another speed. */
+  static Passage withSpeedTimes(Passage passage, double factor) {
+    Party party = passage.party();
+    Party changed = party.withCraft(party.craft().withSpeed(party.craft().speed().times(factor)));
+    Passage.Builder builder =
+        around(passage, passage.name(), changed).from(passage.wayPoints().get(0));
+    for (PassageLeg leg : passage.legs()) {
+      LegOptions options = leg.options();
+      builder.to(
+          leg.to(),
+          options.speed().map(own -> options.withSpeed(own.times(factor))).orElse(options));
+    }
+    passage.conditions().forEach(builder::condition);
+    return builder.build();
+  }
+
   /** The same passage in other water. */
   static Passage withStreams(Passage passage, UnaryOperator<StreamField> change) {
     Passage.Builder builder =
