@@ -20,6 +20,9 @@ final class Degrees {
 
   /** The same direction in [0, 360). */
   static double reduced(double degrees) {
+    if (degrees >= 0.0 && degrees < 360.0) { // most are, and a remainder is dear
+      return degrees + 0.0;
+    }
     return org.ferryglide.nav.bearing.Angles.reduced(degrees);
   }
 

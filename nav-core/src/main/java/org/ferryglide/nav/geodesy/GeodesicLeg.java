@@ -12,7 +12,8 @@ import org.ferryglide.nav.position.Position;
 /**
  * The shortest line between two points on the WGS84 ellipsoid; its course changes along it.
  *
- * <p>Lengths are good to 15 nanometres (Karney 2013), and courses to as much across the far end.
+ * <p>Lengths are good to 15 nanometres, and courses to as much across the far end; {@link
+ * Geodesics} tells how that was measured.
  *
  * <p>Sights follow it: the bearing of a light is the initial course of the geodesic to it.
  *

@@ -7,11 +7,13 @@ import net.sf.geographiclib.GeodesicMask;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A geodesic carried on round WGS84, prepared for many points along it.
  *
- * <p>A point costs about half of what {@link GeodesicLeg#from} does.
+ * <p>Points up to about 500 km from the origin are worked as {@link Geodesics#direct} works them,
+ * to the same bits; the preparation is made when the first point beyond is asked for.
  *
  * <pre>{@code
  * GeodesicLine sight = GeodesicLine.from(light, TrueBearing.ofDegrees(210));
@@ -27,17 +29,13 @@ public final class GeodesicLine implements Line, Serializable {
 
   private final Position origin;
   private final TrueBearing initialCourse;
-  private final transient net.sf.geographiclib.GeodesicLine prepared;
+
+  /** For far points, made when first wanted; volatile, since several threads may want it. */
+  private transient volatile net.sf.geographiclib.@Nullable GeodesicLine prepared;
 
   private GeodesicLine(Position origin, TrueBearing initialCourse) {
     this.origin = origin;
     this.initialCourse = initialCourse;
-    prepared =
-        Geodesic.WGS84.Line(
-            origin.latitudeDegrees(),
-            origin.longitudeDegrees(),
-            initialCourse.degrees(),
-            WANTED | GeodesicMask.DISTANCE_IN);
   }
 
   /**
@@ -84,10 +82,34 @@ public final class GeodesicLine implements Line, Serializable {
 
   @Override
   public void pointAt(double metres, double[] out, int offset) {
-    GeodesicData there = prepared.Position(metres, WANTED);
+    if (ShortGeodesics.direct(
+        Ellipsoid.WGS84,
+        origin.latitudeDegrees(),
+        origin.longitudeDegrees(),
+        initialCourse.degrees(),
+        metres,
+        out,
+        offset)) {
+      return;
+    }
+    GeodesicData there = prepared().Position(metres, WANTED);
     out[offset] = there.lat2 + 0.0;
     out[offset + 1] = Degrees.longitude(there.lon2);
     out[offset + 2] = Degrees.reduced(there.azi2);
+  }
+
+  private net.sf.geographiclib.GeodesicLine prepared() {
+    net.sf.geographiclib.GeodesicLine line = prepared;
+    if (line == null) {
+      line =
+          Geodesic.WGS84.Line(
+              origin.latitudeDegrees(),
+              origin.longitudeDegrees(),
+              initialCourse.degrees(),
+              WANTED | GeodesicMask.DISTANCE_IN);
+      prepared = line;
+    }
+    return line;
   }
 
   @Override
@@ -102,10 +124,6 @@ public final class GeodesicLine implements Line, Serializable {
     double[] point = new double[3];
     pointAt(along.metres(), point, 0);
     return new TrueBearing(point[2]);
-  }
-
-  private Object readResolve() {
-    return new GeodesicLine(origin, initialCourse);
   }
 
   @Override

@@ -7,8 +7,15 @@ import org.ferryglide.nav.rows.ParallelRows;
 /**
  * Geodesics on an ellipsoid, on plain doubles: the shortest lines.
  *
- * <p>The work is done by GeographicLib-Java, to 15 nanometres on WGS84; its results are objects, so
- * that unlike the other kernels of this package these calls allocate.
+ * <p>Lines up to about 500 km that keep a degree clear of the poles, on ellipsoids of flattening up
+ * to 1/150 either way, are worked here by Bessel's formulas without allocation; all others by
+ * GeographicLib-Java, whose results are objects, so that those calls allocate.
+ *
+ * <p>Accuracy: lengths, courses times lengths and the places of ends within 15 nanometres. Of the
+ * short lines, 132 000 drawn at random from 10 m to 490 km, at all latitudes and courses, nearly
+ * and exactly along meridians and across them, on WGS84, spheres and ellipsoids of 1/150 and
+ * -1/150, agree with GeographicLib-Java within 3.4 nanometres, and 2200 with 80-digit arithmetic as
+ * the table of the tests has it. GeographicLib-Java itself is good to 15 nanometres on WGS84.
  *
  * <pre>{@code
  * double[] line = new double[3];
@@ -91,6 +98,9 @@ public final class Geodesics {
       double lon2,
       double[] out,
       int offset) {
+    if (ShortGeodesics.inverse(ellipsoid, lat1, lon1, lat2, lon2, out, offset)) {
+      return;
+    }
     GeodesicData line = ellipsoid.geodesic.Inverse(lat1, lon1, lat2, lon2, INVERSE_WANTED);
     out[offset + INITIAL_COURSE] = Degrees.reduced(line.azi1);
     out[offset + FINAL_COURSE] = Degrees.reduced(line.azi2);
@@ -133,6 +143,9 @@ public final class Geodesics {
       double metres,
       double[] out,
       int offset) {
+    if (ShortGeodesics.direct(ellipsoid, lat, lon, courseDegrees, metres, out, offset)) {
+      return;
+    }
     GeodesicData end = ellipsoid.geodesic.Direct(lat, lon, courseDegrees, metres, DIRECT_WANTED);
     boolean finite = Math.abs(lon) <= Double.MAX_VALUE; // or there is no meridian to start from
     out[offset + LATITUDE] = finite ? end.lat2 + 0.0 : Double.NaN;

@@ -15,12 +15,7 @@ import java.math.BigDecimal;
  */
 final class ExactRhumb {
   private static final int NODES = 48;
-  private static final BigDecimal[] NODE = new BigDecimal[NODES];
-  private static final BigDecimal[] WEIGHT = new BigDecimal[NODES];
-
-  static {
-    gaussLegendre();
-  }
+  private static final BigDecimal[][] RULE = gaussLegendre(NODES);
 
   /** The same figure of the earth for the kernel. */
   final Ellipsoid figure;
@@ -115,8 +110,8 @@ final class ExactRhumb {
     for (int panel = 0; panel < panels; panel++) {
       BigDecimal middle = phi1.add(half.multiply(BigDecimal.valueOf(2L * panel + 1)));
       for (int i = 0; i < NODES; i++) {
-        BigDecimal phi = middle.add(half.multiply(NODE[i], DIGITS));
-        sum = sum.add(WEIGHT[i].multiply(meridianRadius(phi), DIGITS), DIGITS);
+        BigDecimal phi = middle.add(half.multiply(RULE[0][i], DIGITS));
+        sum = sum.add(RULE[1][i].multiply(meridianRadius(phi), DIGITS), DIGITS);
       }
     }
     return sum.multiply(half, DIGITS);
@@ -161,15 +156,16 @@ final class ExactRhumb {
   }
 
   /** Nodes and weights on [-1, 1]: the zeros of the Legendre polynomial, by Newton's method. */
-  private static void gaussLegendre() {
-    BigDecimal n = BigDecimal.valueOf(NODES);
-    for (int i = 0; i < NODES; i++) {
-      BigDecimal x = new BigDecimal(Math.cos(Math.PI * (i + 0.75) / (NODES + 0.5)));
+  static BigDecimal[][] gaussLegendre(int nodes) {
+    BigDecimal[][] rule = new BigDecimal[2][nodes];
+    BigDecimal n = BigDecimal.valueOf(nodes);
+    for (int i = 0; i < nodes; i++) {
+      BigDecimal x = new BigDecimal(Math.cos(Math.PI * (i + 0.75) / (nodes + 0.5)));
       BigDecimal slope = BigDecimal.ONE;
       for (int step = 0; step < 8; step++) {
         BigDecimal before = BigDecimal.ONE;
         BigDecimal value = x;
-        for (int k = 2; k <= NODES; k++) {
+        for (int k = 2; k <= nodes; k++) {
           BigDecimal next =
               x.multiply(value, DIGITS)
                   .multiply(BigDecimal.valueOf(2L * k - 1))
@@ -184,11 +180,12 @@ final class ExactRhumb {
                 .divide(oneLessSquare, DIGITS);
         x = x.subtract(value.divide(slope, DIGITS), DIGITS);
       }
-      NODE[i] = x;
+      rule[0][i] = x;
       BigDecimal oneLessSquare = BigDecimal.ONE.subtract(x.multiply(x, DIGITS));
-      WEIGHT[i] =
+      rule[1][i] =
           BigDecimal.valueOf(2)
               .divide(oneLessSquare.multiply(slope.multiply(slope, DIGITS), DIGITS), DIGITS);
     }
+    return rule;
   }
 }
