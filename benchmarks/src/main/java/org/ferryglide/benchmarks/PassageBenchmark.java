@@ -92,7 +92,7 @@ public class PassageBenchmark {
         .dangers(
             List.of(
                 Danger.point("rock", Position.ofDegrees(46.12, -26.22), Distance.ofMetres(300)),
-                Danger.point("ledge", Position.ofDegrees(46.22, -26.20), Distance.ofMetres(300))))
+                Danger.point("ledge", Position.ofDegrees(46.23, -26.22), Distance.ofMetres(300))))
         .lanes(List.of())
         .limits(
             PassageLimits.none()

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import java.util.function.Supplier;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredLeg;
@@ -29,13 +30,20 @@ final class Candidate {
   final double[] windEast;
   final double[] windNorth;
   final int[] leg;
+  private final Supplier<PassageSolver> slowerSolver;
   private @Nullable Outcome<SteeredRoute, NotPossible> slower;
   private int @Nullable [] strongest;
   private double @Nullable [] halfWidths;
 
   Candidate(Passage passage, SteeredRoute route) {
+    this(passage, route, () -> PassageSolver.lean(passage.slower()));
+  }
+
+  /** With a solver of the slower party that serves many candidates. */
+  Candidate(Passage passage, SteeredRoute route, Supplier<PassageSolver> slowerSolver) {
     this.passage = passage;
     this.route = route;
+    this.slowerSolver = slowerSolver;
     int count = 0;
     for (SteeredLeg steered : route.legs()) {
       count += looks(steered);
@@ -63,7 +71,7 @@ final class Candidate {
   /** The same passage at the slower speed. */
   Outcome<SteeredRoute, NotPossible> slower() {
     if (slower == null) {
-      slower = PassageSolver.lean(passage.slower()).leaving(EpochSeconds.of(route.departure()));
+      slower = slowerSolver.get().leaving(EpochSeconds.of(route.departure()));
     }
     return slower;
   }

@@ -12,8 +12,12 @@ final class Candidates {
   @SuppressWarnings("ThreadLocalUsage") // each passage has candidates of its own
   private final ThreadLocal<Candidate> last = new ThreadLocal<>();
 
+  @SuppressWarnings("ThreadLocalUsage") // so are their solvers
+  private final ThreadLocal<PassageSolver> slower;
+
   Candidates(Passage passage) {
     this.passage = passage;
+    this.slower = ThreadLocal.withInitial(() -> PassageSolver.lean(passage.slower()));
   }
 
   /** What is known of a route; the very route is meant, not one that equals it. */
@@ -21,7 +25,7 @@ final class Candidates {
   Candidate of(SteeredRoute route) {
     Candidate candidate = last.get();
     if (candidate == null || candidate.route != route) {
-      candidate = new Candidate(passage, route);
+      candidate = new Candidate(passage, route, slower::get);
       last.set(candidate);
     }
     return candidate;

@@ -20,8 +20,9 @@ final class DaylightCheck extends PassageCheck {
 
   DaylightCheck(Passage passage) {
     super("daylight", passage);
-    atStart = new Daylights(passage.wayPoints().get(0).position());
-    atEnd = new Daylights(passage.wayPoints().get(passage.wayPoints().size() - 1).position());
+    atStart = passage.daylights().at(passage.wayPoints().get(0).position());
+    atEnd =
+        passage.daylights().at(passage.wayPoints().get(passage.wayPoints().size() - 1).position());
   }
 
   @Override

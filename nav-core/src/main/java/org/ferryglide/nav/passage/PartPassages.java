@@ -118,6 +118,7 @@ final class PartPassages {
   private static Passage.Builder around(Passage passage, String name, Party party) {
     Passage.Builder builder =
         Passage.builder(name, passage.zone(), party).stream(passage.stream())
+            .daylights(passage.daylights())
             .limits(passage.limits())
             .errors(passage.errors())
             .longestDuration(passage.longestDuration());

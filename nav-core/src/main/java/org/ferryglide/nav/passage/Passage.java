@@ -67,8 +67,10 @@ public final class Passage implements Serializable {
   private final List<Condition> conditions;
   private final Duration longestDuration;
   private final List<Note> notes;
+  private final DaylightBook daylights;
 
   private Passage(Builder from) {
+    daylights = from.daylights;
     name = from.name;
     zone = from.zone;
     party = from.party;
@@ -282,6 +284,7 @@ public final class Passage implements Serializable {
    */
   public Builder toBuilder() {
     Builder builder = new Builder(name, zone, party);
+    builder.daylights = daylights;
     builder.wayPoints.addAll(wayPoints);
     builder.legs.addAll(legs);
     builder.stream = stream;
@@ -300,6 +303,11 @@ public final class Passage implements Serializable {
     builder.longestDuration = longestDuration;
     builder.notes.addAll(notes);
     return builder;
+  }
+
+  /** The daylight of its places, shared with all passages made from it. */
+  DaylightBook daylights() {
+    return daylights;
   }
 
   /** The same passage with the party as slow as it may turn out. */
@@ -353,6 +361,7 @@ public final class Passage implements Serializable {
     private final String name;
     private final ZoneId zone;
     private Party party;
+    private DaylightBook daylights = new DaylightBook();
     private final List<WayPoint> wayPoints = new ArrayList<>();
     private final List<PassageLeg> legs = new ArrayList<>();
     private final Map<String, WaterLevel> levels = new LinkedHashMap<>();
@@ -431,6 +440,12 @@ public final class Passage implements Serializable {
       WayPoint last = wayPoints.get(wayPoints.size() - 1);
       legs.add(new PassageLeg(legs.size() + 1, last, next, options));
       wayPoints.add(next);
+      return this;
+    }
+
+    /** Remembers daylight together with other passages. */
+    Builder daylights(DaylightBook daylights) {
+      this.daylights = daylights;
       return this;
     }
 

@@ -193,7 +193,7 @@ public final class TimedPlan implements Serializable {
    */
   public double daylightLeftSeconds() {
     WayPoint end = passage.wayPoints().get(passage.wayPoints().size() - 1);
-    return new Daylights(end.position()).leftAt(EpochSeconds.of(arrival()));
+    return passage.daylights().at(end.position()).leftAt(EpochSeconds.of(arrival()));
   }
 
   /**

@@ -60,7 +60,9 @@ public final class WayHome implements Serializable {
     double left = 0.0;
     for (int end : new int[] {0, passage.wayPoints().size() - 1}) {
       left =
-          Math.max(left, new Daylights(passage.wayPoints().get(end).position()).leftAt(departure));
+          Math.max(
+              left,
+              passage.daylights().at(passage.wayPoints().get(end).position()).leftAt(departure));
     }
     double reach = left > 0.0 ? Math.min(left, LONGEST_SECONDS) : LONGEST_SECONDS;
     return of(plan, EpochSeconds.toInstant(departure + reach), USUAL_STEP);

@@ -1,0 +1,37 @@
+package org.ferryglide.nav.passage;
+
+import java.io.Serializable;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
+import org.ferryglide.nav.position.Position;
+
+/**
+ * The daylight of the places of a passage and of all that is made from it, each day worked out
+ * once. It is a memory only: what it answers does not depend on what was asked before.
+ */
+final class DaylightBook implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** Places beyond these are worked out anew, so that no book grows without end. */
+  private static final int MOST_PLACES = 64;
+
+  private final ConcurrentMap<Position, Daylights> places = new ConcurrentHashMap<>();
+
+  Daylights at(Position place) {
+    Daylights known = places.get(place);
+    if (known != null) {
+      return known;
+    }
+    Daylights fresh = new Daylights(place);
+    if (places.size() < MOST_PLACES) {
+      Daylights other = places.putIfAbsent(place, fresh);
+      return other == null ? fresh : other;
+    }
+    return fresh;
+  }
+
+  /** Written without what it remembers. */
+  private Object writeReplace() {
+    return places.isEmpty() ? this : new DaylightBook();
+  }
+}
