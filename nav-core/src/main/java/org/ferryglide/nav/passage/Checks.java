@@ -39,6 +39,14 @@ final class Checks {
     } else {
       open.add("dangers");
     }
+    if (passage.shores().isPresent()) {
+      list.add(new OpenWaterCheck(passage, passage.shores().get()));
+    } else if (passage.dangers().isPresent()) {
+      open.add("land down wind");
+    }
+    if (passage.limits().hasTimeToLanding()) {
+      list.add(new ReachCheck(passage));
+    }
     if (passage.lanes().isPresent()) {
       passage.lanes().get().forEach(lane -> list.add(new LaneCheck(passage, lane)));
     } else {

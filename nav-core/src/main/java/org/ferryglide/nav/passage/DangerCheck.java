@@ -54,8 +54,13 @@ final class DangerCheck extends WorstAlong {
     if (look == 0 || candidate.leg[look] != candidate.leg[look - 1]) {
       return clearance(latitude, longitude);
     }
-    return outline.distance(
-            candidate.latitude[look - 1], candidate.longitude[look - 1], latitude, longitude)
+    return clearance(
+        candidate.latitude[look - 1], candidate.longitude[look - 1], latitude, longitude);
+  }
+
+  /** Metres outside the distance to keep, on the way between two places. */
+  double clearance(double latitudeA, double longitudeA, double latitudeB, double longitudeB) {
+    return outline.distance(latitudeA, longitudeA, latitudeB, longitudeB)
         - danger.keepOff().metres();
   }
 

@@ -1,20 +1,24 @@
 package org.ferryglide.nav.passage;
 
+import java.util.BitSet;
 import java.util.List;
 import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.StreamField;
 
 /**
- * Where the party would lie after some minutes without paddling, from every hour and from the
- * moment of the strongest stream of each leg, and after how many of them it would be within the
- * distance to keep from a danger.
+ * Where the party would lie after some minutes without paddling, from every hour, from the moment
+ * of the strongest stream of each leg and from where each leg is nearest to each danger, and after
+ * how many of them it would be within the distance to keep from a danger.
  */
 final class DriftCheck extends PassageCheck {
   /** A rescue takes about ten minutes, a bad one thirty. Common practice, no source. */
   static final double STOP_MINUTES = 10.0;
 
   static final double WARNING_MINUTES = 30.0;
+
+  /** Off the way the flow may be this many times the strongest on it. No source: generous. */
+  private static final double FLOW_MARGIN = 2.0;
 
   private static final double STEP_SECONDS = 60.0;
 
@@ -31,16 +35,17 @@ final class DriftCheck extends PassageCheck {
     int from = -1;
     String onto = "";
     int unknown = -1;
+    BitSet asked = nearest(candidate);
     for (int look = 0; look < candidate.size; look++) {
-      if (!isAsked(candidate, look)) {
+      if (!isAsked(candidate, look) && !asked.get(look)) {
         continue;
       }
-      Drift drift = drift(candidate, look);
-      if (drift.minutes < least) {
-        least = drift.minutes;
+      Met met = drift(candidate, look);
+      if (met.minutes < least) {
+        least = met.minutes;
         from = look;
-        onto = drift.onto;
-      } else if (Double.isNaN(drift.minutes)) {
+        onto = met.onto;
+      } else if (Double.isNaN(met.minutes)) {
         unknown = look;
       }
     }
@@ -69,25 +74,55 @@ final class DriftCheck extends PassageCheck {
     return onTheHour || look == candidate.strongest(candidate.leg[look]);
   }
 
-  private record Drift(double minutes, String onto) {}
+  /** For every leg and danger the look that is nearest to it, if one might drift as far. */
+  private BitSet nearest(Candidate candidate) {
+    BitSet nearest = new BitSet(candidate.size);
+    double fraction = passage().party().craft().windResponse().driftFraction();
+    for (DangerCheck danger : dangers) {
+      int best = 0;
+      double least = Double.POSITIVE_INFINITY;
+      for (int look = 0; look < candidate.size; look++) {
+        double clear = danger.clearance(candidate.latitude[look], candidate.longitude[look]);
+        if (clear < least) {
+          least = clear;
+          best = look;
+        }
+        if (look + 1 == candidate.size || candidate.leg[look + 1] != candidate.leg[look]) {
+          double wind = fraction == 0.0 ? 0.0 : fraction * candidate.windSpeed(best);
+          double flow = candidate.streamRate(candidate.strongest(candidate.leg[look]));
+          // unknown flows compare false, so that the look is made and says so
+          if (!(least > FLOW_MARGIN * (flow + wind) * WARNING_MINUTES * STEP_SECONDS)) {
+            nearest.set(best);
+          }
+          least = Double.POSITIVE_INFINITY;
+        }
+      }
+    }
+    return nearest;
+  }
 
-  private Drift drift(Candidate candidate, int look) {
+  private record Met(double minutes, String onto) {}
+
+  private Met drift(Candidate candidate, int look) {
     double[] place = {candidate.latitude[look], candidate.longitude[look]};
+    double[] before = place.clone();
     for (int minute = 0; minute <= WARNING_MINUTES; minute++) {
       double time = candidate.time[look] + minute * STEP_SECONDS;
       for (DangerCheck danger : dangers) {
-        if (danger.clearance(place[0], place[1]) < 0.0) {
+        if (danger.clearance(before[0], before[1], place[0], place[1]) < 0.0) {
           double closed = danger.closed(time);
           if (closed != 0.0) {
-            return new Drift(closed > 0.0 ? minute : Double.NaN, danger.danger().name());
+            return new Met(closed > 0.0 ? minute : Double.NaN, danger.danger().name());
           }
         }
       }
+      before[0] = place[0];
+      before[1] = place[1];
       if (minute < WARNING_MINUTES && !step(candidate, look, time, place)) {
-        return new Drift(Double.NaN, "");
+        return new Met(Double.NaN, "");
       }
     }
-    return new Drift(Double.POSITIVE_INFINITY, "");
+    return new Met(Double.POSITIVE_INFINITY, "");
   }
 
   private boolean step(Candidate candidate, int look, double time, double[] place) {

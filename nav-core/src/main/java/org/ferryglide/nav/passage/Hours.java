@@ -1,9 +1,12 @@
 package org.ferryglide.nav.passage;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
@@ -15,25 +18,46 @@ import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
 
-/** Cuts a steered leg at the hours of the clock. */
+/** Cuts a steered leg at the hours of the party's clock. */
 final class Hours {
   private static final double HOUR = 3600.0;
 
   private Hours() {}
 
-  static List<PlannedHour> of(SteeredLeg leg, StreamField stream) {
+  static List<PlannedHour> of(SteeredLeg leg, StreamField stream, Passage passage) {
     List<PlannedHour> hours = new ArrayList<>();
     double from = EpochSeconds.of(leg.departure());
     double end = EpochSeconds.of(leg.arrival());
     while (from < end) {
-      double until = Math.min(end, (Math.floor(from / HOUR) + 1.0) * HOUR);
-      hours.add(hour(leg, stream, from, until));
+      double until = Math.min(end, nextHour(from, passage.zone()));
+      hours.add(hour(leg, stream, passage, from, until));
       from = until;
     }
     return Collections.unmodifiableList(hours);
   }
 
-  private static PlannedHour hour(SteeredLeg leg, StreamField stream, double from, double until) {
+  /** Some zones lie half an hour beside the others. */
+  private static double nextHour(double from, ZoneId zone) {
+    double shift = zone.getRules().getOffset(EpochSeconds.toInstant(from)).getTotalSeconds();
+    return (Math.floor((from + shift) / HOUR) + 1.0) * HOUR - shift;
+  }
+
+  private static Map<String, Double> levels(Passage passage, double time) {
+    Map<String, Double> heights = new LinkedHashMap<>();
+    passage
+        .levels()
+        .forEach(
+            (port, level) -> {
+              double height = level.heightMetres(time);
+              if (!Double.isNaN(height)) {
+                heights.put(port, height);
+              }
+            });
+    return Collections.unmodifiableMap(heights);
+  }
+
+  private static PlannedHour hour(
+      SteeredLeg leg, StreamField stream, Passage passage, double from, double until) {
     double[] place = new double[3];
     leg.groundTrack().at(from, place, 0);
     Position begin = Position.ofDegrees(place[0], Candidate.longitude(place[1]));
@@ -52,7 +76,8 @@ final class Hours {
         TrueBearing.ofDegrees(heading),
         known ? Velocity.ofEastAndNorth(flow[0], flow[1]) : null,
         Speed.ofMetresPerSecond(metres / (until - from)),
-        crossTrack(leg, end));
+        crossTrack(leg, end),
+        levels(passage, from));
   }
 
   private static Distance crossTrack(SteeredLeg leg, Position place) {

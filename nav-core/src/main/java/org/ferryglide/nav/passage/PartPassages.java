@@ -55,6 +55,7 @@ final class PartPassages {
         around(passage, passage.name() + ", to " + landing.name(), party)
             .from(WayPoint.of("on the water", from))
             .to(withLanding(passed(landing), landing))
+            .limits(passage.limits().withoutTimeToLanding())
             .build();
     return withSlower(bare);
   }
@@ -130,6 +131,7 @@ final class PartPassages {
     passage.deviation().ifPresent(builder::deviation);
     passage.dangers().ifPresent(builder::dangers);
     passage.lanes().ifPresent(builder::lanes);
+    passage.shores().ifPresent(builder::shores);
     passage.refuges().forEach(builder::refuge);
     passage.notes().forEach(builder::note);
     return builder;

@@ -16,6 +16,7 @@ import org.ferryglide.nav.magnetic.VariationSource;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.timing.Condition;
@@ -61,6 +62,7 @@ public final class Passage implements Serializable {
   private final @Nullable DeviationTable deviation;
   private final @Nullable List<Danger> dangers;
   private final @Nullable List<Lane> lanes;
+  private final @Nullable List<List<Position>> shores;
   private final List<WayPoint> refuges;
   private final PassageLimits limits;
   private final ErrorModel errors;
@@ -85,6 +87,7 @@ public final class Passage implements Serializable {
     deviation = from.deviation;
     dangers = from.dangers == null ? null : copy(from.dangers);
     lanes = from.lanes == null ? null : copy(from.lanes);
+    shores = from.shores == null ? null : copy(from.shores);
     refuges = copy(from.refuges);
     limits = from.limits;
     errors = from.errors;
@@ -242,6 +245,15 @@ public final class Passage implements Serializable {
   }
 
   /**
+   * The lines of the shore.
+   *
+   * @return the lines; empty if none were given, so that nothing is known of land down wind
+   */
+  public Optional<List<List<Position>>> shores() {
+    return Optional.ofNullable(shores);
+  }
+
+  /**
    * Landings that are not way points.
    *
    * @return the refuges; unmodifiable
@@ -295,6 +307,7 @@ public final class Passage implements Serializable {
     builder.variation = variation;
     builder.deviation = deviation;
     builder.dangers = dangers == null ? null : new ArrayList<>(dangers);
+    builder.shores = shores;
     builder.lanes = lanes == null ? null : new ArrayList<>(lanes);
     builder.refuges.addAll(refuges);
     builder.limits = limits;
@@ -375,6 +388,7 @@ public final class Passage implements Serializable {
     private @Nullable DeviationTable deviation;
     private @Nullable List<Danger> dangers;
     private @Nullable List<Lane> lanes;
+    private @Nullable List<List<Position>> shores;
     private PassageLimits limits = PassageLimits.none();
     private ErrorModel errors = ErrorModel.usual();
     private final List<Condition> conditions = new ArrayList<>();
@@ -565,6 +579,31 @@ public final class Passage implements Serializable {
      */
     public Builder lanes(List<Lane> lanes) {
       this.lanes = List.copyOf(lanes);
+      return this;
+    }
+
+    /**
+     * The shore, as far as the party has drawn it, to tell where there is no land down wind.
+     *
+     * @param shores lines of at least two points each, within 60 NM of each other
+     * @return this builder
+     * @throws IllegalArgumentException if there is no line, a line has fewer than two points, or
+     *     they lie too far apart
+     */
+    public Builder shores(List<List<Position>> shores) {
+      if (shores.isEmpty()) {
+        throw new IllegalArgumentException("shores must have at least 1 line, but had none");
+      }
+      List<List<Position>> lines = new ArrayList<>();
+      for (List<Position> line : shores) {
+        if (line.size() < 2) {
+          throw new IllegalArgumentException(
+              "line of a shore must have at least 2 points, but had " + line.size());
+        }
+        Outline.line(line, "a shore");
+        lines.add(Collections.unmodifiableList(new ArrayList<>(line)));
+      }
+      this.shores = Collections.unmodifiableList(lines);
       return this;
     }
 

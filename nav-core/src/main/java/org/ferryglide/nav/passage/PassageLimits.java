@@ -323,6 +323,14 @@ public final class PassageLimits implements Serializable {
     return values[TIME_UNDER_WAY + 1];
   }
 
+  /** The same without this limit: on the way to a landing it is not asked again. */
+  PassageLimits withoutTimeToLanding() {
+    double[] copy = values.clone();
+    copy[TIME_BETWEEN_LANDINGS] = Double.NaN;
+    copy[TIME_BETWEEN_LANDINGS + 1] = Double.NaN;
+    return new PassageLimits(copy);
+  }
+
   boolean hasTimeToLanding() {
     return !Double.isNaN(values[TIME_BETWEEN_LANDINGS]);
   }

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.passage;
 
 import java.io.Serializable;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -29,6 +30,7 @@ public final class PlannedHour implements Serializable {
   private final @Nullable Velocity stream;
   private final Speed speedMadeGood;
   private final Distance crossTrack;
+  private final Map<String, Double> levels;
 
   PlannedHour(
       TimeSpan span,
@@ -36,7 +38,9 @@ public final class PlannedHour implements Serializable {
       TrueBearing heading,
       @Nullable Velocity stream,
       Speed speedMadeGood,
-      Distance crossTrack) {
+      Distance crossTrack,
+      Map<String, Double> levels) {
+    this.levels = levels;
     this.span = span;
     this.position = position;
     this.heading = heading;
@@ -48,7 +52,7 @@ public final class PlannedHour implements Serializable {
   /**
    * The time it covers.
    *
-   * @return at most an hour, within one hour of the clock
+   * @return at most an hour, within one hour of the party's clock
    */
   public TimeSpan span() {
     return span;
@@ -97,6 +101,16 @@ public final class PlannedHour implements Serializable {
    */
   public Distance crossTrack() {
     return crossTrack;
+  }
+
+  /**
+   * The heights of the water as it begins.
+   *
+   * @return metres above each level's datum, by the ports of the passage; a height that is not
+   *     known is left out; unmodifiable
+   */
+  public Map<String, Double> levels() {
+    return levels;
   }
 
   @Override

@@ -29,7 +29,7 @@ final class PlannedLegs {
           new PlannedLeg(
               candidate.passage.legs().get(first + i),
               steered,
-              Hours.of(steered, candidate.streamOf(i)),
+              Hours.of(steered, candidate.streamOf(i), candidate.passage),
               spread,
               arrivals[i],
               variation(candidate.passage, steered),

@@ -192,8 +192,28 @@ public final class TimedPlan implements Serializable {
    *     days
    */
   public double daylightLeftSeconds() {
+    return daylightLeftSeconds(arrival());
+  }
+
+  /**
+   * How long the sun is still up at the landing at another time, as in an hour of the plan.
+   *
+   * @param time when
+   * @return as {@link #daylightLeftSeconds()}; NaN outside the years 1901 to 2099
+   */
+  public double daylightLeftSeconds(Instant time) {
     WayPoint end = passage.wayPoints().get(passage.wayPoints().size() - 1);
-    return passage.daylights().at(end.position()).leftAt(EpochSeconds.of(arrival()));
+    return passage.daylights().at(end.position()).leftAt(EpochSeconds.of(time));
+  }
+
+  /**
+   * Where the party would lie without paddling: from every hour after the departure and from the
+   * strongest stream of each leg.
+   *
+   * @return in order of time; unmodifiable
+   */
+  public List<Drift> drifts() {
+    return Drift.of(new Candidate(passage, route));
   }
 
   /**

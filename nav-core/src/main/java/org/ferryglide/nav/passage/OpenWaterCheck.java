@@ -1,0 +1,68 @@
+package org.ferryglide.nav.passage;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.timing.Verdict;
+
+/** Whether a party that no longer paddles has land down wind, from every hour of the way. */
+final class OpenWaterCheck extends PassageCheck {
+  /** Land further off is no help to a party that drifts. Common practice, no source. */
+  static final double HELPFUL_NAUTICAL_MILES = 10.0;
+
+  private final List<Outline> shores = new ArrayList<>();
+
+  OpenWaterCheck(Passage passage, List<List<Position>> lines) {
+    super("land down wind", passage);
+    for (List<Position> line : lines) {
+      shores.add(Outline.line(line, "a shore"));
+    }
+  }
+
+  @Override
+  Verdict check(Candidate candidate) {
+    int open = -1;
+    for (int look = 0; look < candidate.size; look++) {
+      if (!DriftCheck.isAsked(candidate, look)) {
+        continue;
+      }
+      double speed = candidate.windSpeed(look);
+      if (Double.isNaN(speed)) {
+        return at(Verdict.notChecked(name(), "no wind is known there and then"), candidate, look);
+      }
+      if (open < 0 && speed > 0.0 && !isLandDownWind(candidate, look)) {
+        open = look;
+      }
+    }
+    if (open < 0) {
+      return Verdict.within(name(), "all the way");
+    }
+    String why = "open water for " + (int) HELPFUL_NAUTICAL_MILES + " NM";
+    return at(Verdict.warned(name(), why), candidate, open);
+  }
+
+  private boolean isLandDownWind(Candidate candidate, int look) {
+    Position here =
+        Position.ofDegrees(
+            candidate.latitude[look], Candidate.longitude(candidate.longitude[look]));
+    double to = Math.toDegrees(Math.atan2(candidate.windEast[look], candidate.windNorth[look]));
+    Position there =
+        RhumbLeg.from(
+                here, TrueBearing.ofDegrees(to), Distance.ofNauticalMiles(HELPFUL_NAUTICAL_MILES))
+            .end();
+    for (Outline shore : shores) {
+      if (shore.distance(
+              here.latitudeDegrees(),
+              here.longitudeDegrees(),
+              there.latitudeDegrees(),
+              there.longitudeDegrees())
+          == 0.0) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

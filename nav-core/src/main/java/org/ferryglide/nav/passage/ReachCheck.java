@@ -1,0 +1,119 @@
+package org.ferryglide.nav.passage;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.plane.Seconds;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.Arrivals;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.steer.Route;
+import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.timing.Verdict;
+
+/**
+ * How long the slower party needs to the nearest landing that it can use, ahead, astern or beside
+ * the way, with a heading solved for it; looked at every ten minutes. The straight line there may
+ * cross land and dangers, of which this check knows nothing; {@link LandingInReach} holds each way
+ * there against all checks, at a price that a search of departures cannot pay.
+ */
+final class ReachCheck extends PassageCheck {
+  private static final double LOOK_SECONDS = 600.0;
+
+  /** A party this near is there. */
+  private static final double THERE_METRES = 10.0;
+
+  private final Passage slow;
+  private final List<LandingCheck> landings = new ArrayList<>();
+
+  ReachCheck(Passage passage) {
+    super("time to a usable landing", passage);
+    slow = passage.slower();
+    List<WayPoint> places = new ArrayList<>(slow.wayPoints());
+    places.addAll(slow.refuges());
+    for (WayPoint place : places) {
+      place.landing().ifPresent(l -> landings.add(LandingCheck.beside(slow, place, l)));
+    }
+  }
+
+  @Override
+  Verdict check(Candidate candidate) {
+    if (landings.isEmpty()) {
+      return Verdict.notChecked(name(), "no landing was given");
+    }
+    Arrivals arrivals = Arrivals.of(PassageSolver.solver(slow, LegOptions.usual()));
+    double warning = passage().limits().timeToLandingWarning();
+    double worst = -1.0;
+    int when = -1;
+    int unknown = -1;
+    double since = Double.NaN;
+    double longest = 0.0;
+    double asked = Double.NEGATIVE_INFINITY;
+    for (int look = 0; look < candidate.size; look++) {
+      if (candidate.time[look] - asked < LOOK_SECONDS && look + 1 < candidate.size) {
+        continue;
+      }
+      asked = candidate.time[look];
+      double seconds = nearest(candidate, look, arrivals);
+      unknown = Double.isNaN(seconds) ? look : unknown;
+      if (seconds > worst) {
+        worst = seconds;
+        when = look;
+      }
+      if (seconds > warning) {
+        since = Double.isNaN(since) ? asked : since;
+        longest = Math.max(longest, asked - since);
+      } else {
+        since = Double.NaN;
+      }
+    }
+    if (unknown >= 0 && !(worst > passage().limits().timeToLandingStop())) {
+      return at(
+          Verdict.notChecked(name(), "no landing is known to be usable from there and then"),
+          candidate,
+          unknown);
+    }
+    if (Double.isInfinite(worst)) {
+      return at(Verdict.stopped(name(), "none can be reached from there"), candidate, when);
+    }
+    String name =
+        longest > 0.0
+            ? name() + ", beyond the warning for " + Math.round(longest / 60.0) + " min"
+            : name();
+    return at(
+        Verdict.of(
+            name,
+            worst / 60.0,
+            "minutes for the slower party",
+            warning / 60.0,
+            passage().limits().timeToLandingStop() / 60.0),
+        candidate,
+        when);
+  }
+
+  /** Seconds to the nearest usable landing; infinite if there is none, NaN if that is not known. */
+  private double nearest(Candidate candidate, int look, Arrivals arrivals) {
+    Position here =
+        Position.ofDegrees(
+            candidate.latitude[look], Candidate.longitude(candidate.longitude[look]));
+    double time = candidate.time[look];
+    double best = Double.POSITIVE_INFINITY;
+    boolean unknown = false;
+    for (LandingCheck landing : landings) {
+      RhumbLeg leg = RhumbLeg.between(here, landing.place().position());
+      double arrival = time;
+      if (leg.length().metres() > THERE_METRES) {
+        Outcome<SteeredRoute, NotPossible> way = arrivals.steered(Route.ofLegs(leg), time);
+        unknown |= way.why().map(NotPossible::isForWantOfData).orElse(false);
+        arrival = way.solved().map(SteeredRoute::arrivalSeconds).orElse(Double.NaN);
+      }
+      if (arrival - time < best) {
+        Verdict usable = landing.usable(arrival, arrival + Seconds.of(slow.party().landing()));
+        unknown |= usable.answer() == Verdict.Answer.NOT_CHECKED;
+        best = usable.holds() ? arrival - time : best;
+      }
+    }
+    return Double.isInfinite(best) && unknown ? Double.NaN : best;
+  }
+}

@@ -1,0 +1,195 @@
+package org.ferryglide.nav.passage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.steer.Reason;
+import org.ferryglide.nav.water.StreamField;
+import org.junit.jupiter.api.Test;
+
+/** Every kind of stop, and passages of which one leg is not possible. */
+class StopsTest {
+  private static Passage.Builder stopping(Stop stop) {
+    return Passage.builder("with a stop", ZoneOffset.UTC, Scenes.party(3.5))
+        .from(WayPoint.of("Slip", Scenes.SLIP))
+        .to(WayPoint.of("Skerry", Scenes.SKERRY).withStop(stop))
+        .to(WayPoint.of("Cove", Scenes.COVE))
+        .stream(Scenes.turning(1.0))
+        .level("Bar", Scenes.level());
+  }
+
+  /** When the party is ready to go again: the departure less the 15 minutes it launches. */
+  private static double ready(Passage.Builder passage) {
+    TimedPlan plan = TimedPlan.of(passage.build(), Scenes.NOON).orElseThrow();
+    return plan.legs().get(1).departure().toEpochMilli() / 1000.0 - 900.0 - noon();
+  }
+
+  private static double ashore(Passage.Builder passage) {
+    TimedPlan plan = TimedPlan.of(passage.build(), Scenes.NOON).orElseThrow();
+    return plan.legs().get(0).arrival().toEpochMilli() / 1000.0 + 600.0 - noon();
+  }
+
+  private static double noon() {
+    return Scenes.NOON.getEpochSecond();
+  }
+
+  @Test
+  void minutesAndTimesEndWhenTheyAreOver() {
+    Passage.Builder forty = stopping(Stop.ashore(Duration.ofMinutes(40)));
+    assertEquals(2400.0, ready(forty) - ashore(forty), 0.01);
+    Passage.Builder six = stopping(Stop.until(Scenes.NOON.plus(Duration.ofHours(6))));
+    assertEquals(21_600.0, ready(six), 0.01);
+    Passage.Builder past = stopping(Stop.until(Scenes.NOON));
+    assertEquals(ashore(past), ready(past), 0.01);
+  }
+
+  @Test
+  void levelsEndWhenTheCosineReachesThem() {
+    // 2.5 + 1.5 cos(2πt/T): falls through 2 m at arccos(-1/3) of the tide, rises through it later
+    double falls = Scenes.TIDE_SECONDS * Math.acos(-1.0 / 3.0) / (2.0 * Math.PI);
+    assertEquals(falls, ready(stopping(Stop.untilLevelAtMost("Bar", 2.0))), 1.0);
+    double rises = Scenes.TIDE_SECONDS * (1.0 - Math.acos(0.9) / (2.0 * Math.PI));
+    assertEquals(rises, ready(stopping(Stop.untilLevelAtLeast("Bar", 2.5 + 1.35))), 1.0);
+    Passage.Builder now = stopping(Stop.untilLevelAtLeast("Bar", 1.0));
+    assertEquals(ashore(now), ready(now), 0.01);
+  }
+
+  @Test
+  void slackIsFoundHoweverShort() {
+    double slack = Scenes.TIDE_SECONDS / 4.0;
+    for (double knots : new double[] {0.3, 0.1, 0.01, 0.003, 0.001}) {
+      Passage.Builder passage = stopping(Stop.untilStreamAtMost(Speed.ofKnots(knots)));
+      double begins = Scenes.TIDE_SECONDS * Math.acos(knots) / (2.0 * Math.PI);
+      assertEquals(begins, ready(passage), 1.0);
+      assertTrue(ready(passage) < slack + 1.0);
+    }
+  }
+
+  @Test
+  void whatNeverEndsIsNotPossibleAndNamesTheLegAfterIt() {
+    Stop[] never = {
+      Stop.untilLevelAtLeast("Bar", 4.1),
+      Stop.untilLevelAtMost("Bar", 0.9),
+      Stop.ashore(Duration.ofDays(2)),
+      Stop.ashore(Duration.ofSeconds(Long.MAX_VALUE)),
+      Stop.until(Scenes.NOON.plus(Duration.ofDays(2))),
+      Stop.until(Instant.MAX)
+    };
+    for (Stop stop : never) {
+      NotPossible why = why(stopping(stop));
+      assertEquals(Reason.BEYOND_HORIZON, why.reason(), stop::toString);
+      assertEquals(2, why.legNumber().orElseThrow());
+      assertEquals(Scenes.SKERRY, why.where().orElseThrow());
+    }
+    Passage.Builder steady =
+        stopping(Stop.untilStreamAtMost(Speed.ofKnots(0.5))).stream(Told.stream(20, 1));
+    assertEquals(Reason.BEYOND_HORIZON, why(steady).reason());
+    Passage.Builder long3 = stopping(Stop.ashore(Duration.ofDays(2)));
+    assertEquals(172_800.0, ready(long3.longestDuration(Duration.ofDays(3))) - ashore(long3), 0.1);
+  }
+
+  private static NotPossible why(Passage.Builder passage) {
+    return TimedPlan.of(passage.build(), Scenes.NOON).why().orElseThrow();
+  }
+
+  @Test
+  void anUnknownLevelOrStreamIsNoData() {
+    StreamField ends =
+        (lat, lon, time, out, at) -> {
+          out[at] = 0.0;
+          out[at + 1] = 0.5;
+          return time < noon() + 9000.0;
+        };
+    NotPossible why = why(stopping(Stop.untilStreamAtMost(Speed.ofKnots(0.1))).stream(ends));
+    assertEquals(Reason.NO_DATA, why.reason());
+    assertTrue(why.isForWantOfData());
+    assertEquals(2, why.legNumber().orElseThrow());
+  }
+
+  @Test
+  void aLegBeyondEveryReachOfTheStreamIsABlankThatIsNamed() {
+    double edge = Scenes.SKERRY.longitudeDegrees() + 0.01;
+    StreamField reach =
+        (lat, lon, time, out, at) -> {
+          out[at] = 0.1;
+          out[at + 1] = 0.1;
+          return lon < edge;
+        };
+    Passage.Builder passage = Scenes.passage(3.5, 0).stream(reach);
+    NotPossible why = why(passage);
+    assertEquals(Reason.NO_DATA, why.reason());
+    assertEquals(2, why.legNumber().orElseThrow());
+    assertTrue(why.where().isPresent());
+    assertTrue(why.message().contains("leg 2"), why.message());
+    LegOptions inshore = LegOptions.usual().withStream(Told.stream(0, 0.1));
+    Passage.Builder own =
+        Passage.builder("own stream", ZoneOffset.UTC, Scenes.party(3.5))
+            .from(WayPoint.of("Slip", Scenes.SLIP))
+            .to(WayPoint.of("Skerry", Scenes.SKERRY))
+            .to(WayPoint.of("Cove", Scenes.COVE), inshore)
+            .stream(reach);
+    assertTrue(TimedPlan.of(own.build(), Scenes.NOON).isSolved());
+  }
+
+  @Test
+  void aStreamTooStrongNamesItsLegByNumber() {
+    StreamField strong =
+        (lat, lon, time, out, at) -> {
+          out[at] = lat > 46.21 ? -5.0 : 0.0;
+          out[at + 1] = 0.0;
+          return true;
+        };
+    assertEquals(2, why(Scenes.passage(3.5, 0).stream(strong)).legNumber().orElseThrow());
+  }
+
+  @Test
+  void aLegWithoutLengthTakesNoTime() {
+    Position here = Scenes.SKERRY;
+    Passage.Builder passage =
+        Passage.builder("twice", ZoneOffset.UTC, Scenes.party(3.5))
+            .from(WayPoint.of("Slip", Scenes.SLIP))
+            .to(WayPoint.of("Skerry", here))
+            .to(WayPoint.of("Skerry beacon", here).withMark(Distance.ofMetres(5)))
+            .to(WayPoint.of("Cove", Scenes.COVE))
+            .stream(Scenes.turning(1.0))
+            .visibility(Distance.ofNauticalMiles(3))
+            .limits(
+                PassageLimits.none()
+                    .withReserve(Speed.ofKnots(0.2), Speed.ofKnots(0.1))
+                    .withStream(Speed.ofKnots(5), Speed.ofKnots(6)));
+    Outcome<TimedPlan, NotPossible> outcome = TimedPlan.of(passage.build(), Scenes.NOON);
+    TimedPlan plan = outcome.orElseThrow();
+    assertEquals(Duration.ZERO, plan.legs().get(1).duration());
+    assertTrue(plan.holds(), () -> plan.verdicts().toString());
+  }
+
+  @Test
+  void hoursFollowThePartysClockAndTellTheLevels() {
+    Passage.Builder half =
+        Passage.builder("half", ZoneOffset.ofHoursMinutes(5, 30), Scenes.party(3.5))
+            .from(WayPoint.of("Slip", Scenes.SLIP))
+            .to(WayPoint.of("Cove", Scenes.COVE))
+            .stream(Scenes.turning(1.0))
+            .level("Bar", Scenes.level());
+    TimedPlan plan = TimedPlan.of(half.build(), Scenes.NOON).orElseThrow();
+    PlannedHour first = plan.legs().get(0).hours().get(0);
+    assertEquals(Duration.ofMinutes(30), first.span().duration());
+    assertEquals(4.0, first.levels().get("Bar"), 1e-9);
+    PlannedHour second = plan.legs().get(0).hours().get(1);
+    double then = 2.5 + 1.5 * Math.cos(2.0 * Math.PI * 1800.0 / Scenes.TIDE_SECONDS);
+    assertEquals(then, second.levels().get("Bar"), 1e-9);
+    assertEquals(
+        1800.0,
+        plan.daylightLeftSeconds(first.span().from())
+            - plan.daylightLeftSeconds(second.span().from()),
+        1e-3);
+  }
+}
