@@ -6,11 +6,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Verdict;
@@ -208,12 +210,15 @@ public final class TimedPlan implements Serializable {
 
   /**
    * Where the party would lie without paddling: from every hour after the departure and from the
-   * strongest stream of each leg.
+   * strongest stream of each leg. It drifts with the stream, and before the wind as far as the
+   * craft's answer to the wind says. A rescue takes about ten minutes, a bad one thirty (common
+   * practice, no source).
    *
-   * @return in order of time; unmodifiable
+   * @return by the time at which it stops paddling: the place then, and after 10, 20 and 30
+   *     minutes; fewer where stream or wind are not known; in order of time, unmodifiable
    */
-  public List<Drift> drifts() {
-    return Drift.of(new Candidate(passage, route));
+  public Map<Instant, List<Position>> drifts() {
+    return Drifts.of(new Candidate(passage, route));
   }
 
   /**

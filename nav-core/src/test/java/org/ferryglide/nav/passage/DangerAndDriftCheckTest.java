@@ -231,22 +231,22 @@ class DangerAndDriftCheckTest {
   @Test
   void driftsTellThePlacesAfterTenTwentyAndThirtyMinutes() {
     TimedPlan plan = TimedPlan.of(drifting(9000, 1.0).build(), Scenes.NOON).orElseThrow();
-    List<Drift> drifts = plan.drifts();
+    List<List<Position>> drifts = new ArrayList<>(plan.drifts().values());
     assertEquals(2, drifts.size()); // the start, which has the strongest stream, and one o'clock
-    for (Drift drift : drifts) {
-      assertEquals(3, drift.places().size());
+    for (List<Position> drift : drifts) {
+      assertEquals(4, drift.size());
       for (int i = 0; i < 3; i++) {
         double east =
-            (drift.places().get(i).longitudeDegrees() - drift.from().longitudeDegrees())
-                * METRES_EAST;
+            (drift.get(i + 1).longitudeDegrees() - drift.get(0).longitudeDegrees()) * METRES_EAST;
         assertEquals(600.0 * (i + 1), east, 2.0);
-        assertEquals(drift.from().latitudeDegrees(), drift.places().get(i).latitudeDegrees(), 1e-9);
+        assertEquals(drift.get(0).latitudeDegrees(), drift.get(i + 1).latitudeDegrees(), 1e-9);
       }
     }
     double known = Scenes.NOON.getEpochSecond() + 7200.0 + 1500.0;
     Passage.Builder ends = past(NEAR).stream(Told.unknownFrom(known)).party(Scenes.party(3));
-    List<Drift> cut = TimedPlan.of(ends.build(), Scenes.NOON).orElseThrow().drifts();
-    assertEquals(2, cut.get(cut.size() - 1).places().size());
+    List<List<Position>> cut =
+        new ArrayList<>(TimedPlan.of(ends.build(), Scenes.NOON).orElseThrow().drifts().values());
+    assertEquals(3, cut.get(cut.size() - 1).size());
   }
 
   @Test
