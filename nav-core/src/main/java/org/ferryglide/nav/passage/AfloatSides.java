@@ -10,6 +10,8 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.landfall.Side;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.timing.Verdict;
+import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.water.StreamField;
 
 /** The sides of a deck card that are read afloat: one for each leg, and a summary. */
 final class AfloatSides {
@@ -169,15 +171,25 @@ final class AfloatSides {
     return leg.magnetic(direction).map(Bearing::threeDigits).orElse(direction.threeDigits() + "T");
   }
 
-  /** The strongest stream of the leg; a blank if it is not known in every hour. */
-  private static String stream(PlannedLeg leg) {
+  /** The strongest stream of the leg, looked at every minute; a blank if any is not known. */
+  private String stream(PlannedLeg leg) {
+    StreamField field = leg.leg().options().stream().orElse(plan.passage().stream());
+    double until = leg.steered().arrivalSeconds();
+    double time = EpochSeconds.of(leg.departure());
+    double[] place = new double[3];
+    double[] flow = new double[2];
     Velocity strongest = Velocity.STILL;
-    for (PlannedHour hour : leg.hours()) {
-      Optional<Velocity> stream = hour.stream();
-      if (!stream.isPresent()) {
-        return stream(leg, stream);
+    boolean ends = false;
+    while (!ends) {
+      ends = time >= until;
+      time = Math.min(time, until);
+      leg.steered().groundTrack().at(time, place, 0);
+      if (!field.sample(place[0], Candidate.longitude(place[1]), time, flow, 0)) {
+        return stream(leg, Optional.empty());
       }
-      strongest = stream.get().rate().compareTo(strongest.rate()) > 0 ? stream.get() : strongest;
+      Velocity here = Velocity.ofEastAndNorth(flow[0], flow[1]);
+      strongest = here.rate().compareTo(strongest.rate()) > 0 ? here : strongest;
+      time += Candidate.STEP_SECONDS;
     }
     return stream(leg, Optional.of(strongest));
   }

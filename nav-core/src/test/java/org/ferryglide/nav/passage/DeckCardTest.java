@@ -190,6 +190,21 @@ class DeckCardTest {
         new Sighting(1.0 - left - right, Distance.ofNauticalMiles(1), left, right, null));
   }
 
+  /** The stream runs at 2 kn for ten minutes of the leg only, off the middles of its hours. */
+  @Test
+  void theStreamOfALegIsItsStrongestEverywhere() {
+    StreamField shortRace =
+        (latitude, longitude, seconds, eastNorth, offset) -> {
+          double after = seconds - Scenes.NOON.getEpochSecond();
+          eastNorth[offset] = 0.0;
+          eastNorth[offset + 1] = after > 300 && after < 900 ? 2.0 * 1852.0 / 3600.0 : 0.1;
+          return true;
+        };
+    Passage passage = Scenes.passage(3.5, 0.0).stream(shortRace).build();
+    String side = CardScenes.card(passage).afloat().get(0);
+    assertTrue(side.contains("stream to 000°T 2.0 kn"), side);
+  }
+
   @Test
   void figuresGoToTheirWorseSide() {
     assertEquals("1.3", CardText.up(1.21));
