@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.tide.folder.PassageFolder;
 
@@ -30,9 +31,10 @@ public final class LayOff {
       Lays off a passage from a folder of plain text files: courses, distances, headings to steer
       in the stream, times, daylight, the height of tide at the landing.
 
-        LayOff [folder]
+        LayOff [--card | --when] [folder]
 
-      Without a folder the example passage is laid off. A folder whose name holds blanks may be
+      With --card the deck card of the passage is printed, with --when the departures of its day
+      for which all checks hold. Without a folder the example passage is laid off. A folder whose name holds blanks may be
       given as it is. The folder holds
 
         passage.csv     items name, start, paddling speed, printed rose, landing port
@@ -41,6 +43,8 @@ public final class LayOff {
         tides/*.csv     high and low waters of every port named
         limits.csv      may be left out: light, latest arrival, strongest stream,
                         largest cross-stream share, reach of stations
+        places.csv, legs.csv, party.csv, margins.csv, dangers.csv, lanes.csv, refuges.csv, wind.csv
+                        may be left out: what is known beyond that, for checks and card
 
       The example in nav-examples/scenarios/ollen-skerries shows each of them; copy it.
       With Maven: ./mvnw -q -pl nav-examples -am compile exec:java -Dexec.args="my folder"
@@ -54,7 +58,8 @@ public final class LayOff {
   /**
    * Runs the main job.
    *
-   * @param args the passage's folder, {@code --help}, or nothing for the example passage
+   * @param args {@code --card} or {@code --when} if wished, then the passage's folder or nothing
+   *     for the example passage; or {@code --help}
    */
   public static void main(String[] args) {
     PrintStream out = utf8(FileDescriptor.out);
@@ -71,6 +76,14 @@ public final class LayOff {
       out.print(HELP);
       return LAID_OFF;
     }
+    boolean card = args.length > 0 && args[0].equals("--card");
+    boolean when = args.length > 0 && args[0].equals("--when");
+    return run(
+        card || when ? Arrays.copyOfRange(args, 1, args.length) : args, card, when, out, err);
+  }
+
+  private static int run(
+      String[] args, boolean card, boolean when, PrintStream out, PrintStream err) {
     try {
       // Maven parts its arguments at blanks
       Path folder = args.length == 0 ? example() : Path.of(String.join(" ", args));
@@ -78,7 +91,12 @@ public final class LayOff {
         err.println("one scenario folder is expected, but there were " + args.length);
         return REFUSED;
       }
-      LaidOffPassage passage = LaidOffPassage.of(PassageFolder.read(folder));
+      PassageFolder read = PassageFolder.read(folder);
+      if (card || when) {
+        out.print(card ? PlanPrinter.card(read) : PlanPrinter.windows(read));
+        return LAID_OFF;
+      }
+      LaidOffPassage passage = LaidOffPassage.of(read);
       out.print(PassagePrinter.print(passage));
       return passage.isWithoutData() ? NO_DATA : LAID_OFF;
     } catch (InputFormatException e) {

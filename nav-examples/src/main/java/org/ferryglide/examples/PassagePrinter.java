@@ -75,6 +75,7 @@ final class PassagePrinter {
       page.row("speed", asked.speedThatWouldDo());
     }
     printLanding();
+    PlanPrinter.printChecks(page, folder);
     page.line();
     page.line("Notes");
     doubts.atTheEnd().forEach(note -> page.line("  " + note));

@@ -95,6 +95,34 @@ class LayOffTest {
     }
   }
 
+  @Test
+  void theChecksOfThePassageArePrinted() {
+    String out = run().out;
+    assertTrue(out.contains("Checks of the passage, the worst first"), out);
+    assertTrue(out.contains("Fang Rock: "), out);
+    assertTrue(out.contains("landing at Dunlathe Landing: "), out);
+    assertTrue(out.contains("crossing Tarn fairway"), out);
+  }
+
+  @Test
+  void theDeckCardHasASideForEachLeg() {
+    Run run = run("--card", folder.toString());
+    assertEquals(0, run.status);
+    for (int leg = 1; leg <= 4; leg++) {
+      assertEquals(1, lines(run.out, leg + "/4 ").size(), run.out);
+    }
+    assertTrue(run.out.contains("void on any other day"), run.out);
+    assertTrue(run.out.contains("HW 16:53, 5.3 m, Orrin Quay"), run.out);
+  }
+
+  @Test
+  void theWindowsOfTheDayAreFound() {
+    Run run = run("--when", folder.toString());
+    assertEquals(0, run.status);
+    assertTrue(run.out.contains("window"), run.out);
+    assertTrue(run.out.contains("not a permission to go"), run.out);
+  }
+
   /**
    * Plane trigonometry of the printed positions by hand: 1.8' north, 2.4' west to east at 46.2°.
    */

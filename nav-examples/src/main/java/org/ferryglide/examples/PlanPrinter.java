@@ -1,0 +1,128 @@
+package org.ferryglide.examples;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.OptionalDouble;
+import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.passage.DeckCard;
+import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.nav.passage.WhenToGo;
+import org.ferryglide.nav.timing.Departure;
+import org.ferryglide.nav.timing.Verdict;
+import org.ferryglide.nav.water.Window;
+import org.ferryglide.tide.folder.PassageFolder;
+import org.ferryglide.tide.height.TideEvent;
+import org.ferryglide.tide.height.TideTable;
+
+/** Prints what the passage of a folder tells: its checks, the windows of its day, its deck card. */
+final class PlanPrinter {
+  private static final Duration STEP = Duration.ofMinutes(10);
+
+  private PlanPrinter() {}
+
+  /** The checks of the plan for the planned start, the worst first. */
+  static void printChecks(Page page, PassageFolder folder) {
+    page.line();
+    page.line("Checks of the passage, the worst first");
+    TimedPlan.of(folder.passage(), folder.start().toInstant())
+        .match(
+            plan -> {
+              page.row(
+                  "under way",
+                  page.clock(Page.up(plan.departure()))
+                      + ", arriving "
+                      + page.clock(Page.up(plan.arrival()))
+                      + " with the party's rests and stops");
+              if (!plan.notChecked().isEmpty()) {
+                page.row("not checked", String.join(", ", plan.notChecked()));
+              }
+              plan.verdicts().forEach(verdict -> page.row(word(verdict), words(page, verdict)));
+              return true;
+            },
+            why -> {
+              page.row("not made", why.message());
+              return false;
+            });
+  }
+
+  private static String word(Verdict verdict) {
+    return switch (verdict.answer()) {
+      case WITHIN -> "within";
+      case WARNED -> "WARNING";
+      case STOPPED -> "STOP";
+      case NOT_CHECKED -> "NOT CHECKED";
+    };
+  }
+
+  private static String words(Page page, Verdict verdict) {
+    return verdict.reason() + verdict.when().map(time -> ", at " + page.clock(time)).orElse("");
+  }
+
+  /** The windows of the day of the planned start in which all checks hold. */
+  static String windows(PassageFolder folder) {
+    Page page = new Page(folder.start().getOffset(), folder.start().toLocalDate());
+    Passage passage = folder.passage();
+    LocalDate day = folder.start().toLocalDate();
+    ZoneId zone = folder.start().getOffset();
+    WhenToGo when =
+        WhenToGo.search(
+            passage,
+            day.atStartOfDay(zone).toInstant(),
+            day.plusDays(1).atStartOfDay(zone).toInstant(),
+            STEP);
+    page.line(passage.name() + ", departures of " + day);
+    if (!when.notChecked().isEmpty()) {
+      page.line("not checked: " + String.join(", ", when.notChecked()));
+    }
+    for (Window window : when.windows().items()) {
+      TimeSpan span = window.span();
+      page.row("window", page.clock(Page.up(span.from())) + " to " + page.clock(span.until()));
+    }
+    if (when.windows().items().isEmpty()) {
+      page.row("windows", "none in which all checks hold");
+    }
+    when.byTime().ifPresent(best -> page.row("least time", words(page, best)));
+    when.byMargin().ifPresent(best -> page.row("best margin", words(page, best)));
+    when.leastBad().ifPresent(least -> page.row("least bad", words(page, least)));
+    when.whyNot().forEach((why, count) -> page.row("against", count + " departures: " + why));
+    page.line("This is a sum, not a permission to go: official tables and forecasts come first.");
+    return page.toString();
+  }
+
+  private static String words(Page page, Departure departure) {
+    return page.clock(departure.time())
+        + departure
+            .outcome()
+            .solved()
+            .map(route -> ", arriving " + page.clock(Page.up(route.arrival())))
+            .orElse("")
+        + WhenToGo.worst(departure).map(worst -> "; " + worst.reason()).orElse("");
+  }
+
+  /** The deck card for the planned start, with the high water that the stream tables count from. */
+  static String card(PassageFolder folder) {
+    Instant start = folder.start().toInstant();
+    return TimedPlan.of(folder.passage(), start)
+        .match(
+            plan -> {
+              TideTable tides = folder.streams().get(0).tides();
+              TideEvent water =
+                  tides.highWaterNearest(
+                      start.plus(Duration.between(start, plan.arrival()).dividedBy(2)));
+              double range = tides.rangeMetres(water);
+              double neaps = folder.streams().get(0).table().standardPort().neapRangeMetres();
+              double springs = folder.streams().get(0).table().standardPort().springRangeMetres();
+              return DeckCard.of(plan)
+                  .withHighWater(
+                      tides.port(),
+                      water.time(),
+                      water.heightMetres(),
+                      OptionalDouble.of((range - neaps) / (springs - neaps)))
+                  .toString();
+            },
+            why -> "no card: " + why.message() + "\n");
+  }
+}
