@@ -3,6 +3,7 @@ package org.ferryglide.nav.geodesy;
 import java.io.Serializable;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The rhumb line and the geodesic between two points side by side: does the difference matter?
@@ -22,68 +23,32 @@ import org.ferryglide.nav.position.Position;
  * middle. Up to 50 NM and 70° of latitude they hold to 2.5 %, 1 % and 2.5 %, and where that is
  * less, as near the equator, to 0.1 m, a micrometre and 0.0005° (20 000 legs drawn at random).
  *
- * <p>A comparison costs as much as hundreds of legs, since the separation is searched for.
+ * <p>The separation is worked when first asked for: of legs up to 400 km that stay below 80° of
+ * latitude as {@link LegComparisons} does, of others by a search that costs as much as hundreds of
+ * legs.
  */
 public final class LegComparison implements Serializable {
 
   private static final long serialVersionUID = 1L;
 
-  private static final int SAMPLES = 16;
-  private static final double GOLDEN = 0.5 * (Math.sqrt(5.0) - 1.0);
-
   private final RhumbLeg rhumb;
   private final GeodesicLeg geodesic;
-  private final double separationMetres;
-  private final double alongMetres;
-  private final Position onRhumb;
+
+  /** Where the lines are widest, found when first asked for; volatile for several threads. */
+  private transient volatile @Nullable WidestPlace widest;
 
   private LegComparison(RhumbLeg rhumb, GeodesicLeg geodesic) {
     this.rhumb = rhumb;
     this.geodesic = geodesic;
-    double length = rhumb.length().metres();
-    Line line = rhumb.line();
-    Line shortest = geodesic.line();
-    double span = geodesic.length().metres();
-    double best = 0.0;
-    double most = 0.0;
-    for (int i = 1; i < SAMPLES; i++) {
-      double off = off(line, length * i / SAMPLES, shortest, span);
-      if (off > most) {
-        most = off;
-        best = length * i / SAMPLES;
-      }
-    }
-    // The curve is round at its top, so that 1e-5 of the length is far nearer than need be.
-    double lo = Math.max(0.0, best - length / SAMPLES);
-    double hi = Math.min(length, best + length / SAMPLES);
-    double left = hi - GOLDEN * (hi - lo);
-    double right = lo + GOLDEN * (hi - lo);
-    double offLeft = off(line, left, shortest, span);
-    double offRight = off(line, right, shortest, span);
-    while (hi - lo > 1e-5 * length) {
-      if (offLeft >= offRight) {
-        hi = right;
-        right = left;
-        offRight = offLeft;
-        left = hi - GOLDEN * (hi - lo);
-        offLeft = off(line, left, shortest, span);
-      } else {
-        lo = left;
-        left = right;
-        offLeft = offRight;
-        right = lo + GOLDEN * (hi - lo);
-        offRight = off(line, right, shortest, span);
-      }
-    }
-    alongMetres = 0.5 * (lo + hi);
-    separationMetres = off(line, alongMetres, shortest, span);
-    onRhumb = line.pointAt(Distance.ofMetres(alongMetres));
   }
 
-  private static double off(Line line, double along, Line shortest, double span) {
-    return ClosestPoint.search(shortest, 0.0, span, line.pointAt(Distance.ofMetres(along)))
-        .distance()
-        .metres();
+  private WidestPlace widest() {
+    WidestPlace found = widest;
+    if (found == null) {
+      found = WidestPlace.of(rhumb, geodesic);
+      widest = found;
+    }
+    return found;
   }
 
   /**
@@ -131,7 +96,7 @@ public final class LegComparison implements Serializable {
    * @return the separation, at least 0
    */
   public Distance greatestSeparation() {
-    return Distance.ofMetres(separationMetres);
+    return Distance.ofMetres(widest().separationMetres());
   }
 
   /**
@@ -140,7 +105,7 @@ public final class LegComparison implements Serializable {
    * @return the point of the rhumb line
    */
   public Position widestAt() {
-    return onRhumb;
+    return rhumb.pointAt(widestAlong());
   }
 
   /**
@@ -149,7 +114,7 @@ public final class LegComparison implements Serializable {
    * @return distance from the start
    */
   public Distance widestAlong() {
-    return Distance.ofMetres(alongMetres);
+    return Distance.ofMetres(widest().alongMetres());
   }
 
   /**
@@ -181,9 +146,8 @@ public final class LegComparison implements Serializable {
    * @return degrees, at least 0
    */
   public double hidingCompassErrorDegrees() {
-    return alongMetres == 0.0
-        ? 0.0
-        : Degrees.fromRadians(Math.atan2(separationMetres, alongMetres));
+    double along = widest().alongMetres();
+    return along == 0.0 ? 0.0 : Degrees.fromRadians(Math.atan2(widest().separationMetres(), along));
   }
 
   /**

@@ -22,8 +22,8 @@
  *
  * <p>Conventions: latitude north positive, longitude east positive and wrapping, so that legs may
  * cross the date line; distances along count from the start; cross-track is positive to the right
- * of the course. Values stand at the surface; the arithmetic is in {@link RhumbLines} and {@link
- * Geodesics}, on doubles in degrees and metres.
+ * of the course. Values stand at the surface; the arithmetic is in {@link RhumbLines}, {@link
+ * Geodesics} and {@link LegComparisons}, on doubles in degrees and metres.
  */
 @NullMarked
 package org.ferryglide.nav.geodesy;

@@ -1,0 +1,147 @@
+package org.ferryglide.benchmarks;
+
+import java.util.SplittableRandom;
+import java.util.concurrent.TimeUnit;
+import net.sf.geographiclib.Geodesic;
+import net.sf.geographiclib.GeodesicData;
+import net.sf.geographiclib.GeodesicMask;
+import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.geodesy.Geodesics;
+import org.ferryglide.nav.geodesy.LegComparisons;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * What do a short geodesic and a comparison with the rhumb line cost, one at a time and over
+ * arrays, beside the geodesic of GeographicLib-Java on the same 1024 legs?
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.NANOSECONDS)
+@Fork(1)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class GeodesicBenchmark {
+  private static final int LEGS = 1024;
+
+  /** Two solutions of 15 nanometres each. */
+  private static final double AGREEMENT_METRES = 30e-9;
+
+  private final double[] lat1 = new double[LEGS];
+  private final double[] lon1 = new double[LEGS];
+  private final double[] lat2 = new double[LEGS];
+  private final double[] lon2 = new double[LEGS];
+  private final double[] course = new double[LEGS];
+  private final double[] metres = new double[LEGS];
+  private final double[] out = new double[LegComparisons.WIDTH_WITH_SEPARATION * LEGS];
+  private int next;
+
+  /** Draws legs of 1 to 20 km between 35 and 70 degrees of latitude; both solvers must agree. */
+  @Setup
+  public void drawLegs() {
+    SplittableRandom random = new SplittableRandom(1);
+    for (int i = 0; i < LEGS; i++) {
+      lat1[i] = 35 + 35 * random.nextDouble();
+      lon1[i] = 360 * random.nextDouble() - 180;
+      course[i] = 360 * random.nextDouble();
+      metres[i] = 1000 + 19000 * random.nextDouble();
+      GeodesicData end = Geodesic.WGS84.Direct(lat1[i], lon1[i], course[i], metres[i]);
+      lat2[i] = end.lat2;
+      lon2[i] = end.lon2;
+      Geodesics.inverse(lat1[i], lon1[i], lat2[i], lon2[i], out, 0);
+      agree(out[Geodesics.LENGTH] - metres[i]);
+      agree(metres[i] * Math.toRadians(out[Geodesics.INITIAL_COURSE] - course[i]));
+      Geodesics.direct(lat1[i], lon1[i], course[i], metres[i], out, 0);
+      agree(6378137.0 * Math.toRadians(out[Geodesics.LATITUDE] - lat2[i]));
+    }
+  }
+
+  private static void agree(double difference) {
+    if (!(Math.abs(difference) <= AGREEMENT_METRES)) {
+      throw new IllegalStateException("the solvers differ by " + difference + " m");
+    }
+  }
+
+  private int next() {
+    next = (next + 1) & (LEGS - 1);
+    return next;
+  }
+
+  /** Length and both courses. */
+  @Benchmark
+  public double[] inverse() {
+    int i = next();
+    Geodesics.inverse(lat1[i], lon1[i], lat2[i], lon2[i], out, 0);
+    return out;
+  }
+
+  /** The same, GeographicLib-Java. */
+  @Benchmark
+  public GeodesicData peerInverse() {
+    int i = next();
+    return Geodesic.WGS84.Inverse(
+        lat1[i], lon1[i], lat2[i], lon2[i], GeodesicMask.DISTANCE | GeodesicMask.AZIMUTH);
+  }
+
+  /** Place and course of the end. */
+  @Benchmark
+  public double[] direct() {
+    int i = next();
+    Geodesics.direct(lat1[i], lon1[i], course[i], metres[i], out, 0);
+    return out;
+  }
+
+  /** The same, GeographicLib-Java. */
+  @Benchmark
+  public GeodesicData peerDirect() {
+    int i = next();
+    return Geodesic.WGS84.Direct(
+        lat1[i],
+        lon1[i],
+        course[i],
+        metres[i],
+        GeodesicMask.LATITUDE | GeodesicMask.LONGITUDE | GeodesicMask.AZIMUTH);
+  }
+
+  /** Length and both courses, a row of an array. */
+  @Benchmark
+  @OperationsPerInvocation(LEGS)
+  public double[] inverseOfRow() {
+    Geodesics.inverse(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, 0, LEGS, out, 0);
+    return out;
+  }
+
+  /** Rhumb line and geodesic, lengths and courses. */
+  @Benchmark
+  public double[] comparison() {
+    int i = next();
+    LegComparisons.compare(Ellipsoid.WGS84, lat1[i], lon1[i], lat2[i], lon2[i], out, 0);
+    return out;
+  }
+
+  /** The same with the greatest separation. */
+  @Benchmark
+  public double[] comparisonWithSeparation() {
+    int i = next();
+    LegComparisons.compareWithSeparation(
+        Ellipsoid.WGS84, lat1[i], lon1[i], lat2[i], lon2[i], out, 0);
+    return out;
+  }
+
+  /** The same, a row of an array. */
+  @Benchmark
+  @OperationsPerInvocation(LEGS)
+  public double[] comparisonWithSeparationOfRow() {
+    LegComparisons.compareWithSeparation(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, 0, LEGS, out, 0);
+    return out;
+  }
+}
