@@ -78,16 +78,12 @@ final class CardLabels {
 
   /** What stands in front of a finding. */
   static String answer(Verdict.Answer answer) {
-    switch (answer) {
-      case WARNED:
-        return "WARNING ";
-      case STOPPED:
-        return "STOP ";
-      case NOT_CHECKED:
-        return "NOT CHECKED ";
-      default:
-        return "";
-    }
+    return switch (answer) {
+      case WARNED -> "WARNING ";
+      case STOPPED -> "STOP ";
+      case NOT_CHECKED -> "NOT CHECKED ";
+      default -> "";
+    };
   }
 
   /** A short word for something that nobody looked at. */

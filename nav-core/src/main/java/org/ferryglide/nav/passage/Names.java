@@ -24,7 +24,7 @@ final class Names {
   /** Control characters, other ends of a line, and what turns the direction of writing. */
   private static boolean isControl(char c) {
     return Character.isISOControl(c)
-        || c >= '\u2028' && c <= '\u202e'
-        || c >= '\u2066' && c <= '\u2069';
+        || (c >= '\u2028' && c <= '\u202e')
+        || (c >= '\u2066' && c <= '\u2069');
   }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.steer.NotPossible;
@@ -94,7 +95,7 @@ public final class Replan implements Serializable {
     double[] speed = fit.speed();
     speedFactor = speed[0];
     speedDeviation = speed[1];
-    double[] stream = fit.stream(PlanErrors.usual().turnOfStream().getSeconds());
+    double[] stream = fit.stream(Seconds.of(PlanErrors.usual().turnOfStream()));
     streamFactor = stream[0];
     streamLate = stream[1];
     streamVariances = new double[] {stream[2], stream[3], stream[4]};

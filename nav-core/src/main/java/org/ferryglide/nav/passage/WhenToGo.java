@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Departure;
@@ -124,7 +125,7 @@ public final class WhenToGo {
                         + " early or late by more than it lasts.")
                 .with("from", window.from().toString())
                 .with("until", window.until().toString())
-                .with("errorMinutes", errors.turnOfStream().getSeconds() / 60.0));
+                .with("errorMinutes", Seconds.of(errors.turnOfStream()) / 60.0));
       }
     }
     return Collections.unmodifiableList(cautions);
