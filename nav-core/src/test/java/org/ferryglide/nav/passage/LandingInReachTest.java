@@ -82,9 +82,9 @@ class LandingInReachTest {
           double slower = seconds(hour.position(), to, 2.8, 1.2, at);
           assertEquals(
               planned,
-              Duration.between(time, one.arrival().orElseThrow()).getSeconds(),
+              (double) Duration.between(time, one.arrival().orElseThrow()).toSeconds(),
               SPHERE_SECONDS);
-          assertEquals(slower, one.slowerTime().orElseThrow().getSeconds(), SPHERE_SECONDS);
+          assertEquals(slower, (double) one.slowerTime().orElseThrow().toSeconds(), SPHERE_SECONDS);
           assertTrue(one.isUsable() == !one.against().isPresent());
           assertTrue(!one.isUsable() || slower + SPHERE_SECONDS >= last, all::toString);
           last = one.isUsable() ? slower - SPHERE_SECONDS : last;

@@ -82,7 +82,7 @@ class PassageSymmetryProperties {
     private double turned(double seconds) {
       return 2.0
           * Math.PI
-          * (seconds - START.getEpochSecond() - later.getSeconds())
+          * (seconds - START.getEpochSecond() - later.toSeconds())
           / Scenes.TIDE_SECONDS;
     }
 

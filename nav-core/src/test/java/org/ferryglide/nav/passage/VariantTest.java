@@ -62,7 +62,7 @@ class VariantTest {
             departure);
     TimedPlan plan = named(variants, name).outcome().orElseThrow();
     assertEquals(arrival, plan.route().arrivalSeconds(), SPHERE_SECONDS, name);
-    assertEquals(departure, plan.departure().getEpochSecond(), 0.0, name);
+    assertEquals(departure, (double) plan.departure().getEpochSecond(), 0.0, name);
   }
 
   @Test

@@ -58,8 +58,8 @@ class WayHomeTest {
     return windows.items().stream()
         .anyMatch(
             window ->
-                Math.abs(Duration.between(window.from(), time).getSeconds()) <= seconds
-                    || Math.abs(Duration.between(window.until(), time).getSeconds()) <= seconds);
+                Math.abs(Duration.between(window.from(), time).toSeconds()) <= seconds
+                    || Math.abs(Duration.between(window.until(), time).toSeconds()) <= seconds);
   }
 
   private static boolean holds(Found<Window> windows, Instant time) {
@@ -99,8 +99,8 @@ class WayHomeTest {
       for (Instant t = home.asked().from(); t.isBefore(last); t = t.plusSeconds(457)) {
         if (!isNearAnEdge(home, t, SPHERE_SECONDS)) {
           boolean both =
-              isHome(back, paddling, stream, t.getEpochSecond(), highest)
-                  && isHome(back, slower, stream, t.getEpochSecond(), highest);
+              isHome(back, paddling, stream, (double) t.getEpochSecond(), highest)
+                  && isHome(back, slower, stream, (double) t.getEpochSecond(), highest);
           assertEquals(both, holds(home, t), "from " + k + " at " + t + ", of " + home.items());
         }
       }
