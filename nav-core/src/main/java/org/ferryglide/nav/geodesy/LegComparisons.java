@@ -134,7 +134,7 @@ public final class LegComparisons {
       double sine = Degrees.sine(course);
       double startBend = bend(ellipsoid, lat1) * sine;
       double endBend = bend(ellipsoid, lat2) * sine;
-      if (length == 0.0 || startBend == 0.0 && endBend == 0.0) {
+      if (length == 0.0 || (startBend == 0.0 && endBend == 0.0)) {
         separation = 0.0;
         widest = 0.0;
       } else {
