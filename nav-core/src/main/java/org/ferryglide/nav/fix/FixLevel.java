@@ -22,11 +22,11 @@ final class FixLevel {
    */
   private static final double ENDLESS = 0.30;
 
-  /** From here on the level is the plain one: a cut of four and a half standard deviations. */
-  private static final double PLAIN = 0.42;
+  /** From here on the level is the plain one: a cut of five standard deviations. */
+  private static final double PLAIN = 0.46;
 
   /** Share of the way to the level at which the region is endless, and the highest level used. */
-  private static final double SHARE = 0.92;
+  private static final double SHARE = 0.93;
 
   private static final double HIGHEST = 14.0;
 

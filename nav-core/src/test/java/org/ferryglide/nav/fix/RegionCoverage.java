@@ -64,7 +64,7 @@ final class RegionCoverage {
         double[] off = LocalPlane.toPlane(fix.get().position(), TRUTH);
         ellipse +=
             fix.get().covariance().squaredStatisticalDistance(off[0], off[1]) <= 5.991 ? 1 : 0;
-        if (reach.size() < 500) {
+        if (reach.size() < 200) {
           reach.add(held.reach().metres());
         }
       }
