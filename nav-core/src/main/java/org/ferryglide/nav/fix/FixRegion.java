@@ -170,8 +170,9 @@ public final class FixRegion implements Serializable {
 
   /** Whether the lines at a solution may meet anywhere along them, for all that is known. */
   static boolean isUnbounded(LeastSquares squares) {
-    return FixLevel.isUnbounded(
-        lopsidedness(squares, squares.lat, squares.lon, squares.covariance()));
+    return !squares.hasCovariance()
+        || FixLevel.isUnbounded(
+            lopsidedness(squares, squares.lat, squares.lon, squares.covariance()));
   }
 
   /**

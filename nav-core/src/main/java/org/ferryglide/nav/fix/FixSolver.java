@@ -144,8 +144,7 @@ public final class FixSolver implements Serializable {
                   + "; give a rough position to tell which"));
     }
     double[] chosen = near == null ? best.get(0) : nearest(best, near);
-    squares.solveFrom(chosen[0], chosen[1]);
-    if (FixRegion.isUnbounded(squares)) {
+    if (!squares.solveFrom(chosen[0], chosen[1]) || FixRegion.isUnbounded(squares)) {
       return Outcome.ofUnsolved(NoFix.unbounded());
     }
     return Outcome.ofSolved(fix(all, squares, found, chosen));
@@ -165,8 +164,7 @@ public final class FixSolver implements Serializable {
       LeastSquares squares = new LeastSquares(all, prior);
       List<double[]> found = solutions(squares);
       for (double[] place : found) {
-        squares.solveFrom(place[0], place[1]);
-        if (!FixRegion.isUnbounded(squares)) {
+        if (squares.solveFrom(place[0], place[1]) && !FixRegion.isUnbounded(squares)) {
           fixes.add(fix(all, squares, found, place));
         }
       }

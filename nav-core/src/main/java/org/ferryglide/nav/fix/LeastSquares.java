@@ -259,6 +259,12 @@ final class LeastSquares {
     return sumOfSquares;
   }
 
+  /** Whether the solution has a covariance: not so far off that all lines are alike. */
+  boolean hasCovariance() {
+    double determinant = nee * nnn - nen * nen;
+    return determinant > 0.0 && (nee + nnn) / determinant < Double.POSITIVE_INFINITY;
+  }
+
   /** The covariance of the solution, from the standard deviations as stated. */
   Covariance covariance() {
     double determinant = nee * nnn - nen * nen;

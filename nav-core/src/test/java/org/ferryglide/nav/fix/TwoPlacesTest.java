@@ -172,6 +172,22 @@ class TwoPlacesTest {
         NoFix.Reason.PARALLEL, reason(List.of(circle(HERE, 1852, 100), circle(other, 1852, 100))));
   }
 
+  /** Lines that would have the observer stand on a mark, where its bearing is anything. */
+  @Test
+  void aSolutionOnAMarkIsNoFix() {
+    List<BearingLine> lines =
+        List.of(
+            bearing(56.16970912614914, -5.736571457016162, 126.35023693266974),
+            bearing(56.17956555346353, -5.760789810303346, 140.84706344331212),
+            bearing(56.1658062282478, -5.739903236450767, 136.20629882557557));
+    assertEquals(NoFix.Reason.UNBOUNDED, reason(lines));
+    assertEquals(List.of(), FixSolver.standard().places(lines));
+  }
+
+  private static BearingLine bearing(double lat, double lon, double degrees) {
+    return BearingLine.of("m", Position.ofDegrees(lat, lon), TrueBearing.ofDegrees(degrees), 5);
+  }
+
   @Test
   void aTransitSeenFromBehindIsNoted() {
     Position rear = off(HERE, 30, 1);
