@@ -139,21 +139,23 @@ public final class ForecastWind implements WindField, Serializable {
     if (Double.isNaN(latitudeDegrees + longitudeDegrees)) {
       return false;
     }
-    Place nearest = places[0];
-    for (Place place : places) {
-      if (place.square(latitudeDegrees, longitudeDegrees)
-          < nearest.square(latitudeDegrees, longitudeDegrees)) {
-        nearest = place;
+    int nearest = 0;
+    double least = places[0].square(latitudeDegrees, longitudeDegrees);
+    for (int i = 1; i < places.length; i++) {
+      double square = places[i].square(latitudeDegrees, longitudeDegrees);
+      if (square < least) {
+        nearest = i;
+        least = square;
       }
     }
     double[] sum = new double[3];
-    double least = nearest.square(latitudeDegrees, longitudeDegrees);
-    if (!nearest.add(epochSeconds, 1.0, sum)) {
+    if (!places[nearest].add(epochSeconds, 1.0, sum)) {
       return false;
     }
-    for (Place place : places) {
-      if (place != nearest && least > 0.0) {
-        place.add(epochSeconds, least / place.square(latitudeDegrees, longitudeDegrees), sum);
+    for (int i = 0; i < places.length; i++) {
+      if (i != nearest && least > 0.0) {
+        places[i].add(
+            epochSeconds, least / places[i].square(latitudeDegrees, longitudeDegrees), sum);
       }
     }
     eastNorth[offset] = sum[0] / sum[2];

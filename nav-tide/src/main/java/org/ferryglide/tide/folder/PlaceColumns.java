@@ -51,7 +51,7 @@ final class PlaceColumns {
     boolean atAnyLevel = port.equals(ANY_LEVEL);
     for (String heading : PlaceColumns.OF_EVERY_PLACE.subList(3, 7)) {
       boolean level = heading.endsWith("_m");
-      if (row.has(heading) && (port.isEmpty() || level && atAnyLevel)) {
+      if (row.has(heading) && (port.isEmpty() || (level && atAnyLevel))) {
         row.problem(
             heading,
             port.isEmpty()

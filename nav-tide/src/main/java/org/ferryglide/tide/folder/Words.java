@@ -56,7 +56,7 @@ final class Words {
   /** {@code 40 min}, {@code 2 h} or {@code 1 h 20 min}. */
   static Duration duration(String text) {
     Matcher matcher = DURATION.matcher(text);
-    if (!matcher.matches() || matcher.group(1) == null && matcher.group(2) == null) {
+    if (!matcher.matches() || (matcher.group(1) == null && matcher.group(2) == null)) {
       throw new IllegalArgumentException(
           "must be a time as in 40 min or 1 h 20 min, but was \"" + text + "\"");
     }
@@ -82,22 +82,18 @@ final class Words {
     if (every.matches()) {
       return Strategy.newHeadingEvery(duration(every.group(1)));
     }
-    switch (text) {
-      case "one heading":
-        return Strategy.oneHeading();
-      case "track held":
-        return Strategy.trackHeld();
-      case "bow on target":
-        return Strategy.bowOnTarget();
-      case "quickest":
-        return Strategy.quickest();
-      default:
-        throw new IllegalArgumentException(
-            "must be one heading, track held, new heading every 20 min, bow on target or quickest,"
-                + " but was \""
-                + text
-                + "\"");
-    }
+    return switch (text) {
+      case "one heading" -> Strategy.oneHeading();
+      case "track held" -> Strategy.trackHeld();
+      case "bow on target" -> Strategy.bowOnTarget();
+      case "quickest" -> Strategy.quickest();
+      default ->
+          throw new IllegalArgumentException(
+              "must be one heading, track held, new heading every 20 min, bow on target or"
+                  + " quickest, but was \""
+                  + text
+                  + "\"");
+    };
   }
 
   /** How long the party stays; {@link #portOfStop} tells the port it asks for. */

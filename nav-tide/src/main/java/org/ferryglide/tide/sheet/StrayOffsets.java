@@ -26,7 +26,7 @@ public final class StrayOffsets {
   /**
    * Records a problem for each row whose offset leaves that of the rows around it for a few days.
    *
-   * @param rows rows with a column {@code time}, in order of time
+   * @param rows rows with a column of times, in order of time
    * @param times their times, as many
    */
   public static void refuse(List<Sheet.Row> rows, List<OffsetDateTime> times) {
@@ -67,7 +67,7 @@ public final class StrayOffsets {
   /**
    * Records a doubt where the offset changes near the sheet's start or end.
    *
-   * @param rows rows with a column {@code time}, in order of time, at least one
+   * @param rows rows with a column of times, in order of time, at least one
    * @param times their times, as many
    */
   public static void doubt(List<Sheet.Row> rows, List<OffsetDateTime> times) {
