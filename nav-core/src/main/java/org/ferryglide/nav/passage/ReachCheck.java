@@ -3,13 +3,10 @@ package org.ferryglide.nav.passage;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.geodesy.RhumbLeg;
-import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.Arrivals;
 import org.ferryglide.nav.steer.NotPossible;
-import org.ferryglide.nav.steer.Route;
-import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Verdict;
 
 /**
@@ -104,9 +101,11 @@ final class ReachCheck extends PassageCheck {
       RhumbLeg leg = RhumbLeg.between(here, landing.place().position());
       double arrival = time;
       if (leg.length().metres() > THERE_METRES) {
-        Outcome<SteeredRoute, NotPossible> way = arrivals.steered(Route.ofLegs(leg), time);
-        unknown |= way.why().map(NotPossible::isForWantOfData).orElse(false);
-        arrival = way.solved().map(SteeredRoute::arrivalSeconds).orElse(Double.NaN);
+        arrival = arrivals.at(leg, time);
+        if (Double.isNaN(arrival)) { // only then its reason is worth working out
+          unknown |=
+              arrivals.steered(leg, time).why().map(NotPossible::isForWantOfData).orElse(false);
+        }
       }
       if (arrival - time < best) {
         Verdict usable = landing.usable(arrival, arrival + Seconds.of(slow.party().landing()));
