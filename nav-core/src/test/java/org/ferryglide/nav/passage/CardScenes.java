@@ -44,7 +44,7 @@ final class CardScenes {
     String all = card.toString();
     int checks = all.indexOf(CardLabels.CHECKS);
     StringBuilder kept = new StringBuilder();
-    for (String line : all.substring(0, checks).split("\n")) {
+    for (String line : all.substring(0, checks).split("\n", 0)) {
       int likely = line.indexOf(CardLabels.LIKELY);
       kept.append(likely < 0 ? line : line.substring(0, likely)).append('\n');
     }
