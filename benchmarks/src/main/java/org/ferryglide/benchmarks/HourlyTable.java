@@ -6,6 +6,8 @@ import org.ferryglide.nav.water.StreamField;
 
 /** A tidal stream by the hour for three weeks, the same everywhere, in steps or straight lines. */
 final class HourlyTable implements StreamField {
+  private static final long serialVersionUID = 1L;
+
   private static final int HOURS = 21 * 24;
 
   private final double start;
