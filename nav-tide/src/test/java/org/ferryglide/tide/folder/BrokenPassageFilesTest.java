@@ -56,7 +56,7 @@ class BrokenPassageFilesTest {
         "party.csv | 5 NM | 0 NM | 10 | 2 | must be above 0 and at most 60 NM",
         "party.csv | 310° | NW | 11 | 2 | value",
         "party.csv | eye height | eye hight | 8 | 1 | did you mean \"eye height\"?",
-        "margins.csv | 2 kn,3 kn | 3 kn,2 kn | 2 | 3 | must come before its stop limit",
+        "margins.csv | 2 kn,3 kn | 3 kn,2 kn | 2 | 3 | must be below its stop limit",
         "margins.csv | 20°,45° | 20°,95° | 11 | 3 | must be in [0, 90]",
         "margins.csv | reserve,1 | reserves,1 | 6 | 1 | did you mean \"reserve\"?",
         "margins.csv | rate,,30 % | rate,10 %,30 % | 12 | 2 | must be empty, since error of the"
