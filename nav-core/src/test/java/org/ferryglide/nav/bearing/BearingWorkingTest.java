@@ -21,7 +21,8 @@ class BearingWorkingTest {
           Variation         4°W
           Magnetic bearing  049°M  variation is west: add it to true
           Deviation         3°E
-          Compass bearing   046°C  deviation is east: take it from magnetic""",
+          Compass bearing   046°C  deviation is east: take it from magnetic\
+        """,
         WHOLE
             .trueToCompass(
                 TrueBearing.ofDegrees(45), Variation.ofDegreesWest(4), Deviation.ofDegreesEast(3))
@@ -37,7 +38,8 @@ class BearingWorkingTest {
           Deviation         3°E
           Magnetic bearing  049°M  deviation is east: add it to compass
           Variation         4°W
-          True bearing      045°T  variation is west: take it from magnetic""",
+          True bearing      045°T  variation is west: take it from magnetic\
+        """,
         WHOLE
             .compassToTrue(
                 CompassBearing.ofDegrees(46),
@@ -56,7 +58,8 @@ class BearingWorkingTest {
           Convergence       2°W
           True bearing      089°T  convergence is west: take it from grid
           Variation         4°W
-          Magnetic bearing  093°M  variation is west: add it to true""",
+          Magnetic bearing  093°M  variation is west: add it to true\
+        """,
         WHOLE
             .gridToMagnetic(
                 GridBearing.ofDegrees(91, "UTM 30N"), convergence, Variation.ofDegreesWest(4))
@@ -68,7 +71,8 @@ class BearingWorkingTest {
           Variation         4°W
           True bearing      089°T  variation is west: take it from magnetic
           Convergence       2°W
-          Grid bearing      091°G  convergence is west: add it to true""",
+          Grid bearing      091°G  convergence is west: add it to true\
+        """,
         WHOLE
             .magneticToGrid(MagneticBearing.ofDegrees(93), Variation.ofDegreesWest(4), convergence)
             .toString());
@@ -89,7 +93,8 @@ class BearingWorkingTest {
           True bearing      045°T
           Variation         5°W
           Magnetic bearing  050°M  variation is west: add it to true
-          without rounding on the way: 49.2 degrees""",
+          without rounding on the way: 49.2 degrees\
+        """,
         working.toString());
     assertEquals(44.6 + 4.6, working.result().exact());
     assertEquals(50.0, working.result().byHand());

@@ -33,7 +33,8 @@ class WorkingTest {
           True bearing      045°T
           Variation         4°W    from the rose
           Magnetic bearing  049°M  variation is west: add it to true
-          without rounding on the way: 49.25 degrees""",
+          without rounding on the way: 49.25 degrees\
+        """,
         working().toString());
   }
 
