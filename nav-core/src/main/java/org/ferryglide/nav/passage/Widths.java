@@ -14,7 +14,7 @@ final class Widths {
   private Widths() {}
 
   static double[] of(Candidate candidate) {
-    double[] covariances = covariances(candidate);
+    double[] covariances = covariances(candidate, false);
     double[] widths = new double[candidate.size];
     for (int look = 0; look < widths.length; look++) {
       double east = covariances[3 * look];
@@ -29,6 +29,11 @@ final class Widths {
 
   /** Variance east, variance north and covariance at each look, square metres. */
   static double[] covariances(Candidate candidate) {
+    return covariances(candidate, true);
+  }
+
+  /** With gaps of the stream bridged by what was known last, or NaN from the first on. */
+  private static double[] covariances(Candidate candidate, boolean bridged) {
     ErrorWalk walk = ErrorWalk.of(candidate.passage.errors());
     double[] all = new double[3 * candidate.size];
     double[] motion = new double[5];
@@ -36,7 +41,7 @@ final class Widths {
       boolean begins = look == 0 || candidate.leg[look] != candidate.leg[look - 1];
       if (begins && look > 0 && candidate.isAshoreBefore(candidate.leg[look])) {
         walk.reset();
-      } else if (!begins && motion(candidate, look, motion)) {
+      } else if (!begins && motion(candidate, look, bridged, motion)) {
         walk.step(motion[0], motion[1], motion[2], motion[3], motion[4]);
       }
       walk.covariance(all, 3 * look);
@@ -67,7 +72,7 @@ final class Widths {
           walk.reset();
           current.reset();
         }
-      } else if (motion(candidate, look, motion)) {
+      } else if (motion(candidate, look, true, motion)) {
         SteeredLeg steered = candidate.route.legs().get(leg);
         double course = Math.toRadians(steered.leg().initialCourse().degrees());
         double made = steered.speedMadeGood().metresPerSecond();
@@ -91,7 +96,7 @@ final class Widths {
   }
 
   /** Motion through the water and of it, east and north, since the look before, and how long. */
-  private static boolean motion(Candidate candidate, int look, double[] out) {
+  private static boolean motion(Candidate candidate, int look, boolean bridged, double[] out) {
     double seconds = candidate.time[look] - candidate.time[look - 1];
     if (!(seconds > 0.0)) {
       return false;
@@ -106,6 +111,10 @@ final class Widths {
             / seconds;
     double streamEast = 0.5 * (candidate.streamEast[look] + candidate.streamEast[look - 1]);
     double streamNorth = 0.5 * (candidate.streamNorth[look] + candidate.streamNorth[look - 1]);
+    if (bridged && Double.isNaN(streamEast + streamNorth)) {
+      streamEast = out[2];
+      streamNorth = out[3];
+    }
     out[0] = overGroundEast - streamEast;
     out[1] = overGroundNorth - streamNorth;
     out[2] = streamEast;

@@ -14,6 +14,7 @@ import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.timing.Verdict;
+import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
 import org.junit.jupiter.api.Test;
 
@@ -106,5 +107,34 @@ class TimedPlanTest {
     TimedPlan clear = TimedPlan.of(far, Scenes.NOON).orElseThrow();
     assertEquals(Verdict.Answer.WITHIN, named(clear, "Fang Rock").answer());
     assertTrue(clear.holds(), () -> clear.verdicts().toString());
+  }
+
+  @Test
+  void aGapOfTheStreamBetweenTheStepsOfTheSolverIsToldAndNoCrash() {
+    StreamField whole = Scenes.turning(1.0);
+    double noon = Scenes.NOON.getEpochSecond();
+    int solved = 0;
+    for (int gap = 60; gap < 3000; gap += 70) {
+      double from = noon + gap;
+      StreamField torn =
+          (latitude, longitude, seconds, out, offset) ->
+              !(seconds >= from && seconds <= from + 61.0)
+                  && whole.sample(latitude, longitude, seconds, out, offset);
+      Passage passage =
+          Scenes.passage(3.5, 1.0).stream(torn)
+              .dangers(
+                  List.of(
+                      Danger.point(
+                          "Rock", Position.parse("46°21.0'N 026°30.5'W"), Distance.ofMetres(200))))
+              .build();
+      TimedPlan plan = TimedPlan.of(passage, Scenes.NOON).solved().orElse(null);
+      if (plan != null) {
+        solved++;
+        assertFalse(plan.holds(), () -> "gap at " + from);
+        PlannedLeg last = plan.legs().get(1);
+        assertTrue(last.latest().isAfter(last.arrival()), "a gap is no certainty");
+      }
+    }
+    assertTrue(solved > 0, "some gap must lie between two steps");
   }
 }
