@@ -28,7 +28,11 @@ public final class LegVariation implements Serializable {
 
   private static final int MOST_SAMPLES = 4096;
   private static final double STEP_DEGREES = 0.5;
-  private static final double FOUND_METRES = 0.5;
+
+  /**
+   * Half a metre is promised; what is found is a fifth of it, to have room where the field bends.
+   */
+  private static final double FOUND_METRES = 0.1;
 
   private final Leg leg;
   private final Variation start;
