@@ -5,5 +5,11 @@ public final class Seeds {
   /** Same values on every machine; {@code -Dseeds=fresh} compiles the other edition. */
   public static final String SEED = "20261126";
 
+  /**
+   * By how much a slow property tries more often in the soak than in the gate: {@code tries = 40 *
+   * Seeds.MORE_IN_THE_SOAK}.
+   */
+  public static final int MORE_IN_THE_SOAK = 1;
+
   private Seeds() {}
 }

@@ -5,5 +5,11 @@ public final class Seeds {
   /** Empty means that jqwik draws a seed and prints it when a property fails. */
   public static final String SEED = "";
 
+  /**
+   * By how much a slow property tries more often in the soak than in the gate: {@code tries = 40 *
+   * Seeds.MORE_IN_THE_SOAK}.
+   */
+  public static final int MORE_IN_THE_SOAK = 25;
+
   private Seeds() {}
 }

@@ -228,11 +228,12 @@ final class AfloatSides {
   /** Where the mark lies if it is missed, and which way to turn. */
   static String ifMissed(PlannedLeg leg) {
     Optional<Side> side = leg.sighting().flatMap(Sighting::sideIfMissed);
-    if (!side.isPresent()) {
+    Optional<TrueBearing> turn = leg.sighting().flatMap(Sighting::turnIfMissed);
+    if (!side.isPresent() || !turn.isPresent()) {
       return CardLabels.EITHER_SIDE;
     }
     boolean left = side.get() == Side.LEFT;
-    TrueBearing turned = leg.leg().leg().finalCourse().turnedBy(left ? -90.0 : 90.0);
+    TrueBearing turned = turn.get();
     double degrees = leg.magnetic(turned).map(Bearing::degrees).orElse(turned.degrees());
     return CardLabels.MISSED
         + (left ? CardLabels.LEFT : CardLabels.RIGHT)

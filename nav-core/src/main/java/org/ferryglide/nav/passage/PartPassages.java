@@ -116,7 +116,7 @@ final class PartPassages {
   }
 
   /** Everything but the name, the way points, the party and the program's own conditions. */
-  private static Passage.Builder around(Passage passage, String name, Party party) {
+  static Passage.Builder around(Passage passage, String name, Party party) {
     Passage.Builder builder =
         Passage.builder(name, passage.zone(), party).stream(passage.stream())
             .daylights(passage.daylights())

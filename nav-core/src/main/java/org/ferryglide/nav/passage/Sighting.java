@@ -2,6 +2,8 @@ package org.ferryglide.nav.passage;
 
 import java.io.Serializable;
 import java.util.Optional;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.landfall.Offset;
 import org.ferryglide.nav.landfall.Side;
 import org.ferryglide.nav.measure.Distance;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +16,9 @@ import org.jspecify.annotations.Nullable;
  * sighting.chance(); // 0.86, going on until it must be abeam
  * sighting.sideIfMissed(); // empty: as likely to the left as to the right
  * }</pre>
+ *
+ * <p>Aimed straight at a mark, a party misses it to either side alike. {@link TimedPlan#aimingOff}
+ * lays a leg off to one side, so that a side and a turn can be told.
  */
 public final class Sighting implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -26,13 +31,19 @@ public final class Sighting implements Serializable {
   private final double missedToLeft;
   private final double missedToRight;
   private final @Nullable String noPromise;
+  private final TrueBearing course;
+  private final Offset aimedOff;
 
   Sighting(
       double chance,
       Distance reach,
       double missedToLeft,
       double missedToRight,
-      @Nullable String noPromise) {
+      @Nullable String noPromise,
+      TrueBearing course,
+      Offset aimedOff) {
+    this.course = course;
+    this.aimedOff = aimedOff;
     this.chance = chance;
     this.reach = reach;
     this.missedToLeft = missedToLeft;
@@ -82,6 +93,25 @@ public final class Sighting implements Serializable {
     return missed > 0.0 && missedToRight >= SURE_SIDE * missed
         ? Optional.of(Side.RIGHT)
         : Optional.empty();
+  }
+
+  /**
+   * Where to turn if it is missed, going on until it must be abeam.
+   *
+   * @return true direction square to the course, to the side of {@link #sideIfMissed}; empty if no
+   *     side is sure
+   */
+  public Optional<TrueBearing> turnIfMissed() {
+    return sideIfMissed().map(side -> course.turnedBy(side == Side.LEFT ? -90.0 : 90.0));
+  }
+
+  /**
+   * How far to which side of the mark one aims.
+   *
+   * @return the offset across the course; {@link Offset#NONE} for straight at it
+   */
+  public Offset aimedOff() {
+    return aimedOff;
   }
 
   /**

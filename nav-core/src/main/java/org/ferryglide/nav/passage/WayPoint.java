@@ -28,6 +28,7 @@ public final class WayPoint implements Serializable {
   private final @Nullable Distance markHeight;
   private final @Nullable Stop stop;
   private final @Nullable Landing landing;
+  private final @Nullable WayPoint aimedOffFor;
 
   private WayPoint(
       String name,
@@ -35,7 +36,9 @@ public final class WayPoint implements Serializable {
       String toSee,
       @Nullable Distance markHeight,
       @Nullable Stop stop,
-      @Nullable Landing landing) {
+      @Nullable Landing landing,
+      @Nullable WayPoint aimedOffFor) {
+    this.aimedOffFor = aimedOffFor;
     this.name = name;
     this.position = position;
     this.toSee = toSee;
@@ -59,6 +62,7 @@ public final class WayPoint implements Serializable {
         "",
         null,
         null,
+        null,
         null);
   }
 
@@ -76,7 +80,8 @@ public final class WayPoint implements Serializable {
         Names.checkedOrEmpty(toSee, "what is to be seen"),
         markHeight,
         stop,
-        landing);
+        landing,
+        aimedOffFor);
   }
 
   /**
@@ -93,7 +98,8 @@ public final class WayPoint implements Serializable {
         toSee,
         Objects.requireNonNull(heightAboveDatum, "heightAboveDatum"),
         stop,
-        landing);
+        landing,
+        aimedOffFor);
   }
 
   /**
@@ -104,7 +110,13 @@ public final class WayPoint implements Serializable {
    */
   public WayPoint withStop(Stop stop) {
     return new WayPoint(
-        name, position, toSee, markHeight, Objects.requireNonNull(stop, "stop"), landing);
+        name,
+        position,
+        toSee,
+        markHeight,
+        Objects.requireNonNull(stop, "stop"),
+        landing,
+        aimedOffFor);
   }
 
   /**
@@ -115,7 +127,32 @@ public final class WayPoint implements Serializable {
    */
   public WayPoint withLanding(Landing landing) {
     return new WayPoint(
-        name, position, toSee, markHeight, stop, Objects.requireNonNull(landing, "landing"));
+        name,
+        position,
+        toSee,
+        markHeight,
+        stop,
+        Objects.requireNonNull(landing, "landing"),
+        aimedOffFor);
+  }
+
+  /**
+   * The same way point as one aimed at on purpose to one side of a mark, so that it is certain
+   * which way to turn if the mark is not seen. The mark's own height and port count.
+   *
+   * @param mark what is looked for, as a rule the next way point
+   * @return the changed way point
+   * @see TimedPlan#aimingOff
+   */
+  public WayPoint aimedOffFor(WayPoint mark) {
+    return new WayPoint(
+        name,
+        position,
+        toSee,
+        markHeight,
+        stop,
+        landing,
+        Objects.requireNonNull(mark, "mark"));
   }
 
   /**
@@ -172,6 +209,15 @@ public final class WayPoint implements Serializable {
     return Optional.ofNullable(landing);
   }
 
+  /**
+   * The mark that is looked for on the way here, where it stands elsewhere.
+   *
+   * @return the mark; empty if one aims straight at this way point
+   */
+  public Optional<WayPoint> aimedOffFor() {
+    return Optional.ofNullable(aimedOffFor);
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof WayPoint that
@@ -180,12 +226,13 @@ public final class WayPoint implements Serializable {
         && toSee.equals(that.toSee)
         && Objects.equals(markHeight, that.markHeight)
         && Objects.equals(stop, that.stop)
-        && Objects.equals(landing, that.landing);
+        && Objects.equals(landing, that.landing)
+        && Objects.equals(aimedOffFor, that.aimedOffFor);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, position, toSee, markHeight, stop, landing);
+    return Objects.hash(name, position, toSee, markHeight, stop, landing, aimedOffFor);
   }
 
   @Override

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ferryglide.nav.landfall.Offset;
 import org.ferryglide.nav.landfall.Side;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
@@ -187,7 +188,14 @@ class DeckCardTest {
         0.0,
         leg.variation().orElse(null),
         null,
-        new Sighting(1.0 - left - right, Distance.ofNauticalMiles(1), left, right, null));
+        new Sighting(
+            1.0 - left - right,
+            Distance.ofNauticalMiles(1),
+            left,
+            right,
+            null,
+            leg.leg().leg().finalCourse(),
+            Offset.NONE));
   }
 
   /** The stream runs at 2 kn for ten minutes of the leg only, off the middles of its hours. */
