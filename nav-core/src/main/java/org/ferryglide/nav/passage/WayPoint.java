@@ -146,13 +146,7 @@ public final class WayPoint implements Serializable {
    */
   public WayPoint aimedOffFor(WayPoint mark) {
     return new WayPoint(
-        name,
-        position,
-        toSee,
-        markHeight,
-        stop,
-        landing,
-        Objects.requireNonNull(mark, "mark"));
+        name, position, toSee, markHeight, stop, landing, Objects.requireNonNull(mark, "mark"));
   }
 
   /**

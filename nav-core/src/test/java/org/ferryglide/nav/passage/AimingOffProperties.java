@@ -40,8 +40,7 @@ class AimingOffProperties {
     double metres = 2000.0 + 12_000.0 * random.nextDouble();
     double north = latitude + metres * Math.cos(course) / 111_000.0;
     double east =
-        longitude
-            + metres * Math.sin(course) / (111_000.0 * Math.cos(Math.toRadians(latitude)));
+        longitude + metres * Math.sin(course) / (111_000.0 * Math.cos(Math.toRadians(latitude)));
     return Passage.builder("One leg", ZoneOffset.UTC, Scenes.party(3.0 + random.nextDouble()))
         .from(WayPoint.of("Slip", slip))
         .to(
