@@ -99,7 +99,9 @@ final class AfloatSides {
       for (int i = from; i < until; i++) {
         PlannedLeg leg = plan.legs().get(i);
         String not =
-            card.notLaterThan(leg.leg().number()).map(text::clock).orElse(CardLabels.BLANK_TIME);
+            card.notLaterThan(leg.leg().number())
+                .map(time -> time.equals(DeckCard.NEVER) ? CardLabels.NEVER : text.clock(time))
+                .orElse(CardLabels.BLANK_TIME);
         lines.add(
             padded(leg.leg().number() + " ", 4)
                 + padded(heading(leg), 5)

@@ -58,6 +58,29 @@ final class CardLabels {
   static final String AT = ", at ";
   static final String NEAR = ", near ";
 
+  static final String AT_MARK = "at ";
+  static final String DEGREES_TRUE_FROM = " degrees true from ";
+  static final String COMMA = ", ";
+  static final String DECIMAL = " decimal ";
+  static final String MILES = " miles";
+  static final String RADIO = "POSITION FOR RADIO";
+  static final String DRIFT = "DRIFT in 10, 20, 30 min without paddling";
+  static final String WAY_HOME = "WAY HOME";
+  static final String LANDINGS_FROM = "LANDINGS from ";
+  static final String NO_WAY_HOME = "no way home ";
+  static final String STEER = " steer ";
+  static final String THERE = ", there ";
+  static final String SLOWER = ", slower ";
+  static final String NOT_USABLE = ": no, ";
+  static final String ON_UNTIL = "on until ";
+  static final String NOT_ON = "NOT ON: ";
+  static final String NEVER = "NOT ON";
+  static final String IS_HERE = ": here";
+  static final String HOME_AT = "  home, leaving ";
+  static final String NO_DRIFT = "stays";
+  static final String ENDS_WITH = ", ended by ";
+  static final String NO_INTERVAL = "none: ";
+
   /** What is not known: to be filled in by hand, never a zero. */
   static final String BLANK_DIRECTION = "___°";
 

@@ -37,6 +37,9 @@ import org.jspecify.annotations.Nullable;
 public final class DeckCard implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** The last time of a leg that is not to be begun at all: a known answer, never a blank. */
+  static final Instant NEVER = Instant.EPOCH;
+
   private final TimedPlan plan;
   private final int marks;
   private final @Nullable HighWater highWater;
@@ -159,6 +162,47 @@ public final class DeckCard implements Serializable {
     Map<Integer, Instant> more = new TreeMap<>(notLaterThan);
     more.put(leg, CardText.earlier(time));
     return new DeckCard(plan, marks, highWater, launchInterval, more, further);
+  }
+
+  /**
+   * The same card with the times between which the first boat may be launched, and what ends them.
+   *
+   * @param interval the interval of the departure, searched for this plan
+   * @return the changed card
+   */
+  public DeckCard withLaunchInterval(LaunchInterval interval) {
+    return withLaunchInterval(CardSections.words(plan, interval));
+  }
+
+  /**
+   * The same card with the last time to go on from every way point, and a further side with the
+   * spans in which home can be made from it: headings solved for the first and the last of each,
+   * and what bars the way between.
+   *
+   * @param wayHome the times, searched for this plan
+   * @return the changed card
+   */
+  public DeckCard withWayHome(WayHome wayHome) {
+    DeckCard card = this;
+    int first = plan.passage().legs().size() - plan.legs().size();
+    for (int i = 0; i < wayHome.turns().size(); i++) {
+      card =
+          card.withNotLaterThan(first + i + 1, wayHome.turns().get(i).notLaterThan().orElse(NEVER));
+    }
+    return card.withFurther(CardLabels.WAY_HOME, new CardSections(plan, marks).wayHome(wayHome));
+  }
+
+  /**
+   * The same card with the landings in reach at a time, ahead, back and beside the way, each with
+   * the heading solved for that time.
+   *
+   * @param time when, for example an hour of the plan
+   * @return the changed card
+   */
+  public DeckCard withLandingsFrom(Instant time) {
+    return withFurther(
+        CardLabels.LANDINGS_FROM + new CardText(plan).clock(CardText.later(time)),
+        new CardSections(plan, marks).landings(time));
   }
 
   /**

@@ -33,6 +33,8 @@ final class FurtherSides {
     times();
     legs();
     tidalHours();
+    section(CardLabels.RADIO, new CardSections(plan, card.marks()).radio());
+    section(CardLabels.DRIFT, new CardSections(plan, card.marks()).drift());
     landings();
     card.sections().forEach(this::further);
     checks();
@@ -267,9 +269,15 @@ final class FurtherSides {
   }
 
   private void further(DeckCard.Section section) {
-    add("");
-    add(section.title());
-    section.lines().forEach(this::add);
+    section(section.title(), section.lines());
+  }
+
+  private void section(String title, List<String> words) {
+    if (!words.isEmpty()) {
+      add("");
+      add(title);
+      words.forEach(this::add);
+    }
   }
 
   private void checks() {

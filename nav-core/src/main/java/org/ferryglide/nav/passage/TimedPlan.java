@@ -246,6 +246,20 @@ public final class TimedPlan implements Serializable {
   }
 
   /**
+   * Where the party is at a time, as it is spoken over the radio: a true bearing from the nearest
+   * mark to the party, and the distance.
+   *
+   * @param time when; before the departure and after the arrival, the party is at its ends
+   * @return for example {@code two two five degrees true from Tarn Skerry, one decimal five miles};
+   *     the bearing to the nearest degree, the distance to the nearest tenth of a nautical mile.
+   *     The mark is a way point or refuge with something to see, or any of them if none has
+   */
+  public String radioPosition(Instant time) {
+    Instant within = time.isBefore(departure()) ? departure() : time;
+    return RadioPosition.words(passage, route.at(within.isAfter(arrival()) ? arrival() : within));
+  }
+
+  /**
    * What a reader should know: of the passage, and of every leg.
    *
    * @return each note once, the worst first; unmodifiable

@@ -85,6 +85,9 @@ final class FolderReader {
             tides,
             tables.stream().map(StreamTable::station).collect(Collectors.toSet()),
             passage.map(PassageSheet::speed));
+    if (Files.exists(named("shore.csv"))) {
+      text("shore.csv"); // for those ashore: kept with the folder, read by what prints it
+    }
     PassageParts parts = parts(known, limits);
     List<HourlyStream> streams = new ArrayList<>();
     for (StreamTable table : tables) {

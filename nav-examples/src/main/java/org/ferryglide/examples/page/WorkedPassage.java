@@ -1,0 +1,272 @@
+package org.ferryglide.examples.page;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.passage.DeckCard;
+import org.ferryglide.nav.passage.LandingInReach;
+import org.ferryglide.nav.passage.LaunchInterval;
+import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.nav.passage.Variant;
+import org.ferryglide.nav.passage.WayHome;
+import org.ferryglide.nav.passage.WhenToGo;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.tide.folder.PassageFolder;
+import org.ferryglide.tide.height.TideEvent;
+import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.stream.StandardPort;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A passage with everything that page, card sheet and shore note print of it, worked out once.
+ *
+ * <pre>{@code
+ * WorkedPassage worked = WorkedPassage.of(PassageFolder.read(folder)).withWayHome();
+ * }</pre>
+ */
+public final class WorkedPassage {
+  private static final Duration STEP = Duration.ofMinutes(10);
+
+  private final Passage passage;
+  private final Instant departure;
+  private final Outcome<TimedPlan, NotPossible> plan;
+  private final WhenToGo day;
+  private final List<Variant> variants;
+  private final @Nullable LaunchInterval launchInterval;
+  private final @Nullable WayHome wayHome;
+  private final @Nullable HighWater highWater;
+  private final ShoreDetails shore;
+
+  /** The high water that a card counts from. */
+  record HighWater(String port, Instant time, double heightMetres, double springShare) {
+    OptionalDouble share() {
+      return Double.isNaN(springShare) ? OptionalDouble.empty() : OptionalDouble.of(springShare);
+    }
+  }
+
+  private WorkedPassage(
+      Passage passage,
+      Instant departure,
+      Outcome<TimedPlan, NotPossible> plan,
+      WhenToGo day,
+      List<Variant> variants,
+      @Nullable LaunchInterval launchInterval,
+      @Nullable WayHome wayHome,
+      @Nullable HighWater highWater,
+      ShoreDetails shore) {
+    this.passage = passage;
+    this.departure = departure;
+    this.plan = plan;
+    this.day = day;
+    this.variants = variants;
+    this.launchInterval = launchInterval;
+    this.wayHome = wayHome;
+    this.highWater = highWater;
+    this.shore = shore;
+  }
+
+  /**
+   * The passage of a folder, for its planned start, with the high water that its stream tables
+   * count from and what its {@code shore.csv} tells those ashore.
+   *
+   * @param folder the folder
+   * @return what page, sheet and note print, without the way home
+   * @throws org.ferryglide.nav.note.InputFormatException if {@code shore.csv} is malformed
+   */
+  public static WorkedPassage of(PassageFolder folder) {
+    Instant start = folder.start().toInstant();
+    WorkedPassage bare = of(folder.passage(), start);
+    Instant middle =
+        bare.plan.match(
+            one -> start.plus(Duration.between(start, one.arrival()).dividedBy(2)), why -> start);
+    TideTable tides = folder.streams().get(0).tides();
+    TideEvent water = tides.highWaterNearest(middle);
+    StandardPort port = folder.streams().get(0).table().standardPort();
+    double neaps = port.neapRangeMetres();
+    double share = (tides.rangeMetres(water) - neaps) / (port.springRangeMetres() - neaps);
+    HighWater high = new HighWater(tides.port(), water.time(), water.heightMetres(), share);
+    return new WorkedPassage(
+        bare.passage,
+        start,
+        bare.plan,
+        bare.day,
+        bare.variants,
+        bare.launchInterval,
+        null,
+        high,
+        ShoreDetails.of(folder));
+  }
+
+  /**
+   * A passage built in code.
+   *
+   * @param passage the passage
+   * @param departure when the whole party is to be under way
+   * @return what page, sheet and note print, with blanks for high water, way home and shore
+   */
+  public static WorkedPassage of(Passage passage, Instant departure) {
+    ZoneId zone = passage.zone();
+    LocalDate date = departure.atZone(zone).toLocalDate();
+    Outcome<TimedPlan, NotPossible> plan = TimedPlan.of(passage, departure);
+    return new WorkedPassage(
+        passage,
+        departure,
+        plan,
+        WhenToGo.search(
+            passage,
+            date.atStartOfDay(zone).toInstant(),
+            date.plusDays(1).atStartOfDay(zone).toInstant(),
+            STEP),
+        Variant.sideBySide(passage, departure),
+        plan.solved().map(LaunchInterval::of).orElse(null),
+        null,
+        null,
+        ShoreDetails.NONE);
+  }
+
+  /**
+   * The same with the way home from every way point, which takes the longest to work out: some
+   * seconds for a passage of four legs.
+   *
+   * @return the changed work; this one if the passage is not possible
+   */
+  public WorkedPassage withWayHome() {
+    return plan.<WorkedPassage>match(
+        one ->
+            new WorkedPassage(
+                passage,
+                departure,
+                plan,
+                day,
+                variants,
+                launchInterval,
+                WayHome.of(one),
+                highWater,
+                shore),
+        why -> this);
+  }
+
+  /**
+   * The same with other details for those ashore.
+   *
+   * @param details the details
+   * @return the changed work
+   */
+  public WorkedPassage withShore(ShoreDetails details) {
+    return new WorkedPassage(
+        passage, departure, plan, day, variants, launchInterval, wayHome, highWater, details);
+  }
+
+  /**
+   * The passage.
+   *
+   * @return what was worked out
+   */
+  public Passage passage() {
+    return passage;
+  }
+
+  /**
+   * The planned departure.
+   *
+   * @return when the whole party is to be under way
+   */
+  public Instant departure() {
+    return departure;
+  }
+
+  /**
+   * The plan for that departure.
+   *
+   * @return the plan, or why it is not possible
+   */
+  public Outcome<TimedPlan, NotPossible> plan() {
+    return plan;
+  }
+
+  /**
+   * The deck card of the plan, all its sides filled.
+   *
+   * @return the card; empty if the passage is not possible
+   */
+  public Optional<DeckCard> card() {
+    return plan.solved().map(this::card);
+  }
+
+  private DeckCard card(TimedPlan one) {
+    DeckCard card = DeckCard.of(one);
+    if (highWater != null) {
+      card =
+          card.withHighWater(
+              highWater.port(), highWater.time(), highWater.heightMetres(), highWater.share());
+    }
+    if (launchInterval != null) {
+      card = card.withLaunchInterval(launchInterval);
+    }
+    for (Instant time : hours(one)) {
+      boolean full = time.getEpochSecond() % 3600 == 0;
+      card = full || time.equals(one.departure()) ? card.withLandingsFrom(time) : card;
+    }
+    return wayHome == null ? card : card.withWayHome(wayHome);
+  }
+
+  WhenToGo day() {
+    return day;
+  }
+
+  List<Variant> variants() {
+    return variants;
+  }
+
+  Optional<LaunchInterval> launchInterval() {
+    return Optional.ofNullable(launchInterval);
+  }
+
+  Optional<WayHome> wayHome() {
+    return Optional.ofNullable(wayHome);
+  }
+
+  Optional<HighWater> highWater() {
+    return Optional.ofNullable(highWater);
+  }
+
+  ShoreDetails shore() {
+    return shore;
+  }
+
+  /** The landings in reach, at the departure and at every hour of the plan after it. */
+  Map<Instant, List<LandingInReach>> landings() {
+    Map<Instant, List<LandingInReach>> landings = new LinkedHashMap<>();
+    plan.solved()
+        .ifPresent(one -> hours(one).forEach(t -> landings.put(t, LandingInReach.from(one, t))));
+    return Collections.unmodifiableMap(landings);
+  }
+
+  /** The departure, every full hour of the clock under way, and the arrival. */
+  static List<Instant> hours(TimedPlan plan) {
+    List<Instant> hours = new ArrayList<>();
+    plan.legs()
+        .forEach(
+            leg ->
+                leg.hours().stream()
+                    .map(hour -> hour.span().from())
+                    .filter(time -> hours.isEmpty() || time.isAfter(hours.get(hours.size() - 1)))
+                    .forEach(hours::add));
+    hours.add(plan.arrival());
+    return hours;
+  }
+
+  Printed printed() {
+    return new Printed(passage.zone(), departure.atZone(passage.zone()).toLocalDate());
+  }
+}
