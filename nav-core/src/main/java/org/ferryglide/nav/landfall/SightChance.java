@@ -26,27 +26,42 @@ public final class SightChance {
   /** A standard deviation below this share of the radius is taken as none. */
   private static final double NONE = 1e-9;
 
-  /** Panels of the quadrature are at most this wide, in standard deviations. */
-  private static final double PANEL = 3.0;
+  /**
+   * Panels of the quadrature are at most this wide, in standard deviations: three for the whole
+   * reach. With 20 points what the quadrature leaves is rounding, 1.1e-13 at most over 60 000
+   * random ellipses against panels of a quarter of a standard deviation.
+   */
+  private static final double PANEL = 5.5;
 
   /**
-   * Nodes and weights of Gauss-Legendre quadrature with 10 points, the positive half, rounded to
-   * doubles from mpmath.
+   * Nodes and weights of Gauss-Legendre quadrature with 20 points, the positive half, computed with
+   * mpmath at 40 digits and rounded to doubles; the same to the digits printed as Abramowitz and
+   * Stegun (1964), Handbook of Mathematical Functions, table 25.4.
    */
   private static final double[] NODES = {
-    0.14887433898163122,
-    0.4333953941292472,
-    0.6794095682990244,
-    0.8650633666889845,
-    0.9739065285171717
+    0.07652652113349734,
+    0.22778585114164507,
+    0.37370608871541955,
+    0.5108670019508271,
+    0.636053680726515,
+    0.7463319064601508,
+    0.8391169718222188,
+    0.912234428251326,
+    0.9639719272779138,
+    0.9931285991850949
   };
 
   private static final double[] WEIGHTS = {
-    0.29552422471475287,
-    0.26926671930999635,
-    0.21908636251598204,
-    0.1494513491505806,
-    0.06667134430868814
+    0.15275338713072584,
+    0.14917298647260374,
+    0.14209610931838204,
+    0.13168863844917664,
+    0.11819453196151841,
+    0.10193011981724044,
+    0.08327674157670475,
+    0.06267204833410907,
+    0.04060142980038694,
+    0.017614007139152118
   };
 
   /**
@@ -82,7 +97,7 @@ public final class SightChance {
    * @param offsetX how far the mean lies from the target along the first axis, metres
    * @param offsetY how far along the other, metres
    * @param radius radius of the circle, metres, at least 0
-   * @return the chance, in [0, 1]; absolute error below 1e-10, measured against mpmath over 60
+   * @return the chance, in [0, 1]; absolute error below 1e-12, measured against mpmath over 60
    *     cases; a negative standard deviation or radius gives NaN
    */
   public static double withinCircle(
@@ -110,7 +125,7 @@ public final class SightChance {
    * @param offset distance of the mean from the centre, in standard deviations, at least 0
    * @param radius the radius, in standard deviations, at least 0
    * @return the chance, in [0, 1]; Rayleigh's 1 - exp(-r²/2) for no offset; absolute error below
-   *     1e-10, measured against mpmath over 60 cases
+   *     1e-12, measured against mpmath over 60 cases
    */
   public static double rice(double offset, double radius) {
     if (!(offset >= 0.0 && radius >= 0.0)) {
