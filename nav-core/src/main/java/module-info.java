@@ -5,13 +5,18 @@
  * org.ferryglide.nav.position}. Official charts, tables, forecasts and the advice of the coastguard
  * come before anything computed here.
  */
-@SuppressWarnings("requires-automatic") // GeographicLib-Java and Commons Math have no descriptors
+// GeographicLib-Java and Commons Math have no descriptors; nav-tide is compiled after this module
+@SuppressWarnings({"requires-automatic", "module"})
 module org.ferryglide.nav {
   requires static org.jspecify;
   requires org.shredzone.commons.suncalc;
   requires GeographicLib.Java;
   requires commons.math3;
 
+  exports org.ferryglide.nav.basics to
+      org.ferryglide.tide;
+  exports org.ferryglide.nav.reading to
+      org.ferryglide.tide;
   exports org.ferryglide.nav.note;
   exports org.ferryglide.nav.bearing;
   exports org.ferryglide.nav.measure;

@@ -14,6 +14,5 @@ module org.ferryglide.tide {
   exports org.ferryglide.tide.folder;
   exports org.ferryglide.tide.height;
   exports org.ferryglide.tide.harmonic;
-  exports org.ferryglide.tide.sheet;
   exports org.ferryglide.tide.stream;
 }

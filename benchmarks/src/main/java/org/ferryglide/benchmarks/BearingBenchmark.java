@@ -1,7 +1,7 @@
 package org.ferryglide.benchmarks;
 
 import java.util.concurrent.TimeUnit;
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;

@@ -19,7 +19,6 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.TimeZone;
@@ -44,7 +43,6 @@ public abstract class HouseRules {
 
   private final String root;
   private final List<String> rooms;
-  private final Map<String, Integer> crowded;
   private final JavaClasses code;
   private final JavaClasses tests;
 
@@ -53,13 +51,10 @@ public abstract class HouseRules {
    *
    * @param root the module's package
    * @param rooms its rooms, ground floor first
-   * @param crowded rooms that still hold too many public types, each with the number that it must
-   *     not exceed; numbers only ever go down
    */
-  protected HouseRules(String root, List<String> rooms, Map<String, Integer> crowded) {
+  protected HouseRules(String root, List<String> rooms) {
     this.root = root;
     this.rooms = rooms;
-    this.crowded = crowded;
     this.code =
         new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
@@ -127,13 +122,12 @@ public abstract class HouseRules {
                     () -> {
                       JavaClasses inside = code.that(resideInAPackage(root + "." + room));
                       List<String> names = PublicTypes.in(inside);
-                      int most = crowded.getOrDefault(room, MOST_PUBLIC_TYPES_IN_A_ROOM);
                       assertTrue(
-                          names.size() <= most,
+                          names.size() <= MOST_PUBLIC_TYPES_IN_A_ROOM,
                           () ->
                               room
                                   + " may hold "
-                                  + most
+                                  + MOST_PUBLIC_TYPES_IN_A_ROOM
                                   + " public types, nested ones counted, but holds "
                                   + names.size()
                                   + ": "

@@ -8,9 +8,17 @@ import java.util.Set;
 
 /** The types that a user can name. */
 public final class PublicTypes {
-  /** Packages that no module exports, so that what is public there is still not seen. */
+  /**
+   * Packages that no module exports, or to the other module alone, so that what is public there is
+   * still not seen.
+   */
   private static final Set<String> NOT_EXPORTED =
-      Set.of("org.ferryglide.nav.plane", "org.ferryglide.nav.quickest", "org.ferryglide.nav.rows");
+      Set.of(
+          "org.ferryglide.nav.basics",
+          "org.ferryglide.nav.reading",
+          "org.ferryglide.nav.plane",
+          "org.ferryglide.nav.quickest",
+          "org.ferryglide.tide.sheet");
 
   private PublicTypes() {}
 

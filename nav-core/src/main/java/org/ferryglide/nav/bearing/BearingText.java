@@ -1,7 +1,9 @@
 package org.ferryglide.nav.bearing;
 
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.note.TextFormatException;
+import org.ferryglide.nav.reading.AngleReader;
 
 /** Checks and reading shared by the four bearings and the three doors between them. */
 final class BearingText {

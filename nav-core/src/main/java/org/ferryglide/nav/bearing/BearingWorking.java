@@ -2,6 +2,7 @@ package org.ferryglide.nav.bearing;
 
 import java.io.Serializable;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.note.Figure;
 import org.ferryglide.nav.note.Working;
 

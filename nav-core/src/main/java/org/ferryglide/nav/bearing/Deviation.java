@@ -1,7 +1,7 @@
 package org.ferryglide.nav.bearing;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * The angle from magnetic north to where one compass in one boat points on one heading: the door

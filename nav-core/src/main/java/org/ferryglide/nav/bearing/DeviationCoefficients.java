@@ -1,7 +1,7 @@
 package org.ferryglide.nav.bearing;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * The five classic coefficients of a compass's deviation: on the compass heading θ it is

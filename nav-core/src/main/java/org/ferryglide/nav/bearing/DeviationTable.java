@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.note.Note;
 
 /**

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.bearing;
 
 import org.ferryglide.nav.note.TextFormatException;
+import org.ferryglide.nav.reading.AngleReader;
 
 /** How variation, deviation and convergence are written and read. */
 final class DoorText {

@@ -1,7 +1,7 @@
 package org.ferryglide.nav.bearing;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * The angle from true north to the north of a map grid at a place: the door between grid and true

@@ -1,6 +1,6 @@
 package org.ferryglide.nav.bearing;
 
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * How finely somebody working by hand writes angles down.

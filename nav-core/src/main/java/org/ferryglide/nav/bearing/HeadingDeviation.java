@@ -2,6 +2,7 @@ package org.ferryglide.nav.bearing;
 
 import java.io.Serializable;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Angles;
 
 /**
  * A compass's deviation on one heading: one sight of a swing, or one line of a deviation table.

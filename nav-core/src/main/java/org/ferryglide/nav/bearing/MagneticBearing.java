@@ -1,6 +1,7 @@
 package org.ferryglide.nav.bearing;
 
 import java.io.Serializable;
+import org.ferryglide.nav.basics.Angles;
 
 /**
  * A direction measured clockwise from magnetic north.

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.bearing;
 
 import java.util.Arrays;
+import org.ferryglide.nav.basics.Angles;
 
 /**
  * The cubic spline through given headings that closes on itself: value, slope and curvature run on

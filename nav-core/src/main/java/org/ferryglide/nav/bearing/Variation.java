@@ -1,7 +1,7 @@
 package org.ferryglide.nav.bearing;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * The angle from true north to magnetic north at a place and date: the door between true and

@@ -1,11 +1,11 @@
 package org.ferryglide.nav.chart;
 
 import java.io.Serializable;
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * The natural scale of a chart, and the way between millimetres on paper and distance on the water.

@@ -2,9 +2,9 @@ package org.ferryglide.nav.chart;
 
 import java.io.Serializable;
 import java.util.List;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.Variation;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * A tool that takes a bearing off a chart: what it is lined up on, the north it reads, how finely

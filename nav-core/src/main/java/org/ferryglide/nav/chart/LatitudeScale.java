@@ -1,8 +1,8 @@
 package org.ferryglide.nav.chart;
 
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * The scale at the side of a Mercator chart, where a minute of latitude serves as a nautical mile.

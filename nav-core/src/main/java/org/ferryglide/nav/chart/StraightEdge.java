@@ -1,7 +1,7 @@
 package org.ferryglide.nav.chart;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * An edge laid between two marks on paper, and how far the line drawn along it may be off in

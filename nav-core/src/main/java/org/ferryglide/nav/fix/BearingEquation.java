@@ -1,6 +1,6 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
 
 /** A bearing: the turn from what the mark would bear to what it did. */
 final class BearingEquation extends LineEquation {

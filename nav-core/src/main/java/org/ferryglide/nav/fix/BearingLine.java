@@ -2,12 +2,12 @@ package org.ferryglide.nav.fix;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.CompassBearing;
 import org.ferryglide.nav.bearing.Deviation;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
 

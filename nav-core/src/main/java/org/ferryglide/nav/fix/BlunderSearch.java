@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.Variation;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * Looks for the mistake that explains why position lines disagree.

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.plane.Gaussian;
 import org.ferryglide.nav.plane.LocalPlane;

@@ -1,6 +1,6 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
 
 /** A known line: metres to one side of it. */
 final class StraightEquation extends LineEquation {

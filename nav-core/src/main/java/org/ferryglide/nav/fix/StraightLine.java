@@ -1,10 +1,10 @@
 package org.ferryglide.nav.fix;
 
 import java.util.Objects;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.position.Position;
 
 /**

@@ -1,6 +1,6 @@
 package org.ferryglide.nav.fix;
 
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
 
 /**
  * Two marks in line: the turn from the rear mark to the front one, which is nothing on the line.

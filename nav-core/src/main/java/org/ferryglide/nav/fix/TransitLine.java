@@ -1,7 +1,7 @@
 package org.ferryglide.nav.fix;
 
 import java.util.Objects;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.position.Position;
 
 /**

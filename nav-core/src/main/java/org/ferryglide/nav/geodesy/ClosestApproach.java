@@ -3,10 +3,10 @@ package org.ferryglide.nav.geodesy;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Optional;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.position.Position;
 
 /**

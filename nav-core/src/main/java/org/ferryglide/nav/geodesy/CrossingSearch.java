@@ -2,7 +2,7 @@ package org.ferryglide.nav.geodesy;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 

@@ -23,7 +23,7 @@ final class Degrees {
     if (degrees >= 0.0 && degrees < 360.0) { // most are, and a remainder is dear
       return degrees + 0.0;
     }
-    return org.ferryglide.nav.bearing.Angles.reduced(degrees);
+    return org.ferryglide.nav.basics.Angles.reduced(degrees);
   }
 
   /** A longitude in [-180, 180). */

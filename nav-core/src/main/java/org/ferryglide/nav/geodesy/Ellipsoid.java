@@ -2,7 +2,7 @@ package org.ferryglide.nav.geodesy;
 
 import java.io.Serializable;
 import net.sf.geographiclib.Geodesic;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * An ellipsoid of revolution that stands for the earth: its size, its shape, and what follows from

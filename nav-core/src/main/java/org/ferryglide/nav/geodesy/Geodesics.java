@@ -2,7 +2,7 @@ package org.ferryglide.nav.geodesy;
 
 import net.sf.geographiclib.GeodesicData;
 import net.sf.geographiclib.GeodesicMask;
-import org.ferryglide.nav.rows.ParallelRows;
+import org.ferryglide.nav.basics.ParallelRows;
 
 /**
  * Geodesics on an ellipsoid, on plain doubles: the shortest lines.

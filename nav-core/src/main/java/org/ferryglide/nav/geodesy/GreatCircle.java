@@ -2,9 +2,9 @@ package org.ferryglide.nav.geodesy;
 
 import java.io.Serializable;
 import java.util.Optional;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.position.Position;
 
 /**

@@ -1,6 +1,6 @@
 package org.ferryglide.nav.geodesy;
 
-import org.ferryglide.nav.rows.ParallelRows;
+import org.ferryglide.nav.basics.ParallelRows;
 
 /**
  * Rhumb lines and geodesics between the same points side by side, on plain doubles.

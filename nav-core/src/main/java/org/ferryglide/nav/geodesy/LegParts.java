@@ -3,8 +3,8 @@ package org.ferryglide.nav.geodesy;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.position.Position;
 
 /** Points that divide a leg. */

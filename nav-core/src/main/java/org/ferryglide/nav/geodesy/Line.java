@@ -1,8 +1,8 @@
 package org.ferryglide.nav.geodesy;
 
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.position.Position;
 
 /**

@@ -1,6 +1,6 @@
 package org.ferryglide.nav.geodesy;
 
-import org.ferryglide.nav.rows.ParallelRows;
+import org.ferryglide.nav.basics.ParallelRows;
 
 /**
  * Rhumb lines on an ellipsoid, on plain doubles: lines of one true course.

@@ -3,9 +3,9 @@ package org.ferryglide.nav.grid;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.geodesy.Ellipsoid;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 

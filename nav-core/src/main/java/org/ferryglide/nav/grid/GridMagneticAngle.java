@@ -1,11 +1,11 @@
 package org.ferryglide.nav.grid;
 
 import java.io.Serializable;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.GridBearing;
 import org.ferryglide.nav.bearing.GridConvergence;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.Variation;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * The angle from grid north to magnetic north at a place and date: the one figure that the user of

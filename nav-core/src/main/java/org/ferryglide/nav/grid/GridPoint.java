@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.bearing.GridConvergence;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;

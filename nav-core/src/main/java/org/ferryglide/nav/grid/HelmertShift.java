@@ -2,7 +2,7 @@ package org.ferryglide.nav.grid;
 
 import java.io.Serializable;
 import java.util.Arrays;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * A shift between WGS84 and another datum by seven parameters: the earth's centre moved, the axes

@@ -2,11 +2,11 @@ package org.ferryglide.nav.grid;
 
 import java.io.Serializable;
 import java.util.Objects;
-import org.ferryglide.nav.bearing.AngleReader;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.ParallelRows;
 import org.ferryglide.nav.bearing.GridConvergence;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.rows.ParallelRows;
+import org.ferryglide.nav.reading.AngleReader;
 
 /**
  * The square grid printed on a land map: a datum, a projection and a false origin.

@@ -1,7 +1,7 @@
 package org.ferryglide.nav.grid;
 
 import java.io.Serializable;
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.bearing.GridBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.GeodesicLeg;

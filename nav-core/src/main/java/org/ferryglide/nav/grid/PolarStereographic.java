@@ -1,8 +1,8 @@
 package org.ferryglide.nav.grid;
 
 import java.io.Serializable;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.geodesy.Ellipsoid;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * The polar stereographic projection of an ellipsoid: a plane that touches at a pole, on which maps

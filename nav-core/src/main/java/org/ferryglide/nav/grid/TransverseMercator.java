@@ -1,7 +1,7 @@
 package org.ferryglide.nav.grid;
 
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.geodesy.Ellipsoid;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * The transverse Mercator projection of an ellipsoid: a cylinder that touches along a meridian, on

@@ -3,10 +3,10 @@ package org.ferryglide.nav.landfall;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.reckon.ErrorEllipse;
 import org.ferryglide.nav.reckon.EstimatedPosition;
 

@@ -3,12 +3,12 @@ package org.ferryglide.nav.landfall;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.plane.Gaussian;
-import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.reckon.Covariance;
 
 /**

@@ -2,8 +2,8 @@ package org.ferryglide.nav.landfall;
 
 import java.io.Serializable;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * How far to one side of the target one aims: a distance that cannot be had without its side, so

@@ -2,9 +2,9 @@ package org.ferryglide.nav.landfall;
 
 import java.io.Serializable;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.plane.Gaussian;
 import org.ferryglide.nav.reckon.Covariance;
 

@@ -1,7 +1,7 @@
 package org.ferryglide.nav.magnetic;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * How far the variation moves in a year, as charts print it in brackets beside the variation.

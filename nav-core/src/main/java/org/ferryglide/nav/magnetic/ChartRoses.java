@@ -7,7 +7,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.note.Note;

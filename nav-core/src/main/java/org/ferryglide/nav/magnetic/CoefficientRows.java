@@ -2,7 +2,7 @@ package org.ferryglide.nav.magnetic;
 
 import java.util.Map;
 import java.util.TreeMap;
-import org.ferryglide.nav.note.InputProblems;
+import org.ferryglide.nav.reading.InputProblems;
 
 /**
  * The rows of a coefficient file while it is read: numbers checked, problems gathered with their

@@ -1,7 +1,7 @@
 package org.ferryglide.nav.magnetic;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * One-sigma errors of a magnetic model, in the form in which the World Magnetic Model publishes

@@ -1,8 +1,8 @@
 package org.ferryglide.nav.magnetic;
 
 import java.io.Serializable;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.Variation;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * The magnetic field at one place and time, as a vector along geographic north, east and down.

@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;

@@ -6,8 +6,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.Variation;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 

@@ -1,6 +1,6 @@
 package org.ferryglide.nav.magnetic;
 
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.position.Position;
 
 /**

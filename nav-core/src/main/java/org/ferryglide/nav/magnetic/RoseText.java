@@ -1,8 +1,8 @@
 package org.ferryglide.nav.magnetic;
 
-import org.ferryglide.nav.bearing.AngleReader;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.TextFormatException;
+import org.ferryglide.nav.reading.AngleReader;
 
 /** Reads what charts print in a compass rose: variation, year, annual change, in that order. */
 final class RoseText {

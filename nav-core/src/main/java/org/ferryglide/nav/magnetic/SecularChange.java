@@ -1,7 +1,7 @@
 package org.ferryglide.nav.magnetic;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * How fast each element of the field changes at one place and date, as the model has it.

@@ -3,8 +3,8 @@ package org.ferryglide.nav.magnetic;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.Variation;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
 
 /**

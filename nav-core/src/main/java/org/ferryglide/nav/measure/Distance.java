@@ -2,7 +2,7 @@ package org.ferryglide.nav.measure;
 
 import java.io.Serializable;
 import java.time.Duration;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * A length over the earth or the water, held in metres.

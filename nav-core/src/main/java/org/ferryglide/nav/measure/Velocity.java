@@ -1,8 +1,8 @@
 package org.ferryglide.nav.measure;
 
 import java.io.Serializable;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * Where a medium goes and how fast, as parts east and north.

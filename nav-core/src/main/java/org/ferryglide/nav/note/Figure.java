@@ -1,6 +1,7 @@
 package org.ferryglide.nav.note;
 
 import java.io.Serializable;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * One number in a worked calculation: what it is, its exact value, and what somebody working by

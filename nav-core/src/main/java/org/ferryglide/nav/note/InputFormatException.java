@@ -36,8 +36,14 @@ public class InputFormatException extends IllegalArgumentException {
     this(problems, problems.size());
   }
 
-  /** As above, where more were found than are listed. */
-  InputFormatException(List<InputProblem> problems, long found) {
+  /**
+   * As above, where more were found than are listed.
+   *
+   * @param problems what is wrong, in file order, at least one
+   * @param found how many problems were found, those not in {@code problems} included
+   * @throws IllegalArgumentException if {@code problems} is empty
+   */
+  public InputFormatException(List<InputProblem> problems, long found) {
     super(message(problems, found));
     this.problems =
         problems.subList(0, Math.min(MOST_KEPT, problems.size())).toArray(new InputProblem[0]);

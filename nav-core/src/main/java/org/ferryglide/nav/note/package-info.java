@@ -7,8 +7,8 @@
  * rather than a log line. Input that cannot be read is refused with the character it stumbled on
  * ({@link org.ferryglide.nav.note.TextFormatException}) or, for a file, with every problem found
  * and where ({@link org.ferryglide.nav.note.InputFormatException}, gathered by {@link
- * org.ferryglide.nav.note.InputProblems}, which bounds their number). Input that can be read but
- * looks wrong is let through with the note of a {@link org.ferryglide.nav.note.Judgement}, which
+ * org.ferryglide.nav.reading.InputProblems}, which bounds their number). Input that can be read but
+ * looks wrong is let through with the note of a {@link org.ferryglide.nav.reading.Judgement}, which
  * names its threshold and who says so.
  *
  * <pre>{@code
@@ -23,4 +23,6 @@
 @NullMarked
 package org.ferryglide.nav.note;
 
+import org.ferryglide.nav.reading.Judgement;
+import org.ferryglide.nav.reading.InputProblems;
 import org.jspecify.annotations.NullMarked;

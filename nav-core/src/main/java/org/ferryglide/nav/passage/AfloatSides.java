@@ -4,13 +4,13 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.Bearing;
 import org.ferryglide.nav.bearing.CompassPoint;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.landfall.Side;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.timing.Verdict;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
 
 /** The sides of a deck card that are read afloat: one for each leg, and a summary. */

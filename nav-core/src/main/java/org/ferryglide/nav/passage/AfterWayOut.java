@@ -2,11 +2,11 @@ package org.ferryglide.nav.passage;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Verdict;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /** What depends on the way paddled before a way point is left, to be asked of what follows. */
 final class AfterWayOut {

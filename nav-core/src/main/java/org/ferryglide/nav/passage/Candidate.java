@@ -1,11 +1,11 @@
 package org.ferryglide.nav.passage;
 
 import java.util.function.Supplier;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
 import org.jspecify.annotations.Nullable;

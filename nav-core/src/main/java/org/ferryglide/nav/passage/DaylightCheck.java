@@ -1,10 +1,10 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Verdict;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * Daylight from the launch until the slower party has landed. The sun counts, not twilight: civil

@@ -7,12 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.sky.Daylight;
 import org.ferryglide.nav.sky.SunCrossing;
 import org.ferryglide.nav.sky.SunDay;
 import org.ferryglide.nav.sky.SunState;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * The sun's comings and goings at a place, each day of UTC worked out once: a clock ashore may skip

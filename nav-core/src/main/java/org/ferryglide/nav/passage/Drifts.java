@@ -6,8 +6,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /** Where the party would lie after some minutes without paddling. */
 final class Drifts {

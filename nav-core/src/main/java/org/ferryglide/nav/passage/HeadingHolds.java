@@ -1,10 +1,10 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Verdict;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /** Whether a leg of another departure may be paddled by the printed heading of the plan. */
 final class HeadingHolds implements Condition {

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
@@ -15,7 +16,6 @@ import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredLeg;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
 
 /** Cuts a steered leg at the hours of the party's clock. */

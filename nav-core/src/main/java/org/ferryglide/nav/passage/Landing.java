@@ -3,8 +3,8 @@ package org.ferryglide.nav.passage;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
-import org.ferryglide.nav.note.Arguments;
 import org.jspecify.annotations.Nullable;
 
 /**

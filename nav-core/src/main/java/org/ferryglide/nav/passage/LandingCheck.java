@@ -2,12 +2,12 @@ package org.ferryglide.nav.passage;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
-import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Verdict;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.WaterLevel;
 import org.ferryglide.nav.water.WindField;
 import org.jspecify.annotations.Nullable;

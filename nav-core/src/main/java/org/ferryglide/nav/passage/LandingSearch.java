@@ -6,12 +6,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Departure;
 import org.ferryglide.nav.timing.Verdict;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.jspecify.annotations.Nullable;
 
 /** Looks from places along a plan to all landings of its passage. */

@@ -1,7 +1,7 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.timing.Verdict;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
 

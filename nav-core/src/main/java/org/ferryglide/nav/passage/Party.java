@@ -3,9 +3,9 @@ package org.ferryglide.nav.passage;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.steer.Craft;
 
 /**

@@ -1,11 +1,11 @@
 package org.ferryglide.nav.passage;
 
 import java.util.Objects;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Verdict;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /** A condition that needs more than a steered route: it looks at the passage along the way. */
 abstract class PassageCheck implements Condition {

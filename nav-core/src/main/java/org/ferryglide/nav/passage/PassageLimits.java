@@ -3,9 +3,9 @@ package org.ferryglide.nav.passage;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Arrays;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Arguments;
-import org.ferryglide.nav.plane.Seconds;
 
 /**
  * The limits a party has chosen for itself: for each thing looked at, where a warning begins and

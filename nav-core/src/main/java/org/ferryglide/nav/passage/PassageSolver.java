@@ -3,6 +3,7 @@ package org.ferryglide.nav.passage;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.Arrivals;
@@ -15,7 +16,6 @@ import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.SteeringLimits;
 import org.ferryglide.nav.timing.Departing;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
 

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.reckon.ErrorModel;
@@ -14,7 +15,6 @@ import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Verdict;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WaterLevel;
 

@@ -9,9 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.reckon.Covariance;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * A plan paddled many times over with its errors drawn at random: when the way points are reached,

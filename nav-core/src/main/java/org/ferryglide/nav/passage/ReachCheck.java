@@ -2,8 +2,8 @@ package org.ferryglide.nav.passage;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.geodesy.RhumbLeg;
-import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.Arrivals;
 import org.ferryglide.nav.steer.NotPossible;

@@ -9,16 +9,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
-import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.water.AdjustedStream;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * The rest of a plan, worked out anew from a fix under way.

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.landfall.Offset;
@@ -10,7 +11,6 @@ import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.sight.Horizon;
 import org.ferryglide.nav.sight.Refraction;
 import org.ferryglide.nav.steer.SteeredLeg;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.jspecify.annotations.Nullable;
 
 /** Works out sightings: from a seated eye, by the mark's height above the water then. */

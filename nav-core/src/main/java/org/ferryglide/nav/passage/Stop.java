@@ -4,8 +4,8 @@ import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * How long the party stays ashore at a way point. Ashore it does not drift.

@@ -1,10 +1,10 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.plane.Seconds;
+import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Verdict;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * The longest time in the boat between two stops ashore, for the slower party: from the first boat

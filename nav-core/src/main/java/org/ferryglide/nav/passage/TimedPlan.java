@@ -1,5 +1,7 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Arguments;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -12,14 +14,12 @@ import java.util.Set;
 import org.ferryglide.nav.landfall.AimOff;
 import org.ferryglide.nav.landfall.Side;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Verdict;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * A passage worked out for one departure: when the party is where, what it steers, and how far

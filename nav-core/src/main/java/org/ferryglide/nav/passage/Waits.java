@@ -1,9 +1,9 @@
 package org.ferryglide.nav.passage;
 
 import java.util.function.DoubleUnaryOperator;
-import org.ferryglide.nav.plane.Seconds;
+import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WaterLevel;
 

@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.timing.Condition;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * When to turn back: for every way point of a plan the time after which the party does not go on,

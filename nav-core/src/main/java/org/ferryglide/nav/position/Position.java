@@ -1,7 +1,7 @@
 package org.ferryglide.nav.position;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * A point on the WGS84 ellipsoid.

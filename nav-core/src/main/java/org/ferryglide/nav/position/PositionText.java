@@ -2,8 +2,8 @@ package org.ferryglide.nav.position;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.ferryglide.nav.bearing.AngleReader;
 import org.ferryglide.nav.note.TextFormatException;
+import org.ferryglide.nav.reading.AngleReader;
 
 /** How positions are written for people and read from what people write. */
 final class PositionText {

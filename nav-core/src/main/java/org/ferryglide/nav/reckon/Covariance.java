@@ -1,9 +1,9 @@
 package org.ferryglide.nav.reckon;
 
 import java.io.Serializable;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.plane.KalmanPlane;
 
 /**

@@ -5,8 +5,8 @@ import java.time.Duration;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
-import org.ferryglide.nav.note.Arguments;
-import org.ferryglide.nav.plane.Seconds;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Seconds;
 
 /**
  * How large the errors of a passage are: one {@link Spread} for each {@link ErrorSource}.

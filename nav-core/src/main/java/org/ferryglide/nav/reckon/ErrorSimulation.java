@@ -3,8 +3,8 @@ package org.ferryglide.nav.reckon;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Random;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * A passage paddled many times over with errors drawn at random: the check on every covariance, and

@@ -1,6 +1,6 @@
 package org.ferryglide.nav.reckon;
 
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * Where the error of a reckoned position comes from, and the unit its standard deviation is stated

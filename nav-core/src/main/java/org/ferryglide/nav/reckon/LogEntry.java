@@ -3,12 +3,12 @@ package org.ferryglide.nav.reckon;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.CompassBearing;
 import org.ferryglide.nav.bearing.Deviation;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * A line of the paddler's log: from this time on this heading and speed, until the next line.

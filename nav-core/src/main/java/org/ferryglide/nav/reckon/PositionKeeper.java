@@ -3,14 +3,14 @@ package org.ferryglide.nav.reckon;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Arrays;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.plane.KalmanPlane;
 import org.ferryglide.nav.plane.LocalPlane;
-import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
 
 /**

@@ -4,11 +4,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.measure.Velocity;
-import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.StreamField;
 import org.jspecify.annotations.Nullable;
 

@@ -1,7 +1,7 @@
 package org.ferryglide.nav.reckon;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * One error as two standard deviations: a part that stays the same all the way, and a part that is

@@ -2,8 +2,8 @@ package org.ferryglide.nav.sight;
 
 import java.io.Serializable;
 import java.util.List;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * Distance off by two angles on the bow and the run between them: the running fix done in the head.

@@ -3,11 +3,11 @@ package org.ferryglide.nav.sight;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.geodesy.Geodesics;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.position.Position;
 
 /**

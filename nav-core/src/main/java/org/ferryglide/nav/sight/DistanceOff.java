@@ -1,7 +1,7 @@
 package org.ferryglide.nav.sight;
 
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * How far off a mark is, by the angle between its top and the water.

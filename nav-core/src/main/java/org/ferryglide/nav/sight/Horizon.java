@@ -1,7 +1,7 @@
 package org.ferryglide.nav.sight;
 
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * How far the sea horizon is, and how far off a top is first seen above it.

@@ -1,8 +1,8 @@
 package org.ferryglide.nav.sight;
 
 import java.io.Serializable;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * How far a light carries tonight: over the horizon, and through the air.

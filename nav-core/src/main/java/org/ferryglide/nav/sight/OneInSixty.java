@@ -1,7 +1,7 @@
 package org.ferryglide.nav.sight;
 
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * The rule that one degree puts one off by a mile in sixty, and how far it is from the truth.

@@ -1,7 +1,7 @@
 package org.ferryglide.nav.sight;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * How much the air bends a line of sight along the sea, as a share of the earth's curvature.

@@ -1,8 +1,8 @@
 package org.ferryglide.nav.sight;
 
 import java.util.Optional;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * How far off a transit one may be before its marks are seen to open.

@@ -3,9 +3,9 @@ package org.ferryglide.nav.steer;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Arguments;
-import org.ferryglide.nav.plane.Seconds;
 
 /**
  * A paddled craft and its party, as far as steering needs to know them: speed through the water,

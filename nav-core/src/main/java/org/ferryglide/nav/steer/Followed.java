@@ -1,10 +1,10 @@
 package org.ferryglide.nav.steer;
 
 import java.util.List;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.jspecify.annotations.Nullable;
 
 /**

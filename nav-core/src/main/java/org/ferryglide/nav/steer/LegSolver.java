@@ -3,13 +3,13 @@ package org.ferryglide.nav.steer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
-import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /** Steers legs for a {@link CourseToSteer}. Keeps room to work in, so it is not thread-safe. */
 final class LegSolver {

@@ -1,9 +1,9 @@
 package org.ferryglide.nav.steer;
 
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * The one heading that, held from a place and time, leads to a target; the earliest if there are

@@ -3,15 +3,15 @@ package org.ferryglide.nav.steer;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Outcome;
-import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * Crossing a traffic separation scheme with the heading, not the track, at right angles to the

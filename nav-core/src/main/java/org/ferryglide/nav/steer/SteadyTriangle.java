@@ -1,6 +1,6 @@
 package org.ferryglide.nav.steer;
 
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
 
 /**
  * The current triangle on plain doubles: the water track that makes good a course in a steady

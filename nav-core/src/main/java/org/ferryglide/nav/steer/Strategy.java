@@ -6,10 +6,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.ferryglide.nav.plane.Seconds;
+import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.quickest.Obstacles;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * How a leg is steered.

@@ -2,8 +2,8 @@ package org.ferryglide.nav.steer;
 
 import java.io.Serializable;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Arguments;
 import org.jspecify.annotations.Nullable;
 
 /**

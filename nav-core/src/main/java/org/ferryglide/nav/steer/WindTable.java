@@ -2,8 +2,8 @@ package org.ferryglide.nav.steer;
 
 import java.io.Serializable;
 import java.util.Arrays;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * Something the wind does to a craft, by where it comes from relative to the bow and by how strong

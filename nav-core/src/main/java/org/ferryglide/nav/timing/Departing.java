@@ -1,13 +1,13 @@
 package org.ferryglide.nav.timing;
 
 import java.time.Instant;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.Arrivals;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.Route;
 import org.ferryglide.nav.steer.SteeredRoute;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * Any way to work out a passage for a departure, so that a {@link DepartureSearch} can try it.

@@ -3,10 +3,10 @@ package org.ferryglide.nav.timing;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.List;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredRoute;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * One departure of a search: what comes of it, and what each condition says of it.

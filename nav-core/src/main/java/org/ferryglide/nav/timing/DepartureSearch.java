@@ -8,13 +8,13 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.note.Outcome;
-import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.Route;
 import org.ferryglide.nav.steer.SteeredRoute;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * Tries a passage at every departure over hours or weeks, and finds when one may leave and when

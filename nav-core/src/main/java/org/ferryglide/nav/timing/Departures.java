@@ -9,9 +9,9 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.steer.SteeredRoute;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
 

@@ -4,9 +4,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.measure.TimeSpan;
-import org.ferryglide.nav.note.Arguments;
-import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.nav.steer.SteeredRoute;
 
 /** The whole passage within one of several spans of time. */

@@ -3,6 +3,7 @@ package org.ferryglide.nav.timing;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
@@ -16,7 +17,6 @@ import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.Reason;
 import org.ferryglide.nav.steer.Route;
 import org.ferryglide.nav.steer.SteeredRoute;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /**
  * Turning back under streams that change: the point of no return, the point of equal time, and how

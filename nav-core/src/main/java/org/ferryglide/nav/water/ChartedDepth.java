@@ -3,7 +3,7 @@ package org.ferryglide.nav.water;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.OptionalDouble;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * A depth as the chart prints it: a sounding below the chart's datum, or a drying height above it.

@@ -2,6 +2,7 @@ package org.ferryglide.nav.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;

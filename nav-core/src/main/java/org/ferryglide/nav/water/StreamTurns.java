@@ -2,6 +2,7 @@ package org.ferryglide.nav.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Velocity;
 
 /** Finds the turns of a stream and its least rates in a series of samples. */

@@ -3,6 +3,7 @@ package org.ferryglide.nav.water;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.Optional;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.position.Position;
 

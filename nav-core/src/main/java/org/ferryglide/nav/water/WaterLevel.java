@@ -3,6 +3,7 @@ package org.ferryglide.nav.water;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.position.Position;
 
 /**

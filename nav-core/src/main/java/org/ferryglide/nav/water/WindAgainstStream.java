@@ -1,9 +1,9 @@
 package org.ferryglide.nav.water;
 
 import java.io.Serializable;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * From when on wind against stream matters to the caller: waves grow steep and break where they run

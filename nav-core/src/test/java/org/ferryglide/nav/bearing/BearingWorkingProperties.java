@@ -7,6 +7,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.note.Step;
 import org.ferryglide.nav.note.Working;
 import org.ferryglide.testing.Seeds;

@@ -3,6 +3,7 @@ package org.ferryglide.nav.bearing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.note.TextFormatException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.ferryglide.nav.basics.Angles;
 import org.junit.jupiter.api.Test;
 
 class DeviationTableTest {

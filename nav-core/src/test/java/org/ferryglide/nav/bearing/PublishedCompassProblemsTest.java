@@ -2,6 +2,7 @@ package org.ferryglide.nav.bearing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.ferryglide.nav.basics.Angles;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -10,7 +10,7 @@ import java.io.StringReader;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.SplittableRandom;
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;

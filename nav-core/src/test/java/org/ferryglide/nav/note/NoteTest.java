@@ -10,6 +10,8 @@ import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.util.Collections;
 import java.util.List;
+import org.ferryglide.nav.reading.InputProblems;
+import org.ferryglide.nav.reading.Judgement;
 import org.junit.jupiter.api.Test;
 
 class NoteTest {

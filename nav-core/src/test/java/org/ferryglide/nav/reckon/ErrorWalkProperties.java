@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
-import org.ferryglide.nav.plane.Seconds;
 import org.ferryglide.testing.Seeds;
 
 class ErrorWalkProperties {

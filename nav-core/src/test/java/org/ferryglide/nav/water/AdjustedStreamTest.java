@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Test;

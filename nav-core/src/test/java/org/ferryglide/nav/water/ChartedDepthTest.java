@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.Instant;
 import java.util.OptionalDouble;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.junit.jupiter.api.Test;
 
 class ChartedDepthTest {

@@ -3,9 +3,9 @@ package org.ferryglide.tide.harmonic;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Note;
-import org.ferryglide.nav.water.EpochSeconds;
 
 /** Carries out one analysis. */
 final class FitMaker {

@@ -1,7 +1,7 @@
 package org.ferryglide.tide.harmonic;
 
 import java.util.List;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * Nodal corrections after Foreman, Pacific Marine Science Report 77-10 (1977): the close satellites

@@ -1,7 +1,7 @@
 package org.ferryglide.tide.harmonic;
 
-import org.ferryglide.nav.bearing.Angles;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * A phase lag G counted from the angle V at Greenwich by Universal Time: the height is f H cos(V +

@@ -2,7 +2,7 @@ package org.ferryglide.tide.harmonic;
 
 import java.io.Serializable;
 import java.util.Objects;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * How large a constituent is at a place, and how far it lags.

@@ -13,7 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.tide.sheet.Sheet;

@@ -5,8 +5,8 @@ import java.time.Instant;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.atomic.AtomicReferenceArray;
-import org.ferryglide.nav.note.Arguments;
-import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.EpochSeconds;
 
 /**
  * A series predicted from harmonic constants, prepared for many questions: heights of the tide, or

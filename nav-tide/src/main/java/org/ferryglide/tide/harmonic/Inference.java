@@ -2,7 +2,7 @@ package org.ferryglide.tide.harmonic;
 
 import java.io.Serializable;
 import java.util.Objects;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * How a constituent that a record is too short for follows from one close to it, as known from a

@@ -1,7 +1,7 @@
 package org.ferryglide.tide.harmonic;
 
-import org.ferryglide.nav.bearing.Angles;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * A phase lag counted from the angle at the station's own meridian, written κ: how long after the

@@ -3,7 +3,7 @@ package org.ferryglide.tide.harmonic;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.tide.height.TideEvent;
 
 /**

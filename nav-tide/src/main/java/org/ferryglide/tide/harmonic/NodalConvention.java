@@ -2,7 +2,7 @@ package org.ferryglide.tide.harmonic;
 
 import java.io.Serializable;
 import java.time.Instant;
-import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.basics.EpochSeconds;
 
 /**
  * At what time the slow nodal corrections are taken.

@@ -13,8 +13,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.InputFormatException;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.tide.sheet.Sheet;
 
 /**

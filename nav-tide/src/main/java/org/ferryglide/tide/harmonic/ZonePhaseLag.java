@@ -2,8 +2,8 @@ package org.ferryglide.tide.harmonic;
 
 import java.time.ZoneOffset;
 import java.util.Objects;
-import org.ferryglide.nav.bearing.Angles;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * A phase lag counted by the clock of a zone, as if its clock showed Universal Time at Greenwich:

@@ -1,7 +1,7 @@
 package org.ferryglide.tide.height;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * How a height at the standard port becomes the height at a secondary port: by a difference, by a

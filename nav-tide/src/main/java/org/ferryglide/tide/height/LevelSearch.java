@@ -6,10 +6,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.nav.note.Note;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
 

@@ -2,7 +2,7 @@ package org.ferryglide.tide.height;
 
 import java.io.Serializable;
 import java.util.List;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.note.Note;
 
 /**

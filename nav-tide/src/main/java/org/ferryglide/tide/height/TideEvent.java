@@ -3,7 +3,7 @@ package org.ferryglide.tide.height;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.Objects;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * A high or a low water: when the tide turns, and how high it stands then.

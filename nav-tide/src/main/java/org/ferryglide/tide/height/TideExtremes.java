@@ -2,7 +2,7 @@ package org.ferryglide.tide.height;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.basics.EpochSeconds;
 
 /**
  * The high and low waters of any curve, found for certain.

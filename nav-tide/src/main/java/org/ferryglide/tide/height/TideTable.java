@@ -12,9 +12,9 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.Note;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.tide.sheet.Plausibility;
 import org.ferryglide.tide.sheet.TideJudgements;
 

@@ -16,9 +16,9 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.InputProblem;
-import org.ferryglide.nav.note.InputProblems;
-import org.ferryglide.nav.note.Judgement;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.reading.InputProblems;
+import org.ferryglide.nav.reading.Judgement;
 
 /**
  * A comma-separated sheet: a heading line, then rows; a collector of everything wrong with it.

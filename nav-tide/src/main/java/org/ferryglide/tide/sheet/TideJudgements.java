@@ -1,7 +1,7 @@
 package org.ferryglide.tide.sheet;
 
-import org.ferryglide.nav.note.Judgement;
 import org.ferryglide.nav.note.Severity;
+import org.ferryglide.nav.reading.Judgement;
 
 /**
  * What makes a table of tides or streams look wrong: one threshold, where it comes from, and how

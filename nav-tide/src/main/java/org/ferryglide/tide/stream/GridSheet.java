@@ -10,10 +10,10 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.function.DoubleFunction;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.tide.sheet.Sheet;
 
 /** Reads a gridded stream, one cell a row. */

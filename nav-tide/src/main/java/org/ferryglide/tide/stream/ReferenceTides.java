@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.sheet.Plausibility;

@@ -3,7 +3,7 @@ package org.ferryglide.tide.stream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.note.Note;
 
 /** The three corners of a triangle of stations speak for the water in it. */

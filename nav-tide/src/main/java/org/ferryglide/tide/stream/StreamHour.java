@@ -1,9 +1,9 @@
 package org.ferryglide.tide.stream;
 
 import java.io.Serializable;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Arguments;
 
 /**
  * One row of an hourly stream table: where the water goes, and how fast at springs and at neaps.

@@ -3,7 +3,7 @@ package org.ferryglide.tide.stream;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Judgement;
+import org.ferryglide.nav.reading.Judgement;
 import org.ferryglide.tide.sheet.Plausibility;
 import org.ferryglide.tide.sheet.TideJudgements;
 

@@ -1,9 +1,9 @@
 package org.ferryglide.tide.stream;
 
 import java.io.Serializable;
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
-import org.ferryglide.nav.note.Arguments;
 import org.ferryglide.tide.harmonic.Constituent;
 import org.ferryglide.tide.harmonic.GreenwichPhaseLag;
 import org.ferryglide.tide.harmonic.HarmonicConstant;

@@ -2,7 +2,7 @@ package org.ferryglide.tide.stream;
 
 import java.io.Serializable;
 import java.time.ZoneId;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * Which range of the tide scales the rates of a stream table.

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.StringReader;
 import java.time.Instant;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.junit.jupiter.api.Test;
 
 class ForecastWindTest {

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.Instant;
 import java.util.List;
-import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.tide.sheet.Sheet;
 import org.junit.jupiter.api.Test;
 

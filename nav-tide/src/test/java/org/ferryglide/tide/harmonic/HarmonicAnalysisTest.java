@@ -12,7 +12,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.tide.sheet.Sheet;
 import org.junit.jupiter.api.Test;
 

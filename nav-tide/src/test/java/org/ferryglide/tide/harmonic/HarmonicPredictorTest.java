@@ -11,7 +11,7 @@ import java.io.ObjectOutputStream;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.tide.sheet.Sheet;
 import org.junit.jupiter.api.Test;
 

@@ -8,8 +8,8 @@ import java.io.StringReader;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.InputFormatException;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.junit.jupiter.api.Test;
 
 class ObservedSeriesTest {

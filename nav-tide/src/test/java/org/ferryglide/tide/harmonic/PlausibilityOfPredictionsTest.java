@@ -7,7 +7,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import org.ferryglide.nav.water.EpochSeconds;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.sheet.Plausibility;
 import org.ferryglide.tide.sheet.Sheet;

@@ -9,9 +9,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Random;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.junit.jupiter.api.Test;
 
 /** Records that are too short, or whose readings are too far apart, for what they are asked. */

@@ -15,9 +15,9 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.water.EpochSeconds;
 import org.ferryglide.nav.water.Window;
 import org.ferryglide.testing.Seeds;
 

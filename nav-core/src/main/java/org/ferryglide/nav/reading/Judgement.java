@@ -1,8 +1,11 @@
-package org.ferryglide.nav.note;
+package org.ferryglide.nav.reading;
 
 import java.io.Serializable;
 import java.util.Map;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Severity;
 
 /**
  * A rule by which input is doubted: what looks wrong, from which figure on, and who says so.

@@ -1,4 +1,4 @@
-package org.ferryglide.nav.bearing;
+package org.ferryglide.nav.basics;
 
 /**
  * Arithmetic of directions on plain doubles, in degrees.

@@ -1,4 +1,4 @@
-package org.ferryglide.nav.water;
+package org.ferryglide.nav.basics;
 
 import java.time.Instant;
 

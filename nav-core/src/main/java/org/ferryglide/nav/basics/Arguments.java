@@ -1,4 +1,4 @@
-package org.ferryglide.nav.note;
+package org.ferryglide.nav.basics;
 
 /**
  * The checks at the door of every value type, so that one kind of mistake has one kind of message.

@@ -1,4 +1,4 @@
-package org.ferryglide.nav.rows;
+package org.ferryglide.nav.basics;
 
 import java.util.stream.IntStream;
 

@@ -1,8 +1,10 @@
-package org.ferryglide.nav.note;
+package org.ferryglide.nav.reading;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.note.InputProblem;
 
 /**
  * Gathers what is wrong with one source while it is read, and refuses it in the end with everything

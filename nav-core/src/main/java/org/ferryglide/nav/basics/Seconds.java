@@ -1,4 +1,4 @@
-package org.ferryglide.nav.plane;
+package org.ferryglide.nav.basics;
 
 import java.time.Duration;
 

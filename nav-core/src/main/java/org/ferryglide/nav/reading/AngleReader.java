@@ -1,4 +1,4 @@
-package org.ferryglide.nav.bearing;
+package org.ferryglide.nav.reading;
 
 import org.ferryglide.nav.note.TextFormatException;
 
@@ -230,7 +230,7 @@ public final class AngleReader {
   }
 
   /** Whether a number of minutes, and no degrees before it, stands here: {@code 15'}. */
-  boolean atLoneMinutes() {
+  public boolean atLoneMinutes() {
     int i = place;
     while (i < text.length() && (isDigit(text.charAt(i)) || text.charAt(i) == '.')) {
       i++;
@@ -242,7 +242,7 @@ public final class AngleReader {
   }
 
   /** Whether a digit stands here. */
-  boolean atDigit() {
+  public boolean atDigit() {
     return isDigit(next());
   }
 
@@ -262,7 +262,7 @@ public final class AngleReader {
    * @return the number, in [0, 60)
    * @throws TextFormatException if there is no number, or it reaches 60
    */
-  double below60(String part) {
+  public double below60(String part) {
     int start = place;
     double value = number("a number of " + part + " must follow");
     if (!(value < 60.0)) {

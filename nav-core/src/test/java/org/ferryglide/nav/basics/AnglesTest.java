@@ -1,4 +1,4 @@
-package org.ferryglide.nav.bearing;
+package org.ferryglide.nav.basics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

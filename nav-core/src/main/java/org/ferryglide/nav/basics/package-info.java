@@ -1,0 +1,9 @@
+/**
+ * What every room of both modules stands on: checks of arguments, turns of angles, instants and
+ * durations as seconds, many rows shared out over the processors. Exported to the tides alone; no
+ * user needs it.
+ */
+@NullMarked
+package org.ferryglide.nav.basics;
+
+import org.jspecify.annotations.NullMarked;
