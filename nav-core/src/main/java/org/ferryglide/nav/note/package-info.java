@@ -23,6 +23,4 @@
 @NullMarked
 package org.ferryglide.nav.note;
 
-import org.ferryglide.nav.reading.Judgement;
-import org.ferryglide.nav.reading.InputProblems;
 import org.jspecify.annotations.NullMarked;

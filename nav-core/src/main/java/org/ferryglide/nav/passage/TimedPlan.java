@@ -1,7 +1,5 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.basics.EpochSeconds;
-import org.ferryglide.nav.basics.Arguments;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -11,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.landfall.AimOff;
 import org.ferryglide.nav.landfall.Side;
 import org.ferryglide.nav.measure.Distance;
