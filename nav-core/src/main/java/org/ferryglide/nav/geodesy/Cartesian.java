@@ -6,10 +6,15 @@ final class Cartesian {
 
   /** Writes the three coordinates of a point of WGS84, metres from its centre. */
   static void vector(double latDegrees, double lonDegrees, double[] out) {
-    double e2 = Ellipsoid.WGS84.e2;
+    vector(Ellipsoid.WGS84, latDegrees, lonDegrees, out);
+  }
+
+  /** The same on another ellipsoid. */
+  static void vector(Ellipsoid ellipsoid, double latDegrees, double lonDegrees, double[] out) {
+    double e2 = ellipsoid.e2;
     double sine = Degrees.sine(latDegrees);
     double cosine = Degrees.cosine(latDegrees);
-    double n = Ellipsoid.WGS84.semiMajorAxisMetres() / Math.sqrt(1.0 - e2 * sine * sine);
+    double n = ellipsoid.semiMajorAxisMetres() / Math.sqrt(1.0 - e2 * sine * sine);
     out[0] = n * cosine * Degrees.cosine(lonDegrees);
     out[1] = n * cosine * Degrees.sine(lonDegrees);
     out[2] = n * (1.0 - e2) * sine;

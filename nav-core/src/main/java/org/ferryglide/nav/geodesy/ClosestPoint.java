@@ -61,24 +61,22 @@ public record ClosestPoint(
   }
 
   static ClosestPoint search(Line line, double from, double to, Position position) {
-    double along = NearestPoint.search(line, from, to, position);
-    double[] point = new double[3];
-    line.pointAt(along, point, 0);
-    double[] sight = new double[3];
-    Geodesics.inverse(
-        point[0], point[1], position.latitudeDegrees(), position.longitudeDegrees(), sight, 0);
-    double metres = sight[2];
-    double turn = Math.IEEEremainder(sight[0] - point[2], 360.0);
+    NearestPoint nearest =
+        NearestPoint.search(
+            line, from, to, position.latitudeDegrees(), position.longitudeDegrees());
+    double along = nearest.along();
+    double metres = nearest.metres();
+    double turn = nearest.turn();
     Place place =
         along <= from && metres > 0.0 && Math.abs(turn) > 90.0
             ? Place.START
             : along >= to && metres > 0.0 && Math.abs(turn) < 90.0 ? Place.END : Place.ABEAM;
     return new ClosestPoint(
-        new Position(point[0], point[1]),
+        new Position(nearest.latitude(), nearest.longitude()),
         Distance.ofMetres(along),
         Distance.ofMetres(turn < 0.0 ? -metres : metres),
-        new TrueBearing(point[2]),
-        new TrueBearing(metres == 0.0 ? point[2] : sight[0]),
+        new TrueBearing(nearest.course()),
+        TrueBearing.ofDegrees(nearest.course() + turn),
         place);
   }
 }

@@ -1,7 +1,6 @@
 package org.ferryglide.nav.geodesy;
 
 import java.io.Serializable;
-import net.sf.geographiclib.Geodesic;
 import net.sf.geographiclib.GeodesicData;
 import net.sf.geographiclib.GeodesicMask;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -27,13 +26,15 @@ public final class GeodesicLine implements Line, Serializable {
   private static final int WANTED =
       GeodesicMask.LATITUDE | GeodesicMask.LONGITUDE | GeodesicMask.AZIMUTH;
 
+  private final Ellipsoid ellipsoid;
   private final Position origin;
   private final TrueBearing initialCourse;
 
   /** For far points, made when first wanted; volatile, since several threads may want it. */
   private transient volatile net.sf.geographiclib.@Nullable GeodesicLine prepared;
 
-  private GeodesicLine(Position origin, TrueBearing initialCourse) {
+  private GeodesicLine(Ellipsoid ellipsoid, Position origin, TrueBearing initialCourse) {
+    this.ellipsoid = ellipsoid;
     this.origin = origin;
     this.initialCourse = initialCourse;
   }
@@ -46,7 +47,16 @@ public final class GeodesicLine implements Line, Serializable {
    * @return the line
    */
   public static GeodesicLine from(Position origin, TrueBearing initialCourse) {
-    return new GeodesicLine(origin, initialCourse);
+    return new GeodesicLine(Ellipsoid.WGS84, origin, initialCourse);
+  }
+
+  /** The same on another ellipsoid; inside this room only, where no WGS84 leg meets it. */
+  static GeodesicLine on(Ellipsoid ellipsoid, Position origin, TrueBearing initialCourse) {
+    return new GeodesicLine(ellipsoid, origin, initialCourse);
+  }
+
+  Ellipsoid ellipsoid() {
+    return ellipsoid;
   }
 
   /**
@@ -83,7 +93,7 @@ public final class GeodesicLine implements Line, Serializable {
   @Override
   public void pointAt(double metres, double[] out, int offset) {
     if (ShortGeodesics.direct(
-        Ellipsoid.WGS84,
+        ellipsoid,
         origin.latitudeDegrees(),
         origin.longitudeDegrees(),
         initialCourse.degrees(),
@@ -102,7 +112,7 @@ public final class GeodesicLine implements Line, Serializable {
     net.sf.geographiclib.GeodesicLine line = prepared;
     if (line == null) {
       line =
-          Geodesic.WGS84.Line(
+          ellipsoid.geodesic.Line(
               origin.latitudeDegrees(),
               origin.longitudeDegrees(),
               initialCourse.degrees(),
@@ -129,6 +139,7 @@ public final class GeodesicLine implements Line, Serializable {
   @Override
   public boolean equals(Object other) {
     return other instanceof GeodesicLine that
+        && ellipsoid.equals(that.ellipsoid)
         && origin.equals(that.origin)
         && initialCourse.equals(that.initialCourse);
   }

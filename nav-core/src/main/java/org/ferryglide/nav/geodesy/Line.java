@@ -83,11 +83,11 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
   /**
    * The point of this line that is closest to a position, over the ellipsoid.
    *
-   * <p>The whole line is searched, by bounds that let no nearer point escape, which costs several
-   * times what {@link Leg#closestTo} does; if the leg will do, ask the leg. Where the distance
-   * stays alike for thousands of kilometres, as on the equator seen from a pole, it takes thousands
-   * of times as long, and a point nearer by up to a hundred millionth of the distance may be passed
-   * by.
+   * <p>The whole line is searched, by bounds that let no nearer point escape, which costs about
+   * three times what {@link Leg#closestTo} does; if the leg will do, ask the leg. Where the
+   * distance stays alike for thousands of kilometres, as on the equator seen from a pole, it takes
+   * thousands of times as long, and a point nearer by up to a hundred millionth of the distance may
+   * be passed by.
    *
    * @param position the position
    * @return the closest point within {@link #SEARCH_SPAN}, found until the foot of the

@@ -1,227 +1,243 @@
 package org.ferryglide.nav.geodesy;
 
-import org.ferryglide.nav.position.Position;
-
 /**
- * Finds the point of a line that is nearest to a position, over the whole of a stretch, by dividing
- * it until each part is settled. A part is settled
+ * The point of a stretch of a line that is nearest to a position, and what is seen from it.
  *
- * <ul>
- *   <li>if a bound from below shows that no point of it is nearer than the best known;
- *   <li>if the square of the distance is convex on it, so that its one hollow is found by the
- *       slope;
- *   <li>if the distance runs so straight on it that nothing worth having can hide between its ends.
- * </ul>
+ * <p>On a stretch so short beside the earth and the bend of the line that the square of the
+ * distance is convex, there is one least distance, and Newton's method finds it: from a course and
+ * a sight at angle θ of length r the foot lies r cos θ / (cos² θ + sin² θ (r/R) / tan(r/R) - k r
+ * sin θ) ahead, k being the curvature of the line to starboard: none for a geodesic, -sin(course)
+ * tan(latitude) / N for a rhumb line. What lies beyond is ruled out by {@link FarPoints}, or where
+ * neither proof holds searched by {@link NearestPointSearch}.
  *
- * <p>With θ the angle from the course to the sight, the distance d changes along the line by d' =
- * -cos θ and d'' = κ sin²θ ± k sin θ, where k is the geodesic curvature of the line and κ that of
- * the circle of radius d about the position. Along a sight κ obeys κ' + κ² + K = 0, K being the
- * curvature of the earth, so that it lies between cot(d/r)/r for the least and the greatest r =
- * 1/√K. The upper bound also holds where two sights are equally short, since there the distance has
- * a ridge, not a hollow.
- *
- * <p>Distances that stay alike for thousands of kilometres, as those of a parallel from its pole,
- * take many parts; other questions take few.
+ * @see <a href="https://doi.org/10.1007/s11200-017-0341-0">Baselga and Martínez-Llario (2018),
+ *     Intersection and point-to-line solutions for geodesics on the ellipsoid, Stud. Geophys. Geod.
+ *     62, 353-363</a>
  */
 final class NearestPoint {
-  /** Least radius of curvature of WGS84, 1/√K at the equator. */
-  private static final double LEAST_RADIUS = Ellipsoid.WGS84.semiMinorAxisMetres();
+  /** What of a foot is not worth another step: a hundredth of what is promised. */
+  private static final double NO_GAIN_METRES = 1e-8;
 
-  /** Greatest radius of curvature of WGS84, 1/√K at a pole: a²/b. */
-  private static final double GREATEST_RADIUS =
-      Ellipsoid.WGS84.semiMajorAxisMetres()
-          / (Ellipsoid.WGS84.semiMinorAxisMetres() / Ellipsoid.WGS84.semiMajorAxisMetres());
+  /** Longest stretch that may be convex. */
+  private static final double LONGEST_CONVEX_METRES = 2e6;
 
-  /** A gain below this is the rounding of two distances. */
-  private static final double NO_GAIN_METRES = 1e-7;
+  /** Half the stretch round a foot that is shown to be convex, at first. */
+  private static final double ROUND_FOOT_METRES = 300e3;
 
-  /** A distance that bends by less than this share of itself is taken for straight. */
-  private static final double STRAIGHT = 1e-8;
+  /** A stretch round a foot shorter than this leaves too little room for {@link FarPoints}. */
+  private static final double LEAST_ROUND_FOOT_METRES = 10e3;
 
-  /** Parts so short are settled by their ends; only turns right round a pole get there. */
-  private static final double SHORTEST_METRES = 1e-3;
+  /** A degree of latitude is longer than this on every ellipsoid near the earth's figure. */
+  private static final double LEAST_DEGREE_METRES = 109e3;
 
-  /** An estimate this small is rounding: 20 nanometres are what is known of it. */
-  private static final double ROUNDING_METRES = 2e-8;
-
-  private static final int MOST_STEPS = 100;
+  private static final int MOST_STEPS = 12;
 
   private final Line line;
+  private final Ellipsoid ellipsoid;
   private final double lat;
   private final double lon;
+
+  /** Least radius of curvature, 1/√K, of the ellipsoid. */
+  private final double leastRadius;
 
   /** Sine of a rhumb line's course, 0 on a geodesic, which has no curvature. */
   private final double sineOfCourse;
 
   private final double[] point = new double[3];
   private final double[] sight = new double[3];
-  private double best;
-  private double least = Double.POSITIVE_INFINITY;
+  private double along;
+  private double metres;
+  private double sine;
+  private double cosine;
 
-  private NearestPoint(Line line, Position position) {
+  private NearestPoint(Line line, double lat, double lon) {
     this.line = line;
-    lat = position.latitudeDegrees();
-    lon = position.longitudeDegrees();
-    sineOfCourse =
-        line instanceof RhumbLine rhumb ? Math.abs(Degrees.sine(rhumb.course().degrees())) : 0.0;
-  }
-
-  /** How far along the line its nearest point lies, within [from, to]. */
-  static double search(Line line, double from, double to, Position position) {
-    NearestPoint search = new NearestPoint(line, position);
-    Sample start = search.sample(from);
-    if (to > from) {
-      search.settleAll(start, search.sample(to));
-    }
-    return search.best;
-  }
-
-  /** What is known at one point of the line. */
-  private record Sample(double along, double distance, double ahead, double latitude) {}
-
-  /** Measures at a point, and keeps it if it is nearer than any so far. */
-  private Sample sample(double along) {
-    Sample here = measure(along);
-    if (here.distance < least) {
-      keep(here);
-    }
-    return here;
-  }
-
-  private void keep(Sample here) {
-    least = Math.min(least, here.distance);
-    best = here.along;
-  }
-
-  private Sample measure(double along) {
-    line.pointAt(along, point, 0);
-    Geodesics.inverse(point[0], point[1], lat, lon, sight, 0);
-    double distance = sight[2];
-    double ahead = distance * Degrees.cosine(sight[0] - point[2]);
-    return new Sample(along, distance, ahead, point[0]);
-  }
-
-  private void settleAll(Sample a, Sample b) {
-    if (!isConvex(a, b)) { // a good guess first settles the rest the sooner
-      Sample guess = sample(Math.max(a.along, Math.min(b.along, 0.0)));
-      for (int i = 0; i < 3; i++) {
-        guess = sample(Math.max(a.along, Math.min(b.along, guess.along + guess.ahead)));
-      }
-    }
-    settle(a, b);
-  }
-
-  private void settle(Sample a, Sample b) {
-    if (isConvex(a, b)) {
-      if (atLeast(a, b) < least) {
-        descend(a, b);
-      }
-      return;
-    }
-    double length = b.along - a.along;
-    double bend = mostBend(a, b) * length * length / 8.0;
-    // a hollow as deep as the best is kept, since its bottom is known better than its depth
-    double worthless = least + (isHollow(a, b) ? NO_GAIN_METRES : -NO_GAIN_METRES);
-    if (atLeast(a, b) >= worthless || atLeast(a, b, bend) >= worthless) {
-      return;
-    }
-    if (bend <= STRAIGHT * Math.min(a.distance, b.distance) || length <= SHORTEST_METRES) {
-      descend(a, b);
-      return;
-    }
-    Sample middle = sample(a.along + 0.5 * length);
-    if (a.distance <= b.distance) {
-      settle(a, middle);
-      settle(middle, b);
-    } else {
-      settle(middle, b);
-      settle(a, middle);
-    }
-  }
-
-  /** A metre along changes the distance by a metre at most. */
-  private static double atLeast(Sample a, Sample b) {
-    return 0.5 * (a.distance + b.distance - (b.along - a.along));
-  }
-
-  /** The least of a distance between two ends that sags below the straight by at most this. */
-  private static double atLeast(Sample a, Sample b, double sag) {
-    double rise = Math.abs(b.distance - a.distance);
-    double lower = Math.min(a.distance, b.distance);
-    // the parabola lower + rise s - 4 sag s (1 - s)
-    return rise >= 4.0 * sag ? lower : lower - (4.0 * sag - rise) * (4.0 * sag - rise) / (16 * sag);
+    this.lat = lat;
+    this.lon = lon;
+    ellipsoid = line instanceof GeodesicLine geodesic ? geodesic.ellipsoid() : Ellipsoid.WGS84;
+    leastRadius = leastRadius(ellipsoid);
+    sineOfCourse = line instanceof RhumbLine rhumb ? rhumb.sineOfCourse() : 0.0;
   }
 
   /**
-   * An upper bound of the second derivative of the distance, a metre; 0 where it is hollow down.
+   * Least radius of curvature, 1/√K: at the equator of an oblate ellipsoid, at a pole of others.
    */
-  private double mostBend(Sample a, Sample b) {
-    double nearest = atLeast(a, b);
-    if (!(nearest > 0.0)) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double x = nearest / GREATEST_RADIUS;
-    double circle = x >= 0.5 * Math.PI ? 0.0 : 1.0 / (GREATEST_RADIUS * Math.tan(x));
-    return circle + curvature(a, b);
+  static double leastRadius(Ellipsoid ellipsoid) {
+    return ellipsoid.flattening() >= 0.0
+        ? ellipsoid.semiMinorAxisMetres()
+        : ellipsoid.semiMajorAxisMetres() / (1.0 - ellipsoid.flattening());
   }
 
-  /** Whether the square of the distance is convex, so that there is one hollow or none. */
-  private boolean isConvex(Sample a, Sample b) {
-    double farthest = 0.5 * (a.distance + b.distance + (b.along - a.along));
-    double x = farthest / LEAST_RADIUS;
+  /**
+   * Finds it.
+   *
+   * @param from beginning of the stretch, metres from the line's origin
+   * @param to end of the stretch, at least {@code from}
+   * @param lat latitude of the position, degrees
+   * @param lon longitude of the position, degrees
+   */
+  static NearestPoint search(Line line, double from, double to, double lat, double lon) {
+    NearestPoint nearest = new NearestPoint(line, lat, lon);
+    if (!nearest.isProven(from, to)) {
+      nearest.sample(NearestPointSearch.search(line, nearest.ellipsoid, from, to, lat, lon));
+    }
+    return nearest;
+  }
+
+  /** How far along the line it lies, metres. */
+  double along() {
+    return along;
+  }
+
+  /** How far the position is from it, metres. */
+  double metres() {
+    return metres;
+  }
+
+  double latitude() {
+    return point[0];
+  }
+
+  double longitude() {
+    return point[1];
+  }
+
+  /** The course of the line there, degrees. */
+  double course() {
+    return point[2];
+  }
+
+  /** The turn from the course to the sight, degrees in [-180, 180]; 0 if they are one point. */
+  double turn() {
+    return metres == 0.0 ? 0.0 : Degrees.fromRadians(Math.atan2(sine, cosine));
+  }
+
+  private void sample(double metresAlong) {
+    along = metresAlong;
+    if (metresAlong == 0.0) { // needs no working
+      point[0] = line.origin().latitudeDegrees();
+      point[1] = line.origin().longitudeDegrees();
+      point[2] = line.initialCourse().degrees();
+    } else {
+      line.pointAt(metresAlong, point, 0);
+    }
+    Geodesics.inverse(ellipsoid, point[0], point[1], lat, lon, sight, 0);
+    metres = sight[Geodesics.LENGTH];
+    double theta = sight[Geodesics.INITIAL_COURSE] - point[2];
+    sine = Degrees.sine(theta);
+    cosine = Degrees.cosine(theta);
+  }
+
+  /** Whether the nearest point of the stretch was found, and none other can be as near. */
+  private boolean isProven(double from, double to) {
+    sample(Math.max(from, Math.min(to, 0.0)));
+    double reach = Math.max(to - along, along - from);
+    if (reach <= LONGEST_CONVEX_METRES && isConvex(metres, reach)) {
+      return descend(from, to);
+    }
+    if (!(descend(from, to) && along > from && along < to)) {
+      return false;
+    }
+    double convex = ROUND_FOOT_METRES;
+    while (!isConvex(metres, convex)) {
+      convex *= 0.5;
+      if (convex < LEAST_ROUND_FOOT_METRES) {
+        return false;
+      }
+    }
+    FarPoints far = new FarPoints(line, ellipsoid, lat, lon, metres);
+    return far.areFartherThanBest(along + convex, to)
+        && far.areFartherThanBest(along - convex, from);
+  }
+
+  /** Whether the square of a distance is convex within some reach of here. */
+  private boolean isConvex(double metresHere, double reach) {
+    double farthest = metresHere + reach;
+    double x = farthest / leastRadius;
     if (!(x < 0.5 * Math.PI)) {
       return false;
     }
-    double flat = x == 0.0 ? 1.0 : x / Math.tan(x);
-    return farthest * curvature(a, b) < 0.99 * flat;
+    double flat = x < 0.5 ? 1.0 - 0.35 * x * x : x / Math.tan(x); // x / tan x, at most
+    return farthest * curvature(reach) < 0.99 * flat;
   }
 
-  /** The greatest geodesic curvature of the line between two points, radians a metre. */
-  private double curvature(Sample a, Sample b) {
+  /** The greatest geodesic curvature of the line within some reach of here, radians a metre. */
+  private double curvature(double reach) {
     if (sineOfCourse == 0.0) {
       return 0.0;
     }
-    double polar = Math.max(Math.abs(a.latitude), Math.abs(b.latitude));
-    double cosine = Degrees.cosine(polar);
-    return cosine == 0.0
+    double polar = Math.abs(point[0]) + reach / LEAST_DEGREE_METRES;
+    return polar >= 89.9
         ? Double.POSITIVE_INFINITY
-        : sineOfCourse * Degrees.sine(polar) / (cosine * Ellipsoid.WGS84.semiMajorAxisMetres());
+        : Math.abs(sineOfCourse)
+            * Math.tan(Degrees.toRadians(polar))
+            / ellipsoid.semiMajorAxisMetres();
   }
 
-  /** Whether the distance falls at the beginning of a part and rises at its end. */
-  private static boolean isHollow(Sample a, Sample b) {
-    return a.ahead > 0.0 && b.ahead < 0.0;
-  }
-
-  /** Finds the bottom of a hollow by the slope: the zero of what lies ahead. */
-  private void descend(Sample a, Sample b) {
-    if (!isHollow(a, b)) {
-      return; // an end is nearest, and the ends are known
-    }
-    double left = a.along;
-    double right = b.along;
-    Sample before = a.distance <= b.distance ? a : b;
-    double t = before.along + before.ahead;
+  /**
+   * Newton's method from the sample at hand: to a foot, or to the end toward which the distance
+   * falls. False if neither is reached soon.
+   */
+  private boolean descend(double from, double to) {
     for (int i = 0; i < MOST_STEPS; i++) {
-      if (!(t > left && t < right)) {
-        t = 0.5 * (left + right);
+      double bend = bend();
+      double step = i == 0 ? firstStep(bend) : step(bend);
+      double next = along + step;
+      if ((step >= 0.0 && along >= to) || (step <= 0.0 && along <= from)) {
+        return true;
       }
-      Sample here = measure(t);
-      if (here.ahead > 0.0) {
-        left = t;
-      } else {
-        right = t;
+      if (next > from
+          && next < to
+          && step * step * (Math.abs(bend) + 1.0 / leastRadius) <= NO_GAIN_METRES) {
+        finish(next);
+        return true;
       }
-      double next = t - here.ahead * (t - before.along) / (here.ahead - before.ahead); // the secant
-      if (Math.abs(here.ahead) <= ROUNDING_METRES
-          || Math.abs(next - t) <= 1e-9 + 2.0 * Math.ulp(t)) {
-        if (here.distance <= least + NO_GAIN_METRES) {
-          keep(here);
-        }
-        return;
+      if (!(Math.abs(step) <= 2.1e7)) { // or NaN
+        return false;
       }
-      before = here;
-      t = next;
+      sample(Math.max(from, Math.min(to, next)));
     }
+    return false;
+  }
+
+  /** At the foot the sight is square to the course, and needs no other inverse. */
+  private void finish(double metresAlong) {
+    along = metresAlong;
+    line.pointAt(metresAlong, point, 0);
+    metres *= Math.abs(sine);
+    sine = sine < 0.0 ? -1.0 : 1.0;
+    cosine = 0.0;
+  }
+
+  /** The curvature of the line here, to starboard positive, radians a metre. */
+  private double bend() {
+    if (sineOfCourse == 0.0) {
+      return 0.0;
+    }
+    double phi = Degrees.toRadians(point[0]);
+    double sinPhi = Math.sin(phi);
+    double overN =
+        Math.sqrt(1.0 - ellipsoid.e2 * sinPhi * sinPhi) / ellipsoid.semiMajorAxisMetres();
+    return -sineOfCourse * sinPhi / Math.cos(phi) * overN;
+  }
+
+  private double step(double bend) {
+    double z = metres / leastRadius;
+    double flat = z < 1e-4 ? 1.0 : z / Math.tan(z);
+    double square = cosine * cosine + sine * sine * flat - bend * metres * sine;
+    return metres * cosine / Math.max(0.1, square); // farther would be as good as nowhere
+  }
+
+  /** The foot of a line of even curvature; on a sphere Napier's rule for a geodesic. */
+  private double firstStep(double bend) {
+    double z = metres / leastRadius;
+    double straight =
+        z < 1e-4 ? metres * cosine : leastRadius * Math.atan2(Math.sin(z) * cosine, Math.cos(z));
+    double share = 1.0 - bend * metres * sine;
+    if (!(share > 0.5)) {
+      return step(bend);
+    }
+    double x = bend * straight / share;
+    return straight / share * (1.0 - x * x / 3.0);
   }
 }

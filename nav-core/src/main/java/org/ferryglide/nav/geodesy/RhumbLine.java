@@ -81,6 +81,10 @@ public final class RhumbLine implements Line, Serializable {
     return course;
   }
 
+  double sineOfCourse() {
+    return sinCourse;
+  }
+
   @Override
   public TrueBearing initialCourse() {
     return course;
