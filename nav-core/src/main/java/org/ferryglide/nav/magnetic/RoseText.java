@@ -4,7 +4,7 @@ import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.TextFormatException;
 import org.ferryglide.nav.reading.AngleReader;
 
-/** Reads what charts print in a compass rose: variation, year, annual change, in that order. */
+/** Reads what charts print in a compass rose: variation, year, annual change, or the year first. */
 final class RoseText {
   private static final String CHANGE_REASON =
       "the annual change must follow, as in (8'E), (6' decreasing) or (nil)";
@@ -22,15 +22,38 @@ final class RoseText {
 
   private CompassRose rose() {
     int yearAt = yearIndex();
-    double variation = variation(yearAt);
+    skipSpaces();
+    skipVariationWord();
+    skipAny("( ");
+    boolean yearFirst = place == yearAt;
+    int year;
+    double variation;
+    if (yearFirst) {
+      year = year();
+      skipAny(" ,:;)\n\r\t\u00a0\u202f");
+      skipVariationWord();
+      variation = variation(text.length());
+    } else {
+      variation = variation(yearAt);
+      skipAny(" ,(\n\r\t");
+      if (place != yearAt) {
+        throw refuse("only the year may follow the variation");
+      }
+      year = year();
+    }
+    double change = change(Math.signum(variation));
+    return new CompassRose(
+        Variation.ofDegreesEast(variation), year, AnnualChange.ofMinutesEast(change));
+  }
+
+  /** The four digits that stand here. */
+  private int year() {
     int year = Integer.parseInt(text.substring(place, place + 4));
     if (year < CompassRose.FIRST_YEAR || year > CompassRose.LAST_YEAR) {
       throw refuse("year of the rose must be from 1500 to 2999");
     }
     place += 4;
-    double change = change(Math.signum(variation));
-    return new CompassRose(
-        Variation.ofDegreesEast(variation), year, AnnualChange.ofMinutesEast(change));
+    return year;
   }
 
   /** The first four digits that stand alone. */
@@ -47,12 +70,10 @@ final class RoseText {
       }
     }
     place = text.length();
-    throw refuse("the year of the rose, four digits, must stand behind the variation");
+    throw refuse("the year of the rose, four digits, must stand before or behind the variation");
   }
 
-  /** Degrees east, from the part before the year; leaves the place at the year. */
-  private double variation(int yearAt) {
-    skipSpaces();
+  private void skipVariationWord() {
     if (skipWord("magnetic variation")
         || skipWord("mag. var")
         || skipWord("mag var")
@@ -60,9 +81,13 @@ final class RoseText {
         || skipWord("var")) {
       skipAny(".: ");
     }
+  }
+
+  /** Degrees east, from here to an index at the latest. */
+  private double variation(int end) {
     int before = letter();
     int start = place;
-    AngleReader reader = new AngleReader(text.substring(start, Math.max(start, yearAt)));
+    AngleReader reader = new AngleReader(text.substring(start, Math.max(start, end)));
     double degrees;
     try {
       degrees = reader.angle("variation");
@@ -77,10 +102,6 @@ final class RoseText {
     int sign = oneOf(before, letter());
     if (sign == 0 && degrees != 0.0) {
       throw refuse("variation needs its letter, E or W");
-    }
-    skipAny(" ,(\n\r\t");
-    if (place != yearAt) {
-      throw refuse("only the year may follow the variation");
     }
     return sign < 0 ? -degrees : degrees;
   }

@@ -49,6 +49,10 @@ class CompassRoseTest {
         "4°15'W 2019 (7' decrease); 4.25°W 2019 (7.0'E)",
         "4°15'W 2019 (1°00'E); 4.25°W 2019 (60.0'E)",
         "4°15'W 2019 (480'E); 4.25°W 2019 (480.0'E)",
+        "2019 4°15'W (8'E); 4.25°W 2019 (8.0'E)",
+        "2019, W 4°15' (8' decreasing); 4.25°W 2019 (8.0'E)",
+        "(2019) Var 4°15'W, 8'E; 4.25°W 2019 (8.0'E)",
+        "VAR 2019: 4°15'E DECREASING 8' ANNUALLY; 4.25°E 2019 (8.0'W)",
         "1.0E-5°E 2019 (1.0E-4'W); 1.0E-5°E 2019 (1.0E-4'W)",
       })
   void whatChartsPrintIsRead(String printed, String expected) {
