@@ -43,8 +43,9 @@ abstract class Stepper {
 
   /**
    * A path that keeps meeting a jump of the field runs along it, pushed to it from both sides. Each
-   * time so many steps were shorter than a second, which a dozen plain crossings of a jump take,
-   * the shortest step is made four times longer for the rest of the path.
+   * time so many steps were shorter than a second, which a dozen plain crossings of a jump take, or
+   * could not be shortened to what their error asks for, the shortest step is made four times longer
+   * for the rest of the path: one that never arrives takes a minute for a step in the end.
    */
   private static final int SHORT_STEPS = 100;
 
@@ -207,7 +208,7 @@ abstract class Stepper {
         h = Math.max(shortestStep, step * Math.max(0.1, 0.9 * Math.pow(error, -0.2)));
         continue;
       }
-      if (step < SHORT_STEP) {
+      if (step < SHORT_STEP || error > 1.0) {
         countShort();
       }
       if (Double.isNaN(error)) {
