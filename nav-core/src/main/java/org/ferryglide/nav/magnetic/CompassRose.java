@@ -58,12 +58,12 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
    * Reads a rose as charts print it.
    *
    * <p>In order: the variation with E or W ({@code 4°15'W}; also after it, as {@code W 4°15'} or
-   * {@code Var 4°15'W}), the year (which may also stand first), and the annual change in round brackets or after a comma: {@code
-   * (8'E)}, {@code (7'W)}, {@code (6' decreasing)}, {@code (5'E increasing)}, {@code (annual change
-   * nil)}, {@code Annual change 8'E}, {@code decreasing about 8' annually}, or on a second line as
-   * in {@code ANNUAL DECREASE 7'}. Minutes behind degrees stay below 60, and a change given in
-   * degrees below 1°; what changes faster, near a magnetic pole, is given in minutes and noted by
-   * {@link #notesAt}.
+   * {@code Var 4°15'W}), the year (which may also stand first), and the annual change in round
+   * brackets or after a comma: {@code (8'E)}, {@code (7'W)}, {@code (6' decreasing)}, {@code (5'E
+   * increasing)}, {@code (annual change nil)}, {@code Annual change 8'E}, {@code decreasing about
+   * 8' annually}, or on a second line as in {@code ANNUAL DECREASE 7'}. Minutes behind degrees stay
+   * below 60, and a change given in degrees below 1°; what changes faster, near a magnetic pole, is
+   * given in minutes and noted by {@link #notesAt}.
    *
    * @param text what is printed
    * @return the rose

@@ -44,8 +44,8 @@ abstract class Stepper {
   /**
    * A path that keeps meeting a jump of the field runs along it, pushed to it from both sides. Each
    * time so many steps were shorter than a second, which a dozen plain crossings of a jump take, or
-   * could not be shortened to what their error asks for, the shortest step is made four times longer
-   * for the rest of the path: one that never arrives takes a minute for a step in the end.
+   * could not be shortened to what their error asks for, the shortest step is made four times
+   * longer for the rest of the path: one that never arrives takes a minute for a step in the end.
    */
   private static final int SHORT_STEPS = 100;
 

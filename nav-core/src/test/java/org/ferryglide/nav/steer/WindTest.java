@@ -303,8 +303,8 @@ class WindTest {
 
   /**
    * A craft that never arrives is followed to the horizon and no longer. Along the jump its steps
-   * are a minute long once they have grown, seven looks at the stream each; growing takes a thousand
-   * steps, and a horizon sixty times as far no more than the minutes in it.
+   * are a minute long once they have grown, seven looks at the stream each; growing takes a
+   * thousand steps, and a horizon sixty times as far no more than the minutes in it.
    */
   @Test
   void aPursuitThatNeverArrivesAlongAJumpTakesAMinuteForItsSteps() {
