@@ -111,6 +111,10 @@ final class CardLabels {
 
   /** A short word for something that nobody looked at. */
   static String shortName(String notChecked) {
-    return notChecked.equals("lanes and fairways") ? "lanes" : notChecked;
+    return switch (notChecked) {
+      case "lanes and fairways" -> "lanes";
+      case "land down wind" -> "lee shore";
+      default -> notChecked;
+    };
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.examples.svg.Markup;
 import org.ferryglide.examples.svg.Svg;
+import org.ferryglide.nav.passage.TimedPlan;
 
 /**
  * A passage as one page: to be read on a phone, printed on A5 or A4 and pinned up. One file, no
@@ -42,7 +43,21 @@ public final class PassagePage {
    * @return each with a name unlike the others'
    */
   public List<Svg> pictures() {
-    return new ArrayList<>();
+    List<Svg> pictures = new ArrayList<>();
+    pictures.add(PlottingSheet.of(worked, labels));
+    worked
+        .plan()
+        .solved()
+        .ifPresent(
+            plan ->
+                plan.legs()
+                    .forEach(
+                        leg -> TrianglePicture.of(plan, leg, labels).ifPresent(pictures::add)));
+    pictures.addAll(TidePicture.all(worked, labels));
+    pictures.add(StreamPicture.of(worked, labels));
+    pictures.add(DaylightPicture.of(worked, labels));
+    pictures.add(DeparturePicture.of(worked, labels));
+    return pictures;
   }
 
   /**
@@ -52,10 +67,71 @@ public final class PassagePage {
    */
   public String html() {
     Markup body = new Markup();
+    head(body);
+    body.open("main").line();
+    TimedPlan plan = worked.plan().solved().orElse(null);
+    LegParts legs = new LegParts(worked, labels);
+    DayParts day = new DayParts(worked, labels);
+    if (plan == null) {
+      legs.notPossible(body);
+    } else {
+      legs.summary(body, plan);
+      day.first(body, plan);
+    }
+    section(body, "page.sheet");
+    figure(body, PlottingSheet.of(worked, labels));
+    body.close().line();
+    if (plan != null) {
+      legs.legs(body, plan);
+    }
+    section(body, "page.tide");
+    List<Svg> tides = TidePicture.all(worked, labels);
+    tides.forEach(tide -> figure(body, tide));
+    if (tides.isEmpty()) {
+      body.element("p", labels.say("page.no-tide")).line();
+    }
+    body.close().line();
+    section(body, "page.stream");
+    figure(body, StreamPicture.of(worked, labels));
+    body.close().line();
+    section(body, "page.daylight");
+    figure(body, DaylightPicture.of(worked, labels));
+    body.close().line();
+    section(body, "page.departures");
+    figure(body, DeparturePicture.of(worked, labels));
+    day.departures(body);
+    body.close().line();
+    if (plan != null) {
+      day.turning(body);
+      day.landings(body, plan);
+      day.whatIf(body);
+      day.positions(body, plan);
+      day.checks(body, plan);
+    }
+    day.notes(body);
+    body.close().line();
+    body.open("footer").element("p", labels.say("caution")).close().line();
+    return HtmlFile.of(worked.passage().name(), labels.say("language"), "page.css", body);
+  }
+
+  private void head(Markup body) {
     body.open("header").line();
     body.element("p", Caution.notChecked(labels, worked), "class", "open").line();
     body.element("h1", worked.passage().name()).line();
-    body.close().line();
-    return HtmlFile.of(worked.passage().name(), labels.say("language"), "page.css", body);
+    Printed printed = worked.printed();
+    body.element(
+            "p",
+            labels.say(
+                "page.day", "date", printed.date(), "clock", printed.offset(worked.departure())))
+        .line();
+    body.element("p", labels.say("caution")).close().line();
+  }
+
+  private void section(Markup body, String key) {
+    body.open("section").element("h2", labels.say(key)).line();
+  }
+
+  static void figure(Markup body, Svg picture) {
+    body.open("figure").add(picture.inline()).close().line();
   }
 }

@@ -1,0 +1,133 @@
+package org.ferryglide.examples.page;
+
+import org.ferryglide.examples.svg.Svg;
+
+/**
+ * The look of all pictures. Everything is told by its form first: strokes, heads, hatches and
+ * words; the two colours beside black are dark enough to be read in sunlight (at least 6 to 1 on
+ * white) and differ for every kind of colour blindness, and nothing rests on them.
+ */
+final class Ink {
+  static final String BLACK = "#101418";
+  static final String WATER = "#00477f";
+  static final String DANGER = "#8f2f00";
+  static final String GREY = "#8a9199";
+  static final String PALE = "#dfe3e7";
+
+  /** Units of every picture from side to side: as many as the narrowest phone has points. */
+  static final double WIDTH = 360.0;
+
+  static final double SMALL = 9.0;
+  static final double TEXT = 10.0;
+
+  /** What a letter takes of its size across, on average and rather more than less. */
+  private static final double LETTER = 0.56;
+
+  private static final double HEAD_LENGTH = 6.0;
+  private static final double HEAD_HALF_WIDTH = 2.6;
+  private static final double HEAD_STEP = 4.2;
+
+  private Ink() {}
+
+  static double width(String words, double size) {
+    return words.codePointCount(0, words.length()) * LETTER * size;
+  }
+
+  /** Words with white round them, so that lines below do not cut them. */
+  static void words(Svg svg, double x, double y, String words, double size, String... attributes) {
+    String[] all = new String[attributes.length + 10];
+    System.arraycopy(attributes, 0, all, 0, attributes.length);
+    String[] own = {
+      "font-size",
+      Svg.number(size),
+      "paint-order",
+      "stroke",
+      "stroke",
+      "#fff",
+      "stroke-width",
+      "2.5",
+      "stroke-linejoin",
+      "round"
+    };
+    System.arraycopy(own, 0, all, attributes.length, own.length);
+    svg.text(x, y, words, all);
+  }
+
+  /**
+   * A vector with its heads: one for the way through the water, two over the ground, three for the
+   * stream, as chart work has them.
+   *
+   * @param at where the foremost head stands, as a share of the way
+   */
+  static void arrow(
+      Svg svg,
+      double x1,
+      double y1,
+      double x2,
+      double y2,
+      int heads,
+      double at,
+      String colour,
+      double stroke) {
+    double length = Math.hypot(x2 - x1, y2 - y1);
+    if (length < 0.5) {
+      return;
+    }
+    svg.line(x1, y1, x2, y2, "stroke", colour, "stroke-width", Svg.number(stroke));
+    double ux = (x2 - x1) / length;
+    double uy = (y2 - y1) / length;
+    double shrink = Math.min(1.0, length / (HEAD_LENGTH + heads * HEAD_STEP));
+    for (int head = 0; head < heads; head++) {
+      double tip = length * at - head * HEAD_STEP * shrink;
+      double tipX = x1 + ux * tip;
+      double tipY = y1 + uy * tip;
+      double baseX = tipX - ux * HEAD_LENGTH * shrink;
+      double baseY = tipY - uy * HEAD_LENGTH * shrink;
+      double half = HEAD_HALF_WIDTH * shrink;
+      svg.polyline(
+          new double[] {
+            baseX - uy * half, baseY + ux * half, tipX, tipY, baseX + uy * half, baseY - ux * half
+          },
+          "fill",
+          "none",
+          "stroke",
+          colour,
+          "stroke-width",
+          Svg.number(Math.max(1.2, stroke)));
+    }
+  }
+
+  /** A bar that shows a distance; printers rescale, so there is no ratio. */
+  static void barScale(
+      Svg svg, double x, double y, double unitsPerMile, double mostUnits, String words) {
+    double[] lengths = {50, 20, 10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05};
+    double miles = lengths[lengths.length - 1];
+    for (double length : lengths) {
+      if (length * unitsPerMile <= mostUnits) {
+        miles = length;
+        break;
+      }
+    }
+    double wide = miles * unitsPerMile;
+    for (int quarter = 0; quarter < 4; quarter++) {
+      svg.rectangle(
+          x + quarter * wide / 4,
+          y,
+          wide / 4,
+          4,
+          "fill",
+          quarter % 2 == 0 ? BLACK : "#fff",
+          "stroke",
+          BLACK,
+          "stroke-width",
+          "0.8");
+    }
+    svg.text(x, y - 3, "0", "font-size", "9", "text-anchor", "middle");
+    svg.text(x + wide, y - 3, trimmed(miles) + " NM", "font-size", "9", "text-anchor", "middle");
+    svg.text(x, y + 14, words, "font-size", "9");
+  }
+
+  private static String trimmed(double miles) {
+    return miles == Math.rint(miles) ? Long.toString((long) miles) : Double.toString(miles);
+  }
+}

@@ -1,0 +1,226 @@
+package org.ferryglide.examples.page;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import org.ferryglide.examples.svg.Svg;
+import org.ferryglide.nav.passage.Landing;
+import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.WayPoint;
+import org.ferryglide.nav.water.WaterLevel;
+
+/** The tide of a port through the day, with the hours of the passage and what landings need. */
+final class TidePicture {
+  private static final double TOP = 16.0;
+  private static final double BOTTOM = 126.0;
+  private static final double HEIGHT = 142.0;
+  private static final Duration STEP = Duration.ofMinutes(5);
+
+  private TidePicture() {}
+
+  /** A picture for each port that a landing of the passage asks for, or for the first known. */
+  static List<Svg> all(WorkedPassage worked, Labels labels) {
+    Passage passage = worked.passage();
+    Set<String> ports = new LinkedHashSet<>();
+    List<WayPoint> places = new ArrayList<>(passage.wayPoints());
+    places.addAll(passage.refuges());
+    for (WayPoint place : places) {
+      place.landing().flatMap(Landing::port).ifPresent(ports::add);
+    }
+    if (ports.isEmpty()) {
+      passage.levels().keySet().stream().findFirst().ifPresent(ports::add);
+    }
+    List<Svg> pictures = new ArrayList<>();
+    for (String port : ports) {
+      WaterLevel level = passage.levels().get(port);
+      if (level != null) {
+        pictures.add(new OnePort(worked, labels, port, level, pictures.size() + 1).draw(places));
+      }
+    }
+    return pictures;
+  }
+
+  private record OnePort(
+      WorkedPassage worked, Labels labels, String port, WaterLevel level, int number) {
+
+    Svg draw(List<WayPoint> places) {
+      DayFrame day = new DayFrame(worked);
+      List<Instant> times = new ArrayList<>();
+      List<Double> heights = new ArrayList<>();
+      for (Instant t = day.from(); !t.isAfter(day.until()); t = t.plus(STEP)) {
+        OptionalDouble height = level.heightMetresAt(t);
+        times.add(t);
+        heights.add(height.orElse(Double.NaN));
+      }
+      List<Turn> turns = turns(times, heights);
+      double most = 0.5;
+      double least = 0.0;
+      for (double height : heights) {
+        most = height > most ? height : most;
+        least = height < least ? height : least;
+      }
+      most = Math.ceil(most + 0.3);
+      least = Math.floor(least);
+      Svg svg =
+          Svg.of(
+              "tide-" + number,
+              Ink.WIDTH,
+              HEIGHT,
+              labels.say("tide.title", "port", port, "date", worked.printed().date()),
+              words(turns, heights));
+      svg.rectangle(0, 0, Ink.WIDTH, HEIGHT, "fill", "#fff");
+      day.hours(svg, TOP, BOTTOM);
+      double step = most - least > 8 ? 2 : 1;
+      for (double metres = least; metres <= most; metres += step) {
+        double y = y(metres, least, most);
+        svg.line(day.left(), y, day.right(), y, "stroke", Ink.PALE);
+        svg.text(
+            day.left() - 4,
+            y + 3,
+            Long.toString((long) metres),
+            "font-size",
+            "8",
+            "text-anchor",
+            "end");
+      }
+      svg.text(4, 10, labels.say("tide.axis", "datum", level.datum()), "font-size", "9");
+      day.passage(svg, worked, TOP, BOTTOM);
+      curve(svg, day, times, heights, least, most);
+      Places room = new Places(day.left(), 2, day.right(), BOTTOM);
+      for (Turn turn : turns) {
+        double x = day.x(turn.time());
+        double y = y(turn.metres(), least, most);
+        svg.circle(x, y, 2.4, "fill", Ink.WATER);
+        String words = clock(turn) + " " + figure(turn) + " m";
+        double[] at = room.beside(x, y, Ink.width(words, Ink.SMALL), 11);
+        Ink.words(svg, at[0], at[1] + 9, words, Ink.SMALL, "font-weight", "700");
+      }
+      limits(svg, day, room, places, least, most);
+      return svg;
+    }
+
+    /** What each landing needs: least rounded up, greatest down; landings alike share a line. */
+    private void limits(
+        Svg svg, DayFrame day, Places room, List<WayPoint> places, double least, double most) {
+      Map<String, String> named = new TreeMap<>();
+      for (WayPoint place : places) {
+        Landing landing = place.landing().orElse(null);
+        if (landing != null && port.equals(landing.port().orElse(""))) {
+          String low = Printed.up(landing.lowestMetres());
+          String high = Printed.down(landing.highestMetres());
+          named.merge(low, place.name(), TidePicture::both);
+          named.merge(high, place.name(), TidePicture::both);
+        }
+      }
+      named.forEach(
+          (metres, names) -> {
+            double height = Double.parseDouble(metres);
+            if (height >= least && height <= most) {
+              double y = y(height, least, most);
+              svg.line(
+                  day.left(), y, day.right(), y, "stroke", Ink.BLACK, "stroke-dasharray", "6 3");
+              String words = metres + " " + names;
+              double[] at = room.beside(day.left() + 70, y, Ink.width(words, 8), 10);
+              Ink.words(svg, at[0], at[1] + 8, words, 8);
+            }
+          });
+    }
+
+    private static void curve(
+        Svg svg,
+        DayFrame day,
+        List<Instant> times,
+        List<Double> heights,
+        double least,
+        double most) {
+      List<Double> points = new ArrayList<>();
+      for (int i = 0; i <= times.size(); i++) {
+        if (i == times.size() || heights.get(i).isNaN()) {
+          if (points.size() >= 4) {
+            svg.polyline(
+                points.stream().mapToDouble(Double::doubleValue).toArray(),
+                "fill",
+                "none",
+                "stroke",
+                Ink.WATER,
+                "stroke-width",
+                "2");
+          }
+          points.clear();
+        } else {
+          points.add(day.x(times.get(i)));
+          points.add(y(heights.get(i), least, most));
+        }
+      }
+    }
+
+    private String clock(Turn turn) {
+      return worked.printed().early(turn.time());
+    }
+
+    /** Down: less water than there is, for whoever needs depth; a landing's own check has both. */
+    private static String figure(Turn turn) {
+      return Printed.down(turn.metres());
+    }
+
+    private String words(List<Turn> turns, List<Double> heights) {
+      StringBuilder words = new StringBuilder();
+      for (Turn turn : turns) {
+        words
+            .append(
+                labels.say(
+                    turn.high() ? "tide.high" : "tide.low",
+                    "time",
+                    clock(turn),
+                    "metres",
+                    figure(turn)))
+            .append(' ');
+      }
+      if (heights.stream().anyMatch(height -> height.isNaN())) {
+        words.append(labels.say("tide.gaps"));
+      }
+      return words.isEmpty() ? labels.say("tide.none") : words.toString().trim();
+    }
+  }
+
+  /** A high or low water, by the picture's steps of five minutes. */
+  private record Turn(Instant time, double metres, boolean high) {}
+
+  private static List<Turn> turns(List<Instant> times, List<Double> heights) {
+    List<Turn> turns = new ArrayList<>();
+    for (int i = 1; i + 1 < heights.size(); i++) {
+      double before = heights.get(i - 1);
+      double here = heights.get(i);
+      double after = heights.get(i + 1);
+      if (here > before && here >= after) {
+        turns.add(vertex(times.get(i), before, here, after, true));
+      } else if (here < before && here <= after) {
+        turns.add(vertex(times.get(i), before, here, after, false));
+      }
+    }
+    return turns;
+  }
+
+  /** The turn of the parabola through three heights. */
+  private static Turn vertex(
+      Instant middle, double before, double here, double after, boolean high) {
+    double bend = before - 2.0 * here + after;
+    double shift = bend == 0.0 ? 0.0 : 0.5 * (before - after) / bend;
+    double metres = here - 0.25 * (before - after) * shift;
+    return new Turn(middle.plusMillis(Math.round(shift * STEP.toMillis())), metres, high);
+  }
+
+  private static String both(String one, String other) {
+    return one.contains(other) ? one : one + ", " + other;
+  }
+
+  private static double y(double metres, double least, double most) {
+    return BOTTOM - (metres - least) / (most - least) * (BOTTOM - TOP);
+  }
+}
