@@ -1,0 +1,140 @@
+package org.ferryglide.examples.command;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.ferryglide.nav.note.Note;
+
+/**
+ * What a verb answers: lines for people, named values for programs, and how it ended.
+ *
+ * <pre>{@code
+ * return new Answer()
+ *     .row("distance", leg.length().inNauticalMiles(2))
+ *     .value("distanceNauticalMiles", leg.length().nauticalMiles());
+ * }</pre>
+ *
+ * <p>Values are text, numbers, booleans, lists and maps of the same; their names carry the unit.
+ */
+public final class Answer {
+  private static final int LABEL_WIDTH = 12;
+
+  private final StringBuilder text = new StringBuilder();
+  private final Map<String, Object> values = new LinkedHashMap<>();
+  private final List<Object> notes = new ArrayList<>();
+  private Status status = Status.DONE;
+
+  /** Makes an empty answer that is done. */
+  public Answer() {}
+
+  /**
+   * Adds a line for people.
+   *
+   * @param line the line, without its end
+   * @return this answer
+   */
+  public Answer line(String line) {
+    text.append(line).append('\n');
+    return this;
+  }
+
+  /**
+   * Adds a labelled line for people.
+   *
+   * @param label what the value is; empty where it continues the line above
+   * @param value the value with its unit
+   * @return this answer
+   */
+  public Answer row(String label, String value) {
+    text.append(label);
+    for (int at = label.length(); at < LABEL_WIDTH; at++) {
+      text.append(' ');
+    }
+    return line(" ".concat(value));
+  }
+
+  /**
+   * Adds a value for programs.
+   *
+   * @param name its name with its unit
+   * @param value text, number, boolean, or list or map of the same
+   * @return this answer
+   */
+  public Answer value(String name, Object value) {
+    values.put(name, value);
+    return this;
+  }
+
+  /**
+   * Adds notes, for people and programs.
+   *
+   * @param more the notes, worst first
+   * @return this answer
+   */
+  public Answer notes(List<Note> more) {
+    for (Note note : more) {
+      line(note.toString());
+      Map<String, Object> value = new LinkedHashMap<>();
+      value.put("code", note.code());
+      value.put("severity", note.severity().toString());
+      value.put("text", note.text());
+      notes.add(value);
+    }
+    return this;
+  }
+
+  /**
+   * Says how it ended; of several the one that counts more stays: data missing before not possible
+   * before a limit passed.
+   *
+   * @param ended how it ended
+   * @return this answer
+   */
+  public Answer status(Status ended) {
+    if (weight(ended) > weight(status)) {
+      status = ended;
+    }
+    return this;
+  }
+
+  private static int weight(Status status) {
+    return switch (status) {
+      case DONE -> 0;
+      case LIMIT_PASSED -> 1;
+      case NOT_POSSIBLE -> 2;
+      case DATA_MISSING -> 3;
+      case REFUSED -> 4;
+      case OUR_FAULT -> 5;
+    };
+  }
+
+  /**
+   * How it ended.
+   *
+   * @return the status
+   */
+  public Status status() {
+    return status;
+  }
+
+  /**
+   * The lines for people.
+   *
+   * @return the text, each line ended
+   */
+  public String text() {
+    return text.toString();
+  }
+
+  /**
+   * The values for programs, the notes among them.
+   *
+   * @return the values in the order in which they were added
+   */
+  public Map<String, Object> values() {
+    Map<String, Object> all = new LinkedHashMap<>(values);
+    all.put("notes", List.copyOf(notes));
+    return all;
+  }
+}

@@ -1,0 +1,118 @@
+package org.ferryglide.examples.command;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.position.Position;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Option;
+
+/**
+ * The command {@code ferryglide}: reads its arguments, runs one verb, prints its answer.
+ *
+ * <pre>{@code
+ * java -jar ferryglide.jar leg "46-10.0N 26-20.0W" "46-11.8N 26-17.6W"
+ * }</pre>
+ *
+ * <p>Answers go to standard output, refusals to the error stream, one line each; both are UTF-8.
+ */
+@Command(
+    name = "ferryglide",
+    synopsisSubcommandLabel = "VERB",
+    description = "Navigation for sea kayakers: bearings, legs, tides, streams, courses to steer.",
+    footer = {
+      "",
+      "ferryglide VERB --help tells more, with an example. Positions are written 46-11.8N"
+          + " 26-17.6W,",
+      "46°11.8'N 026°17.6'W or 46.197,-26.293, in quotes where they hold blanks.",
+      "",
+      "Exit status: 0 done; 1 a fault of ours; 2 input refused; 3 not possible; 4 data missing;",
+      "5 done, but a stop limit is passed or a check that was asked for could not be made.",
+      "",
+      "Official charts, tables, forecasts and the coastguard's advice come first; local rules and",
+      "trained judgement decide. These are sums, not a permission to go."
+    })
+public final class Ferryglide implements Runnable {
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      description = "Show this help.")
+  @SuppressWarnings("UnusedVariable") // picocli asks for it itself
+  private boolean help;
+
+  private Ferryglide() {}
+
+  /**
+   * Runs the command and exits with its status.
+   *
+   * @param args the verb and its arguments
+   */
+  public static void main(String[] args) {
+    int status = run(args, utf8(FileDescriptor.out), utf8(FileDescriptor.err));
+    if (status != Status.DONE.code()) {
+      System.exit(status);
+    }
+  }
+
+  /**
+   * Runs the command with its streams, so that tests and programs can read them.
+   *
+   * @param args the verb and its arguments
+   * @param out where answers go
+   * @param err where refusals go
+   * @return the exit status, see {@link Status}
+   */
+  public static int run(String[] args, PrintWriter out, PrintWriter err) {
+    CommandLine line = new CommandLine(new Ferryglide());
+    Verb asked = args.length == 0 ? null : Verbs.named(args[0]);
+    if (asked != null) {
+      line.addSubcommand(asked);
+    } else {
+      for (String name : Verbs.NAMES) {
+        line.addSubcommand(Verbs.named(name));
+      }
+    }
+    Refusals refusals = new Refusals();
+    line.setOut(out)
+        .setErr(err)
+        .registerConverter(Position.class, new ReadAs.Positions())
+        .registerConverter(Speed.class, new ReadAs.Speeds())
+        .registerConverter(Distance.class, new ReadAs.Distances())
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setUsageHelpWidth(100)
+        .setParameterExceptionHandler(refusals)
+        .setExecutionExceptionHandler(refusals);
+    if (!isColourful()) {
+      line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+    }
+    int status = line.execute(args);
+    out.flush();
+    err.flush();
+    return status;
+  }
+
+  /** Escapes go to a terminal that knows them only; picocli looks for the terminal itself. */
+  private static boolean isColourful() {
+    @Nullable String terminal = System.getenv("TERM");
+    return System.getenv("NO_COLOR") == null && terminal != null && !terminal.equals("dumb");
+  }
+
+  /** Comes here only without a verb. */
+  @Override
+  public void run() {
+    throw new IllegalArgumentException("a verb is expected: " + String.join(", ", Verbs.NAMES));
+  }
+
+  /** Degree signs come out right even where the machine's own charset lacks them. */
+  private static PrintWriter utf8(FileDescriptor descriptor) {
+    return new PrintWriter(
+        new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8), false);
+  }
+}

@@ -1,0 +1,71 @@
+package org.ferryglide.examples.command;
+
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.position.Position;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Arguments read as the library reads them, its refusals handed on as they are. */
+final class ReadAs {
+  /** What stands in place of a character that the machine's character set lacks. */
+  private static final char LOST = '\uFFFD';
+
+  private ReadAs() {}
+
+  private static TypeConversionException refusal(String text, IllegalArgumentException why) {
+    return new TypeConversionException(
+        text.indexOf(LOST) < 0
+            ? why.getMessage()
+            : "the terminal's character set lost a sign such as ° or ′; write 46-11.8N 26-17.6W, or"
+                + " set LC_ALL=C.UTF-8");
+  }
+
+  /** Positions in every form that charts use. */
+  static final class Positions implements ITypeConverter<Position> {
+    @Override
+    public Position convert(String text) {
+      try {
+        return Position.parse(text);
+      } catch (IllegalArgumentException e) {
+        throw refusal(text, e);
+      }
+    }
+  }
+
+  /** Speeds with their unit, or plain knots. */
+  static final class Speeds implements ITypeConverter<Speed> {
+    @Override
+    public Speed convert(String text) {
+      try {
+        return isPlainNumber(text) ? Speed.ofKnots(Double.parseDouble(text)) : Speed.parse(text);
+      } catch (IllegalArgumentException e) {
+        throw refusal(text, e);
+      }
+    }
+  }
+
+  /** Distances with their unit, or plain nautical miles. */
+  static final class Distances implements ITypeConverter<Distance> {
+    @Override
+    public Distance convert(String text) {
+      try {
+        return isPlainNumber(text)
+            ? Distance.ofNauticalMiles(Double.parseDouble(text))
+            : Distance.parse(text);
+      } catch (IllegalArgumentException e) {
+        throw refusal(text, e);
+      }
+    }
+  }
+
+  static boolean isPlainNumber(String text) {
+    for (int at = 0; at < text.length(); at++) {
+      char c = text.charAt(at);
+      if ((c < '0' || c > '9') && c != '.' && !(at == 0 && c == '-')) {
+        return false;
+      }
+    }
+    return !text.isEmpty();
+  }
+}

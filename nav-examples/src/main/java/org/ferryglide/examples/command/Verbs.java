@@ -1,0 +1,20 @@
+package org.ferryglide.examples.command;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The verbs by name; only the one that is asked for is loaded, which makes the start quick. */
+final class Verbs {
+  /** In the order in which the help lists them. */
+  static final List<String> NAMES = List.of("leg");
+
+  private Verbs() {}
+
+  /** A new verb of that name, or null if there is none. */
+  static @Nullable Verb named(String name) {
+    return switch (name) {
+      case "leg" -> new LegVerb();
+      default -> null;
+    };
+  }
+}
