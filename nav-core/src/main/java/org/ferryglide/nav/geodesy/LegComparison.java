@@ -1,6 +1,7 @@
 package org.ferryglide.nav.geodesy;
 
 import java.io.Serializable;
+import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
@@ -18,6 +19,15 @@ import org.jspecify.annotations.Nullable;
  * comparison.hidingCompassErrorDegrees(); // the compass error as large as all that
  * }</pre>
  *
+ * <p>On a sphere, or another figure of the earth, the same question shows what that figure makes of
+ * it:
+ *
+ * <pre>{@code
+ * Ellipsoid sphere = Ellipsoid.sphere(GreatCircle.MEAN_RADIUS.metres());
+ * Distance off = LegComparison.between(sphere, landing, island).rhumbLength()
+ *     .minus(comparison.rhumbLength()); // up to 0.5 % of the length
+ * }</pre>
+ *
  * <p>Rules to check it by, with k = tan(latitude) sin(course) / radius and s the length: separation
  * k s²/8, excess k² s³/24, difference of initial course k s/2, the latitude being that of the
  * middle. Up to 50 NM and 70° of latitude they hold to 2.5 %, 1 % and 2.5 %, and where that is
@@ -31,53 +41,141 @@ public final class LegComparison implements Serializable {
 
   private static final long serialVersionUID = 1L;
 
-  private final RhumbLeg rhumb;
-  private final GeodesicLeg geodesic;
+  private final Ellipsoid ellipsoid;
+  private final Position start;
+  private final Position end;
+  private final TrueBearing rhumbCourse;
+  private final Distance rhumbLength;
+  private final TrueBearing initialCourse;
+  private final TrueBearing finalCourse;
+  private final Distance geodesicLength;
 
   /** Where the lines are widest, found when first asked for; volatile for several threads. */
   private transient volatile @Nullable WidestPlace widest;
 
-  private LegComparison(RhumbLeg rhumb, GeodesicLeg geodesic) {
-    this.rhumb = rhumb;
-    this.geodesic = geodesic;
+  private LegComparison(Ellipsoid ellipsoid, Position start, Position end) {
+    this.ellipsoid = ellipsoid;
+    this.start = start;
+    this.end = end;
+    double[] row = new double[LegComparisons.WIDTH];
+    LegComparisons.compare(
+        ellipsoid,
+        start.latitudeDegrees(),
+        start.longitudeDegrees(),
+        end.latitudeDegrees(),
+        end.longitudeDegrees(),
+        row,
+        0);
+    boolean alike = row[LegComparisons.GEODESIC_LENGTH] == 0.0; // then courses mean nothing
+    rhumbCourse = new TrueBearing(row[LegComparisons.RHUMB_COURSE]);
+    rhumbLength = Distance.ofMetres(row[LegComparisons.RHUMB_LENGTH]);
+    initialCourse = new TrueBearing(alike ? 0.0 : row[LegComparisons.INITIAL_COURSE]);
+    finalCourse = new TrueBearing(alike ? 0.0 : row[LegComparisons.FINAL_COURSE]);
+    geodesicLength = Distance.ofMetres(row[LegComparisons.GEODESIC_LENGTH]);
   }
 
   private WidestPlace widest() {
     WidestPlace found = widest;
     if (found == null) {
-      found = WidestPlace.of(rhumb, geodesic);
+      found = WidestPlace.of(ellipsoid, start, end);
       widest = found;
     }
     return found;
   }
 
   /**
-   * Compares the two lines between two points.
+   * Compares the two lines between two points of WGS84.
    *
    * @param start where both begin
    * @param end where both end
    * @return the comparison
    */
   public static LegComparison between(Position start, Position end) {
-    return new LegComparison(RhumbLeg.between(start, end), GeodesicLeg.between(start, end));
+    return between(Ellipsoid.WGS84, start, end);
   }
 
   /**
-   * The line of one course.
+   * Compares the two lines between two points.
    *
-   * @return the rhumb leg
+   * @param ellipsoid the figure of the earth
+   * @param start where both begin
+   * @param end where both end
+   * @return the comparison
    */
-  public RhumbLeg rhumb() {
-    return rhumb;
+  public static LegComparison between(Ellipsoid ellipsoid, Position start, Position end) {
+    return new LegComparison(ellipsoid, start, end);
   }
 
   /**
-   * The shortest line.
+   * The figure of the earth that both lines lie on.
    *
-   * @return the geodesic leg
+   * @return the ellipsoid
    */
-  public GeodesicLeg geodesic() {
-    return geodesic;
+  public Ellipsoid ellipsoid() {
+    return ellipsoid;
+  }
+
+  /**
+   * Where both lines begin.
+   *
+   * @return the start
+   */
+  public Position start() {
+    return start;
+  }
+
+  /**
+   * Where both lines end.
+   *
+   * @return the end
+   */
+  public Position end() {
+    return end;
+  }
+
+  /**
+   * The one course of the rhumb line.
+   *
+   * @return the course; true north between two equal points
+   */
+  public TrueBearing rhumbCourse() {
+    return rhumbCourse;
+  }
+
+  /**
+   * How long the rhumb line is.
+   *
+   * @return the length, at least 0
+   */
+  public Distance rhumbLength() {
+    return rhumbLength;
+  }
+
+  /**
+   * The course of the geodesic at the start.
+   *
+   * @return the course; true north between two equal points
+   */
+  public TrueBearing initialCourse() {
+    return initialCourse;
+  }
+
+  /**
+   * The course of the geodesic at the end.
+   *
+   * @return the course; true north between two equal points
+   */
+  public TrueBearing finalCourse() {
+    return finalCourse;
+  }
+
+  /**
+   * How long the geodesic is.
+   *
+   * @return the length, at least 0
+   */
+  public Distance geodesicLength() {
+    return geodesicLength;
   }
 
   /**
@@ -87,7 +185,7 @@ public final class LegComparison implements Serializable {
    *     may show a rounding of either sign
    */
   public Distance lengthExcess() {
-    return rhumb.length().minus(geodesic.length());
+    return rhumbLength.minus(geodesicLength);
   }
 
   /**
@@ -105,7 +203,9 @@ public final class LegComparison implements Serializable {
    * @return the point of the rhumb line
    */
   public Position widestAt() {
-    return rhumb.pointAt(widestAlong());
+    double[] point = new double[2];
+    WidestPlace.rhumbPoint(ellipsoid, start, end, rhumbCourse, widest().alongMetres(), point);
+    return new Position(point[0], point[1]);
   }
 
   /**
@@ -123,7 +223,7 @@ public final class LegComparison implements Serializable {
    * @return degrees, clockwise positive: positive eastbound in the northern hemisphere
    */
   public double initialCourseDifferenceDegrees() {
-    return geodesic.initialCourse().turnTo(rhumb.course());
+    return initialCourse.turnTo(rhumbCourse);
   }
 
   /**
@@ -133,8 +233,6 @@ public final class LegComparison implements Serializable {
    * @return degrees, of the same sign; right to 0.0012° on legs up to 20 NM (to 75° of latitude)
    */
   public double halfConvergencyDegrees() {
-    Position start = rhumb.start();
-    Position end = rhumb.end();
     double dlon = Degrees.longitudeDifference(start.longitudeDegrees(), end.longitudeDegrees());
     return 0.5 * dlon * Degrees.sine(0.5 * (start.latitudeDegrees() + end.latitudeDegrees()));
   }
@@ -150,67 +248,17 @@ public final class LegComparison implements Serializable {
     return along == 0.0 ? 0.0 : Degrees.fromRadians(Math.atan2(widest().separationMetres(), along));
   }
 
-  /**
-   * The same two lines on a sphere, for those who compare figures of the earth.
-   *
-   * @param radius radius of the sphere, for example {@link GreatCircle#MEAN_RADIUS}
-   * @return what the sphere makes of lengths and courses
-   * @throws IllegalArgumentException if the radius is not above 0
-   */
-  public Sphere onSphere(Distance radius) {
-    Position start = rhumb.start();
-    Position end = rhumb.end();
-    double[] line = new double[2];
-    RhumbLines.inverse(
-        Ellipsoid.sphere(radius.metres()),
-        start.latitudeDegrees(),
-        start.longitudeDegrees(),
-        end.latitudeDegrees(),
-        end.longitudeDegrees(),
-        line,
-        0);
-    GreatCircle circle = GreatCircle.between(start, end, radius);
-    return new Sphere(
-        Distance.ofMetres(line[1]).minus(rhumb.length()),
-        circle.length().minus(geodesic.length()),
-        Math.IEEEremainder(line[0] - rhumb.course().degrees(), 360.0),
-        geodesic.initialCourse().turnTo(circle.initialCourse()));
-  }
-
-  /**
-   * What a sphere makes of two lines, less what the ellipsoid does.
-   *
-   * <pre>{@code
-   * LegComparison.Sphere sphere = comparison.onSphere(GreatCircle.MEAN_RADIUS);
-   * sphere.rhumbLengthDifference(); // up to 0.5 % of the length
-   * }</pre>
-   *
-   * @param rhumbLengthDifference rhumb length on the sphere less on the ellipsoid
-   * @param shortestLengthDifference great-circle length less geodesic length
-   * @param rhumbCourseDifferenceDegrees turn from the rhumb course on the ellipsoid to that on the
-   *     sphere, degrees, clockwise positive
-   * @param initialCourseDifferenceDegrees turn from the geodesic's initial course to the great
-   *     circle's, degrees, clockwise positive
-   */
-  public record Sphere(
-      Distance rhumbLengthDifference,
-      Distance shortestLengthDifference,
-      double rhumbCourseDifferenceDegrees,
-      double initialCourseDifferenceDegrees)
-      implements Serializable {
-    private static final long serialVersionUID = 1L;
-  }
-
   @Override
   public boolean equals(Object other) {
     return other instanceof LegComparison that
-        && rhumb.equals(that.rhumb)
-        && geodesic.equals(that.geodesic);
+        && ellipsoid.equals(that.ellipsoid)
+        && start.equals(that.start)
+        && end.equals(that.end);
   }
 
   @Override
   public int hashCode() {
-    return rhumb.hashCode();
+    return 31 * (31 * ellipsoid.hashCode() + start.hashCode()) + end.hashCode();
   }
 
   /** The difference in a line. */

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.geodesy;
 
-import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.position.Position;
 
 /**
  * Where a rhumb line is farthest from the geodesic between its ends.
@@ -16,32 +17,30 @@ record WidestPlace(double separationMetres, double alongMetres) {
   private static final double NEAR_ENOUGH = 1e-5;
 
   /** By the kernel where it answers, else by search. */
-  static WidestPlace of(RhumbLeg rhumb, GeodesicLeg geodesic) {
+  static WidestPlace of(Ellipsoid ellipsoid, Position start, Position end) {
     double[] out = new double[LegComparisons.WIDTH_WITH_SEPARATION];
     LegComparisons.compareWithSeparation(
-        Ellipsoid.WGS84,
-        rhumb.start().latitudeDegrees(),
-        rhumb.start().longitudeDegrees(),
-        rhumb.end().latitudeDegrees(),
-        rhumb.end().longitudeDegrees(),
+        ellipsoid,
+        start.latitudeDegrees(),
+        start.longitudeDegrees(),
+        end.latitudeDegrees(),
+        end.longitudeDegrees(),
         out,
         0);
     double separation = out[LegComparisons.SEPARATION];
     return Double.isNaN(separation)
-        ? search(rhumb, geodesic)
+        ? search(ellipsoid, start, end)
         : new WidestPlace(separation, out[LegComparisons.WIDEST_ALONG]);
   }
 
   /** By samples along the whole of the rhumb line, and a golden-section search round the best. */
-  static WidestPlace search(RhumbLeg rhumb, GeodesicLeg geodesic) {
-    double length = rhumb.length().metres();
-    Line line = rhumb.line();
-    Line shortest = geodesic.line();
-    double span = geodesic.length().metres();
+  static WidestPlace search(Ellipsoid ellipsoid, Position start, Position end) {
+    Lines lines = new Lines(ellipsoid, start, end);
+    double length = lines.rhumbLength;
     double best = 0.0;
     double most = 0.0;
     for (int i = 1; i < SAMPLES; i++) {
-      double off = off(line, length * i / SAMPLES, shortest, span);
+      double off = lines.off(length * i / SAMPLES);
       if (off > most) {
         most = off;
         best = length * i / SAMPLES;
@@ -51,30 +50,72 @@ record WidestPlace(double separationMetres, double alongMetres) {
     double hi = Math.min(length, best + length / SAMPLES);
     double left = hi - GOLDEN * (hi - lo);
     double right = lo + GOLDEN * (hi - lo);
-    double offLeft = off(line, left, shortest, span);
-    double offRight = off(line, right, shortest, span);
+    double offLeft = lines.off(left);
+    double offRight = lines.off(right);
     while (hi - lo > NEAR_ENOUGH * length) {
       if (offLeft >= offRight) {
         hi = right;
         right = left;
         offRight = offLeft;
         left = hi - GOLDEN * (hi - lo);
-        offLeft = off(line, left, shortest, span);
+        offLeft = lines.off(left);
       } else {
         lo = left;
         left = right;
         offLeft = offRight;
         right = lo + GOLDEN * (hi - lo);
-        offRight = off(line, right, shortest, span);
+        offRight = lines.off(right);
       }
     }
     double along = 0.5 * (lo + hi);
-    return new WidestPlace(off(line, along, shortest, span), along);
+    return new WidestPlace(lines.off(along), along);
   }
 
-  private static double off(Line line, double along, Line shortest, double span) {
-    return ClosestPoint.search(shortest, 0.0, span, line.pointAt(Distance.ofMetres(along)))
-        .distance()
-        .metres();
+  /** A point of the rhumb line; one that leaves a pole runs along the meridian of its end. */
+  static void rhumbPoint(
+      Ellipsoid ellipsoid,
+      Position start,
+      Position end,
+      TrueBearing course,
+      double along,
+      double[] out) {
+    Position meridian = Math.abs(start.latitudeDegrees()) == 90.0 ? end : start;
+    RhumbLines.direct(
+        ellipsoid,
+        start.latitudeDegrees(),
+        meridian.longitudeDegrees(),
+        course.degrees(),
+        along,
+        out,
+        0);
+  }
+
+  /** Both lines of one comparison. */
+  private static final class Lines {
+    private final Ellipsoid ellipsoid;
+    private final Position start;
+    private final Position end;
+    private final TrueBearing course;
+    private final double rhumbLength;
+    private final GeodesicLine shortest;
+    private final double geodesicLength;
+    private final double[] point = new double[2];
+
+    Lines(Ellipsoid ellipsoid, Position start, Position end) {
+      LegComparison comparison = LegComparison.between(ellipsoid, start, end);
+      this.ellipsoid = ellipsoid;
+      this.start = start;
+      this.end = end;
+      course = comparison.rhumbCourse();
+      rhumbLength = comparison.rhumbLength().metres();
+      shortest = GeodesicLine.on(ellipsoid, start, comparison.initialCourse());
+      geodesicLength = comparison.geodesicLength().metres();
+    }
+
+    /** How far a point of the rhumb line lies off the geodesic. */
+    double off(double along) {
+      rhumbPoint(ellipsoid, start, end, course, along, point);
+      return NearestPoint.search(shortest, 0.0, geodesicLength, point[0], point[1]).metres();
+    }
   }
 }

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.geodesy;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -84,7 +85,7 @@ class LegComparisonTest {
     assertEquals(0.0593, comparison.hidingCompassErrorDegrees(), 0.001); // half the difference
     assertEquals(
         0.0,
-        Places.metres(comparison.widestAt(), comparison.rhumb().pointAt(comparison.widestAlong())),
+        Places.metres(comparison.widestAt(), RhumbLeg.between(start, end).pointAt(comparison.widestAlong())),
         1e-6);
   }
 
@@ -136,16 +137,49 @@ class LegComparisonTest {
         Position start = Position.ofDegrees(lat, 20);
         Leg leg = RhumbLeg.from(start, new TrueBearing(course), Distance.ofNauticalMiles(10));
         LegComparison comparison = LegComparison.between(start, leg.end());
-        LegComparison.Sphere sphere = comparison.onSphere(GreatCircle.MEAN_RADIUS);
+        LegComparison sphere =
+            LegComparison.between(
+                Ellipsoid.sphere(GreatCircle.MEAN_RADIUS.metres()), start, leg.end());
         double metres = leg.length().metres();
-        assertEquals(0.0, sphere.rhumbLengthDifference().metres(), 0.0057 * metres);
+        double longer = sphere.rhumbLength().minus(comparison.rhumbLength()).metres();
+        assertEquals(0.0, longer, 0.0057 * metres);
         assertEquals(
-            sphere.rhumbLengthDifference().metres(),
-            sphere.shortestLengthDifference().metres(),
+            longer,
+            sphere.geodesicLength().minus(comparison.geodesicLength()).metres(),
             1e-4 * metres);
         assertEquals(
-            sphere.rhumbCourseDifferenceDegrees(), sphere.initialCourseDifferenceDegrees(), 2e-3);
+            comparison.rhumbCourse().turnTo(sphere.rhumbCourse()),
+            comparison.initialCourse().turnTo(sphere.initialCourse()),
+            2e-3);
+        GreatCircle circle = GreatCircle.between(start, leg.end(), GreatCircle.MEAN_RADIUS);
+        assertEquals(circle.length().metres(), sphere.geodesicLength().metres(), 1e-6);
       }
     }
+  }
+
+  /** Far legs are searched on any ellipsoid; near ones worked as the kernel does. */
+  @Test
+  void onAnotherEllipsoidTheAnswersAreItsOwn() {
+    Position start = Position.ofDegrees(40, 10);
+    Position end = Position.ofDegrees(40, 70);
+    double radius = GreatCircle.MEAN_RADIUS.metres();
+    LegComparison sphere = LegComparison.between(Ellipsoid.sphere(radius), start, end);
+    double phi = Math.toRadians(40);
+    // the vertex of the great circle: tan φ / cos 30°
+    double vertex = Math.atan(Math.tan(phi) / Math.cos(Math.toRadians(30)));
+    assertEquals(radius * (vertex - phi), sphere.greatestSeparation().metres(), 1e-3);
+    assertEquals(40.0, sphere.widestAt().latitudeDegrees(), 1e-9);
+    assertEquals(40.0, sphere.widestAt().longitudeDegrees(), 1e-3);
+    LegComparison flat = LegComparison.between(Ellipsoid.ofFlattening(6.4e6, 1.0 / 60), start, end);
+    assertTrue(flat.greatestSeparation().metres() > 100e3);
+    assertFalse(flat.equals(LegComparison.between(start, end)));
+  }
+
+  /** A rhumb line from a pole runs along the meridian of its end, as the geodesic does. */
+  @Test
+  void fromAPoleTheLinesAreOne() {
+    LegComparison comparison =
+        LegComparison.between(Position.ofDegrees(90, 30), Position.ofDegrees(60, 10));
+    assertEquals(0.0, comparison.greatestSeparation().metres(), 1e-6);
   }
 }

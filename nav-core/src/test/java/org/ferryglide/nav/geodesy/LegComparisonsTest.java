@@ -49,7 +49,7 @@ class LegComparisonsTest {
         RhumbLeg.from(
             start, TrueBearing.ofDegrees(360 * random.nextDouble()), Distance.ofMetres(metres));
     RhumbLeg leg = RhumbLeg.between(start, rhumb.end());
-    WidestPlace searched = WidestPlace.search(leg, GeodesicLeg.between(start, leg.end()));
+    WidestPlace searched = WidestPlace.search(Ellipsoid.WGS84, start, leg.end());
     double[] out = new double[9];
     LegComparisons.compareWithSeparation(
         Ellipsoid.WGS84,
