@@ -22,10 +22,10 @@ final class CrossingSearch {
   private static final int MOST_STEPS = 30;
 
   /** What a crossing may lie off either line, or beyond its end. */
-  private static final double TOLERANCE_METRES = 1e-6;
+  static final double TOLERANCE_METRES = 1e-6;
 
   /** Sine of the least angle at which two directions still give a point. */
-  private static final double LEAST_SINE = 1e-9;
+  static final double LEAST_SINE = 1e-9;
 
   private final Line a;
   private final Line b;
@@ -53,6 +53,20 @@ final class CrossingSearch {
     this.toB = toB;
     pieceA = Math.min(LONGEST_PIECE_METRES, (toA - fromA) / PIECES_AT_LEAST);
     pieceB = Math.min(LONGEST_PIECE_METRES, (toB - fromB) / PIECES_AT_LEAST);
+  }
+
+  /** The crossings of two legs: short ones decided on the chart where that can be. */
+  static Crossings search(Leg first, Leg second) {
+    Crossings decided = ShortCrossing.of(first, second);
+    return decided != null
+        ? decided
+        : search(
+            first.line(),
+            0.0,
+            first.length().metres(),
+            second.line(),
+            0.0,
+            second.length().metres());
   }
 
   static Crossings search(Line a, double fromA, double toA, Line b, double fromB, double toB) {
@@ -122,8 +136,13 @@ final class CrossingSearch {
     }
   }
 
+  /** What a crossing at an angle of this sine may lie beyond an end. */
+  static double slackMetres(double sine) {
+    return TOLERANCE_METRES + 2e-8 / Math.max(LEAST_SINE, Math.abs(sine));
+  }
+
   private void add(double alongA, double alongB, double sine) {
-    double slack = TOLERANCE_METRES + 2e-8 / Math.max(LEAST_SINE, Math.abs(sine));
+    double slack = slackMetres(sine);
     boolean onBoth =
         alongA >= fromA - slack
             && alongA <= toA + slack

@@ -162,7 +162,6 @@ public sealed interface Leg extends Serializable permits RhumbLeg, GeodesicLeg {
    * @return the crossings in their order along this leg, ends included; perhaps none
    */
   default Crossings crossings(Leg other) {
-    return CrossingSearch.search(
-        line(), 0.0, length().metres(), other.line(), 0.0, other.length().metres());
+    return CrossingSearch.search(this, other);
   }
 }

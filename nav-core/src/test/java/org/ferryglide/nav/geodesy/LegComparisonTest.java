@@ -85,7 +85,8 @@ class LegComparisonTest {
     assertEquals(0.0593, comparison.hidingCompassErrorDegrees(), 0.001); // half the difference
     assertEquals(
         0.0,
-        Places.metres(comparison.widestAt(), RhumbLeg.between(start, end).pointAt(comparison.widestAlong())),
+        Places.metres(
+            comparison.widestAt(), RhumbLeg.between(start, end).pointAt(comparison.widestAlong())),
         1e-6);
   }
 
