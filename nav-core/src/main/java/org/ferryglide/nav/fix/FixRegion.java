@@ -20,9 +20,11 @@ import org.jspecify.annotations.Nullable;
  * Measured with 100 000 draws a cell, two and three bearings of marks 1 to 4 NM off, good to 1, 3
  * or 5 degrees, at cuts from 5 to 90: it holds the true position in 95 to 98 of 100 fixes, never in
  * fewer than 94.5. It is within half a case of 95 at cuts of 30 and more with bearings good to 1
- * degree, 45 with 3 and 60 with 5; at 30 degrees it holds 96 with 3 and 97.5 with 5. Where the
- * lines may be parallel for all that is known there is no fix ({@link NoFix.Reason#UNBOUNDED});
- * close to that limit the region is bounded but may reach out of sight: look at {@link #reach}.
+ * degree, 45 with 3 and 60 with 5; at 30 degrees it holds 96 with 3 and 97.5 with 5, at 45 degrees
+ * 96.5 with 5. The surplus has its reason: a cut that is seen may be a smaller one that an error
+ * has widened, and what such lines need is given to all that look like them. Where the lines may be
+ * parallel for all that is known there is no fix ({@link NoFix.Reason#UNBOUNDED}); close to that
+ * limit the region is bounded but may reach out of sight: look at {@link #reach}.
  *
  * <pre>{@code
  * FixRegion region = fix.region();

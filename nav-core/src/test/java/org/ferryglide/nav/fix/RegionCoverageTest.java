@@ -42,6 +42,19 @@ class RegionCoverageTest {
     }
   }
 
+  /**
+   * Where cuts are seen that may as well be smaller ones widened by an error, the region holds more
+   * than it says; how much more is stated, and is no reason to hold less.
+   */
+  @Test
+  void betweenPoorAndGoodCutsItHoldsMoreByWhatIsStated() {
+    double[][] cutSigmaHeld = {{30, 3, 0.961}, {30, 5, 0.975}, {45, 5, 0.965}};
+    for (double[] c : cutSigmaHeld) {
+      RegionCoverage.Cell cell = RegionCoverage.bearings(2, c[0], c[1], DRAWS, 14);
+      assertEquals(c[2], cell.held(), 3 * Math.sqrt(c[2] * (1 - c[2]) / DRAWS), cell.toString());
+    }
+  }
+
   @Test
   void linesThatMayBeParallelSeldomMisleadAnybody() {
     RegionCoverage.Cell cell = RegionCoverage.bearings(2, 5, 5, DRAWS, 13);
