@@ -16,10 +16,11 @@ package org.ferryglide.nav.fix;
  * 5.2 standard deviations, and what the first need is more than the second would. Of the second a
  * third of the fixes that miss at the plain level show such cuts, so that their 95 become 96.5. A
  * search over a thousand forms of the rise, none below the plain level, found none with less at 30
- * to 45 degrees that holds 94.5 at 5. Lines of 5 degrees at 30 have 96.4 at the plain level already, since the twelfth
- * of the draws that is refused as endless holds the misses. Only a level below the plain one for
- * cuts seen of 5 to 7 standard deviations would bring these to 95, with a region there that holds
- * fewer than it says of the fixes it is given for; the surplus is the lesser fault.
+ * to 45 degrees that holds 94.5 at 5. Lines of 5 degrees at 30 have 96.4 at the plain level
+ * already, since the twelfth of the draws that is refused as endless holds the misses. Only a level
+ * below the plain one for cuts seen of 5 to 7 standard deviations would bring these to 95, with a
+ * region there that holds fewer than it says of the fixes it is given for; the surplus is the
+ * lesser fault.
  */
 final class FixLevel {
   private FixLevel() {}
