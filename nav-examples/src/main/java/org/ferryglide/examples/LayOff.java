@@ -11,6 +11,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Optional;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.tide.folder.PassageFolder;
 
@@ -32,10 +33,14 @@ public final class LayOff {
       in the stream, times, daylight, the height of tide at the landing.
 
         LayOff [--card | --when] [folder]
+        LayOff [--page FILE] [--sheet FILE] [--shore FILE] [--pictures FOLDER] [folder]
 
       With --card the deck card of the passage is printed, with --when the departures of its day
-      for which all checks hold. Without a folder the example passage is laid off. A folder whose name holds blanks may be
-      given as it is. The folder holds
+      for which all checks hold. With --page the passage is written as one HTML page to be read on a
+      phone, printed and pinned up; with --sheet its cards, four to an A4 sheet; with --shore the
+      note that is left ashore; with --pictures the page's pictures singly, as SVG and PNG. These
+      work out the way home too and take some seconds. Without a folder the example passage is laid
+      off. A folder whose name holds blanks may be given as it is. The folder holds
 
         passage.csv     items name, start, paddling speed, printed rose, landing port
         waypoints.csv   name and position of every way point, in order
@@ -43,13 +48,15 @@ public final class LayOff {
         tides/*.csv     high and low waters of every port named
         limits.csv      may be left out: light, latest arrival, strongest stream,
                         largest cross-stream share, reach of stations
+        shore.csv       may be left out: party, craft, carried, call, overdue, contact's clock,
+                        remarks, for the note that is left ashore
         places.csv, legs.csv, party.csv, margins.csv, dangers.csv, lanes.csv, refuges.csv, wind.csv
                         may be left out: what is known beyond that, for checks and card
 
       The example in nav-examples/scenarios/ollen-skerries shows each of them; copy it.
       With Maven: ./mvnw -q -pl nav-examples -am compile exec:java -Dexec.args="my folder"
 
-      Exit status: 0 laid off, possible or not; 2 the folder is refused, with every problem by file,
+      Exit status: 0 laid off, possible or not (a card sheet needs a passage that is possible: else 3); 2 the folder is refused, with every problem by file,
       line and column; 3 the tables do not cover the passage.
       """;
 
@@ -58,8 +65,8 @@ public final class LayOff {
   /**
    * Runs the main job.
    *
-   * @param args {@code --card} or {@code --when} if wished, then the passage's folder or nothing
-   *     for the example passage; or {@code --help}
+   * @param args options as {@code --help} tells them, then the passage's folder or nothing for the
+   *     example passage
    */
   public static void main(String[] args) {
     PrintStream out = utf8(FileDescriptor.out);
@@ -76,14 +83,41 @@ public final class LayOff {
       out.print(HELP);
       return LAID_OFF;
     }
-    boolean card = args.length > 0 && args[0].equals("--card");
-    boolean when = args.length > 0 && args[0].equals("--when");
-    return run(
-        card || when ? Arrays.copyOfRange(args, 1, args.length) : args, card, when, out, err);
+    boolean card = false;
+    boolean when = false;
+    Written written = new Written();
+    int next = 0;
+    try {
+      for (; next < args.length && args[next].startsWith("--"); next++) {
+        Optional<String> file =
+            next + 1 < args.length ? Optional.of(args[next + 1]) : Optional.empty();
+        if (written.takes(args[next], file)) {
+          next++;
+        } else if (args[next].equals("--card")) {
+          card = true;
+        } else if (args[next].equals("--when")) {
+          when = true;
+        } else {
+          break; // a folder may be called anything
+        }
+      }
+      String[] folder = Arrays.copyOfRange(args, next, args.length);
+      return run(folder, card, when, written, out, err);
+    } catch (InvalidPathException e) {
+      err.println("must be the name of a file or folder; --help tells more");
+    } catch (IllegalArgumentException e) {
+      err.println(e.getMessage());
+    }
+    return REFUSED;
   }
 
   private static int run(
-      String[] args, boolean card, boolean when, PrintStream out, PrintStream err) {
+      String[] args,
+      boolean card,
+      boolean when,
+      Written written,
+      PrintStream out,
+      PrintStream err) {
     try {
       // Maven parts its arguments at blanks
       Path folder = args.length == 0 ? example() : Path.of(String.join(" ", args));
@@ -92,6 +126,9 @@ public final class LayOff {
         return REFUSED;
       }
       PassageFolder read = PassageFolder.read(folder);
+      if (!written.isEmpty()) {
+        return written.write(read, out) ? LAID_OFF : NO_DATA;
+      }
       if (card || when) {
         out.print(card ? PlanPrinter.card(read) : PlanPrinter.windows(read));
         return LAID_OFF;
@@ -101,12 +138,13 @@ public final class LayOff {
       return passage.isWithoutData() ? NO_DATA : LAID_OFF;
     } catch (InputFormatException e) {
       err.println(e.getMessage());
-    } catch (InvalidPathException e) {
-      err.println("must be the name of a folder; --help tells more");
     } catch (NotDirectoryException e) {
       err.println(e.getFile() + ": must be a folder, but is a file");
     } catch (FileSystemException e) {
-      err.println(e.getFile() + ": " + (e.getReason() == null ? "cannot be read" : e.getReason()));
+      err.println(
+          e.getFile()
+              + ": "
+              + (e.getReason() == null ? "cannot be read or written" : e.getReason()));
     } catch (IOException e) {
       err.println("cannot read the scenario: " + e.getMessage());
     }

@@ -1,21 +1,19 @@
 package org.ferryglide.examples;
 
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.OptionalDouble;
+import org.ferryglide.examples.page.WorkedPassage;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.passage.DeckCard;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.WhenToGo;
+import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.timing.Departure;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.Window;
 import org.ferryglide.tide.folder.PassageFolder;
-import org.ferryglide.tide.height.TideEvent;
-import org.ferryglide.tide.height.TideTable;
 
 /** Prints what the passage of a folder tells: its checks, the windows of its day, its deck card. */
 final class PlanPrinter {
@@ -102,27 +100,13 @@ final class PlanPrinter {
         + WhenToGo.worst(departure).map(worst -> "; " + worst.reason()).orElse("");
   }
 
-  /** The deck card for the planned start, with the high water that the stream tables count from. */
+  /** The deck card for the planned start, without the way home, which takes long to work out. */
   static String card(PassageFolder folder) {
-    Instant start = folder.start().toInstant();
-    return TimedPlan.of(folder.passage(), start)
-        .match(
-            plan -> {
-              TideTable tides = folder.streams().get(0).tides();
-              TideEvent water =
-                  tides.highWaterNearest(
-                      start.plus(Duration.between(start, plan.arrival()).dividedBy(2)));
-              double range = tides.rangeMetres(water);
-              double neaps = folder.streams().get(0).table().standardPort().neapRangeMetres();
-              double springs = folder.streams().get(0).table().standardPort().springRangeMetres();
-              return DeckCard.of(plan)
-                  .withHighWater(
-                      tides.port(),
-                      water.time(),
-                      water.heightMetres(),
-                      OptionalDouble.of((range - neaps) / (springs - neaps)))
-                  .toString();
-            },
-            why -> "no card: " + why.message() + "\n");
+    WorkedPassage worked = WorkedPassage.of(folder);
+    return worked
+        .card()
+        .map(DeckCard::toString)
+        .orElseGet(
+            () -> "no card: " + worked.plan().why().map(NotPossible::message).orElse("") + "\n");
   }
 }

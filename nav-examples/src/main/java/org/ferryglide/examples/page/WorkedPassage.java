@@ -37,6 +37,9 @@ import org.jspecify.annotations.Nullable;
 public final class WorkedPassage {
   private static final Duration STEP = Duration.ofMinutes(10);
 
+  /** Edges are refined to the second; a span shorter than this may be missed. */
+  private static final Duration LOOK_HOME = Duration.ofMinutes(15);
+
   private final Passage passage;
   private final Instant departure;
   private final Outcome<TimedPlan, NotPossible> plan;
@@ -135,8 +138,8 @@ public final class WorkedPassage {
   }
 
   /**
-   * The same with the way home from every way point, which takes the longest to work out: some
-   * seconds for a passage of four legs.
+   * The same with the way home from every way point, looked at every 15 minutes until sunset, edges
+   * to the second. It takes the longest of all to work out: seconds for a passage of four legs.
    *
    * @return the changed work; this one if the passage is not possible
    */
@@ -150,10 +153,18 @@ public final class WorkedPassage {
                 day,
                 variants,
                 launchInterval,
-                WayHome.of(one),
+                WayHome.of(one, lastLook(one), LOOK_HOME),
                 highWater,
                 shore),
         why -> this);
+  }
+
+  /** Sunset at the landing, or half a day on where the sun does not set. */
+  private static Instant lastLook(TimedPlan plan) {
+    double left = plan.daylightLeftSeconds(plan.departure());
+    double seconds = left > 0.0 && left < 86_400.0 ? left : 43_200.0;
+    Instant until = plan.departure().plusSeconds((long) seconds);
+    return until.isBefore(plan.landed()) ? plan.landed() : until;
   }
 
   /**
