@@ -34,4 +34,5 @@ module org.ferryglide.nav {
   exports org.ferryglide.nav.sight;
   exports org.ferryglide.nav.landfall;
   exports org.ferryglide.nav.passage;
+  exports org.ferryglide.nav.teach;
 }

@@ -15,4 +15,5 @@ module org.ferryglide.tide {
   exports org.ferryglide.tide.height;
   exports org.ferryglide.tide.harmonic;
   exports org.ferryglide.tide.stream;
+  exports org.ferryglide.tide.teach;
 }

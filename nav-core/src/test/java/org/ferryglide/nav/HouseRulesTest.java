@@ -27,7 +27,8 @@ class HouseRulesTest extends HouseRules {
           "fix",
           "sight",
           "landfall",
-          "passage");
+          "passage",
+          "teach");
 
   HouseRulesTest() {
     super("org.ferryglide.nav", ROOMS);

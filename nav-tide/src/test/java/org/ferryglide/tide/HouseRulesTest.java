@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class HouseRulesTest extends HouseRules {
   /** Ground floor first: a room imports earlier rooms only. */
   private static final List<String> ROOMS =
-      List.of("sheet", "height", "harmonic", "stream", "folder");
+      List.of("sheet", "height", "harmonic", "stream", "teach", "folder");
 
   /** Of both modules together without their topmost rooms; the plan's numbers are 210 and 245. */
   private static final int MOST_TOP_LEVEL_TYPES = 253;
@@ -34,6 +34,7 @@ class HouseRulesTest extends HouseRules {
     List<String> all =
         PublicTypes.in(both).stream()
             .filter(name -> !name.startsWith("org.ferryglide.nav.passage."))
+            .filter(name -> !name.contains(".teach."))
             .filter(name -> !name.startsWith("org.ferryglide.tide.folder."))
             .toList();
     long topLevel = all.stream().filter(name -> !name.contains("$")).count();

@@ -1,0 +1,147 @@
+package org.ferryglide.examples.teach;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.ferryglide.nav.note.Working;
+import org.ferryglide.nav.teach.Explanation;
+import org.ferryglide.nav.teach.Marking;
+import org.ferryglide.nav.teach.Problem;
+import org.ferryglide.nav.teach.Quantity;
+import org.ferryglide.nav.teach.Slip;
+import org.ferryglide.testing.Seeds;
+import org.junit.jupiter.api.Test;
+
+class ExercisesTest {
+  /** Slips that move the answer by less have no effect at all. */
+  private static final double NO_EFFECT = 1e-9;
+
+  private static Quantity quantity(Problem problem) {
+    List<String> figures = problem.figures();
+    return problem.quantity(figures.get(figures.size() - 1));
+  }
+
+  @Property(seed = Seeds.SEED, tries = 12)
+  void everySlipMadeIsFoundFirstOrAmongTies(@ForAll long seed) {
+    for (Exercise exercise : Exercises.of(seed, 20).list()) {
+      Problem problem = exercise.problem();
+      Quantity quantity = quantity(problem);
+      for (Slip slip : problem.slips()) {
+        double wrong = problem.answerAfter(slip);
+        if (!(Math.abs(quantity.difference(wrong, problem.answer())) > NO_EFFECT)) {
+          continue;
+        }
+        Marking marking = problem.mark(wrong);
+        assertFalse(marking.isRight(), () -> problem + " " + slip);
+        assertTrue(
+            marking.explanations().stream()
+                .anyMatch(found -> found.slips().equals(List.of(slip))),
+            () -> problem + " " + slip + " " + marking);
+        for (Explanation found : marking.explanations()) { // ties: none can be told from another
+          assertEquals(
+              0.0,
+              quantity.difference(found.value(), wrong),
+              quantity.tolerance() + NO_EFFECT,
+              () -> problem + " " + slip);
+        }
+      }
+    }
+  }
+
+  @Property(seed = Seeds.SEED, tries = 12)
+  void theRightAnswerIsRightAndSoIsTheOneByHandOrItsRoundingIsTold(@ForAll long seed) {
+    for (Exercise exercise : Exercises.of(seed, 20).list()) {
+      Problem problem = exercise.problem();
+      assertTrue(problem.mark(problem.answer()).isRight());
+      Working working = problem.working();
+      assertEquals(problem.answer(), working.result().exact(), 0.0);
+      double moved =
+          quantity(problem).difference(working.result().byHand(), working.result().exact());
+      assertEquals(
+          Math.abs(moved) > NO_EFFECT && !quantity(problem).isBearing(),
+          working.toString().contains("without rounding on the way")
+              && !quantity(problem).isBearing(),
+          working::toString);
+    }
+  }
+
+  @Property(seed = Seeds.SEED, tries = 3)
+  void arbitraryAnswersAreExplainedAsOftenAsStatedAndNoOftener(@ForAll long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    int draws = 400;
+    for (Exercise exercise : Exercises.of(seed, 20).list()) {
+      Problem problem = exercise.problem();
+      Quantity quantity = quantity(problem);
+      double half = quantity.isBearing() ? 180.0 : spanOf(quantity, problem.answer());
+      int wrong = 0;
+      int single = 0;
+      int pairs = 0;
+      double stated = 0.0;
+      for (int i = 0; i < draws; i++) {
+        Marking marking = problem.mark(problem.answer() + random.nextDouble(-half, half));
+        if (marking.isRight()) {
+          continue;
+        }
+        wrong++;
+        if (!marking.explanations().isEmpty()) {
+          boolean one = marking.explanations().get(0).slips().size() == 1;
+          single += one ? 1 : 0;
+          pairs += one ? 0 : 1;
+          stated = one ? marking.chance() : stated;
+        }
+      }
+      // five standard deviations of a share counted over the draws
+      double noise = 5.0 * Math.sqrt(0.25 / draws);
+      if (single > 0) {
+        assertEquals(stated, (double) single / wrong, noise, problem::toString);
+      }
+      assertTrue((double) pairs / wrong <= 0.05 + noise, problem::toString);
+    }
+  }
+
+  /** The spans that the marking takes arbitrary wrong answers from, written out again. */
+  private static double spanOf(Quantity quantity, double right) {
+    return switch (quantity) {
+      case CLOCK -> 360.0;
+      case METRES -> 4.0;
+      case MINUTES -> Math.max(120.0, Math.abs(right));
+      case NAUTICAL_MILES -> Math.max(2.0, Math.abs(right));
+      case KNOTS -> Math.max(3.0, Math.abs(right));
+      default -> 180.0;
+    };
+  }
+
+  @Test
+  void theSameSeedGivesTheSameSheetAndAnotherSeedAnother() {
+    List<String> once = Exercises.of(7, 20).list().stream().map(Exercise::story).toList();
+    assertEquals(once, Exercises.of(7, 20).list().stream().map(Exercise::story).toList());
+    Set<String> other = new HashSet<>(Exercises.of(8, 20).list().stream().map(Exercise::story).toList());
+    other.retainAll(once);
+    assertTrue(other.size() <= 2, other::toString);
+  }
+
+  @Test
+  void gradesRiseAndEveryKindIsThere() {
+    List<Exercise> list = Exercises.of(3, 20).list();
+    for (int i = 1; i < list.size(); i++) {
+      assertTrue(list.get(i).grade() >= list.get(i - 1).grade());
+    }
+    assertTrue(list.stream().map(e -> e.problem().title()).distinct().count() >= 18);
+    assertEquals(7, Exercises.of(3, 7).list().size());
+    assertEquals(200, Exercises.of(3, 200).list().size());
+  }
+
+  @Test
+  void refusesNoExercisesAndTooMany() {
+    assertThrows(IllegalArgumentException.class, () -> Exercises.of(1, 0));
+    assertThrows(IllegalArgumentException.class, () -> Exercises.of(1, 201));
+  }
+}

@@ -1,0 +1,314 @@
+package org.ferryglide.tide.teach;
+
+import java.io.Serializable;
+import java.time.LocalTime;
+import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.teach.Figures;
+import org.ferryglide.nav.teach.Problem;
+import org.ferryglide.nav.teach.Quantity;
+import org.ferryglide.nav.teach.Rule;
+import org.ferryglide.tide.height.ClockDifferences;
+import org.ferryglide.tide.height.NormalisedCurve;
+
+/**
+ * Problems of the height of the tide: between two waters by twelfths, by the cosine and by a
+ * printed curve, at a secondary port, and the depth over a bank.
+ *
+ * <p>Clock times are minutes since midnight, local, and may pass midnight. Twelfths are the rule of
+ * thumb 1, 2, 3, 3, 2, 1 in six equal parts of the interval; like the slips they are common
+ * practice, no source.
+ *
+ * <pre>{@code
+ * TideProblems.Water low = new TideProblems.Water(370.0, 1.2); // 06:10
+ * TideProblems.Water high = new TideProblems.Water(742.0, 5.4); // 12:22
+ * Problem problem = TideProblems.byTwelfths(low, high, 540.0);
+ * problem.answer(); // metres at 09:00
+ * }</pre>
+ */
+public final class TideProblems {
+  private static final String BEFORE = "Water before";
+  private static final String AFTER = "Water after";
+  private static final String LEVEL_BEFORE = "Height before";
+  private static final String LEVEL_AFTER = "Height after";
+  private static final String AT = "Time";
+  private static final String RANGE = "Rise";
+  private static final String SHARE = "Share of the interval";
+  private static final String HEIGHT = "Height";
+
+  private TideProblems() {}
+
+  /**
+   * A high or low water of the table.
+   *
+   * @param clockMinutes time of day, minutes since midnight, finite
+   * @param metres height above the datum, finite
+   */
+  public record Water(double clockMinutes, double metres) implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    /**
+     * Checks the parts.
+     *
+     * @throws IllegalArgumentException if a value is NaN or infinite
+     */
+    public Water {
+      Arguments.finite(clockMinutes, "time", "minutes");
+      Arguments.finite(metres, "height", "metres");
+    }
+  }
+
+  /**
+   * The height between two waters by the rule of twelfths.
+   *
+   * @param before the water before
+   * @param after the next water
+   * @param clockMinutes the time asked for, between the two
+   * @return the problem; its answer is the height
+   * @throws IllegalArgumentException if the waters are not in order or the time not between them
+   */
+  public static Problem byTwelfths(Water before, Water after, double clockMinutes) {
+    return between(
+            "Height of the tide by twelfths",
+            before,
+            after,
+            clockMinutes,
+            "Twelfths gone",
+            Quantity.COUNT,
+            "1, 2, 3, 3, 2, 1 in the six parts of the interval",
+            f -> twelfths(f.of(SHARE)),
+            12.0)
+        .slip(
+            "Twelfths gone",
+            "counted from the wrong water",
+            4.0,
+            f -> 12.0 - twelfths(f.of(SHARE)))
+        .slip("Twelfths gone", "two in each part: a straight line", 2.0, f -> 12.0 * f.of(SHARE))
+        .estimated("half the range in the middle two hours")
+        .checked("between the two waters, and nearer to the nearer one");
+  }
+
+  /**
+   * The height between two waters by the cosine.
+   *
+   * @param before the water before
+   * @param after the next water
+   * @param clockMinutes the time asked for, between the two
+   * @return the problem; its answer is the height
+   * @throws IllegalArgumentException if the waters are not in order or the time not between them
+   */
+  public static Problem byCosine(Water before, Water after, double clockMinutes) {
+    return between(
+            "Height of the tide by the cosine",
+            before,
+            after,
+            clockMinutes,
+            "Share of the range",
+            Quantity.SHARE,
+            "half of one less the cosine of 180° times the share of the interval",
+            f -> (1.0 - Math.cos(Math.PI * f.of(SHARE))) / 2.0,
+            1.0)
+        .slip(
+            "Share of the range",
+            "counted from the wrong water",
+            4.0,
+            f -> (1.0 + Math.cos(Math.PI * f.of(SHARE))) / 2.0)
+        .slip("Share of the range", "a straight line", 2.0, f -> f.of(SHARE))
+        .estimated("half the range in the middle third of the time")
+        .checked("between the two waters, and nearer to the nearer one");
+  }
+
+  /**
+   * The height between two waters by a port's printed curve.
+   *
+   * @param curve the port's curve
+   * @param before the water before
+   * @param after the next water
+   * @param clockMinutes the time asked for, between the two
+   * @return the problem; its answer is the height
+   * @throws IllegalArgumentException if the waters are not in order or the time not between them
+   */
+  public static Problem byCurve(
+      NormalisedCurve curve, Water before, Water after, double clockMinutes) {
+    boolean rising = after.metres() > before.metres();
+    return between(
+            "Height of the tide by the port's curve",
+            before,
+            after,
+            clockMinutes,
+            "Share of the range",
+            Quantity.SHARE,
+            "read off the curve, " + (rising ? "rising" : "falling"),
+            f -> gone(curve, f.of(SHARE), rising),
+            1.0)
+        .slip(
+            "Share of the range",
+            "read off the other side of the curve",
+            4.0,
+            f -> gone(curve, f.of(SHARE), !rising))
+        .slip(
+            "Share of the range",
+            "counted from the wrong water",
+            4.0,
+            f -> 1.0 - gone(curve, f.of(SHARE), rising))
+        .estimated("half the range in the middle third of the time")
+        .checked("between the two waters, and nearer to the nearer one");
+  }
+
+  /** Share of the range gone since the water before; the curve counts from low water. */
+  private static double gone(NormalisedCurve curve, double share, boolean rising) {
+    double inside = Math.min(1.0, Math.max(0.0, share));
+    double aboveLow = curve.heightFraction(inside, rising);
+    return rising ? aboveLow : 1.0 - aboveLow;
+  }
+
+  private static double twelfths(double share) {
+    double sixths = Math.min(6.0, Math.max(0.0, share * 6.0));
+    double[] atEnds = {0.0, 1.0, 3.0, 6.0, 9.0, 11.0, 12.0};
+    int part = (int) Math.min(5.0, Math.floor(sixths));
+    return atEnds[part] + (sixths - part) * (atEnds[part + 1] - atEnds[part]);
+  }
+
+  private static Problem between(
+      String title,
+      Water before,
+      Water after,
+      double clockMinutes,
+      String name,
+      Quantity quantity,
+      String words,
+      Rule rule,
+      double whole) {
+    if (!(after.clockMinutes() > before.clockMinutes())
+        || !(clockMinutes >= before.clockMinutes() && clockMinutes <= after.clockMinutes())) {
+      throw new IllegalArgumentException(
+          "time must be between two waters in order, was "
+              + clockMinutes
+              + " minutes between "
+              + before.clockMinutes()
+              + " and "
+              + after.clockMinutes());
+    }
+    return Problem.titled(title)
+        .given(BEFORE, Quantity.CLOCK, before.clockMinutes(), "tide table, local time")
+        .given(LEVEL_BEFORE, Quantity.METRES, before.metres(), "tide table")
+        .given(AFTER, Quantity.CLOCK, after.clockMinutes(), "tide table, local time")
+        .given(LEVEL_AFTER, Quantity.METRES, after.metres(), "tide table")
+        .given(AT, Quantity.CLOCK, clockMinutes, "asked for")
+        .then(
+            RANGE,
+            Quantity.METRES,
+            "height after less height before; below zero if it falls",
+            f -> f.of(LEVEL_AFTER) - f.of(LEVEL_BEFORE))
+        .slip(RANGE, "a height taken for the range", 4.0, f -> f.of(LEVEL_AFTER))
+        .then(
+            SHARE,
+            Quantity.SHARE,
+            "time since the water before over the time between the waters",
+            f -> (f.of(AT) - f.of(BEFORE)) / (f.of(AFTER) - f.of(BEFORE)))
+        .then(name, quantity, words, rule)
+        .then(
+            HEIGHT,
+            Quantity.METRES,
+            "height before and its share of the rise",
+            f -> f.of(LEVEL_BEFORE) + f.of(RANGE) * f.of(name) / whole)
+        .slip(
+            HEIGHT,
+            "height before left out: rise taken for height",
+            4.0,
+            f -> f.of(RANGE) * f.of(name) / whole)
+        .slip(
+            HEIGHT,
+            "share taken from the height after",
+            2.0,
+            f -> f.of(LEVEL_AFTER) - f.of(RANGE) * f.of(name) / whole);
+  }
+
+  /**
+   * The time of a high or low water at a secondary port.
+   *
+   * @param standardClockMinutes time at the standard port in its table's zone, minutes since
+   *     midnight
+   * @param differences the port's differences by the clock of the standard port
+   * @param summerTimeMinutes minutes to add for local summer time, after the differences
+   * @return the problem; its answer is the time by the local clock
+   * @throws IllegalArgumentException if a value is NaN or infinite
+   */
+  public static Problem secondaryPortTime(
+      double standardClockMinutes, ClockDifferences differences, double summerTimeMinutes) {
+    return Problem.titled("Time of a water at a secondary port")
+        .given("Standard port", Quantity.CLOCK, standardClockMinutes, "its table, its zone")
+        .given("Summer time", Quantity.MINUTES, summerTimeMinutes, "to add, last of all")
+        .then(
+            "Difference",
+            Quantity.MINUTES,
+            "between the printed columns, by the time at the standard port",
+            f -> difference(differences, f.of("Standard port")))
+        .slip(
+            "Difference",
+            "hour of summer time added before the difference was looked up",
+            4.0,
+            f -> difference(differences, f.of("Standard port") + f.of("Summer time")))
+        .slip(
+            "Difference", "difference taken the wrong way", 4.0, f -> -f.of("Difference"))
+        .slip("Difference", "difference left out: the standard port's own time", 4.0, f -> 0.0)
+        .then(
+            "Port's own zone",
+            Quantity.CLOCK,
+            "standard port and difference",
+            f -> f.of("Standard port") + f.of("Difference"))
+        .then(
+            "Local clock",
+            Quantity.CLOCK,
+            "summer time added",
+            f -> f.of("Port's own zone") + f.of("Summer time"))
+        .slip(
+            "Local clock",
+            "summer time taken off",
+            2.0,
+            f -> f.of("Port's own zone") - f.of("Summer time"))
+        .estimated("about the standard port's time, an hour on in summer")
+        .checked("does the flood get there before or after it passes the standard port?");
+  }
+
+  private static double difference(ClockDifferences differences, double clockMinutes) {
+    long second = Math.floorMod(Math.round(clockMinutes * 60.0), 86400L);
+    return differences.minutesAt(LocalTime.ofSecondOfDay(second));
+  }
+
+  /**
+   * The depth of water over a bank that dries, or over a sounding.
+   *
+   * @param heightMetres height of the tide above the datum
+   * @param chartedMetres charted depth below the datum; a height that dries is below zero
+   * @return the problem; its answer is the depth of water, below zero where the bank stands dry
+   * @throws IllegalArgumentException if a value is NaN or infinite
+   */
+  public static Problem depthOver(double heightMetres, double chartedMetres) {
+    boolean dries = chartedMetres < 0.0;
+    return Problem.titled(dries ? "Depth over a bank that dries" : "Depth over a sounding")
+        .given(HEIGHT, Quantity.METRES, heightMetres, "of the tide, above chart datum")
+        .given(
+            dries ? "Dries" : "Charted depth",
+            Quantity.METRES,
+            Math.abs(chartedMetres),
+            "on the chart, from the same datum")
+        .then(
+            "Depth",
+            Quantity.METRES,
+            dries ? "height of the tide less what the bank dries" : "height of the tide and charted depth",
+            f -> dries ? f.of(HEIGHT) - f.of("Dries") : f.of(HEIGHT) + f.of("Charted depth"))
+        .slip(
+            "Depth",
+            dries ? "drying height added" : "charted depth taken off",
+            4.0,
+            f -> dries ? f.of(HEIGHT) + f.of("Dries") : f.of(HEIGHT) - f.of("Charted depth"))
+        .slip("Depth", "height of the tide taken for the depth", 4.0, f -> f.of(HEIGHT))
+        .slip("Depth", "subtracted the other way about", 2.0, f -> charted(f, dries) - f.of(HEIGHT))
+        .estimated(dries ? "less water than the tide's height" : "more water than the chart shows")
+        .checked("would I stand in it?");
+  }
+
+  private static double charted(Figures f, boolean dries) {
+    return f.of(dries ? "Dries" : "Charted depth");
+  }
+}

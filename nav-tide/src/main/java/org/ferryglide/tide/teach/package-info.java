@@ -1,0 +1,17 @@
+/**
+ * Problems of tides and tidal streams as they are worked by hand from tables, with the slips that
+ * people make in them.
+ *
+ * <pre>{@code
+ * Problem problem =
+ *     TideProblems.byTwelfths(
+ *         new TideProblems.Water(370.0, 1.2), new TideProblems.Water(742.0, 5.4), 540.0);
+ * System.out.println(problem.working());
+ * }</pre>
+ *
+ * <p>Official tide tables come first.
+ */
+@NullMarked
+package org.ferryglide.tide.teach;
+
+import org.jspecify.annotations.NullMarked;
