@@ -5,7 +5,6 @@ import org.ferryglide.nav.bearing.Deviation;
 import org.ferryglide.nav.bearing.DeviationTable;
 import org.ferryglide.nav.bearing.GridBearing;
 import org.ferryglide.nav.bearing.GridConvergence;
-
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
@@ -85,8 +84,7 @@ public final class BearingProblems {
    */
   public static Problem trueToCompass(
       TrueBearing course, Variation variation, DeviationTable card) {
-    double deviation =
-        card.deviationOn(course.toMagnetic(variation)).degreesEast();
+    double deviation = card.deviationOn(course.toMagnetic(variation)).degreesEast();
     Problem problem =
         magnetic(
                 Problem.titled("Compass course by the deviation card")
@@ -136,8 +134,7 @@ public final class BearingProblems {
                 Quantity.TRUE_BEARING,
                 Slips.add("variation", variation.degreesEast(), "magnetic"),
                 f -> f.of("Magnetic bearing") + f.of(VARIATION));
-    problem =
-        Slips.adding(problem, "Magnetic bearing", "Compass bearing", DEVIATION, "deviation");
+    problem = Slips.adding(problem, "Magnetic bearing", "Compass bearing", DEVIATION, "deviation");
     return Slips.adding(problem, "True bearing", "Magnetic bearing", VARIATION, "variation")
         .estimated("compass to true: add east, take off west")
         .checked("laid on the chart, the line must pass where the party can be");
@@ -156,8 +153,7 @@ public final class BearingProblems {
     Problem problem =
         Problem.titled("Magnetic course of a leg on the land map")
             .given(GRID, Quantity.GRID_BEARING, bearing.degrees(), "laid off on the map")
-            .given(
-                CONVERGENCE, Quantity.EAST_WEST, convergence.degreesEast(), "of the grid there")
+            .given(CONVERGENCE, Quantity.EAST_WEST, convergence.degreesEast(), "of the grid there")
             .given(VARIATION, Quantity.EAST_WEST, variation.degreesEast(), "there and then")
             .then(
                 TRUE,
@@ -256,7 +252,9 @@ public final class BearingProblems {
                 f -> f.of(TRUE) - f.of(VARIATION))
             .estimated(
                 "variation "
-                    + (variation.degreesEast() < 0 ? "west: magnetic is more" : "east: magnetic is less")
+                    + (variation.degreesEast() < 0
+                        ? "west: magnetic is more"
+                        : "east: magnetic is less")
                     + " than true"),
         MAGNETIC,
         TRUE,

@@ -59,9 +59,7 @@ final class Chain implements Figures {
 
   private double inForm(Line line, double value) {
     double rounded = byHand ? line.quantity().rounded(value) : value;
-    return line.quantity().isBearing()
-        ? Angles.reduced(rounded)
-        : rounded;
+    return line.quantity().isBearing() ? Angles.reduced(rounded) : rounded;
   }
 
   double value(int index) {

@@ -189,10 +189,7 @@ public final class FixingProblems {
                 f -> carried(f, 1.0, -1.0))
             .slip(OFF, "run left out: carried by the stream only", Slip.RARE, f -> carried(f, 0, 1))
             .slip(
-                OFF,
-                "distance at the first bearing taken",
-                Slip.SOMETIMES,
-                FixingProblems::atFirst)
+                OFF, "distance at the first bearing taken", Slip.SOMETIMES, FixingProblems::atFirst)
             .estimated("as far off as I have run, where the angle has doubled")
             .checked("does the place lie down stream of the dead reckoning?");
     if (!(problem.answer() > 0.0)) {
@@ -281,7 +278,6 @@ public final class FixingProblems {
    * @throws IllegalArgumentException if {@code clearance} is out of range
    */
   public static Problem clearingBearing(
-      
       TrueBearing toDanger, Distance distance, Distance clearance, ClearingBearing.Danger danger) {
     Arguments.positive(clearance.metres(), "clearance", "metres");
     if (clearance.metres() >= distance.metres()) {
@@ -343,7 +339,10 @@ public final class FixingProblems {
             "departure and time under way",
             f -> f.of("Departure") + f.of("Under way"))
         .then(
-            "Daylight left", Quantity.MINUTES, "sunset less arrival", f -> f.of("Sunset") - f.of("Arrival"))
+            "Daylight left",
+            Quantity.MINUTES,
+            "sunset less arrival",
+            f -> f.of("Sunset") - f.of("Arrival"))
         .estimated("hours first, then minutes")
         .checked("does departure, time and daylight add up to sunset?");
   }

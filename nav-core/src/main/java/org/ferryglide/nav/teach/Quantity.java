@@ -115,8 +115,8 @@ public enum Quantity {
    * The value in writing, with the letter or unit of the trade.
    *
    * @param value value in {@link #unit()}
-   * @return for example {@code 049°M}, {@code 4°15'W}, {@code 12:45}, {@code 1 h 05 min}, {@code 3.4
-   *     NM}, {@code 2.1 kn}, {@code 3.2 m}
+   * @return for example {@code 049°M}, {@code 4°15'W}, {@code 12:45}, {@code 1 h 05 min}, {@code
+   *     3.4 NM}, {@code 2.1 kn}, {@code 3.2 m}
    * @throws IllegalArgumentException if {@code value} is NaN or infinite
    */
   public String text(double value) {

@@ -27,8 +27,7 @@ final class ReadingSlips {
         slips.add(slip(figure, "90° too much", Slip.RARE, f -> f.of(figure) + 90.0));
         slips.add(slip(figure, "90° too little", Slip.RARE, f -> f.of(figure) - 90.0));
       }
-      slips.add(
-          slip(figure, "last two digits transposed", Slip.RARE, f -> lastTwo(f.of(figure))));
+      slips.add(slip(figure, "last two digits transposed", Slip.RARE, f -> lastTwo(f.of(figure))));
       slips.add(
           slip(figure, "first two digits transposed", Slip.RARE, f -> firstTwo(f.of(figure))));
     }

@@ -15,11 +15,7 @@ final class Slips {
    */
   static Problem takingOff(Problem problem, String result, String from, String angle, String word) {
     return problem
-        .slip(
-            result,
-            word + " with the wrong sign",
-            Slip.COMMON,
-            f -> f.of(from) + f.of(angle))
+        .slip(result, word + " with the wrong sign", Slip.COMMON, f -> f.of(from) + f.of(angle))
         .slip(result, word + " left out", Slip.COMMON, f -> f.of(from))
         .slip(result, word + " applied twice", Slip.RARE, f -> f.of(from) - 2.0 * f.of(angle));
   }
@@ -27,11 +23,7 @@ final class Slips {
   /** The same where the angle is added. */
   static Problem adding(Problem problem, String result, String from, String angle, String word) {
     return problem
-        .slip(
-            result,
-            word + " with the wrong sign",
-            Slip.COMMON,
-            f -> f.of(from) - f.of(angle))
+        .slip(result, word + " with the wrong sign", Slip.COMMON, f -> f.of(from) - f.of(angle))
         .slip(result, word + " left out", Slip.COMMON, f -> f.of(from))
         .slip(result, word + " applied twice", Slip.RARE, f -> f.of(from) + 2.0 * f.of(angle));
   }

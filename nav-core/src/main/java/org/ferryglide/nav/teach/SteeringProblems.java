@@ -86,8 +86,7 @@ public final class SteeringProblems {
       TrueBearing course, Distance distance, Speed speed, Velocity stream) {
     return triangle(
             Problem.titled("Time of a leg in a stream")
-                .given(
-                    DISTANCE, Quantity.NAUTICAL_MILES, distance.nauticalMiles(), "on the chart"),
+                .given(DISTANCE, Quantity.NAUTICAL_MILES, distance.nauticalMiles(), "on the chart"),
             course,
             speed,
             stream)
@@ -129,7 +128,12 @@ public final class SteeringProblems {
             0);
     if (finding != SteadyTriangle.SOLVED) {
       throw new IllegalArgumentException(
-          "no heading makes good " + course + " at " + speed.inKnots(1) + " in " + stream.setAndRate());
+          "no heading makes good "
+              + course
+              + " at "
+              + speed.inKnots(1)
+              + " in "
+              + stream.setAndRate());
     }
     return problem
         .given(COURSE, Quantity.TRUE_BEARING, course.degrees(), "laid off on the chart")
@@ -151,11 +155,7 @@ public final class SteeringProblems {
             "end of the stream joined to the mark, not the paddling speed swung to the track",
             Slip.COMMON,
             f -> joined(f))
-        .slip(
-            WATER_TRACK,
-            "stream left out",
-            Slip.SOMETIMES,
-            f -> f.of(COURSE))
+        .slip(WATER_TRACK, "stream left out", Slip.SOMETIMES, f -> f.of(COURSE))
         .slip(
             WATER_TRACK,
             "an hour of stream with half an hour of paddling",
@@ -173,12 +173,7 @@ public final class SteeringProblems {
     double set = Math.toRadians(f.of(SET));
     double[] out = new double[2];
     SteadyTriangle.solve(
-        f.of(COURSE),
-        speedKnots,
-        f.of(RATE) * Math.sin(set),
-        f.of(RATE) * Math.cos(set),
-        out,
-        0);
+        f.of(COURSE), speedKnots, f.of(RATE) * Math.sin(set), f.of(RATE) * Math.cos(set), out, 0);
     return out;
   }
 
@@ -214,7 +209,10 @@ public final class SteeringProblems {
     Problem problem =
         Problem.titled("Heading that allows for leeway")
             .given(
-                WATER_TRACK, Quantity.TRUE_BEARING, waterTrack.degrees(), "wanted through the water")
+                WATER_TRACK,
+                Quantity.TRUE_BEARING,
+                waterTrack.degrees(),
+                "wanted through the water")
             .given("Wind from", Quantity.TRUE_BEARING, windFrom.degrees(), "forecast")
             .given("Leeway", Quantity.ANGLE, angle, "of this craft in this wind")
             .given(VARIATION, Quantity.EAST_WEST, variation.degreesEast(), "there and then")
@@ -291,11 +289,7 @@ public final class SteeringProblems {
             f -> f.of(RATE) * f.of("Time") / MINUTES_IN_HOUR)
         .slip("Drift", "stream of a whole hour", Slip.COMMON, f -> f.of(RATE))
         .slip("Drift", "stream left out", Slip.SOMETIMES, f -> 0.0)
-        .slip(
-            "Drift",
-            "stream taken backwards",
-            Slip.COMMON,
-            f -> -f.of("Drift"))
+        .slip("Drift", "stream taken backwards", Slip.COMMON, f -> -f.of("Drift"))
         .then(
             "Distance made good",
             Quantity.NAUTICAL_MILES,
@@ -345,7 +339,8 @@ public final class SteeringProblems {
       Velocity stream = hours.get(hour - 1);
       problem =
           problem
-              .given(SET + " " + hour, Quantity.TRUE_BEARING, stream.set().degrees(), "hour " + hour)
+              .given(
+                  SET + " " + hour, Quantity.TRUE_BEARING, stream.set().degrees(), "hour " + hour)
               .given(RATE + " " + hour, Quantity.KNOTS, stream.rate().knots(), "hour " + hour);
     }
     problem =

@@ -125,8 +125,7 @@ class ProblemTest {
     assertThrows(
         IllegalArgumentException.class, () -> problem.given("A", Quantity.METRES, 2.0, ""));
     assertThrows(
-        IllegalArgumentException.class,
-        () -> problem.given("B", Quantity.METRES, Double.NaN, ""));
+        IllegalArgumentException.class, () -> problem.given("B", Quantity.METRES, Double.NaN, ""));
     assertThrows(IllegalArgumentException.class, () -> problem.mark(Double.NaN));
     assertThrows(IllegalArgumentException.class, () -> problem.mark(Map.of("B", 1.0)));
     assertThrows(IllegalArgumentException.class, () -> problem.mark(Map.of()));
@@ -167,8 +166,7 @@ class ProblemTest {
   void aRoseCarriedForwardAnswersAsTheRoseDoes() {
     CompassRose rose = CompassRose.parse("4°15'W 2012 (8'E)");
     Problem problem = BearingProblems.roseCarriedForward(TrueBearing.ofDegrees(100), rose, 2026);
-    same(
-        TrueBearing.ofDegrees(100).toMagnetic(rose.variationInYear(2026)).degrees(), problem);
+    same(TrueBearing.ofDegrees(100).toMagnetic(rose.variationInYear(2026)).degrees(), problem);
     assertEquals(
         "year of the rose forgotten",
         problem.mark(104.25 + 0.5).isRight()
@@ -230,6 +228,9 @@ class ProblemTest {
   private static void same(double expected, Problem problem) {
     String last = problem.figures().get(problem.figures().size() - 1);
     assertEquals(
-        0.0, problem.quantity(last).difference(problem.answer(), expected), 1e-7, problem::toString);
+        0.0,
+        problem.quantity(last).difference(problem.answer(), expected),
+        1e-7,
+        problem::toString);
   }
 }

@@ -101,8 +101,7 @@ public final class PracticeArea {
       int year = THIS_YEAR - random.nextInt(14, 24);
       int change = random.nextInt(8, 14) * (random.nextBoolean() ? 1 : -1);
       CompassRose drawn =
-          new CompassRose(
-              Variation.ofDegreesEast(east), year, AnnualChange.ofMinutesEast(change));
+          new CompassRose(Variation.ofDegreesEast(east), year, AnnualChange.ofMinutesEast(change));
       double now = drawn.variationInYear(THIS_YEAR).degreesEast();
       if (Math.abs(now) > 3.4 && Math.abs(now - east) > 2.4) {
         return drawn;
@@ -117,8 +116,7 @@ public final class PracticeArea {
     for (int heading = 0; heading < 360; heading += 30) {
       double east = Math.rint(size * Math.sin(Math.toRadians(heading + turn)) * 2.0) / 2.0;
       entries.add(
-          new HeadingDeviation(
-              CompassBearing.ofDegrees(heading), Deviation.ofDegreesEast(east)));
+          new HeadingDeviation(CompassBearing.ofDegrees(heading), Deviation.ofDegreesEast(east)));
     }
     return DeviationTable.through(entries);
   }
@@ -131,7 +129,8 @@ public final class PracticeArea {
         tenth(random, ranges.neapMetres() + 0.4, Math.max(ranges.neapMetres() + 0.6, 4.2));
     double low = tenth(random, 0.6, 1.6);
     while (minutes < 1440.0) {
-      waters.add(new Water(minutes, tidy(low + (high ? range : 0.0) + random.nextInt(-1, 2) / 10.0)));
+      waters.add(
+          new Water(minutes, tidy(low + (high ? range : 0.0) + random.nextInt(-1, 2) / 10.0)));
       minutes += 372 + random.nextInt(-12, 13);
       high = !high;
     }
@@ -146,8 +145,7 @@ public final class PracticeArea {
       double wave = Math.cos(2.0 * Math.PI * (hour + 2.3) / 12.4);
       double rate = Math.max(0.1, tidy(peak * Math.abs(wave)));
       TrueBearing set = TrueBearing.ofDegrees(wave >= 0.0 ? flood : flood + 180.0);
-      rows.add(
-          new StreamHour(hour, set, Speed.ofKnots(rate), Speed.ofKnots(tidy(rate * 0.5))));
+      rows.add(new StreamHour(hour, set, Speed.ofKnots(rate), Speed.ofKnots(tidy(rate * 0.5))));
     }
     return List.copyOf(rows);
   }

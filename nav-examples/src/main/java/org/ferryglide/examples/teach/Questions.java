@@ -49,7 +49,8 @@ final class Questions {
         case 0 -> laidOff(number, grade);
         case 1 -> exercise(number, grade, "Put your course on the deck compass.", byCard());
         case 2 -> exercise(number, grade, "How much water stands there?", depth());
-        case 3 -> exercise(number, grade, "You steered a little off. How far off the line?", small());
+        case 3 ->
+            exercise(number, grade, "You steered a little off. How far off the line?", small());
         case 4 -> exercise(number, grade, "How much daylight is left on landing?", daylight());
         case 5 -> exercise(number, grade, "Aim off up stream.", aim());
         case 6 -> exercise(number, grade, "How far off is the mark?", vertical());
@@ -69,7 +70,8 @@ final class Questions {
         default -> throw new IllegalArgumentException("no question of kind " + kind);
       };
     } catch (IllegalArgumentException e) {
-      return null; // the figures drawn contradict each other: a stream too strong, lines that do not cut
+      return null; // the figures drawn contradict each other: a stream too strong, lines that do
+                   // not cut
     }
   }
 
@@ -136,8 +138,7 @@ final class Questions {
   private Problem fromCompass() {
     CompassBearing taken = CompassBearing.ofDegrees(random.nextInt(360));
     double east = random.nextInt(3, 8) * (random.nextBoolean() ? 1 : -1);
-    return BearingProblems.compassToTrue(
-        taken, Deviation.ofDegreesEast(east), now());
+    return BearingProblems.compassToTrue(taken, Deviation.ofDegreesEast(east), now());
   }
 
   private Problem oldRose() {

@@ -42,8 +42,7 @@ class ExercisesTest {
         Marking marking = problem.mark(wrong);
         assertFalse(marking.isRight(), () -> problem + " " + slip);
         assertTrue(
-            marking.explanations().stream()
-                .anyMatch(found -> found.slips().equals(List.of(slip))),
+            marking.explanations().stream().anyMatch(found -> found.slips().equals(List.of(slip))),
             () -> problem + " " + slip + " " + marking);
         for (Explanation found : marking.explanations()) { // ties: none can be told from another
           assertEquals(
@@ -123,7 +122,8 @@ class ExercisesTest {
   void theSameSeedGivesTheSameSheetAndAnotherSeedAnother() {
     List<String> once = Exercises.of(7, 20).list().stream().map(Exercise::story).toList();
     assertEquals(once, Exercises.of(7, 20).list().stream().map(Exercise::story).toList());
-    Set<String> other = new HashSet<>(Exercises.of(8, 20).list().stream().map(Exercise::story).toList());
+    Set<String> other =
+        new HashSet<>(Exercises.of(8, 20).list().stream().map(Exercise::story).toList());
     other.retainAll(once);
     assertTrue(other.size() <= 2, other::toString);
   }

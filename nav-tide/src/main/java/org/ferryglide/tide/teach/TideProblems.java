@@ -78,10 +78,7 @@ public final class TideProblems {
             f -> twelfths(f.of(SHARE)),
             12.0)
         .slip(
-            "Twelfths gone",
-            "counted from the wrong water",
-            4.0,
-            f -> 12.0 - twelfths(f.of(SHARE)))
+            "Twelfths gone", "counted from the wrong water", 4.0, f -> 12.0 - twelfths(f.of(SHARE)))
         .slip("Twelfths gone", "two in each part: a straight line", 2.0, f -> 12.0 * f.of(SHARE))
         .estimated("half the range in the middle two hours")
         .checked("between the two waters, and nearer to the nearer one");
@@ -248,8 +245,7 @@ public final class TideProblems {
             "hour of summer time added before the difference was looked up",
             4.0,
             f -> difference(differences, f.of("Standard port") + f.of("Summer time")))
-        .slip(
-            "Difference", "difference taken the wrong way", 4.0, f -> -f.of("Difference"))
+        .slip("Difference", "difference taken the wrong way", 4.0, f -> -f.of("Difference"))
         .slip("Difference", "difference left out: the standard port's own time", 4.0, f -> 0.0)
         .then(
             "Port's own zone",
@@ -295,7 +291,9 @@ public final class TideProblems {
         .then(
             "Depth",
             Quantity.METRES,
-            dries ? "height of the tide less what the bank dries" : "height of the tide and charted depth",
+            dries
+                ? "height of the tide less what the bank dries"
+                : "height of the tide and charted depth",
             f -> dries ? f.of(HEIGHT) - f.of("Dries") : f.of(HEIGHT) + f.of("Charted depth"))
         .slip(
             "Depth",
