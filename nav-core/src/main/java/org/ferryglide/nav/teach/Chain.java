@@ -2,7 +2,7 @@ package org.ferryglide.nav.teach;
 
 import java.util.List;
 import java.util.function.IntConsumer;
-import org.ferryglide.nav.bearing.Angles;
+import org.ferryglide.nav.basics.Angles;
 
 /** One run through the lines of a problem: exact or rounded, with or without slips. */
 final class Chain implements Figures {

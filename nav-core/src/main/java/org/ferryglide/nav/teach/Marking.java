@@ -2,7 +2,7 @@ package org.ferryglide.nav.teach;
 
 import java.io.Serializable;
 import java.util.List;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * What a learner's answer came to: right, or where it went wrong and by which slips.

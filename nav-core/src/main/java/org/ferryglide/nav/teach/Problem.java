@@ -7,7 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.note.Figure;
 import org.ferryglide.nav.note.Step;
 import org.ferryglide.nav.note.Working;

@@ -1,7 +1,7 @@
 package org.ferryglide.nav.teach;
 
 import java.io.Serializable;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 
 /**
  * A slip that people make, at one figure of a problem.

@@ -2,7 +2,7 @@ package org.ferryglide.tide.teach;
 
 import java.io.Serializable;
 import java.time.LocalTime;
-import org.ferryglide.nav.note.Arguments;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.teach.Figures;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.Quantity;
