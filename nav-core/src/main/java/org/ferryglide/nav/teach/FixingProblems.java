@@ -1,9 +1,9 @@
 package org.ferryglide.nav.teach;
 
 import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.sight.BowBearings;
 import org.ferryglide.nav.sight.ClearingBearing;
 import org.ferryglide.nav.sight.DistanceOff;

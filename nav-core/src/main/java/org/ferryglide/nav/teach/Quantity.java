@@ -1,8 +1,8 @@
 package org.ferryglide.nav.teach;
 
 import org.ferryglide.nav.basics.Angles;
-import org.ferryglide.nav.bearing.HandRounding;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.bearing.HandRounding;
 
 /**
  * What a figure of a problem measures, how finely somebody writes it down by hand, and how far a

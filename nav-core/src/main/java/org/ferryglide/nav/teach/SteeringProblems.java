@@ -2,12 +2,12 @@ package org.ferryglide.nav.teach;
 
 import java.util.List;
 import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
-import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.steer.SteadyTriangle;
 
 /**

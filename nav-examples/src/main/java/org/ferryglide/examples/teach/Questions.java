@@ -71,7 +71,7 @@ final class Questions {
       };
     } catch (IllegalArgumentException e) {
       return null; // the figures drawn contradict each other: a stream too strong, lines that do
-                   // not cut
+      // not cut
     }
   }
 
