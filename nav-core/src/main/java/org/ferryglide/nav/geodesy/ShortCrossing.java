@@ -261,8 +261,8 @@ final class ShortCrossing {
         && alongA <= a.length + slack
         && alongB >= -slack
         && alongB <= b.length + slack) {
-      double onA = Math.max(0.0, Math.min(a.length, alongA));
-      double onB = Math.max(0.0, Math.min(b.length, alongB));
+      double onA = atEnd(alongA, a.length, slack);
+      double onB = atEnd(alongB, b.length, slack);
       a.line.pointAt(onA, pointA, 0);
       points.add(
           new Crossings.Crossing(
@@ -278,6 +278,11 @@ final class ShortCrossing {
       }
     }
     return new Crossings(points, false);
+  }
+
+  /** A place within the rounding of an end is the end. */
+  private static double atEnd(double along, double length, double slack) {
+    return along <= slack ? 0.0 : along >= length - slack ? length : along;
   }
 
   /** Newton's method from the crossing of the chords. */
