@@ -1,6 +1,5 @@
 package org.ferryglide.nav.passage;
 
-import java.util.function.Supplier;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.NotPossible;
@@ -30,20 +29,37 @@ final class Candidate {
   final double[] windEast;
   final double[] windNorth;
   final int[] leg;
-  private final Supplier<PassageSolver> slowerSolver;
+
+  /** From the look before, metres a second over the ground; 0 where a leg begins. */
+  final double[] groundEast;
+
+  final double[] groundNorth;
+
+  /** Degrees of latitude gone north or south since the first look, and of longitude. */
+  final double[] goneLatitude;
+
+  final double[] goneLongitude;
+
+  /** Seconds from the look before; 0 where a leg begins. */
+  final double[] seconds;
+
+  private final WorkRoom room;
   private @Nullable Outcome<SteeredRoute, NotPossible> slower;
+  private double @Nullable [] slowerTimes;
   private int @Nullable [] strongest;
+  private double @Nullable [] covariances;
   private double @Nullable [] halfWidths;
+  private double greatestHalfWidth;
 
   Candidate(Passage passage, SteeredRoute route) {
-    this(passage, route, () -> PassageSolver.lean(passage.slower()));
+    this(passage, route, new WorkRoom(passage));
   }
 
-  /** With a solver of the slower party that serves many candidates. */
-  Candidate(Passage passage, SteeredRoute route, Supplier<PassageSolver> slowerSolver) {
+  /** With a room to work in that serves many candidates of one thread. */
+  Candidate(Passage passage, SteeredRoute route, WorkRoom room) {
     this.passage = passage;
     this.route = route;
-    this.slowerSolver = slowerSolver;
+    this.room = room;
     int count = 0;
     for (SteeredLeg steered : route.legs()) {
       count += looks(steered);
@@ -58,7 +74,13 @@ final class Candidate {
     windEast = new double[count];
     windNorth = new double[count];
     leg = new int[count];
+    groundEast = new double[count];
+    groundNorth = new double[count];
+    seconds = new double[count];
+    goneLatitude = new double[count];
+    goneLongitude = new double[count];
     fill();
+    move();
   }
 
   /** For a passage at the slower speed already: nothing slower is to be solved. */
@@ -71,9 +93,37 @@ final class Candidate {
   /** The same passage at the slower speed. */
   Outcome<SteeredRoute, NotPossible> slower() {
     if (slower == null) {
-      slower = slowerSolver.get().leaving(EpochSeconds.of(route.departure()));
+      slower = room.slower().leaving(EpochSeconds.of(route.departure()));
     }
     return slower;
+  }
+
+  /**
+   * Departure and arrival of each leg at the slower speed, seconds since 1970; without any where it
+   * is not possible, for which {@link #slower} has the reason.
+   */
+  double[] slowerTimes() {
+    if (slowerTimes == null) {
+      slowerTimes =
+          slower == null
+              ? room.slower().times(EpochSeconds.of(route.departure()))
+              : slower.<double[]>match(Candidate::times, why -> new double[0]);
+    }
+    return slowerTimes;
+  }
+
+  private static double[] times(SteeredRoute route) {
+    double[] times = new double[2 * route.legs().size()];
+    for (int i = 0; i < route.legs().size(); i++) {
+      times[2 * i] = EpochSeconds.of(route.legs().get(i).departure());
+      times[2 * i + 1] = EpochSeconds.of(route.legs().get(i).arrival());
+    }
+    return times;
+  }
+
+  /** Room to work in, for one thread. */
+  WorkRoom room() {
+    return room;
   }
 
   /** The stream along a leg of the route. */
@@ -136,8 +186,25 @@ final class Candidate {
   double halfWidth95(int look) {
     if (halfWidths == null) {
       halfWidths = Widths.of(this);
+      for (double width : halfWidths) {
+        greatestHalfWidth = Math.max(greatestHalfWidth, width);
+      }
     }
     return halfWidths[look];
+  }
+
+  /** The greatest of them; NaN if one is not known. */
+  double greatestHalfWidth95() {
+    halfWidth95(0);
+    return greatestHalfWidth;
+  }
+
+  /** Variance east, variance north and covariance at each look, square metres. */
+  double[] covariances() {
+    if (covariances == null) {
+      covariances = Widths.covariances(this);
+    }
+    return covariances;
   }
 
   private static int looks(SteeredLeg steered) {
@@ -147,7 +214,8 @@ final class Candidate {
 
   private void fill() {
     WindField wind = passage.wind().orElse(null);
-    double[] three = new double[3];
+    double[] three = room.places(size);
+    double[] flow = room.flow();
     int at = 0;
     int number = 0;
     for (SteeredLeg steered : route.legs()) {
@@ -156,42 +224,61 @@ final class Candidate {
       double until = EpochSeconds.of(steered.arrival());
       int looks = looks(steered);
       for (int i = 0; i < looks; i++) {
-        double when = i == looks - 1 ? until : Math.min(until, from + i * STEP_SECONDS);
-        steered.groundTrack().at(when, three, 0);
-        time[at] = when;
-        latitude[at] = three[0];
-        longitude[at] = three[1];
-        heading[at] = three[2];
+        time[at + i] = i == looks - 1 ? until : Math.min(until, from + i * STEP_SECONDS);
+      }
+      steered.groundTrack().atEach(time, at, at + looks, three, 0);
+      for (int i = 0; i < looks; i++) {
+        latitude[at] = three[3 * i];
+        longitude[at] = three[3 * i + 1];
+        heading[at] = three[3 * i + 2];
         leg[at] = number;
-        sample(stream, wind, at, three);
+        sample(stream, wind, at, flow);
         at++;
       }
       number++;
     }
   }
 
-  private void sample(StreamField stream, @Nullable WindField wind, int at, double[] room) {
-    boolean known = stream.sample(latitude[at], longitude[at], time[at], room, 0);
-    streamEast[at] = known ? room[0] : Double.NaN;
-    streamNorth[at] = known ? room[1] : Double.NaN;
-    boolean blows = wind != null && wind.sample(latitude[at], longitude[at], time[at], room, 0);
-    windEast[at] = blows ? room[0] : Double.NaN;
-    windNorth[at] = blows ? room[1] : Double.NaN;
+  /** Works out how the party moves, from its places; again after they were changed. */
+  void move() {
+    PlaneMetres metres = room.metres();
+    for (int look = 1; look < size; look++) {
+      double span = time[look] - time[look - 1];
+      double north = latitude[look] - latitude[look - 1];
+      double east = PlaneMetres.turned(longitude[look] - longitude[look - 1]);
+      goneLatitude[look] = goneLatitude[look - 1] + Math.abs(north);
+      goneLongitude[look] = goneLongitude[look - 1] + Math.abs(east);
+      if (leg[look] == leg[look - 1] && span > 0.0) {
+        metres.moveTo(0.5 * (latitude[look] + latitude[look - 1]));
+        seconds[look] = span;
+        groundEast[look] = east * metres.east() / span;
+        groundNorth[look] = north * metres.north() / span;
+      }
+    }
+  }
+
+  private void sample(StreamField stream, @Nullable WindField wind, int at, double[] flow) {
+    boolean known = stream.sample(latitude[at], longitude[at], time[at], flow, 0);
+    streamEast[at] = known ? flow[0] : Double.NaN;
+    streamNorth[at] = known ? flow[1] : Double.NaN;
+    boolean blows = wind != null && wind.sample(latitude[at], longitude[at], time[at], flow, 0);
+    windEast[at] = blows ? flow[0] : Double.NaN;
+    windNorth[at] = blows ? flow[1] : Double.NaN;
   }
 
   /** A longitude in [-180, 180). */
   static double longitude(double degrees) {
-    double reduced = Math.IEEEremainder(degrees, 360.0);
+    double reduced = PlaneMetres.turned(degrees);
     return reduced >= 180.0 ? -180.0 : reduced + 0.0;
   }
 
   /** Rate of the stream at a look, metres a second; NaN if it is not known. */
   double streamRate(int look) {
-    return Math.hypot(streamEast[look], streamNorth[look]);
+    return PlaneMetres.length(streamEast[look], streamNorth[look]);
   }
 
   /** Speed of the wind at a look, metres a second; NaN if it is not known. */
   double windSpeed(int look) {
-    return Math.hypot(windEast[look], windNorth[look]);
+    return PlaneMetres.length(windEast[look], windNorth[look]);
   }
 }

@@ -1,32 +1,45 @@
 package org.ferryglide.nav.passage;
 
 import org.ferryglide.nav.steer.SteeredRoute;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The candidate last looked at by each thread, so that all checks of a departure share one look
  * along the way.
  */
 final class Candidates {
-  private final Passage passage;
-
   @SuppressWarnings("ThreadLocalUsage") // each passage has candidates of its own
-  private final ThreadLocal<Candidate> last = new ThreadLocal<>();
+  private final ThreadLocal<Last> last;
 
-  @SuppressWarnings("ThreadLocalUsage") // so are their solvers
-  private final ThreadLocal<PassageSolver> slower;
+  private static final class Last {
+    private final WorkRoom room;
+    private @Nullable Candidate candidate;
+
+    Last(Passage passage) {
+      room = new WorkRoom(passage);
+    }
+  }
+
+  private final Passage passage;
 
   Candidates(Passage passage) {
     this.passage = passage;
-    this.slower = ThreadLocal.withInitial(() -> PassageSolver.lean(passage.slower()));
+    last = ThreadLocal.withInitial(() -> new Last(passage));
+  }
+
+  /** The room of the thread that asks. */
+  WorkRoom room() {
+    return last.get().room;
   }
 
   /** What is known of a route; the very route is meant, not one that equals it. */
   @SuppressWarnings("ReferenceEquality")
   Candidate of(SteeredRoute route) {
-    Candidate candidate = last.get();
+    Last mine = last.get();
+    Candidate candidate = mine.candidate;
     if (candidate == null || candidate.route != route) {
-      candidate = new Candidate(passage, route, slower::get);
-      last.set(candidate);
+      candidate = new Candidate(passage, route, mine.room);
+      mine.candidate = candidate;
     }
     return candidate;
   }

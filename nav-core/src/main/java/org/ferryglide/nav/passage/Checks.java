@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
 import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.SteeringLimits;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Verdict;
@@ -14,7 +15,10 @@ final class Checks {
   private final List<Condition> conditions;
   private final List<String> notChecked;
 
-  private Checks(List<Condition> conditions, List<String> notChecked) {
+  private final Candidates candidates;
+
+  private Checks(List<Condition> conditions, List<String> notChecked, Candidates candidates) {
+    this.candidates = candidates;
     this.conditions = Collections.unmodifiableList(conditions);
     this.notChecked = Collections.unmodifiableList(notChecked);
   }
@@ -71,7 +75,7 @@ final class Checks {
         own.share(shared);
       }
     }
-    return new Checks(list, open);
+    return new Checks(list, open, shared);
   }
 
   private static void addLandings(Passage passage, List<Condition> list) {
@@ -83,6 +87,16 @@ final class Checks {
         list.add(new LandingCheck(passage, i, place.landing().get()));
       }
     }
+  }
+
+  /** The room of the thread that asks. */
+  WorkRoom room() {
+    return candidates.room();
+  }
+
+  /** What is known of a route, shared by all checks. */
+  Candidate candidate(SteeredRoute route) {
+    return candidates.of(route);
   }
 
   List<Condition> conditions() {

@@ -12,6 +12,9 @@ final class DangerCheck extends WorstAlong {
   /** Common practice, no source: nearer than this to what is to be kept off asks for a look. */
   static final double WARNING_METRES = 100.0;
 
+  /** Looks between those that give a first figure. */
+  private static final int FEW_LOOKS = 16;
+
   private final Danger danger;
   private final Outline outline;
 
@@ -35,6 +38,42 @@ final class DangerCheck extends WorstAlong {
     }
     double closed = closedAt(candidate, look);
     return closed > 0.0 ? clear : closed == 0.0 ? leftOut() : Double.NaN;
+  }
+
+  /** Looks are left out from which the danger is too far away to be nearer than it was. */
+  @Override
+  int next(Candidate candidate, int look, double worst) {
+    double spare =
+        clearance(candidate.latitude[look], candidate.longitude[look])
+            - candidate.greatestHalfWidth95()
+            - Math.max(worst, WARNING_METRES);
+    int next = look + 1;
+    if (spare > 0.0) { // false for NaN too
+      double square = spare * spare;
+      double north = candidate.goneLatitude[look];
+      double east = candidate.goneLongitude[look];
+      while (next < candidate.size
+          && outline.square(candidate.goneLatitude[next] - north, candidate.goneLongitude[next] - east)
+              < square) {
+        next++;
+      }
+    }
+    return next;
+  }
+
+  /** Where it is always closed, the nearest of some looks. */
+  @Override
+  double reached(Candidate candidate) {
+    double least = Double.POSITIVE_INFINITY;
+    if (danger.closings().isEmpty()) {
+      for (int look = FEW_LOOKS; look < candidate.size; look += FEW_LOOKS) {
+        double clear =
+            clearance(candidate.latitude[look], candidate.longitude[look])
+                - candidate.halfWidth95(look);
+        least = clear < least ? clear : least;
+      }
+    }
+    return least;
   }
 
   /** Closed for the way from the look before if it is at either end of it. */
@@ -73,6 +112,11 @@ final class DangerCheck extends WorstAlong {
   /** Metres outside the distance to keep. */
   double clearance(double latitude, double longitude) {
     return outline.distance(latitude, longitude) - danger.keepOff().metres();
+  }
+
+  /** Whether it stays out of reach after so many degrees gone from a place clear of it. */
+  boolean isFarther(double clear, double goneLatitude, double goneLongitude) {
+    return clear > 0.0 && outline.square(goneLatitude, goneLongitude) < clear * clear;
   }
 
   Danger danger() {

@@ -1,9 +1,7 @@
 package org.ferryglide.nav.passage;
 
 import org.ferryglide.nav.basics.EpochSeconds;
-import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.NotPossible;
-import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Verdict;
 
 /**
@@ -27,17 +25,23 @@ final class DaylightCheck extends PassageCheck {
 
   @Override
   Verdict check(Candidate candidate) {
-    Outcome<SteeredRoute, NotPossible> slower = candidate.slower();
-    return slower.match(
-        route -> held(candidate, route),
-        why -> Verdict.notChecked(name(), "the slower party does not get there: " + why.message()));
+    double[] slower = candidate.slowerTimes();
+    return slower.length > 0
+        ? held(candidate, slower[slower.length - 1])
+        : notThere(name(), candidate);
   }
 
-  private Verdict held(Candidate candidate, SteeredRoute slower) {
+  /** What cannot be checked, since the slower party does not arrive. */
+  static Verdict notThere(String name, Candidate candidate) {
+    String why = candidate.slower().why().map(NotPossible::message).orElse("not possible");
+    return Verdict.notChecked(name, "the slower party does not get there: " + why);
+  }
+
+  private Verdict held(Candidate candidate, double arrival) {
     Party party = passage().party();
     double launch =
         EpochSeconds.of(candidate.route.departure()) - party.launching().toMillis() / 1000.0;
-    double landed = EpochSeconds.of(slower.arrival()) + party.landing().toMillis() / 1000.0;
+    double landed = arrival + party.landing().toMillis() / 1000.0;
     double atLaunch = atStart.leftAt(launch);
     double left = atEndSince(launch, landed - launch, atLaunch) - (landed - launch);
     if (Double.isNaN(atLaunch) || Double.isNaN(left)) {

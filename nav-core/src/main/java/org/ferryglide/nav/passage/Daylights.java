@@ -3,8 +3,6 @@ package org.ferryglide.nav.passage;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import org.ferryglide.nav.basics.EpochSeconds;
@@ -35,7 +33,10 @@ final class Daylights {
   }
 
   private Daylight day(LocalDate date) {
-    return days.computeIfAbsent(date, day -> SunDay.of(day, ZoneOffset.UTC, place).daylight());
+    Daylight known = days.get(date);
+    return known != null
+        ? known
+        : days.computeIfAbsent(date, day -> SunDay.of(day, ZoneOffset.UTC, place).daylight());
   }
 
   /**
@@ -48,20 +49,15 @@ final class Daylights {
     if (date.getYear() <= FIRST_YEAR || date.getYear() >= LAST_YEAR) {
       return Double.NaN;
     }
-    List<SunCrossing> later = new ArrayList<>();
     for (int i = 0; i <= 2; i++) {
       for (SunCrossing crossing : day(date.plusDays(i)).crossings()) {
         if (crossing.time().isAfter(instant)) {
-          later.add(crossing);
+          double next = Math.min(EpochSeconds.of(crossing.time()) - time, LONGEST_SECONDS);
+          return crossing.rising() ? -next : next;
         }
       }
     }
-    if (later.isEmpty()) {
-      return isUpWithoutCrossing(date, instant) ? LONGEST_SECONDS : -LONGEST_SECONDS;
-    }
-    double next = EpochSeconds.of(later.get(0).time()) - time;
-    boolean up = !later.get(0).rising();
-    return up ? Math.min(next, LONGEST_SECONDS) : -Math.min(next, LONGEST_SECONDS);
+    return isUpWithoutCrossing(date, instant) ? LONGEST_SECONDS : -LONGEST_SECONDS;
   }
 
   /**

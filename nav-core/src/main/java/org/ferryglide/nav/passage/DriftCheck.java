@@ -104,46 +104,66 @@ final class DriftCheck extends PassageCheck {
   private record Met(double minutes, String onto) {}
 
   private Met drift(Candidate candidate, int look) {
+    PlaneMetres metres = candidate.room().metres();
     double[] place = {candidate.latitude[look], candidate.longitude[look]};
-    double[] before = place.clone();
+    double beforeLatitude = place[0];
+    double beforeLongitude = place[1];
+    double goneLatitude = 0.0;
+    double goneLongitude = 0.0;
+    double[] clear = candidate.room().clearances(dangers.size());
+    for (int i = 0; i < clear.length; i++) {
+      clear[i] = dangers.get(i).clearance(place[0], place[1]);
+    }
     for (int minute = 0; minute <= WARNING_MINUTES; minute++) {
       double time = candidate.time[look] + minute * STEP_SECONDS;
-      for (DangerCheck danger : dangers) {
-        if (danger.clearance(before[0], before[1], place[0], place[1]) < 0.0) {
+      for (int i = 0; i < clear.length; i++) {
+        DangerCheck danger = dangers.get(i);
+        if (!danger.isFarther(clear[i], goneLatitude, goneLongitude)
+            && danger.clearance(beforeLatitude, beforeLongitude, place[0], place[1]) < 0.0) {
           double closed = danger.closed(time);
           if (closed != 0.0) {
             return new Met(closed > 0.0 ? minute : Double.NaN, danger.danger().name());
           }
         }
       }
-      before[0] = place[0];
-      before[1] = place[1];
-      if (minute < WARNING_MINUTES && !step(candidate, look, time, place)) {
+      beforeLatitude = place[0];
+      beforeLongitude = place[1];
+      if (minute < WARNING_MINUTES && !step(candidate, look, time, place, metres)) {
         return new Met(Double.NaN, "");
       }
+      goneLatitude += Math.abs(place[0] - beforeLatitude);
+      goneLongitude += Math.abs(place[1] - beforeLongitude);
     }
     return new Met(Double.POSITIVE_INFINITY, "");
   }
 
-  private boolean step(Candidate candidate, int look, double time, double[] place) {
-    return drift(passage(), candidate.streamOf(candidate.leg[look]), time, STEP_SECONDS, place);
+  private boolean step(
+      Candidate candidate, int look, double time, double[] place, PlaneMetres metres) {
+    StreamField stream = candidate.streamOf(candidate.leg[look]);
+    return drift(passage(), stream, time, STEP_SECONDS, place, metres, candidate.room().flow());
   }
 
   /** Moves a place with stream and wind for a while, by the flow at the middle of the step. */
   static boolean drift(
-      Passage passage, StreamField stream, double time, double seconds, double[] place) {
-    double[] flow = new double[2];
+      Passage passage,
+      StreamField stream,
+      double time,
+      double seconds,
+      double[] place,
+      PlaneMetres metres,
+      double[] flow) {
     if (!flow(passage, stream, place[0], place[1], time, flow)) {
       return false;
     }
     double half = 0.5 * seconds;
-    double latitude = place[0] + flow[1] * half / PlaneMetres.north(place[0]);
-    double longitude = place[1] + flow[0] * half / PlaneMetres.east(place[0]);
+    metres.moveTo(place[0]);
+    double latitude = place[0] + flow[1] * half / metres.north();
+    double longitude = place[1] + flow[0] * half / metres.east();
     if (!flow(passage, stream, latitude, longitude, time + half, flow)) {
       return false;
     }
-    place[1] += flow[0] * seconds / PlaneMetres.east(place[0]);
-    place[0] += flow[1] * seconds / PlaneMetres.north(place[0]);
+    place[1] += flow[0] * seconds / metres.east();
+    place[0] += flow[1] * seconds / metres.north();
     return true;
   }
 

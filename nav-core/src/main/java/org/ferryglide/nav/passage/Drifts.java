@@ -29,12 +29,14 @@ final class Drifts {
 
   private static List<Position> places(Candidate candidate, int look) {
     double[] place = {candidate.latitude[look], candidate.longitude[look]};
+    PlaneMetres metres = candidate.room().metres();
+    double[] flow = candidate.room().flow();
     List<Position> places = new ArrayList<>();
     places.add(position(place));
     for (int minute = 1; minute <= DriftCheck.WARNING_MINUTES; minute++) {
       double time = candidate.time[look] + (minute - 1) * STEP_SECONDS;
       if (!DriftCheck.drift(
-          candidate.passage, candidate.streamOf(candidate.leg[look]), time, STEP_SECONDS, place)) {
+          candidate.passage, candidate.streamOf(candidate.leg[look]), time, STEP_SECONDS, place, metres, flow)) {
         break;
       }
       if (minute % TOLD_MINUTES == 0) {

@@ -10,7 +10,6 @@ import java.util.Map;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
-import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
@@ -76,13 +75,8 @@ final class Hours {
         TrueBearing.ofDegrees(heading),
         known ? Velocity.ofEastAndNorth(flow[0], flow[1]) : null,
         Speed.ofMetresPerSecond(metres / (until - from)),
-        crossTrack(leg, end),
+        leg.leg(),
+        end,
         levels(passage, from));
-  }
-
-  private static Distance crossTrack(SteeredLeg leg, Position place) {
-    return leg.leg().length().metres() > 0.0
-        ? leg.leg().closestTo(place).crossTrack()
-        : Distance.ZERO;
   }
 }

@@ -74,11 +74,18 @@ final class Outline {
   }
 
   double eastOf(double longitudeDegrees) {
-    return Math.IEEEremainder(longitudeDegrees - longitude, 360.0) * metresEast;
+    return PlaneMetres.turned(longitudeDegrees - longitude) * metresEast;
   }
 
   double northOf(double latitudeDegrees) {
     return (latitudeDegrees - latitude) * metresNorth;
+  }
+
+  /** Metres on the plane between two places so many degrees apart, squared. */
+  double square(double latitudeDegrees, double longitudeDegrees) {
+    double y = latitudeDegrees * metresNorth;
+    double x = longitudeDegrees * metresEast;
+    return x * x + y * y;
   }
 
   /** Metres to the nearest part; 0 inside a closed outline. */
@@ -90,7 +97,7 @@ final class Outline {
     }
     int n = east.length;
     if (n == 1) {
-      return Math.hypot(x - east[0], y - north[0]);
+      return PlaneMetres.length(x - east[0], y - north[0]);
     }
     double best = Double.POSITIVE_INFINITY;
     int pieces = closed ? n : n - 1;
@@ -103,10 +110,15 @@ final class Outline {
 
   /** Metres from the way between two places to the nearest part; 0 where it enters or crosses. */
   double distance(double latitudeA, double longitudeA, double latitudeB, double longitudeB) {
+    if (east.length == 1) { // the ends are on the way
+      double x = eastOf(longitudeA);
+      double to = x + PlaneMetres.turned(longitudeB - longitudeA) * metresEast;
+      return toPiece(east[0], north[0], x, northOf(latitudeA), to, northOf(latitudeB));
+    }
     double best = Math.min(distance(latitudeA, longitudeA), distance(latitudeB, longitudeB));
     double ax = eastOf(longitudeA);
     double ay = northOf(latitudeA);
-    double bx = ax + Math.IEEEremainder(longitudeB - longitudeA, 360.0) * metresEast;
+    double bx = ax + PlaneMetres.turned(longitudeB - longitudeA) * metresEast;
     double by = northOf(latitudeB);
     int n = east.length;
     for (int i = 0; i < n; i++) {
@@ -168,7 +180,7 @@ final class Outline {
     double square = dx * dx + dy * dy;
     double along = square > 0.0 ? ((x - ax) * dx + (y - ay) * dy) / square : 0.0;
     double part = Math.max(0.0, Math.min(1.0, along));
-    return Math.hypot(x - ax - part * dx, y - ay - part * dy);
+    return PlaneMetres.length(x - ax - part * dx, y - ay - part * dy);
   }
 
   /** Latitude and longitude of the middle of the corners. */

@@ -71,6 +71,9 @@ public final class Passage implements Serializable {
   private final List<Note> notes;
   private final DaylightBook daylights;
 
+  /** Worked out when first asked for: which of two threads does so makes no difference. */
+  private transient volatile @Nullable Checks checks;
+
   private Passage(Builder from) {
     daylights = from.daylights;
     name = from.name;
@@ -316,6 +319,16 @@ public final class Passage implements Serializable {
     builder.longestDuration = longestDuration;
     builder.notes.addAll(notes);
     return builder;
+  }
+
+  /** Everything it is held against. */
+  Checks checks() {
+    Checks known = checks;
+    if (known == null) {
+      known = Checks.of(this);
+      checks = known;
+    }
+    return known;
   }
 
   /** The daylight of its places, shared with all passages made from it. */

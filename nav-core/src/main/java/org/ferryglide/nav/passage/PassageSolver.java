@@ -96,7 +96,7 @@ final class PassageSolver implements Departing {
     for (int i = wayPoint; i < routes.size(); i++) {
       Outcome<SteeredRoute, NotPossible> outcome =
           withNotes
-              ? solvers.get(i).solve(routes.get(i), EpochSeconds.toInstant(time))
+              ? lean[i].steeredWithNotes(routes.get(i), time)
               : lean[i].steered(routes.get(i), time);
       if (!outcome.isSolved()) {
         int number = i + 1;
@@ -119,6 +119,32 @@ final class PassageSolver implements Departing {
       }
     }
     return Outcome.ofSolved(SteeredRoute.of(steered));
+  }
+
+  /**
+   * Departure and arrival of each leg alone, seconds since 1970.
+   *
+   * @return two for each leg; without any where it is not possible
+   */
+  double[] times(double departureSeconds) {
+    double[] times = new double[2 * routes.size()];
+    double time = departureSeconds;
+    for (int i = 0; i < lean.length; i++) {
+      Stop stop = i == 0 ? null : passage.wayPoints().get(i).stop().orElse(null);
+      time = stop == null ? time : afterStop(i, stop, time);
+      if (!(time < Double.POSITIVE_INFINITY)) {
+        return new double[0];
+      }
+      times[2 * i] = time;
+      time = toMicrosecond(lean[i].at(routes.get(i), time));
+      times[2 * i + 1] = time;
+    }
+    return Double.isNaN(time) ? new double[0] : times;
+  }
+
+  /** A time as an instant holds it. */
+  private static double toMicrosecond(double time) {
+    return Double.isNaN(time) ? time : EpochSeconds.of(EpochSeconds.toInstant(time));
   }
 
   /** The end of a stop, the time to land and to launch included. */

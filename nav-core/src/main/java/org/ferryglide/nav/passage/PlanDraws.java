@@ -139,6 +139,7 @@ final class PlanDraws {
       first = last + 1;
       plannedFirst = plannedLast + 1;
     }
+    candidate.move();
   }
 
   /** The passage in the water, the wind and the shape of a draw. */

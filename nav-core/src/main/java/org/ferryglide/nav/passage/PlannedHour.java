@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
@@ -29,7 +30,8 @@ public final class PlannedHour implements Serializable {
   private final TrueBearing heading;
   private final @Nullable Velocity stream;
   private final Speed speedMadeGood;
-  private final Distance crossTrack;
+  private final Leg leg;
+  private final Position end;
   private final Map<String, Double> levels;
 
   PlannedHour(
@@ -38,7 +40,8 @@ public final class PlannedHour implements Serializable {
       TrueBearing heading,
       @Nullable Velocity stream,
       Speed speedMadeGood,
-      Distance crossTrack,
+      Leg leg,
+      Position end,
       Map<String, Double> levels) {
     this.levels = levels;
     this.span = span;
@@ -46,7 +49,8 @@ public final class PlannedHour implements Serializable {
     this.heading = heading;
     this.stream = stream;
     this.speedMadeGood = speedMadeGood;
-    this.crossTrack = crossTrack;
+    this.leg = leg;
+    this.end = end;
   }
 
   /**
@@ -100,7 +104,7 @@ public final class PlannedHour implements Serializable {
    * @return to the right of the leg positive
    */
   public Distance crossTrack() {
-    return crossTrack;
+    return leg.length().metres() > 0.0 ? leg.closestTo(end).crossTrack() : Distance.ZERO;
   }
 
   /**

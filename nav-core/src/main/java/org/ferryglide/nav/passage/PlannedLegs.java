@@ -16,7 +16,7 @@ final class PlannedLegs {
   private PlannedLegs() {}
 
   static List<PlannedLeg> of(Candidate candidate) {
-    double[] covariances = Widths.covariances(candidate);
+    double[] covariances = candidate.covariances();
     double[] arrivals = Widths.arrivals(candidate);
     List<PlannedLeg> legs = new ArrayList<>();
     int first = candidate.passage.legs().size() - candidate.route.legs().size();

@@ -29,16 +29,12 @@ final class ReserveCheck extends WorstAlong {
     boolean last = look + 1 == candidate.size || candidate.leg[look] != candidate.leg[look + 1];
     int from = last ? look - 1 : look;
     int to = from + 1;
-    double seconds = candidate.time[to] - candidate.time[from];
-    if (!(seconds > 0.0)) {
+    if (!(candidate.seconds[to] > 0.0)) {
       return leftOut(); // a leg without length
     }
-    double latitude = 0.5 * (candidate.latitude[from] + candidate.latitude[to]);
-    double turned = Math.IEEEremainder(candidate.longitude[to] - candidate.longitude[from], 360.0);
-    double east = turned * PlaneMetres.east(latitude) / seconds;
-    double north =
-        (candidate.latitude[to] - candidate.latitude[from]) * PlaneMetres.north(latitude) / seconds;
-    double way = Math.hypot(east, north);
+    double east = candidate.groundEast[to];
+    double north = candidate.groundNorth[to];
+    double way = PlaneMetres.length(east, north);
     if (way < NO_WAY) {
       return leftOut();
     }
@@ -47,12 +43,12 @@ final class ReserveCheck extends WorstAlong {
     double downWindEast = downWind(candidate.windEast, from, to);
     double downWindNorth = downWind(candidate.windNorth, from, to);
     double paddled =
-        Math.hypot(east - streamEast - downWindEast, north - streamNorth - downWindNorth);
+        PlaneMetres.length(east - streamEast - downWindEast, north - streamNorth - downWindNorth);
     double setEast = factor * streamEast + downWindEast;
     double setNorth = factor * streamNorth + downWindNorth;
     double along = (setEast * east + setNorth * north) / way;
     double across = (setEast * north - setNorth * east) / way;
-    double least = along >= 0.0 ? Math.abs(across) : Math.hypot(along, across);
+    double least = along >= 0.0 ? Math.abs(across) : PlaneMetres.length(along, across);
     return WaterChecks.knots(paddled - least);
   }
 

@@ -2,8 +2,6 @@ package org.ferryglide.nav.passage;
 
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
-import org.ferryglide.nav.steer.SteeredLeg;
-import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Verdict;
 
 /**
@@ -17,27 +15,23 @@ final class TimeAfloatCheck extends PassageCheck {
 
   @Override
   Verdict check(Candidate candidate) {
-    return candidate
-        .slower()
-        .match(
-            this::longest,
-            why ->
-                Verdict.notChecked(
-                    name(), "the slower party does not get there: " + why.message()));
+    double[] times = candidate.slowerTimes();
+    return times.length > 0
+        ? longest(times)
+        : DaylightCheck.notThere(name(), candidate);
   }
 
-  private Verdict longest(SteeredRoute route) {
+  private Verdict longest(double[] times) {
     double longest = -1.0;
-    double began = EpochSeconds.of(route.departure());
-    SteeredLeg end = route.legs().get(0);
-    for (int i = 0; i < route.legs().size(); i++) {
-      SteeredLeg leg = route.legs().get(i);
+    double began = times[0];
+    int end = 0;
+    for (int i = 0; 2 * i < times.length; i++) {
       boolean stop = i > 0 && passage().wayPoints().get(i).stop().isPresent();
-      began = stop ? EpochSeconds.of(leg.departure()) : began;
-      double afloat = EpochSeconds.of(leg.arrival()) - began;
+      began = stop ? times[2 * i] : began;
+      double afloat = times[2 * i + 1] - began;
       if (afloat > longest) {
         longest = afloat;
-        end = leg;
+        end = i;
       }
     }
     Party party = passage().party();
@@ -49,7 +43,7 @@ final class TimeAfloatCheck extends PassageCheck {
             "minutes for the slower party",
             limits.timeAfloatWarning() / 60.0,
             limits.timeAfloatStop() / 60.0)
-        .at(end.arrival())
-        .at(end.leg().end());
+        .at(EpochSeconds.toInstant(times[2 * end + 1]))
+        .at(passage().wayPoints().get(end + 1).position());
   }
 }

@@ -61,12 +61,16 @@ public final class TimedPlan implements Serializable {
    * @return the plan, or which leg is not possible and why
    */
   public static Outcome<TimedPlan, NotPossible> of(Passage passage, Instant departure) {
-    PassageSolver solver = PassageSolver.withNotes(passage);
-    return solver.leaving(departure).map(route -> of(passage, route, Checks.of(passage)));
+    Checks checks = passage.checks();
+    return checks
+        .room()
+        .withNotes()
+        .leaving(departure)
+        .map(route -> of(passage, route, checks));
   }
 
   static TimedPlan of(Passage passage, SteeredRoute route, Checks checks) {
-    Candidate candidate = new Candidate(passage, route);
+    Candidate candidate = checks.candidate(route);
     List<Verdict> verdicts = new ArrayList<>(checks.check(candidate));
     verdicts.sort(
         (a, b) ->

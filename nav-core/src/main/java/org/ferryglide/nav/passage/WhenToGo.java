@@ -77,7 +77,7 @@ public final class WhenToGo {
 
   private static WhenToGo search(
       Passage passage, Instant from, Instant until, Duration step, boolean parallel) {
-    Checks checks = Checks.of(passage);
+    Checks checks = passage.checks();
     DepartureSearch search =
         DepartureSearch.of(PassageSolver.lean(passage)).withStep(step).withParallel(parallel);
     for (Condition condition : checks.conditions()) {

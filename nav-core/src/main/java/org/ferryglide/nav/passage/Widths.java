@@ -1,9 +1,6 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.reckon.ErrorModel;
-import org.ferryglide.nav.reckon.ErrorSource;
 import org.ferryglide.nav.reckon.ErrorWalk;
-import org.ferryglide.nav.reckon.Spread;
 import org.ferryglide.nav.steer.SteeredLeg;
 
 /** How the error of the position grows along the way; ashore it is nothing again. */
@@ -13,36 +10,53 @@ final class Widths {
 
   private Widths() {}
 
+  /** NaN from the first gap of the stream on, until the next stop ashore. */
   static double[] of(Candidate candidate) {
-    double[] covariances = covariances(candidate, false);
+    double[] covariances = candidate.covariances();
     double[] widths = new double[candidate.size];
+    boolean known = true;
     for (int look = 0; look < widths.length; look++) {
+      if (candidate.seconds[look] > 0.0) {
+        double stream = candidate.streamEast[look] + candidate.streamEast[look - 1];
+        known &= !Double.isNaN(stream);
+      } else if (isLaunch(candidate, look)) {
+        known = true;
+      }
       double east = covariances[3 * look];
       double north = covariances[3 * look + 1];
       double cross = covariances[3 * look + 2];
       double half = 0.5 * (east - north);
       widths[look] =
-          SIGMAS_95 * Math.sqrt(0.5 * (east + north) + Math.sqrt(half * half + cross * cross));
+          known
+              ? SIGMAS_95
+                  * Math.sqrt(
+                      0.5 * (east + north) + PlaneMetres.length(half, cross))
+              : Double.NaN;
     }
     return widths;
   }
 
-  /** Variance east, variance north and covariance at each look, square metres. */
-  static double[] covariances(Candidate candidate) {
-    return covariances(candidate, true);
+  private static boolean isLaunch(Candidate candidate, int look) {
+    return look > 0
+        && candidate.leg[look] != candidate.leg[look - 1]
+        && candidate.isAshoreBefore(candidate.leg[look]);
   }
 
-  /** With gaps of the stream bridged by what was known last, or NaN from the first on. */
-  private static double[] covariances(Candidate candidate, boolean bridged) {
-    ErrorWalk walk = ErrorWalk.of(candidate.passage.errors());
+  /**
+   * Variance east, variance north and covariance at each look, square metres, with gaps of the
+   * stream bridged by what was known last.
+   */
+  static double[] covariances(Candidate candidate) {
+    ErrorWalk walk = candidate.room().place();
     double[] all = new double[3 * candidate.size];
-    double[] motion = new double[5];
+    double[] motion = new double[4];
     for (int look = 0; look < candidate.size; look++) {
-      boolean begins = look == 0 || candidate.leg[look] != candidate.leg[look - 1];
-      if (begins && look > 0 && candidate.isAshoreBefore(candidate.leg[look])) {
+      double seconds = candidate.seconds[look];
+      if (seconds > 0.0) {
+        motion(candidate, look, motion);
+        walk.step(motion[0], motion[1], motion[2], motion[3], seconds);
+      } else if (isLaunch(candidate, look)) {
         walk.reset();
-      } else if (!begins && motion(candidate, look, bridged, motion)) {
-        walk.step(motion[0], motion[1], motion[2], motion[3], motion[4]);
       }
       walk.covariance(all, 3 * look);
     }
@@ -55,37 +69,39 @@ final class Widths {
    * ashore of some minutes passes the lateness on, one until something happens takes it up.
    */
   static double[] arrivals(Candidate candidate) {
-    ErrorModel along = candidate.passage.errors().with(ErrorSource.PLOTTED_POSITION, Spread.NONE);
-    ErrorWalk walk = ErrorWalk.of(along.with(ErrorSource.OTHER_CURRENT, Spread.NONE));
-    ErrorWalk current =
-        ErrorWalk.of(
-            ErrorModel.none()
-                .withInterval(along.interval())
-                .with(ErrorSource.OTHER_CURRENT, along.spread(ErrorSource.OTHER_CURRENT)));
+    ErrorWalk walk = candidate.room().lateness();
+    ErrorWalk current = candidate.room().current();
     double[] spreads = new double[candidate.route.legs().size()];
     double[] covariance = new double[3];
-    double[] motion = new double[5];
-    for (int look = 1; look < candidate.size; look++) {
-      int leg = candidate.leg[look];
-      if (leg != candidate.leg[look - 1]) {
-        if (candidate.waitsBefore(leg)) {
-          walk.reset();
-          current.reset();
+    double[] motion = new double[4];
+    int look = 0;
+    for (int leg = 0; leg < spreads.length; leg++) {
+      if (leg > 0 && candidate.waitsBefore(leg)) {
+        walk.reset();
+        current.reset();
+      }
+      SteeredLeg steered = candidate.route.legs().get(leg);
+      double course = Math.toRadians(steered.leg().initialCourse().degrees());
+      double made = steered.speedMadeGood().metresPerSecond();
+      double sine = Math.sin(course) / made;
+      double cosine = Math.cos(course) / made;
+      boolean moves = false;
+      for (; look < candidate.size && candidate.leg[look] == leg; look++) {
+        double seconds = candidate.seconds[look];
+        if (seconds > 0.0) {
+          moves = true;
+          motion(candidate, look, motion);
+          // along the leg is north here, and a metre the time it takes
+          walk.step(
+              motion[0] * cosine - motion[1] * sine,
+              motion[0] * sine + motion[1] * cosine,
+              motion[2] * cosine - motion[3] * sine,
+              motion[2] * sine + motion[3] * cosine,
+              seconds);
+          current.step(0.0, 0.0, 0.0, 0.0, seconds);
         }
-      } else if (motion(candidate, look, true, motion)) {
-        SteeredLeg steered = candidate.route.legs().get(leg);
-        double course = Math.toRadians(steered.leg().initialCourse().degrees());
-        double made = steered.speedMadeGood().metresPerSecond();
-        double sine = Math.sin(course) / made;
-        double cosine = Math.cos(course) / made;
-        // along the leg is north here, and a metre the time it takes
-        walk.step(
-            motion[0] * cosine - motion[1] * sine,
-            motion[0] * sine + motion[1] * cosine,
-            motion[2] * cosine - motion[3] * sine,
-            motion[2] * sine + motion[3] * cosine,
-            motion[4]);
-        current.step(0.0, 0.0, 0.0, 0.0, motion[4]);
+      }
+      if (moves) {
         walk.covariance(covariance, 0);
         double variance = covariance[1];
         current.covariance(covariance, 0);
@@ -95,31 +111,18 @@ final class Widths {
     return spreads;
   }
 
-  /** Motion through the water and of it, east and north, since the look before, and how long. */
-  private static boolean motion(Candidate candidate, int look, boolean bridged, double[] out) {
-    double seconds = candidate.time[look] - candidate.time[look - 1];
-    if (!(seconds > 0.0)) {
-      return false;
-    }
-    double latitude = 0.5 * (candidate.latitude[look] + candidate.latitude[look - 1]);
-    double turned =
-        Math.IEEEremainder(candidate.longitude[look] - candidate.longitude[look - 1], 360.0);
-    double overGroundEast = turned * PlaneMetres.east(latitude) / seconds;
-    double overGroundNorth =
-        (candidate.latitude[look] - candidate.latitude[look - 1])
-            * PlaneMetres.north(latitude)
-            / seconds;
+  /**
+   * Motion through the water and of it, east and north, since the look before; the stream's part
+   * stays what it was where it is not known.
+   */
+  private static void motion(Candidate candidate, int look, double[] out) {
     double streamEast = 0.5 * (candidate.streamEast[look] + candidate.streamEast[look - 1]);
     double streamNorth = 0.5 * (candidate.streamNorth[look] + candidate.streamNorth[look - 1]);
-    if (bridged && Double.isNaN(streamEast + streamNorth)) {
-      streamEast = out[2];
-      streamNorth = out[3];
+    if (!Double.isNaN(streamEast + streamNorth)) {
+      out[2] = streamEast;
+      out[3] = streamNorth;
     }
-    out[0] = overGroundEast - streamEast;
-    out[1] = overGroundNorth - streamNorth;
-    out[2] = streamEast;
-    out[3] = streamNorth;
-    out[4] = seconds;
-    return true;
+    out[0] = candidate.groundEast[look] - out[2];
+    out[1] = candidate.groundNorth[look] - out[3];
   }
 }

@@ -33,6 +33,20 @@ abstract class WorstAlong extends PassageCheck {
   /** The figure at a look, as told; NaN if not known; {@link #leftOut} if it has none. */
   abstract double figure(Candidate candidate, int look);
 
+  /**
+   * The next look that might be worse than what was found, or not known.
+   *
+   * @param worst the worst figure so far, as told
+   */
+  int next(Candidate candidate, int look, double worst) {
+    return look + 1;
+  }
+
+  /** A figure that is reached somewhere on the way, as told; no more is known of it. */
+  double reached(Candidate candidate) {
+    return leftOut();
+  }
+
   /** Whether the figure is smooth from look to look, so that its top may lie between two. */
   boolean isSmooth() {
     return true;
@@ -53,8 +67,9 @@ abstract class WorstAlong extends PassageCheck {
   final Verdict check(Candidate candidate) {
     int worst = -1;
     double most = Double.NEGATIVE_INFINITY;
+    double reached = mirrored ? -reached(candidate) : reached(candidate);
     int unknown = -1;
-    for (int i = 0; i < candidate.size; i++) {
+    for (int i = 0; i < candidate.size; ) {
       double badness = badness(candidate, i);
       if (badness > most) {
         most = badness;
@@ -62,6 +77,8 @@ abstract class WorstAlong extends PassageCheck {
       } else if (Double.isNaN(badness) && unknown < 0) {
         unknown = i;
       }
+      double least = Math.max(most, reached);
+      i = next(candidate, i, mirrored ? -least : least);
     }
     double figure = worst < 0 ? Double.NaN : between(candidate, worst, most);
     // what is known to be too much stops, whatever else is not known

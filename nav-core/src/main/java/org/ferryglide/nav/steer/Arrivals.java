@@ -45,9 +45,7 @@ public final class Arrivals {
     if (Double.isNaN(departureSeconds)) {
       return Double.NaN; // not possible before this leg, nor after it
     }
-    return solver
-        .solve(leg, departureSeconds, false)
-        .<Double>match(SteeredLeg::arrivalSeconds, why -> Double.NaN);
+    return solver.arrival(leg, departureSeconds);
   }
 
   /**
@@ -86,11 +84,22 @@ public final class Arrivals {
    *
    * @param route the legs, within 89 degrees of the equator
    * @param departureSeconds when it starts, seconds since 1970-01-01T00:00:00Z
-   * @return the steered route, or why it is not possible; {@link CourseToSteer#solve(Route,
-   *     java.time.Instant)} adds the notes
+   * @return the steered route, or why it is not possible
    * @throws IllegalArgumentException as {@link CourseToSteer#solve(Leg, java.time.Instant)} does
    */
   public Outcome<SteeredRoute, NotPossible> steered(Route route, double departureSeconds) {
     return solver.solve(route, departureSeconds, false);
+  }
+
+  /**
+   * The whole answer for a route, with what the stream has to say of itself.
+   *
+   * @param route the legs, within 89 degrees of the equator
+   * @param departureSeconds when it starts, seconds since 1970-01-01T00:00:00Z
+   * @return what {@link CourseToSteer#solve(Route, java.time.Instant)} answers
+   * @throws IllegalArgumentException as {@link CourseToSteer#solve(Leg, java.time.Instant)} does
+   */
+  public Outcome<SteeredRoute, NotPossible> steeredWithNotes(Route route, double departureSeconds) {
+    return solver.solve(route, departureSeconds, true);
   }
 }

@@ -108,6 +108,14 @@ public final class GroundTrack implements Serializable {
     }
   }
 
+  double latitudeOf(int point) {
+    return rows[point * WIDTH + 1];
+  }
+
+  double longitudeOf(int point) {
+    return Earth.longitude(rows[point * WIDTH + 2]);
+  }
+
   double headingOf(int point) {
     return rows[point * WIDTH + 7];
   }
@@ -198,7 +206,33 @@ public final class GroundTrack implements Serializable {
    * @param offset index of the latitude; the others follow it
    */
   public void at(double epochSeconds, double[] out, int offset) {
-    int piece = pieceAt(epochSeconds);
+    at(pieceAt(epochSeconds), epochSeconds, out, offset);
+  }
+
+  /**
+   * Places and headings at times in order, faster than one by one.
+   *
+   * @param epochSeconds times in order, seconds since 1970-01-01T00:00:00Z; those outside the track
+   *     count as its start or end
+   * @param from index of the first time
+   * @param until index after the last
+   * @param out receives three figures for each time, as {@link #at(double, double[], int)}
+   * @param offset where they begin in {@code out}
+   */
+  public void atEach(double[] epochSeconds, int from, int until, double[] out, int offset) {
+    int piece = from < until ? pieceAt(epochSeconds[from]) : 0;
+    int at = offset;
+    for (int i = from; i < until; i++) {
+      double time = epochSeconds[i];
+      while (piece + 1 < pieces() && rows[(piece + 1) * WIDTH] <= time) {
+        piece++;
+      }
+      at(piece, time, out, at);
+      at += 3;
+    }
+  }
+
+  private void at(int piece, double epochSeconds, double[] out, int offset) {
     out[offset] = coordinate(piece, epochSeconds, 1);
     out[offset + 1] = Earth.longitude(coordinate(piece, epochSeconds, 2));
     out[offset + 2] = Double.isNaN(epochSeconds) ? Double.NaN : Angles.reduced(headingOf(piece));

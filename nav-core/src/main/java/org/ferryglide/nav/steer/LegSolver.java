@@ -61,6 +61,21 @@ final class LegSolver {
     return withNotes ? outcome.map(steered -> Notes.added(steered, options)) : outcome;
   }
 
+  /** The arrival alone, seconds since 1970; NaN if it is not possible. */
+  double arrival(Leg leg, double departure) {
+    if (options.limits().refuseAbove() < 1.0) { // the demand has to be known too
+      return solve(leg, departure, false)
+          .<Double>match(SteeredLeg::arrivalSeconds, why -> Double.NaN);
+    }
+    refuseFarYears(departure);
+    LegFrame frame = new LegFrame(leg);
+    if (frame.length < NO_LENGTH_METRES) {
+      return departure;
+    }
+    GroundTrack track = follower.follow(frame, departure, departure + longest).track();
+    return track == null ? Double.NaN : track.endSeconds();
+  }
+
   /** Steers the legs of a route one after another. */
   Outcome<SteeredRoute, NotPossible> solve(Route route, double departure, boolean withNotes) {
     List<SteeredLeg> steered = new ArrayList<>(route.legs().size());

@@ -12,7 +12,6 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
-import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.Explanation;
 
 /** The notes of a steered leg. */
@@ -57,9 +56,9 @@ final class Notes {
   private static Optional<Note> passedEnd(SteeredLeg steered) {
     LegFrame frame = new LegFrame(steered.leg());
     double farthest = 0.0;
-    for (TrackPoint point : steered.groundTrack().points()) {
-      Position here = point.position();
-      double along = frame.along(here.latitudeDegrees(), here.longitudeDegrees());
+    GroundTrack track = steered.groundTrack();
+    for (int point = 0; point <= track.pieces(); point++) {
+      double along = frame.along(track.latitudeOf(point), track.longitudeOf(point));
       farthest = Math.max(farthest, along - frame.length);
     }
     if (farthest < PASSED_METRES) {

@@ -1,0 +1,105 @@
+package org.ferryglide.nav.passage;
+
+import org.ferryglide.nav.reckon.ErrorModel;
+import org.ferryglide.nav.reckon.ErrorSource;
+import org.ferryglide.nav.reckon.ErrorWalk;
+import org.ferryglide.nav.reckon.Spread;
+import org.jspecify.annotations.Nullable;
+
+/** What one thread needs to look at candidates of a passage, made once. */
+final class WorkRoom {
+  private final Passage passage;
+  private final PlaneMetres metres = new PlaneMetres();
+  private final double[] flow = new double[2];
+  private double[] places = new double[0];
+  private double[] clearances = new double[0];
+  private @Nullable PassageSolver withNotes;
+  private @Nullable PassageSolver slower;
+  private @Nullable ErrorWalk place;
+  private @Nullable ErrorWalk lateness;
+  private @Nullable ErrorWalk current;
+
+  WorkRoom(Passage passage) {
+    this.passage = passage;
+  }
+
+  /** Metres that remember nothing of where they were before. */
+  PlaneMetres metres() {
+    metres.restart();
+    return metres;
+  }
+
+  /** Room for a flow, east and north. */
+  double[] flow() {
+    return flow;
+  }
+
+  /** Room for three figures at each look. */
+  double[] places(int looks) {
+    if (places.length < 3 * looks) {
+      places = new double[3 * looks];
+    }
+    return places;
+  }
+
+  /** Room for how clear each danger is. */
+  double[] clearances(int dangers) {
+    if (clearances.length != dangers) {
+      clearances = new double[dangers];
+    }
+    return clearances;
+  }
+
+  /** Solves the passage, with what the stream has to say of itself. */
+  PassageSolver withNotes() {
+    if (withNotes == null) {
+      withNotes = PassageSolver.withNotes(passage);
+    }
+    return withNotes;
+  }
+
+  /** Solves the passage at the slower speed. */
+  PassageSolver slower() {
+    if (slower == null) {
+      slower = PassageSolver.lean(passage.slower());
+    }
+    return slower;
+  }
+
+  /** A walk of the position's error, from the beginning. */
+  ErrorWalk place() {
+    if (place == null) {
+      place = ErrorWalk.of(passage.errors());
+    }
+    place.reset();
+    return place;
+  }
+
+  /** A walk of what is lost along the way, currents apart, from the beginning. */
+  ErrorWalk lateness() {
+    if (lateness == null) {
+      lateness =
+          ErrorWalk.of(
+              passage
+                  .errors()
+                  .with(ErrorSource.PLOTTED_POSITION, Spread.NONE)
+                  .with(ErrorSource.OTHER_CURRENT, Spread.NONE));
+    }
+    lateness.reset();
+    return lateness;
+  }
+
+  /** A walk of the currents' part alone, from the beginning. */
+  ErrorWalk current() {
+    if (current == null) {
+      ErrorModel all = passage.errors();
+      current =
+          ErrorWalk.of(
+              ErrorModel.none()
+                  .withInterval(all.interval())
+                  .with(ErrorSource.OTHER_CURRENT, all.spread(ErrorSource.OTHER_CURRENT)));
+    }
+    current.reset();
+    return current;
+  }
+}
