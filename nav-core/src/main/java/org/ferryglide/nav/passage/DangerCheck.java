@@ -53,7 +53,8 @@ final class DangerCheck extends WorstAlong {
       double north = candidate.goneLatitude[look];
       double east = candidate.goneLongitude[look];
       while (next < candidate.size
-          && outline.square(candidate.goneLatitude[next] - north, candidate.goneLongitude[next] - east)
+          && outline.square(
+                  candidate.goneLatitude[next] - north, candidate.goneLongitude[next] - east)
               < square) {
         next++;
       }

@@ -36,7 +36,13 @@ final class Drifts {
     for (int minute = 1; minute <= DriftCheck.WARNING_MINUTES; minute++) {
       double time = candidate.time[look] + (minute - 1) * STEP_SECONDS;
       if (!DriftCheck.drift(
-          candidate.passage, candidate.streamOf(candidate.leg[look]), time, STEP_SECONDS, place, metres, flow)) {
+          candidate.passage,
+          candidate.streamOf(candidate.leg[look]),
+          time,
+          STEP_SECONDS,
+          place,
+          metres,
+          flow)) {
         break;
       }
       if (minute % TOLD_MINUTES == 0) {

@@ -16,9 +16,7 @@ final class TimeAfloatCheck extends PassageCheck {
   @Override
   Verdict check(Candidate candidate) {
     double[] times = candidate.slowerTimes();
-    return times.length > 0
-        ? longest(times)
-        : DaylightCheck.notThere(name(), candidate);
+    return times.length > 0 ? longest(times) : DaylightCheck.notThere(name(), candidate);
   }
 
   private Verdict longest(double[] times) {

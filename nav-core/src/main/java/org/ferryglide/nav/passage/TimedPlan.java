@@ -62,11 +62,7 @@ public final class TimedPlan implements Serializable {
    */
   public static Outcome<TimedPlan, NotPossible> of(Passage passage, Instant departure) {
     Checks checks = passage.checks();
-    return checks
-        .room()
-        .withNotes()
-        .leaving(departure)
-        .map(route -> of(passage, route, checks));
+    return checks.room().withNotes().leaving(departure).map(route -> of(passage, route, checks));
   }
 
   static TimedPlan of(Passage passage, SteeredRoute route, Checks checks) {

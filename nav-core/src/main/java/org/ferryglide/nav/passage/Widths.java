@@ -28,9 +28,7 @@ final class Widths {
       double half = 0.5 * (east - north);
       widths[look] =
           known
-              ? SIGMAS_95
-                  * Math.sqrt(
-                      0.5 * (east + north) + PlaneMetres.length(half, cross))
+              ? SIGMAS_95 * Math.sqrt(0.5 * (east + north) + PlaneMetres.length(half, cross))
               : Double.NaN;
     }
     return widths;
