@@ -1,9 +1,9 @@
 package org.ferryglide.benchmarks;
 
+import org.ferryglide.nav.plane.SightChance;
 import java.util.concurrent.TimeUnit;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.apache.commons.math3.special.Erf;
-import org.ferryglide.nav.landfall.SightChance;
 import org.ferryglide.nav.plane.Gaussian;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

@@ -1,5 +1,6 @@
 package org.ferryglide.benchmarks;
 
+import org.ferryglide.nav.plane.SteadyTriangle;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.concurrent.TimeUnit;
@@ -19,7 +20,6 @@ import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.steer.CurrentTriangle;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.Route;
-import org.ferryglide.nav.steer.SteadyTriangle;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.SteeringLimits;
 import org.ferryglide.nav.steer.Strategy;

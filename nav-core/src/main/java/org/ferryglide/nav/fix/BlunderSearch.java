@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.ferryglide.nav.position.Position;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.basics.Arguments;
@@ -20,7 +21,8 @@ import org.ferryglide.nav.bearing.Variation;
  * was not applied, the commonest slip, comes before all others where it explains the lines.
  *
  * <pre>{@code
- * BlunderSearch search = BlunderSearch.among(List.of(tower, chapel, beacon));
+ * BlunderSearch search =
+ *     BlunderSearch.standard().withMark("tower", tower).withMark("beacon", beacon);
  * for (Suspicion suspicion : search.look(FixSolver.standard(), lines)) {
  *   System.out.println(suspicion.text());
  * }
@@ -59,13 +61,16 @@ public final class BlunderSearch implements Serializable {
   }
 
   /**
-   * A search that also asks whether another mark was observed.
+   * The same search, which also asks whether this mark was taken for another.
    *
-   * @param charted the marks that could be taken for one another; those observed may be among them
-   * @return the search
+   * @param name what the paddler calls it
+   * @param position where it is; it may be one of those observed
+   * @return a search that knows one more mark
    */
-  public static BlunderSearch among(List<Mark> charted) {
-    return new BlunderSearch(charted, USUAL_AGREEMENT);
+  public BlunderSearch withMark(String name, Position position) {
+    List<Mark> more = new ArrayList<>(candidates);
+    more.add(new Mark(name, position));
+    return new BlunderSearch(more, agreement);
   }
 
   /**

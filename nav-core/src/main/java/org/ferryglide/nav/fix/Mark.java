@@ -14,7 +14,7 @@ import org.ferryglide.nav.position.Position;
  * @param name what the paddler calls it
  * @param position where it is
  */
-public record Mark(String name, Position position) implements Serializable {
+record Mark(String name, Position position) implements Serializable {
 
   private static final long serialVersionUID = 1L;
 

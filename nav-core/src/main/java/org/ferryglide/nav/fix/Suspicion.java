@@ -7,7 +7,7 @@ import java.util.Objects;
  * A mistake that would explain why position lines disagree, and the fix without it.
  *
  * <pre>{@code
- * Suspicion first = BlunderSearch.among(charted).look(solver, lines).get(0);
+ * Suspicion first = BlunderSearch.standard().withMark("pole", pole).look(solver, lines).get(0);
  * first.kind(); // REVERSED
  * first.text(); // the bearing of tower was read at the wrong end
  * first.fix().position(); // where one would be then

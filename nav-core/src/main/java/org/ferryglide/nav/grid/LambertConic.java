@@ -29,7 +29,7 @@ import org.ferryglide.nav.geodesy.Ellipsoid;
  * @see <a href="https://doi.org/10.3133/pp1395">Snyder (1987), USGS PP 1395, eqs. 15-1 to 15-11,
  *     with the conformal latitude by series</a>
  */
-public final class LambertConic implements Serializable {
+final class LambertConic implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final Cone cone;

@@ -26,7 +26,7 @@ import org.ferryglide.nav.geodesy.Ellipsoid;
  * @see <a href="https://doi.org/10.3133/pp1395">Snyder (1987), USGS PP 1395, eqs. 21-33 to 21-36,
  *     with the conformal latitude by series</a>
  */
-public final class PolarStereographic implements Serializable {
+final class PolarStereographic implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final Cone cone;

@@ -33,7 +33,7 @@ import org.ferryglide.nav.geodesy.Ellipsoid;
  * @see <a href="https://doi.org/10.1007/s00190-011-0445-3">Karney (2011), Transverse Mercator with
  *     an accuracy of a few nanometers, Journal of Geodesy 85</a>
  */
-public final class TransverseMercator extends Projector {
+final class TransverseMercator extends Projector {
   private static final long serialVersionUID = 1L;
 
   private static final double RADIANS_PER_DEGREE = Math.PI / 180.0;

@@ -19,7 +19,7 @@
  * <p>Positions are WGS84; a grid on another datum shifts them by its {@link Datum}, and says in its
  * notes how good that is. Convergence is positive when grid north lies east of true north, so that
  * true = grid + convergence. Eastings and northings are metres. The arithmetic is in {@link
- * TransverseMercator} and {@link PolarStereographic}, which allocate nothing.
+ * TransverseMercator} and {@code PolarStereographic}, which allocate nothing.
  */
 @NullMarked
 package org.ferryglide.nav.grid;

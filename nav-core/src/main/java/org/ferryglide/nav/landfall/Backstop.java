@@ -16,7 +16,7 @@ import org.ferryglide.nav.position.Position;
  * @param name what the paddler calls it
  * @param line its points in order, at least two
  */
-public record Backstop(String name, List<Position> line) implements Serializable {
+record Backstop(String name, List<Position> line) implements Serializable {
 
   private static final long serialVersionUID = 1L;
 

@@ -3,6 +3,7 @@ package org.ferryglide.nav.landfall;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.position.Position;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -98,13 +99,18 @@ public final class MissedTarget implements Serializable {
   }
 
   /**
-   * With lines that would be noticed on reaching them.
+   * With one more line that would be noticed on reaching it: a coast, a depth contour, a string of
+   * buoys, the edge of a race. Lying along the course it is a handrail, lying across it a backstop.
    *
-   * @param handrailsAndBackstops the lines, instead of those given before
-   * @return the answer with everything else the same
+   * @param name what the paddler calls it
+   * @param line its points in order, at least two
+   * @return the answer with everything else, lines given before too, the same
+   * @throws IllegalArgumentException if there are fewer than two points
    */
-  public MissedTarget caughtBy(List<Backstop> handrailsAndBackstops) {
-    return answer(leg, sigma, reach, beyond, aimed, handrailsAndBackstops);
+  public MissedTarget caughtBy(String name, List<Position> line) {
+    List<Backstop> more = new ArrayList<>(lines);
+    more.add(new Backstop(name, line));
+    return answer(leg, sigma, reach, beyond, aimed, more);
   }
 
   private static MissedTarget answer(

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.landfall;
 
+import org.ferryglide.nav.plane.SightChance;
 import java.io.Serializable;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.landfall;
 
+import org.ferryglide.nav.plane.SightChance;
 import org.ferryglide.nav.plane.Gaussian;
 
 /** The chance of being within sight of a target that lies across the course, by quadrature. */

@@ -22,9 +22,7 @@ import org.ferryglide.nav.note.Note;
  *
  * @param exact the variation before rounding
  */
-public record HelmVariation(Variation exact) implements Serializable {
-  private static final long serialVersionUID = 1L;
-
+record HelmVariation(Variation exact) {
   /** Nearer to the half than this, the other whole degree is as good. */
   private static final double NEARLY_HALF_DEGREES = 0.4;
 

@@ -1,5 +1,9 @@
 package org.ferryglide.nav.magnetic;
 
+import org.ferryglide.nav.basics.DecimalYear;
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -49,7 +53,7 @@ public final class MagneticModel implements VariationSource {
 
   private final double[] recursion;
   private final @Nullable MagneticErrorModel errors;
-  private final OutsideSpan outsideSpan;
+  private final boolean refusesOutsideSpan;
 
   MagneticModel(
       String name,
@@ -68,7 +72,7 @@ public final class MagneticModel implements VariationSource {
         changes,
         SphericalHarmonics.recursion(degree),
         errors,
-        OutsideSpan.ANSWER_WITH_NOTE);
+        false);
   }
 
   private MagneticModel(
@@ -80,7 +84,7 @@ public final class MagneticModel implements VariationSource {
       double[][] changes,
       double[] recursion,
       @Nullable MagneticErrorModel errors,
-      OutsideSpan outsideSpan) {
+      boolean refusesOutsideSpan) {
     this.name = name;
     this.degree = degree;
     this.starts = starts;
@@ -89,7 +93,7 @@ public final class MagneticModel implements VariationSource {
     this.changes = changes;
     this.recursion = recursion;
     this.errors = errors;
-    this.outsideSpan = outsideSpan;
+    this.refusesOutsideSpan = refusesOutsideSpan;
   }
 
   /**
@@ -157,15 +161,79 @@ public final class MagneticModel implements VariationSource {
   }
 
   /**
-   * The same model with another way of meeting dates outside its span.
+   * Reads a {@code .COF} file as the World Magnetic Model publishes it.
    *
-   * @param outsideSpan what to do; a model starts with {@link OutsideSpan#ANSWER_WITH_NOTE}
-   * @return a model that does so
+   * @param path the file
+   * @return the model, without an error model until {@link #withErrorModel} gives it one
+   * @throws IOException if the file cannot be read
+   * @throws org.ferryglide.nav.note.InputFormatException if the file breaks the form described at
+   *     {@link #readCof(String, Reader)}
    */
-  public MagneticModel withOutsideSpan(OutsideSpan outsideSpan) {
-    Objects.requireNonNull(outsideSpan, "outsideSpan");
+  public static MagneticModel readCof(Path path) throws IOException {
+    return MagneticModelFile.readCof(path);
+  }
+
+  /**
+   * Reads text in the form of a {@code .COF} file of the World Magnetic Model: a line with epoch
+   * and name (what follows, the date of the file, is neither epoch nor limit and is passed over);
+   * then for each degree n and order m a line {@code n m g h change-of-g change-of-h}, complete up
+   * to the highest degree; then a line of nines.
+   *
+   * <p>The form does not say how long the model holds; five years from its epoch are taken, as for
+   * every World Magnetic Model so far.
+   *
+   * @param source what to call the text in messages
+   * @param reader the text; left open
+   * @return the model, without an error model until {@link #withErrorModel} gives it one
+   * @throws IOException if reading fails
+   * @throws org.ferryglide.nav.note.InputFormatException if the text breaks that form
+   */
+  public static MagneticModel readCof(String source, Reader reader) throws IOException {
+    return MagneticModelFile.readCof(source, reader);
+  }
+
+  /**
+   * Reads a {@code .shc} file as the International Geomagnetic Reference Field publishes it.
+   *
+   * @param path the file; its name without the ending becomes the model's name
+   * @return the model, without an error model until {@link #withErrorModel} gives it one
+   * @throws IOException if the file cannot be read
+   * @throws org.ferryglide.nav.note.InputFormatException if the file breaks the form described at
+   *     {@link #readShc(String, Reader)}
+   */
+  public static MagneticModel readShc(Path path) throws IOException {
+    return MagneticModelFile.readShc(path);
+  }
+
+  /**
+   * Reads text in the form of a {@code .shc} file: comment lines that begin with #; a line with the
+   * lowest degree (1), the highest degree, the number of dates, the order of the spline (2:
+   * straight lines between the dates; 1: a single date) and the number of steps (1); a line with
+   * the dates as decimal years; then for each degree n and order m, negative for h, a line {@code n
+   * m} with one value for each date, complete up to the highest degree.
+   *
+   * <p>The span is that of the dates. A single date gives a field that does not change, for that
+   * moment alone.
+   *
+   * @param source what to call the text in messages; without folders and ending it becomes the
+   *     model's name
+   * @param reader the text; left open
+   * @return the model, without an error model until {@link #withErrorModel} gives it one
+   * @throws IOException if reading fails
+   * @throws org.ferryglide.nav.note.InputFormatException if the text breaks that form
+   */
+  public static MagneticModel readShc(String source, Reader reader) throws IOException {
+    return MagneticModelFile.readShc(source, reader);
+  }
+
+  /**
+   * The same model, but one that refuses a date outside its span instead of answering with a note.
+   *
+   * @return a model that throws a {@link DateTimeException} for such a date
+   */
+  public MagneticModel refusingOutsideSpan() {
     return new MagneticModel(
-        name, degree, starts, validTo, values, changes, recursion, errors, outsideSpan);
+        name, degree, starts, validTo, values, changes, recursion, errors, true);
   }
 
   /**
@@ -177,7 +245,7 @@ public final class MagneticModel implements VariationSource {
   public MagneticModel withErrorModel(MagneticErrorModel errors) {
     Objects.requireNonNull(errors, "errors");
     return new MagneticModel(
-        name, degree, starts, validTo, values, changes, recursion, errors, outsideSpan);
+        name, degree, starts, validTo, values, changes, recursion, errors, refusesOutsideSpan);
   }
 
   /**
@@ -292,7 +360,7 @@ public final class MagneticModel implements VariationSource {
   }
 
   void refuseOutside(double decimalYear, String asGiven) {
-    if (outsideSpan == OutsideSpan.REFUSE && !covers(decimalYear)) {
+    if (refusesOutsideSpan && !covers(decimalYear)) {
       throw new DateTimeException(SpanText.outside(this, decimalYear, asGiven));
     }
   }

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.magnetic;
 
+import org.ferryglide.nav.basics.DecimalYear;
 import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.magnetic;
 
+import org.ferryglide.nav.basics.DecimalYear;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -27,6 +28,8 @@ import org.ferryglide.nav.position.Position;
  */
 public final class MagneticSnapshot implements Serializable {
   private static final long serialVersionUID = 1L;
+
+  private static final double MINUTES_IN_DEGREE = 60.0;
 
   /** How many numbers {@link #elements} writes. */
   public static final int ELEMENTS = 7;
@@ -142,20 +145,6 @@ public final class MagneticSnapshot implements Serializable {
   }
 
   /**
-   * How fast the elements change at a place, at sea level.
-   *
-   * @param place the place
-   * @return the changes in a year
-   * @throws IllegalArgumentException where the horizontal field vanishes, which leaves the change
-   *     of the declination undefined
-   */
-  public SecularChange secularChange(Position place) {
-    double[] row = new double[ELEMENTS_WITH_CHANGE];
-    elementsWithChange(place.latitudeDegrees(), place.longitudeDegrees(), 0.0, row, 0);
-    return new SecularChange(row[7], row[8], row[9], row[10], row[11], row[12], row[13]);
-  }
-
-  /**
    * The yearly change of the variation at a place, to set beside the one a rose prints.
    *
    * @param place the place
@@ -163,18 +152,24 @@ public final class MagneticSnapshot implements Serializable {
    * @throws IllegalArgumentException beside a magnetic pole, where the change has no meaning
    */
   public AnnualChange annualChange(Position place) {
-    return secularChange(place).annualChange();
+    double[] row = new double[ELEMENTS_WITH_CHANGE];
+    elementsWithChange(place.latitudeDegrees(), place.longitudeDegrees(), 0.0, row, 0);
+    return AnnualChange.ofMinutesEast(row[ELEMENTS_WITH_CHANGE - 1] * MINUTES_IN_DEGREE);
   }
 
   /**
-   * One-sigma errors of the elements at a place.
+   * One-sigma error of the variation at a place; the errors of the other elements are the same
+   * everywhere and stand in {@link MagneticModel#errorModel}.
    *
    * @param place the place
-   * @return the errors, empty if the model came without any
+   * @return degrees, at most 180; empty if the model came without errors
    */
-  public Optional<FieldUncertainty> uncertainty(Position place) {
-    double horizontal = field(place).horizontalNanotesla();
-    return model.errorModel().map(errors -> FieldUncertainty.of(errors, horizontal));
+  public OptionalDouble standardErrorDegrees(Position place) {
+    Optional<MagneticErrorModel> errors = model.errorModel();
+    return errors.isPresent()
+        ? OptionalDouble.of(
+            errors.get().declinationDegrees(field(place).horizontalNanotesla()))
+        : OptionalDouble.empty();
   }
 
   /**

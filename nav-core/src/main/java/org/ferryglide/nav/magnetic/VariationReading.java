@@ -47,6 +47,26 @@ public record VariationReading(
     notes = List.copyOf(notes);
   }
 
+  /**
+   * The variation in the whole degrees that a paddler can use. Rounding once, at the end, is better
+   * than rounding the variation and then the bearing; this is for those who take the whole degree
+   * to every bearing of the day.
+   *
+   * @return to the nearest whole degree, halves away from zero
+   */
+  public Variation wholeDegree() {
+    return HelmVariation.of(variation).rounded();
+  }
+
+  /**
+   * What steering with {@link #wholeDegree} costs, in words.
+   *
+   * @return a note of code {@code helm.rounded}
+   */
+  public Note wholeDegreeNote() {
+    return HelmVariation.of(variation).note();
+  }
+
   /** Variation, error and source, and how many notes there are. */
   @Override
   public String toString() {

@@ -25,14 +25,14 @@
  * org.ferryglide.nav.magnetic.LegVariation}), several roses on one chart ({@link
  * org.ferryglide.nav.magnetic.ChartRoses}), a rose set beside a model ({@link
  * org.ferryglide.nav.magnetic.RoseComparison}), rounding for the helm ({@link
- * org.ferryglide.nav.magnetic.HelmVariation}) and other models read from their published files
- * ({@link org.ferryglide.nav.magnetic.MagneticModelFile}).
+ * org.ferryglide.nav.magnetic.VariationReading#wholeDegree}) and other models read from their published files
+ * ({@link org.ferryglide.nav.magnetic.MagneticModel#readShc(java.nio.file.Path)}).
  *
  * <p>Conventions: declination (the modeller's word for variation) is positive east, dip positive
  * down, field components in nanotesla along geographic north, east and down, heights in metres
  * above the WGS84 ellipsoid. Dates are explicit and count from midnight UTC. A date outside a
  * model's span is answered with a note, or refused, as the caller chose ({@link
- * org.ferryglide.nav.magnetic.OutsideSpan}).
+ * org.ferryglide.nav.magnetic.MagneticModel#refusingOutsideSpan}).
  *
  * <p>A model knows the field of the Earth's core. It cannot know rocks, wrecks, power cables or
  * your own phone: local anomalies are charted, and deviation is yours to measure ({@link

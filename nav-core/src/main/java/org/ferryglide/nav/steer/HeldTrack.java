@@ -1,5 +1,7 @@
 package org.ferryglide.nav.steer;
 
+import org.ferryglide.nav.plane.SteadyTriangle;
+
 /** Follows a craft that holds the line of a leg. The first number of the state is metres along. */
 final class HeldTrack extends Stepper {
   /** How close the arrival is brought to the end of the leg, metres. */

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.steer;
 
+import org.ferryglide.nav.plane.SteadyTriangle;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.measure.Speed;

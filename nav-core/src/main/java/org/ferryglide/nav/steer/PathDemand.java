@@ -1,5 +1,6 @@
 package org.ferryglide.nav.steer;
 
+import org.ferryglide.nav.plane.SteadyTriangle;
 import java.util.function.DoubleSupplier;
 
 /**

@@ -1,5 +1,7 @@
 package org.ferryglide.nav.steer;
 
+import org.ferryglide.nav.plane.SteadyTriangle;
+
 /** From what a kernel found to the reason it stands for. */
 final class Reasons {
   private Reasons() {}

@@ -106,12 +106,31 @@ public final class WindResponse implements Serializable {
   }
 
   /**
-   * The same response with leeway from a table.
+   * The same response with leeway from a table by wind, the same for either side.
    *
-   * @param leewayDegrees leeway as an angle away from the wind, degrees, by wind
+   * <pre>{@code
+   * response.withLeeway(
+   *     new double[] {0, 90, 180},
+   *     new double[] {0, 10, 20}, // knots
+   *     new double[][] {{0, 0, 0}, {0, 4, 12}, {0, 0, 0}});
+   * }</pre>
+   *
+   * @param offBowDegrees angles between wind and bow, degrees, ascending from 0 (a head wind) to 180
+   * @param windKnots wind speeds over the water, knots, ascending from 0; beyond the strongest the
+   *     last stretch is continued, because a gale that changes nothing would be the worse guess
+   * @param leewayDegrees one row for each angle with one value for each wind, degrees away from the wind; read in
+   *     straight lines both ways
    * @return the changed response
+   * @throws IllegalArgumentException if the angles do not run from 0 to 180, the winds do not start
+   *     at 0, either does not ascend, there are fewer than two of either, or a row has the wrong
+   *     length or a value that is not finite
    */
-  public WindResponse withLeeway(WindTable leewayDegrees) {
+  public WindResponse withLeeway(
+      double[] offBowDegrees, double[] windKnots, double[][] leewayDegrees) {
+    return withLeeway(WindTable.of(offBowDegrees, windKnots, leewayDegrees));
+  }
+
+  WindResponse withLeeway(WindTable leewayDegrees) {
     return new WindResponse(
         Objects.requireNonNull(leewayDegrees, "leewayDegrees"), speedChangeKnots, driftFraction);
   }
@@ -132,12 +151,24 @@ public final class WindResponse implements Serializable {
   }
 
   /**
-   * The same response with paddling speed changed by a table.
+   * The same response with paddling speed changed by a table by wind.
    *
-   * @param speedChangeKnots knots gained, negative for lost, by wind
+   * @param offBowDegrees angles between wind and bow, degrees, ascending from 0 (a head wind) to 180
+   * @param windKnots wind speeds over the water, knots, ascending from 0; beyond the strongest the
+   *     last stretch is continued, because a gale that changes nothing would be the worse guess
+   * @param speedChangeKnots one row for each angle with one value for each wind, knots gained, negative for lost; read in
+   *     straight lines both ways
    * @return the changed response; a wind that takes more than the craft has leaves it with none
+   * @throws IllegalArgumentException if the angles do not run from 0 to 180, the winds do not start
+   *     at 0, either does not ascend, there are fewer than two of either, or a row has the wrong
+   *     length or a value that is not finite
    */
-  public WindResponse withSpeedChange(WindTable speedChangeKnots) {
+  public WindResponse withSpeedChange(
+      double[] offBowDegrees, double[] windKnots, double[][] speedChangeKnots) {
+    return withSpeedChange(WindTable.of(offBowDegrees, windKnots, speedChangeKnots));
+  }
+
+  WindResponse withSpeedChange(WindTable speedChangeKnots) {
     return new WindResponse(
         leewayDegrees, Objects.requireNonNull(speedChangeKnots, "speedChangeKnots"), driftFraction);
   }

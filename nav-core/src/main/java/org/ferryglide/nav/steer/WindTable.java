@@ -22,7 +22,7 @@ import org.ferryglide.nav.measure.Speed;
  *         new double[][] {{0, 0, 0}, {0, 4, 12}, {0, 0, 0}});
  * }</pre>
  */
-public final class WindTable implements Serializable {
+final class WindTable implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final double[] offBow;
@@ -46,7 +46,7 @@ public final class WindTable implements Serializable {
    *     at 0, either does not ascend, there are fewer than two of either, or a row has the wrong
    *     length or a value that is not finite
    */
-  public static WindTable of(double[] offBowDegrees, double[] windKnots, double[][] values) {
+  static WindTable of(double[] offBowDegrees, double[] windKnots, double[][] values) {
     checkAscending(offBowDegrees, "angles off the bow");
     checkAscending(windKnots, "wind speeds");
     if (offBowDegrees[0] != 0.0 || offBowDegrees[offBowDegrees.length - 1] != 180.0) {

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.water;
 
+import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
@@ -47,5 +48,21 @@ public interface StreamField extends FlowField {
    */
   static StreamField slack() {
     return new SteadyField(Velocity.STILL);
+  }
+
+  /**
+   * Streams on top of each other, such as a tidal stream and a steady surface drift before the
+   * wind. Where one of them has no data, there are none.
+   *
+   * <pre>{@code
+   * StreamField both = StreamField.sum(List.of(tidal, StreamField.steady(windDrift)));
+   * }</pre>
+   *
+   * @param fields the streams, at least one
+   * @return their sum
+   * @throws IllegalArgumentException if there is none
+   */
+  static StreamField sum(List<? extends StreamField> fields) {
+    return SummedStream.of(fields);
   }
 }

@@ -31,6 +31,14 @@ class BlunderSearchTest {
           mark("beacon", 150, 1.5),
           mark("cairn", 310, 2.5));
 
+  private static BlunderSearch among(List<Mark> charted) {
+    BlunderSearch search = BlunderSearch.standard();
+    for (Mark mark : charted) {
+      search = search.withMark(mark.name(), mark.position());
+    }
+    return search;
+  }
+
   /** Magnetic bearings of the marks by this variation, each off by a degree or so, as typed in. */
   private static List<PositionLine> observed(Variation truth, Variation applied) {
     double[] errors = {0.8, -1.0, 0.5, -0.4};
@@ -56,7 +64,7 @@ class BlunderSearchTest {
   @Test
   void honestLinesAreNotSuspected() {
     assertEquals(
-        List.of(), BlunderSearch.among(MARKS).look(FixSolver.standard(), observed(WEST, WEST)));
+        List.of(), among(MARKS).look(FixSolver.standard(), observed(WEST, WEST)));
   }
 
   @Test
@@ -72,7 +80,7 @@ class BlunderSearchTest {
   @Test
   void aVariationAppliedTheWrongWayIsNamed() {
     List<PositionLine> lines = observed(WEST, Variation.ofDegreesEast(9));
-    List<Suspicion> all = BlunderSearch.among(MARKS).look(FixSolver.standard(), lines);
+    List<Suspicion> all = among(MARKS).look(FixSolver.standard(), lines);
     assertEquals(Suspicion.Kind.VARIATION_WRONG_WAY, all.get(0).kind());
     assertTrue(off(all.get(0)) < 150);
     Fix wrong = FixSolver.standard().solve(lines).orElseThrow();
@@ -96,7 +104,7 @@ class BlunderSearchTest {
     replace(lines, 2, ((BearingLine) lines.get(2)).toMark("pole", pole.position()));
     List<Mark> charted = new ArrayList<>(MARKS);
     charted.add(pole);
-    Suspicion first = BlunderSearch.among(charted).look(FixSolver.standard(), lines).get(0);
+    Suspicion first = among(charted).look(FixSolver.standard(), lines).get(0);
     assertEquals(Suspicion.Kind.MARK_MISIDENTIFIED, first.kind());
     assertEquals("the mark taken for pole was beacon", first.text());
     assertTrue(off(first) < 150);
@@ -123,7 +131,7 @@ class BlunderSearchTest {
             lines.get(0), ((BearingLine) lines.get(1)).toMark("cairn", MARKS.get(3).position()));
     FixSolver reckoned =
         FixSolver.standard().withPrior(EstimatedPosition.of(HERE, Distance.ofMetres(400)));
-    Suspicion first = BlunderSearch.among(MARKS).look(reckoned, wrong).get(0);
+    Suspicion first = among(MARKS).look(reckoned, wrong).get(0);
     assertEquals("the mark taken for cairn was chapel", first.text());
   }
 
@@ -143,7 +151,7 @@ class BlunderSearchTest {
     }
     for (int n = 3; n <= 4; n++) {
       Suspicion first =
-          BlunderSearch.among(MARKS).look(FixSolver.standard(), magnetic.subList(0, n)).get(0);
+          among(MARKS).look(FixSolver.standard(), magnetic.subList(0, n)).get(0);
       assertEquals(Suspicion.Kind.VARIATION_NOT_APPLIED, first.kind());
       assertTrue(first.text().contains("as if the variation"), first.text());
       assertTrue(n == 3 || off(first) < 250, () -> first + " " + off(first));

@@ -193,15 +193,13 @@ class FindingTest {
   @Test
   void aimingOffKeepsTheLinesGivenBefore() {
     Position beyond = RhumbLeg.from(LEG.end(), COURSE, Distance.ofNauticalMiles(1)).end();
-    Backstop coast =
-        new Backstop(
-            "coast",
+    List<Position> coast =
             List.of(
                 RhumbLeg.from(beyond, COURSE.turnedBy(90), Distance.ofNauticalMiles(9)).end(),
-                RhumbLeg.from(beyond, COURSE.turnedBy(-90), Distance.ofNauticalMiles(9)).end()));
+                RhumbLeg.from(beyond, COURSE.turnedBy(-90), Distance.ofNauticalMiles(9)).end());
     MissedTarget caught =
         MissedTarget.of(LEG, SIGMA, metres(200), Distance.ofNauticalMiles(2))
-            .caughtBy(List.of(coast))
+            .caughtBy("coast", coast)
             .aimedOff(left(660));
     assertEquals(1, caught.catches().size());
     assertEquals(0.0, caught.uncaught(Side.LEFT));
@@ -302,15 +300,15 @@ class FindingTest {
     Position beyond = RhumbLeg.from(LEG.end(), COURSE, Distance.ofNauticalMiles(1)).end();
     Position leftEnd =
         RhumbLeg.from(beyond, COURSE.turnedBy(-90), Distance.ofNauticalMiles(4)).end();
-    Backstop coast = new Backstop("coast", List.of(beyond, leftEnd));
+    List<Position> coast = List.of(beyond, leftEnd);
     Position rightStart = RhumbLeg.from(LEG.end(), COURSE.turnedBy(90), metres(500)).end();
     Position rightEnd =
         RhumbLeg.from(rightStart, COURSE.turnedBy(12), Distance.ofNauticalMiles(3)).end();
-    Backstop reef = new Backstop("reef edge", List.of(rightStart, rightEnd));
+    List<Position> reef = List.of(rightStart, rightEnd);
     MissedTarget missed = MissedTarget.of(LEG, SIGMA, metres(200), Distance.ofNauticalMiles(2));
     assertEquals(0.3085, missed.uncaught(Side.LEFT), 0.002);
     assertEquals(0.3085, missed.uncaught(Side.RIGHT), 0.002);
-    MissedTarget caught = missed.caughtBy(List.of(reef, coast));
+    MissedTarget caught = missed.caughtBy("reef edge", reef).caughtBy("coast", coast);
     assertEquals(0, caught.uncaught(Side.LEFT));
     assertTrue(caught.uncaught(Side.RIGHT) > 0.05);
     MissedTarget.Catch first = caught.catches().get(0);
@@ -331,9 +329,9 @@ class FindingTest {
             + caught.uncaught(Side.LEFT)
             + caught.uncaught(Side.RIGHT);
     assertEquals(0.617, all, 0.003);
-    MissedTarget aimed = missed.aimedOff(left(660)).caughtBy(List.of(coast));
+    MissedTarget aimed = missed.aimedOff(left(660)).caughtBy("coast", coast);
     assertTrue(aimed.uncaught(Side.RIGHT) < 0.02);
-    assertThrows(IllegalArgumentException.class, () -> new Backstop("point", List.of(SLIP)));
+    assertThrows(IllegalArgumentException.class, () -> missed.caughtBy("point", List.of(SLIP)));
   }
 
   @Test

@@ -29,7 +29,7 @@ class MagneticModelFileTest {
   private static final double ROW_OF_2025_NANOTESLA = 0.08;
 
   private static MagneticModel igrf() throws IOException {
-    return MagneticModelFile.readShc(
+    return MagneticModel.readShc(
         "models/igrf14.shc",
         new StringReader(Rows.text(MagneticModelFileTest.class, "igrf14.shc")));
   }
@@ -100,20 +100,20 @@ class MagneticModelFileTest {
   void thePublishedLayoutGivesTheBuiltInModel(@TempDir Path folder) throws IOException {
     Path file = folder.resolve("WMM.COF");
     Files.writeString(file, TestModels.cof("wmm2025.txt"));
-    MagneticModel read = MagneticModelFile.readCof(file);
+    MagneticModel read = MagneticModel.readCof(file);
     assertEquals("WMM-2025 (2025.0 to 2030.0)", read.toString());
     assertArrayEquals(components(MagneticModel.wmm2025(), 2026.5), components(read, 2026.5));
     MagneticErrorModel errors = MagneticModel.wmm2025().errorModel().orElseThrow();
     assertEquals(errors, read.withErrorModel(errors).errorModel().orElseThrow());
     Path shc = folder.resolve("igrf14.shc");
     Files.writeString(shc, Rows.text(MagneticModelFileTest.class, "igrf14.shc"));
-    assertEquals("igrf14", MagneticModelFile.readShc(shc).name());
+    assertEquals("igrf14", MagneticModel.readShc(shc).name());
   }
 
   @Test
   void aMissingFileIsAnOrdinaryIoException(@TempDir Path folder) {
     assertThrows(
-        NoSuchFileException.class, () -> MagneticModelFile.readCof(folder.resolve("no.COF")));
+        NoSuchFileException.class, () -> MagneticModel.readCof(folder.resolve("no.COF")));
   }
 
   private static final String SMALL =
@@ -128,13 +128,13 @@ class MagneticModelFileTest {
     return String.valueOf(
         assertThrows(
                 InputFormatException.class,
-                () -> MagneticModelFile.readCof("t.COF", new StringReader(text)))
+                () -> MagneticModel.readCof("t.COF", new StringReader(text)))
             .getMessage());
   }
 
   @Test
   void aSmallModelIsAModel() throws IOException {
-    MagneticModel model = MagneticModelFile.readCof("t.COF", new StringReader(SMALL));
+    MagneticModel model = MagneticModel.readCof("t.COF", new StringReader(SMALL));
     assertEquals(1, model.degree());
     // at the pole a dipole of degree one: down is twice -g10 times the cube of the radii
     double pole = 6356752.3142;
@@ -220,7 +220,7 @@ class MagneticModelFileTest {
     return String.valueOf(
         assertThrows(
                 InputFormatException.class,
-                () -> MagneticModelFile.readShc("t.shc", new StringReader(text)))
+                () -> MagneticModel.readShc("t.shc", new StringReader(text)))
             .getMessage());
   }
 
@@ -274,7 +274,7 @@ class MagneticModelFileTest {
   @Test
   void aSingleDateIsAFieldThatStandsStill() throws IOException {
     MagneticModel model =
-        MagneticModelFile.readShc(
+        MagneticModel.readShc(
             "one.shc", new StringReader("1 1 1 1 1\n2020.0\n1 0 -29100\n1 1 -1500\n1 -1 4600\n"));
     assertArrayEquals(components(model, 2020.0), components(model, 2021.0));
     assertEquals(1, model.atDecimalYear(2021.0).notes().size());

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ferryglide.nav.basics.DecimalYear;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.ObjectInputStream;
@@ -70,7 +71,7 @@ class MagneticModelTest {
 
   @Test
   void refusingIsTheCallersChoice() {
-    MagneticModel strict = MagneticModel.wmm2025().withOutsideSpan(OutsideSpan.REFUSE);
+    MagneticModel strict = MagneticModel.wmm2025().refusingOutsideSpan();
     assertEquals(
         "WMM2025 is made for 2025.0 to 2030.0, but the date was 2031-01-01, 1.0 years after it"
             + " ends",
@@ -123,7 +124,7 @@ class MagneticModelTest {
     assertEquals(180.0, errors.declinationDegrees(1.0));
     assertEquals(5625.0, MagneticModel.wmm2020().errorModel().orElseThrow().declinationSlope());
     MagneticSnapshot snapshot = MagneticModel.wmm2025().atDecimalYear(2026.0);
-    double sigma = snapshot.uncertainty(PLACE).orElseThrow().declinationDegrees();
+    double sigma = snapshot.standardErrorDegrees(PLACE).orElseThrow();
     assertEquals(errors.declinationDegrees(snapshot.field(PLACE).horizontalNanotesla()), sigma);
     assertEquals(0.4, sigma, 0.05);
     assertEquals(
@@ -175,7 +176,6 @@ class MagneticModelTest {
     double[] row = new double[MagneticSnapshot.ELEMENTS_WITH_CHANGE + 1];
     snapshot.elementsWithChange(54.0, -7.0, 0.0, row, 1);
     MagneticField field = snapshot.field(PLACE);
-    SecularChange change = snapshot.secularChange(PLACE);
     assertEquals(field.northNanotesla(), row[1]);
     assertEquals(field.eastNanotesla(), row[2]);
     assertEquals(field.downNanotesla(), row[3]);
@@ -183,7 +183,6 @@ class MagneticModelTest {
     assertEquals(field.totalNanotesla(), row[5]);
     assertEquals(field.dipDegrees(), row[6], 1e-12);
     assertEquals(field.declinationDegrees(), row[7], 1e-12);
-    assertEquals(change.declinationDegrees(), row[14]);
     assertEquals(60.0 * row[14], snapshot.annualChange(PLACE).minutesEast());
     double[] elements = new double[14];
     snapshot.elements(new double[] {0.0, 54.0}, new double[] {0.0, -7.0}, 0.0, elements, 1, 2);
@@ -267,7 +266,7 @@ class MagneticModelTest {
     MagneticSnapshot june = MagneticModel.wmm2025().at(date);
     assertEquals(june.variation(PLACE), now.variation());
     assertEquals(
-        june.uncertainty(PLACE).orElseThrow().declinationDegrees(), now.standardErrorDegrees());
+        june.standardErrorDegrees(PLACE).orElseThrow(), now.standardErrorDegrees());
     assertEquals(List.of(), now.notes());
     assertEquals("WMM2025", now.source());
     assertEquals(now, june.reading(PLACE));

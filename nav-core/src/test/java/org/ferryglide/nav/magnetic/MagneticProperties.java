@@ -150,7 +150,7 @@ class MagneticProperties {
       zeros.append("13 ").append(m).append(" 0 0 0 0\n");
     }
     cof.insert(cof.indexOf("\n999") + 1, zeros);
-    MagneticModel higher = MagneticModelFile.readCof("13.COF", new StringReader(cof.toString()));
+    MagneticModel higher = MagneticModel.readCof("13.COF", new StringReader(cof.toString()));
     assertEquals(13, higher.degree());
     assertArrayEquals(
         elements(MagneticModel.wmm2025().atDecimalYear(2026.0), latitude, longitude, 0),

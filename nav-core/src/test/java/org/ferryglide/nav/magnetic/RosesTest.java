@@ -84,7 +84,7 @@ class RosesTest {
   void expectedErrorCoversTwiceTheRootMeanSquareOfFifteenCoasts(int year, double expected)
       throws IOException {
     MagneticModel igrf =
-        MagneticModelFile.readShc(
+        MagneticModel.readShc(
             "igrf", new StringReader(Rows.text(RosesTest.class, "igrf14.shc")));
     double squares = 0.0;
     for (double[] coast : COASTS) {

@@ -61,18 +61,18 @@ class LineKeepingTest {
   @Test
   void aTransitOpensWhereTheGeometrySays() {
     Distance y =
-        TransitOpening.offLine(Distance.ofNauticalMiles(1), Distance.ofNauticalMiles(1.5), 0.25)
+        DistanceOff.ofOpenTransit(Distance.ofNauticalMiles(1), Distance.ofNauticalMiles(1.5), 0.25)
             .orElseThrow();
     assertEquals(24, y.metres(), 0.5);
     double open = Math.atan(y.metres() / 1852) - Math.atan(y.metres() / (1.5 * 1852));
     assertEquals(0.25, Math.toDegrees(open), 1e-9);
     assertTrue(
-        TransitOpening.offLine(Distance.ofMetres(1000), Distance.ofMetres(1010), 5).isEmpty());
+        DistanceOff.ofOpenTransit(Distance.ofMetres(1000), Distance.ofMetres(1010), 5).isEmpty());
     assertEquals(
         "opening must be in (0, 90) degrees, but was 0.0",
         assertThrows(
                 IllegalArgumentException.class,
-                () -> TransitOpening.offLine(Distance.ofMetres(1), Distance.ofMetres(2), 0))
+                () -> DistanceOff.ofOpenTransit(Distance.ofMetres(1), Distance.ofMetres(2), 0))
             .getMessage());
   }
 

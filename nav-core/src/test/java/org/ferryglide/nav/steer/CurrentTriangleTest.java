@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.ferryglide.nav.plane.SteadyTriangle;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;

@@ -11,7 +11,7 @@ package org.ferryglide.tide.stream;
  *
  * <p>NaN in gives NaN out; nothing is allocated.
  */
-public final class CurrentTimes {
+final class CurrentTimes {
   private CurrentTimes() {}
 
   /**

@@ -72,7 +72,7 @@ class AdjustedStreamTest {
 
   @Test
   void streamsAdd() {
-    SummedStream both = SummedStream.of(List.of(STREAM, StreamField.steady(DRIFT)));
+    StreamField both = StreamField.sum(List.of(STREAM, StreamField.steady(DRIFT)));
     Velocity tidal = STREAM.at(afterHigh(2)).get();
     Velocity sum = both.at(StreamSamples.SKARRA, afterHigh(2)).get();
     assertEquals(tidal.plus(DRIFT).eastMetresPerSecond(), sum.eastMetresPerSecond(), ROUNDING);
@@ -87,13 +87,13 @@ class AdjustedStreamTest {
 
   @Test
   void aSumWithoutDataInOnePartHasNoneAndLeavesTheArray() {
-    SummedStream both = SummedStream.of(List.of(StreamField.steady(DRIFT), STREAM));
+    StreamField both = StreamField.sum(List.of(StreamField.steady(DRIFT), STREAM));
     double[] out = {7, 8};
     assertFalse(both.sample(50, -5, EpochSeconds.of(afterHigh(-9)), out, 0));
     assertArrayEquals(new double[] {7, 8}, out);
     assertEquals(
         "a sum of streams must have at least one",
-        assertThrows(IllegalArgumentException.class, () -> SummedStream.of(List.of()))
+        assertThrows(IllegalArgumentException.class, () -> StreamField.sum(List.of()))
             .getMessage());
   }
 }

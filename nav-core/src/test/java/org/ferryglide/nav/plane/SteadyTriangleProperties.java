@@ -1,4 +1,4 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.plane;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;

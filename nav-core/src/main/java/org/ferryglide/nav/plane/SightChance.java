@@ -1,6 +1,5 @@
-package org.ferryglide.nav.landfall;
+package org.ferryglide.nav.plane;
 
-import org.ferryglide.nav.plane.Gaussian;
 
 /**
  * The chance of coming within sight of a target, on plain doubles.

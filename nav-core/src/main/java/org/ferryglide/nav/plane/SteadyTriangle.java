@@ -1,5 +1,6 @@
-package org.ferryglide.nav.steer;
+package org.ferryglide.nav.plane;
 
+import org.ferryglide.nav.steer.Reason;
 import org.ferryglide.nav.basics.Angles;
 
 /**
@@ -169,7 +170,7 @@ public final class SteadyTriangle {
    * @param waterSpeed speed through the water, metres a second
    * @return {@link #SOLVED}, or why not
    */
-  static int finding(double along, double across, double waterSpeed) {
+  public static int finding(double along, double across, double waterSpeed) {
     if (Double.isNaN(along + across + waterSpeed)) {
       return UNDEFINED;
     }
@@ -190,7 +191,7 @@ public final class SteadyTriangle {
   }
 
   /** Speed made good on the faster heading, for |across| ≤ waterSpeed; not above 0 if adverse. */
-  static double speedMadeGood(double along, double across, double waterSpeed) {
+  public static double speedMadeGood(double along, double across, double waterSpeed) {
     double root = Math.sqrt(Math.max(0.0, (waterSpeed - across) * (waterSpeed + across)));
     if (along >= 0.0) {
       return along + root;
@@ -204,7 +205,7 @@ public final class SteadyTriangle {
    * How far the water track must lie to the left of the course, degrees. The arc sine by way of the
    * other side of the triangle: well conditioned near a right angle, and quicker.
    */
-  static double ferryAngleDegrees(double across, double waterSpeed) {
+  public static double ferryAngleDegrees(double across, double waterSpeed) {
     if (waterSpeed == 0.0) {
       return 0.0;
     }
@@ -218,7 +219,7 @@ public final class SteadyTriangle {
   }
 
   /** The least speed through the water that holds the course and does not lose ground along it. */
-  static double leastWaterSpeed(double along, double across) {
+  public static double leastWaterSpeed(double along, double across) {
     return along >= 0.0 ? Math.abs(across) : Math.hypot(along, across);
   }
 }

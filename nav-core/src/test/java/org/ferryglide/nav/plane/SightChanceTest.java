@@ -1,4 +1,4 @@
-package org.ferryglide.nav.landfall;
+package org.ferryglide.nav.plane;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package org.ferryglide.nav.magnetic;
+package org.ferryglide.nav.basics;
 
 import java.time.Instant;
 import java.time.LocalDate;

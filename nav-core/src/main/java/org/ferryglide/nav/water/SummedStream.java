@@ -1,4 +1,4 @@
-package org.ferryglide.tide.stream;
+package org.ferryglide.nav.water;
 
 import java.io.Serializable;
 import java.time.Instant;
@@ -8,19 +8,13 @@ import java.util.Optional;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.Explanation;
-import org.ferryglide.nav.water.StreamField;
 
 /**
  * Streams on top of each other, such as a tidal stream and a steady surface drift before the wind.
  *
- * <pre>{@code
- * StreamField both = SummedStream.of(List.of(tidal, StreamField.steady(windDrift)));
- * }</pre>
- *
  * <p>Where one of them has no data, there are none.
  */
-public final class SummedStream implements StreamField, Serializable {
+final class SummedStream implements StreamField, Serializable {
   private static final long serialVersionUID = 1L;
 
   private final StreamField[] fields;
@@ -36,7 +30,7 @@ public final class SummedStream implements StreamField, Serializable {
    * @return their sum
    * @throws IllegalArgumentException if there is none
    */
-  public static SummedStream of(List<? extends StreamField> fields) {
+  static SummedStream of(List<? extends StreamField> fields) {
     if (fields.isEmpty()) {
       throw new IllegalArgumentException("a sum of streams must have at least one");
     }
