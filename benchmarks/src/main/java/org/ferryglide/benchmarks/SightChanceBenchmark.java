@@ -1,10 +1,10 @@
 package org.ferryglide.benchmarks;
 
-import org.ferryglide.nav.plane.SightChance;
 import java.util.concurrent.TimeUnit;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.apache.commons.math3.special.Erf;
 import org.ferryglide.nav.plane.Gaussian;
+import org.ferryglide.nav.plane.SightChance;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;

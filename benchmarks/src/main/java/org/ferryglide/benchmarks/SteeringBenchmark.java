@@ -1,6 +1,5 @@
 package org.ferryglide.benchmarks;
 
-import org.ferryglide.nav.plane.SteadyTriangle;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.concurrent.TimeUnit;
@@ -14,6 +13,7 @@ import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.plane.SteadyTriangle;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.Craft;

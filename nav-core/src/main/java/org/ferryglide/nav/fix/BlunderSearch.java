@@ -4,11 +4,11 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.ferryglide.nav.position.Position;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.position.Position;
 
 /**
  * Looks for the mistake that explains why position lines disagree.

@@ -3,13 +3,13 @@ package org.ferryglide.nav.landfall;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
-import org.ferryglide.nav.position.Position;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.plane.Gaussian;
+import org.ferryglide.nav.position.Position;
 
 /**
  * What becomes of a miss: which handrail or backstop catches it, on which side and after how long a

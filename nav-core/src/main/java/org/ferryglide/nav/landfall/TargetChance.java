@@ -1,12 +1,12 @@
 package org.ferryglide.nav.landfall;
 
-import org.ferryglide.nav.plane.SightChance;
 import java.io.Serializable;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.plane.Gaussian;
+import org.ferryglide.nav.plane.SightChance;
 import org.ferryglide.nav.reckon.Covariance;
 
 /**

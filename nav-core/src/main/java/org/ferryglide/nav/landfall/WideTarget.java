@@ -1,7 +1,7 @@
 package org.ferryglide.nav.landfall;
 
-import org.ferryglide.nav.plane.SightChance;
 import org.ferryglide.nav.plane.Gaussian;
+import org.ferryglide.nav.plane.SightChance;
 
 /** The chance of being within sight of a target that lies across the course, by quadrature. */
 final class WideTarget {

@@ -1,11 +1,11 @@
 package org.ferryglide.nav.magnetic;
 
-import org.ferryglide.nav.basics.DecimalYear;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.DecimalYear;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.Note;

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.magnetic;
 
-import java.io.Serializable;
 import java.util.Objects;
 import org.ferryglide.nav.bearing.HandRounding;
 import org.ferryglide.nav.bearing.Variation;

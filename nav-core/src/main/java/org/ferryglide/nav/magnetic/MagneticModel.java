@@ -1,6 +1,5 @@
 package org.ferryglide.nav.magnetic;
 
-import org.ferryglide.nav.basics.DecimalYear;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Path;
@@ -10,6 +9,7 @@ import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.DecimalYear;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;

@@ -1,11 +1,11 @@
 package org.ferryglide.nav.magnetic;
 
-import org.ferryglide.nav.basics.DecimalYear;
 import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.ferryglide.nav.basics.DecimalYear;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;

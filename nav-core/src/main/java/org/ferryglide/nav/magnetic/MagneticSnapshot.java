@@ -1,6 +1,5 @@
 package org.ferryglide.nav.magnetic;
 
-import org.ferryglide.nav.basics.DecimalYear;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -8,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.DecimalYear;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
@@ -167,8 +167,7 @@ public final class MagneticSnapshot implements Serializable {
   public OptionalDouble standardErrorDegrees(Position place) {
     Optional<MagneticErrorModel> errors = model.errorModel();
     return errors.isPresent()
-        ? OptionalDouble.of(
-            errors.get().declinationDegrees(field(place).horizontalNanotesla()))
+        ? OptionalDouble.of(errors.get().declinationDegrees(field(place).horizontalNanotesla()))
         : OptionalDouble.empty();
   }
 

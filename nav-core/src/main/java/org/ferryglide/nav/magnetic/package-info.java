@@ -25,8 +25,8 @@
  * org.ferryglide.nav.magnetic.LegVariation}), several roses on one chart ({@link
  * org.ferryglide.nav.magnetic.ChartRoses}), a rose set beside a model ({@link
  * org.ferryglide.nav.magnetic.RoseComparison}), rounding for the helm ({@link
- * org.ferryglide.nav.magnetic.VariationReading#wholeDegree}) and other models read from their published files
- * ({@link org.ferryglide.nav.magnetic.MagneticModel#readShc(java.nio.file.Path)}).
+ * org.ferryglide.nav.magnetic.VariationReading#wholeDegree}) and other models read from their
+ * published files ({@link org.ferryglide.nav.magnetic.MagneticModel#readShc(java.nio.file.Path)}).
  *
  * <p>Conventions: declination (the modeller's word for variation) is positive east, dip positive
  * down, field components in nanotesla along geographic north, east and down, heights in metres

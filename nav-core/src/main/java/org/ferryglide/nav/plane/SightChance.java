@@ -1,6 +1,5 @@
 package org.ferryglide.nav.plane;
 
-
 /**
  * The chance of coming within sight of a target, on plain doubles.
  *

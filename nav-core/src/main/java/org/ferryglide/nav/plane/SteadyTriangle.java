@@ -1,7 +1,7 @@
 package org.ferryglide.nav.plane;
 
-import org.ferryglide.nav.steer.Reason;
 import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.steer.Reason;
 
 /**
  * The current triangle on plain doubles: the water track that makes good a course in a steady

@@ -127,7 +127,8 @@ public final class DistanceOff {
    *     together
    * @throws IllegalArgumentException if a value is out of range
    */
-  public static Optional<Distance> ofOpenTransit(Distance front, Distance rear, double openDegrees) {
+  public static Optional<Distance> ofOpenTransit(
+      Distance front, Distance rear, double openDegrees) {
     double near = Arguments.positive(front.metres(), "distance of the front mark", "metres");
     double gap = Arguments.positive(rear.metres() - near, "distance between the marks", "metres");
     if (!(openDegrees > 0.0 && openDegrees < 90.0)) { // written so that NaN fails

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.steer;
 
-import org.ferryglide.nav.plane.SteadyTriangle;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Optional;
@@ -9,6 +8,7 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.plane.SteadyTriangle;
 
 /**
  * The current triangle: course, stream and paddling speed give the course to steer and the speed

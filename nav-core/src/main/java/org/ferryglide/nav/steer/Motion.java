@@ -1,7 +1,7 @@
 package org.ferryglide.nav.steer;
 
-import org.ferryglide.nav.plane.SteadyTriangle;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.plane.SteadyTriangle;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
 

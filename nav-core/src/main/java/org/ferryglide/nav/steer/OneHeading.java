@@ -1,9 +1,9 @@
 package org.ferryglide.nav.steer;
 
-import org.ferryglide.nav.plane.SteadyTriangle;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.plane.SteadyTriangle;
 import org.ferryglide.nav.position.Position;
 
 /**

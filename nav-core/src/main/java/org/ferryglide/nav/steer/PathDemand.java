@@ -1,7 +1,7 @@
 package org.ferryglide.nav.steer;
 
-import org.ferryglide.nav.plane.SteadyTriangle;
 import java.util.function.DoubleSupplier;
+import org.ferryglide.nav.plane.SteadyTriangle;
 
 /**
  * What a path over the ground asks of the craft at its worst moments; one definition for every

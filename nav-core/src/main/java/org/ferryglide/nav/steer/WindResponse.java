@@ -115,11 +115,12 @@ public final class WindResponse implements Serializable {
    *     new double[][] {{0, 0, 0}, {0, 4, 12}, {0, 0, 0}});
    * }</pre>
    *
-   * @param offBowDegrees angles between wind and bow, degrees, ascending from 0 (a head wind) to 180
+   * @param offBowDegrees angles between wind and bow, degrees, ascending from 0 (a head wind) to
+   *     180
    * @param windKnots wind speeds over the water, knots, ascending from 0; beyond the strongest the
    *     last stretch is continued, because a gale that changes nothing would be the worse guess
-   * @param leewayDegrees one row for each angle with one value for each wind, degrees away from the wind; read in
-   *     straight lines both ways
+   * @param leewayDegrees one row for each angle with one value for each wind, degrees away from the
+   *     wind; read in straight lines both ways
    * @return the changed response
    * @throws IllegalArgumentException if the angles do not run from 0 to 180, the winds do not start
    *     at 0, either does not ascend, there are fewer than two of either, or a row has the wrong
@@ -153,11 +154,12 @@ public final class WindResponse implements Serializable {
   /**
    * The same response with paddling speed changed by a table by wind.
    *
-   * @param offBowDegrees angles between wind and bow, degrees, ascending from 0 (a head wind) to 180
+   * @param offBowDegrees angles between wind and bow, degrees, ascending from 0 (a head wind) to
+   *     180
    * @param windKnots wind speeds over the water, knots, ascending from 0; beyond the strongest the
    *     last stretch is continued, because a gale that changes nothing would be the worse guess
-   * @param speedChangeKnots one row for each angle with one value for each wind, knots gained, negative for lost; read in
-   *     straight lines both ways
+   * @param speedChangeKnots one row for each angle with one value for each wind, knots gained,
+   *     negative for lost; read in straight lines both ways
    * @return the changed response; a wind that takes more than the craft has leaves it with none
    * @throws IllegalArgumentException if the angles do not run from 0 to 180, the winds do not start
    *     at 0, either does not ascend, there are fewer than two of either, or a row has the wrong

@@ -63,8 +63,7 @@ class BlunderSearchTest {
 
   @Test
   void honestLinesAreNotSuspected() {
-    assertEquals(
-        List.of(), among(MARKS).look(FixSolver.standard(), observed(WEST, WEST)));
+    assertEquals(List.of(), among(MARKS).look(FixSolver.standard(), observed(WEST, WEST)));
   }
 
   @Test
@@ -150,8 +149,7 @@ class BlunderSearchTest {
       magnetic.add(((BearingLine) line).turnedBy(12));
     }
     for (int n = 3; n <= 4; n++) {
-      Suspicion first =
-          among(MARKS).look(FixSolver.standard(), magnetic.subList(0, n)).get(0);
+      Suspicion first = among(MARKS).look(FixSolver.standard(), magnetic.subList(0, n)).get(0);
       assertEquals(Suspicion.Kind.VARIATION_NOT_APPLIED, first.kind());
       assertTrue(first.text().contains("as if the variation"), first.text());
       assertTrue(n == 3 || off(first) < 250, () -> first + " " + off(first));

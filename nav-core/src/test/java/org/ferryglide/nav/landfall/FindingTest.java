@@ -194,9 +194,9 @@ class FindingTest {
   void aimingOffKeepsTheLinesGivenBefore() {
     Position beyond = RhumbLeg.from(LEG.end(), COURSE, Distance.ofNauticalMiles(1)).end();
     List<Position> coast =
-            List.of(
-                RhumbLeg.from(beyond, COURSE.turnedBy(90), Distance.ofNauticalMiles(9)).end(),
-                RhumbLeg.from(beyond, COURSE.turnedBy(-90), Distance.ofNauticalMiles(9)).end());
+        List.of(
+            RhumbLeg.from(beyond, COURSE.turnedBy(90), Distance.ofNauticalMiles(9)).end(),
+            RhumbLeg.from(beyond, COURSE.turnedBy(-90), Distance.ofNauticalMiles(9)).end());
     MissedTarget caught =
         MissedTarget.of(LEG, SIGMA, metres(200), Distance.ofNauticalMiles(2))
             .caughtBy("coast", coast)

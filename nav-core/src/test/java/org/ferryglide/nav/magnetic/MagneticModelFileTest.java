@@ -112,8 +112,7 @@ class MagneticModelFileTest {
 
   @Test
   void aMissingFileIsAnOrdinaryIoException(@TempDir Path folder) {
-    assertThrows(
-        NoSuchFileException.class, () -> MagneticModel.readCof(folder.resolve("no.COF")));
+    assertThrows(NoSuchFileException.class, () -> MagneticModel.readCof(folder.resolve("no.COF")));
   }
 
   private static final String SMALL =

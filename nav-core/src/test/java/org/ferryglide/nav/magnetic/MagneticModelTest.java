@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.ferryglide.nav.basics.DecimalYear;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.ObjectInputStream;
@@ -14,6 +13,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import org.ferryglide.nav.basics.DecimalYear;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.position.Position;
@@ -265,8 +265,7 @@ class MagneticModelTest {
     VariationReading now = VariationSource.builtInModels().at(PLACE, date);
     MagneticSnapshot june = MagneticModel.wmm2025().at(date);
     assertEquals(june.variation(PLACE), now.variation());
-    assertEquals(
-        june.standardErrorDegrees(PLACE).orElseThrow(), now.standardErrorDegrees());
+    assertEquals(june.standardErrorDegrees(PLACE).orElseThrow(), now.standardErrorDegrees());
     assertEquals(List.of(), now.notes());
     assertEquals("WMM2025", now.source());
     assertEquals(now, june.reading(PLACE));

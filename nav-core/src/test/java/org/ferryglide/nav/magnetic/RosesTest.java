@@ -84,8 +84,7 @@ class RosesTest {
   void expectedErrorCoversTwiceTheRootMeanSquareOfFifteenCoasts(int year, double expected)
       throws IOException {
     MagneticModel igrf =
-        MagneticModel.readShc(
-            "igrf", new StringReader(Rows.text(RosesTest.class, "igrf14.shc")));
+        MagneticModel.readShc("igrf", new StringReader(Rows.text(RosesTest.class, "igrf14.shc")));
     double squares = 0.0;
     for (double[] coast : COASTS) {
       Position place = Position.ofDegrees(coast[0], coast[1]);
