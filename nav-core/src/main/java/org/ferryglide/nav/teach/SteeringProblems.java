@@ -8,7 +8,7 @@ import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
-import org.ferryglide.nav.steer.SteadyTriangle;
+import org.ferryglide.nav.plane.SteadyTriangle;
 
 /**
  * Problems of stream and wind: the heading that makes good a course, how long it takes, and where
