@@ -30,6 +30,9 @@ final class NearestPoint {
   /** A degree of latitude is longer than this on every ellipsoid near the earth's figure. */
   private static final double LEAST_DEGREE_METRES = 109e3;
 
+  /** Nearer to a pole a line turns too fast for a small step; degrees. */
+  private static final double GREATEST_LATITUDE = 85.0;
+
   private static final int MOST_STEPS = 12;
 
   private final Line line;
@@ -189,7 +192,7 @@ final class NearestPoint {
       if (next > from
           && next < to
           && step * step * (Math.abs(bend) + 1.0 / leastRadius) <= NO_GAIN_METRES) {
-        finish(next);
+        finish(step);
         return true;
       }
       if (!(Math.abs(step) <= 2.1e7)) { // or NaN
@@ -201,9 +204,13 @@ final class NearestPoint {
   }
 
   /** At the foot the sight is square to the course, and needs no other inverse. */
-  private void finish(double metresAlong) {
-    along = metresAlong;
-    line.pointAt(metresAlong, point, 0);
+  private void finish(double step) {
+    along += step;
+    if (Math.abs(step) <= SmallStep.LONGEST_METRES && Math.abs(point[0]) <= GREATEST_LATITUDE) {
+      SmallStep.take(ellipsoid, line instanceof RhumbLine, step, point);
+    } else {
+      line.pointAt(along, point, 0);
+    }
     metres *= Math.abs(sine);
     sine = sine < 0.0 ? -1.0 : 1.0;
     cosine = 0.0;

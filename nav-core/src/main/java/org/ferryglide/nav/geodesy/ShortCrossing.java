@@ -53,7 +53,6 @@ final class ShortCrossing {
   private final double[] sight = new double[3];
   private double alongA;
   private double alongB;
-  private double courseA;
   private double courseB;
 
   private ShortCrossing(Track a, Track b) {
@@ -134,6 +133,14 @@ final class ShortCrossing {
     private double cos2;
     private double sag;
 
+    /** From the first course to the last, radians. */
+    private double turn;
+
+    /** Metres in a unit of the chart, as shares of those at the equator of a sphere. */
+    private final double startScale;
+
+    private final double endScale;
+
     Track(Leg leg, double startX, double startY) {
       line = leg.line();
       length = leg.length().metres();
@@ -145,6 +152,8 @@ final class ShortCrossing {
           Degrees.toRadians(
               Degrees.longitudeDifference(start.longitudeDegrees(), end.longitudeDegrees()));
       dy = northing(start, end);
+      startScale = Degrees.cosine(start.latitudeDegrees());
+      endScale = Degrees.cosine(end.latitudeDegrees());
       chord = Math.sqrt(dx * dx + dy * dy);
       if (line instanceof RhumbLine rhumb) {
         sineOfCourse = rhumb.sineOfCourse();
@@ -164,12 +173,13 @@ final class ShortCrossing {
                   length * Degrees.toRadians(polar) * 1.01 / Ellipsoid.WGS84.semiMinorAxisMetres());
           acrossEquator /= Degrees.cosine(polar);
         }
-        double turn = Math.IEEEremainder(last - first, 360.0);
+        double degrees = Math.IEEEremainder(last - first, 360.0);
+        turn = Degrees.toRadians(degrees);
         double wider = Math.copySign(acrossEquator, turn);
         sin1 = Degrees.sine(first - wider);
         cos1 = Degrees.cosine(first - wider);
-        sin2 = Degrees.sine(first + turn + wider);
-        cos2 = Degrees.cosine(first + turn + wider);
+        sin2 = Degrees.sine(first + degrees + wider);
+        cos2 = Degrees.cosine(first + degrees + wider);
         sag = 0.5 * chord * Math.max(tangent(sin1, cos1), tangent(sin2, cos2));
       }
     }
@@ -229,6 +239,19 @@ final class ShortCrossing {
       }
     }
 
+    /** How far the leg strays to port of its chord, as a share of it: near enough a parabola. */
+    double toPort(double part) {
+      return 0.5 * turn * part * (1.0 - part);
+    }
+
+    /** How far along the leg a part of its chord is: the chart's scale grows near enough evenly. */
+    double along(double part) {
+      return length
+          * part
+          * (startScale + 0.5 * part * (endScale - startScale))
+          / (0.5 * (startScale + endScale));
+    }
+
     /** Curvature to starboard, and how fast a geodesic's course turns, of a parallel here. */
     private static double parallel(double[] point) {
       double phi = Degrees.toRadians(point[0]);
@@ -254,7 +277,7 @@ final class ShortCrossing {
     if (!meet()) {
       return null;
     }
-    double sine = Degrees.sine(courseB - courseA);
+    double sine = Degrees.sine(courseB - pointA[2]);
     double slack = CrossingSearch.slackMetres(sine);
     List<Crossings.Crossing> points = new ArrayList<>(1);
     if (alongA >= -slack
@@ -263,7 +286,7 @@ final class ShortCrossing {
         && alongB <= b.length + slack) {
       double onA = atEnd(alongA, a.length, slack);
       double onB = atEnd(alongB, b.length, slack);
-      a.line.pointAt(onA, pointA, 0);
+      SmallStep.take(Ellipsoid.WGS84, a.line instanceof RhumbLine, onA - alongA, pointA);
       points.add(
           new Crossings.Crossing(
               new Position(pointA[0], pointA[1]),
@@ -271,7 +294,7 @@ final class ShortCrossing {
               Distance.ofMetres(onB),
               Angles.turn(pointA[2], courseB)));
     } else {
-      a.widenTo(courseA);
+      a.widenTo(pointA[2]);
       b.widenTo(courseB);
       if (a.hasDirectionOf(b)) {
         return null; // then they might meet elsewhere as well
@@ -285,13 +308,28 @@ final class ShortCrossing {
     return along <= slack ? 0.0 : along >= length - slack ? length : along;
   }
 
-  /** Newton's method from the crossing of the chords. */
-  private boolean meet() {
-    double sine = b.dx * a.dy - b.dy * a.dx;
+  /** The crossing of the chords, and once more with what the legs stray from them there. */
+  private void start() {
+    double sine = a.dx * b.dy - a.dy * b.dx;
     double x = b.startX - a.startX;
     double y = b.startY - a.startY;
-    alongA = a.length * Math.max(-0.5, Math.min(1.5, (b.dx * y - b.dy * x) / -sine));
-    alongB = b.length * Math.max(-0.5, Math.min(1.5, (a.dx * y - a.dy * x) / -sine));
+    double partA = within((b.dy * x - b.dx * y) / sine);
+    double partB = within((a.dy * x - a.dx * y) / sine);
+    double offA = a.toPort(partA);
+    double offB = b.toPort(partB);
+    x += offA * a.dy - offB * b.dy;
+    y -= offA * a.dx - offB * b.dx;
+    alongA = a.along(within((b.dy * x - b.dx * y) / sine));
+    alongB = b.along(within((a.dy * x - a.dx * y) / sine));
+  }
+
+  private static double within(double part) {
+    return Math.max(-0.5, Math.min(1.5, part));
+  }
+
+  /** Newton's method from the crossing of the chords. */
+  private boolean meet() {
+    start();
     for (int i = 0; i < MOST_STEPS; i++) {
       a.line.pointAt(alongA, pointA, 0);
       b.line.pointAt(alongB, pointB, 0);
@@ -312,11 +350,13 @@ final class ShortCrossing {
       double left = longest * longest * longest * (bend * bend + EARTH * EARTH);
       stepA += (bendA * cosine - bendB) / between;
       stepB += (bendA - bendB * cosine) / between;
-      courseA = a.courseAfter(pointA, stepA);
-      courseB = b.courseAfter(pointB, stepB);
       alongA += stepA;
       alongB += stepB;
-      if (left <= NO_GAIN_METRES && Math.abs(between) > CrossingSearch.LEAST_SINE) {
+      if (left <= NO_GAIN_METRES
+          && Math.abs(stepA) <= SmallStep.LONGEST_METRES
+          && Math.abs(between) > CrossingSearch.LEAST_SINE) {
+        courseB = b.courseAfter(pointB, stepB);
+        SmallStep.take(Ellipsoid.WGS84, a.line instanceof RhumbLine, stepA, pointA);
         return true;
       }
       if (!(Math.abs(alongA - 0.5 * a.length) <= 2.0 * a.length
