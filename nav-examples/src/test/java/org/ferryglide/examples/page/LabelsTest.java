@@ -1,0 +1,54 @@
+package org.ferryglide.examples.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.ferryglide.nav.note.Note;
+import org.junit.jupiter.api.Test;
+
+class LabelsTest {
+  @Test
+  void figuresStandInTheWordsByTheirNames() throws Exception {
+    Labels labels = Labels.read(new StringReader("off = {side}: {miles} NM, {side}"));
+    assertEquals("left: 0.1 NM, left", labels.say("off", "miles", "0.1", "side", "left"));
+    assertThrows(IllegalArgumentException.class, () -> labels.say("off", "miles", "0.1"));
+    assertThrows(IllegalArgumentException.class, () -> labels.say("on"));
+  }
+
+  @Test
+  void bracesInAFigureStayAsTheyAre() throws Exception {
+    Labels labels = Labels.read(new StringReader("name = to {name}"));
+    assertEquals("to {name} {x", labels.say("name", "name", "{name} {x"));
+  }
+
+  @Test
+  void aNoteIsWordedByItsCodeWithItsOwnFigures() throws Exception {
+    Note note = Note.caution("tide.test", "The range is 6.4 m.").with("rangeMetres", 6.4);
+    Labels other = Labels.read(new StringReader("note.tide.test = Range {rangeMetres} m"));
+    assertEquals("Range 6.4 m", other.say(note));
+    assertEquals("The range is 6.4 m.", Labels.english().say(note));
+  }
+
+  /** What stands in the file and nowhere in the program would mislead a translator. */
+  @Test
+  void everyKeyOfTheFileIsUsed() throws Exception {
+    StringBuilder sources = new StringBuilder();
+    try (Stream<Path> files =
+        Files.list(Path.of("src", "main", "java", "org", "ferryglide", "examples", "page"))) {
+      for (Path file : files.toList()) {
+        sources.append(Files.readString(file));
+      }
+    }
+    List<String> made = List.of("shore.", "sheet.", "note."); // put together with an item's name
+    for (String key : Labels.english().all().keySet()) {
+      assertTrue(
+          sources.indexOf("\"" + key + "\"") >= 0 || made.stream().anyMatch(key::startsWith), key);
+    }
+  }
+}

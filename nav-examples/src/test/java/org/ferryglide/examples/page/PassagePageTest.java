@@ -1,0 +1,249 @@
+package org.ferryglide.examples.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.ferryglide.examples.svg.Raster;
+import org.ferryglide.examples.svg.Svg;
+import org.ferryglide.nav.passage.PlannedLeg;
+import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.nav.timing.Verdict;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+
+class PassagePageTest {
+  private static final int MOST_BYTES = 300_000;
+
+  private static Map<String, WorkedPassage> scenes = Map.of();
+  private static final Map<String, String> PAGES = new HashMap<>();
+
+  @BeforeAll
+  static void workOut() {
+    scenes = PageScenes.all();
+    scenes.forEach((name, worked) -> PAGES.put(name, PassagePage.of(worked).html()));
+  }
+
+  static Document parsed(String html) throws Exception {
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+    factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+    return factory
+        .newDocumentBuilder()
+        .parse(new InputSource(new StringReader(html.replace("<!DOCTYPE html>\n", ""))));
+  }
+
+  private static List<Element> all(Document document, String name) {
+    NodeList found = document.getElementsByTagName(name);
+    List<Element> list = new ArrayList<>();
+    for (int i = 0; i < found.getLength(); i++) {
+      list.add((Element) found.item(i));
+    }
+    return list;
+  }
+
+  @Test
+  void everyPageIsWellFormedSmallAndNeedsNothingBesideIt() throws Exception {
+    for (Map.Entry<String, WorkedPassage> scene : scenes.entrySet()) {
+      String html = PAGES.get(scene.getKey());
+      Document page = parsed(html);
+      int bytes = html.getBytes(StandardCharsets.UTF_8).length;
+      assertTrue(bytes <= MOST_BYTES, scene.getKey() + " has " + bytes + " bytes");
+      for (String name : List.of("script", "link", "img", "iframe", "object", "use", "image")) {
+        assertEquals(0, all(page, name).size(), scene.getKey() + ": " + name);
+      }
+      String outside = html.replace("http://www.w3.org/2000/svg", "");
+      assertFalse(outside.contains("http"), scene.getKey());
+      assertFalse(outside.contains("@import"), scene.getKey());
+      assertFalse(outside.replaceAll("url\\(#[a-z0-9-]+\\)", "").contains("url("), scene.getKey());
+      Set<String> ids = new HashSet<>();
+      all(page, "*").stream()
+          .map(element -> element.getAttribute("id"))
+          .filter(id -> !id.isEmpty())
+          .forEach(id -> assertTrue(ids.add(id), scene.getKey() + ": twice " + id));
+    }
+  }
+
+  @Test
+  void everyPictureHasATitleAndADescription() throws Exception {
+    for (Map.Entry<String, WorkedPassage> scene : scenes.entrySet()) {
+      List<Element> pictures = all(parsed(PAGES.get(scene.getKey())), "svg");
+      assertTrue(pictures.size() >= 4, scene.getKey());
+      for (Element picture : pictures) {
+        assertEquals("img", picture.getAttribute("role"));
+        Element title = (Element) picture.getElementsByTagName("title").item(0);
+        Element desc = (Element) picture.getElementsByTagName("desc").item(0);
+        assertEquals(
+            title.getAttribute("id") + " " + desc.getAttribute("id"),
+            picture.getAttribute("aria-labelledby"));
+        assertTrue(title.getTextContent().length() > 5, scene.getKey());
+        assertTrue(desc.getTextContent().length() > 15, scene.getKey());
+      }
+    }
+  }
+
+  @Test
+  void whatWasNotCheckedStandsFirst() throws Exception {
+    for (Map.Entry<String, WorkedPassage> scene : scenes.entrySet()) {
+      WorkedPassage worked = scene.getValue();
+      for (String html : List.of(PAGES.get(scene.getKey()), ShoreNote.of(worked).html())) {
+        Element first = all(parsed(html), "p").get(0);
+        assertEquals("open", first.getAttribute("class"));
+        for (String open : worked.day().notChecked()) {
+          assertTrue(first.getTextContent().contains(open), scene.getKey() + ": " + open);
+        }
+        for (Verdict verdict :
+            worked.plan().match(TimedPlan::verdicts, why -> List.<Verdict>of())) {
+          if (verdict.answer() == Verdict.Answer.NOT_CHECKED) {
+            assertTrue(first.getTextContent().contains(verdict.reason()), scene.getKey());
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void headingsGoDownOneByOne() throws Exception {
+    for (String html : PAGES.values()) {
+      int before = 0;
+      for (Element element : all(parsed(html), "*")) {
+        if (element.getTagName().matches("h[1-6]")) {
+          int level = element.getTagName().charAt(1) - '0';
+          assertTrue(level <= before + 1, element.getTextContent());
+          before = level;
+        }
+      }
+    }
+  }
+
+  /**
+   * The figures of the plan, rounded here by themselves: an arrival late, a minute a difference.
+   */
+  @Test
+  void theFiguresOfThePageAndTheCardAreThoseOfThePlan() throws Exception {
+    for (Map.Entry<String, WorkedPassage> scene : scenes.entrySet()) {
+      TimedPlan plan = scene.getValue().plan().solved().orElse(null);
+      if (plan == null) {
+        continue;
+      }
+      Document page = parsed(PAGES.get(scene.getKey()));
+      List<String> sides = scene.getValue().card().orElseThrow().afloat();
+      Element table = all(page, "table").get(0);
+      NodeList rows = table.getElementsByTagName("tr");
+      assertEquals(plan.legs().size() + 1, rows.getLength());
+      for (int i = 0; i < plan.legs().size(); i++) {
+        PlannedLeg leg = plan.legs().get(i);
+        NodeList cells = ((Element) rows.item(i + 1)).getElementsByTagName("td");
+        String steer = steer(leg);
+        String eta = clock(leg.arrival(), plan);
+        String minutes =
+            Long.toString(
+                Duration.between(ceiling(leg.departure()), ceiling(leg.arrival())).toMinutes());
+        assertEquals(leg.leg().to().name(), cells.item(0).getTextContent());
+        assertEquals(steer, cells.item(1).getTextContent(), scene.getKey());
+        assertEquals(minutes, cells.item(2).getTextContent(), scene.getKey());
+        assertEquals(eta, cells.item(3).getTextContent(), scene.getKey());
+        Matcher card =
+            Pattern.compile("([0-9_]{3}°) +([0-9]+) min +ETA ([0-9:+]+)").matcher(sides.get(i));
+        assertTrue(card.find(), sides.get(i));
+        assertEquals(steer.endsWith("T") ? "___°" : steer, card.group(1), scene.getKey());
+        assertEquals(minutes, card.group(2), scene.getKey());
+        assertEquals(eta, card.group(3), scene.getKey());
+      }
+    }
+  }
+
+  private static String steer(PlannedLeg leg) {
+    double magnetic =
+        leg.variation()
+            .map(reading -> leg.heading().degrees() - reading.variation().degreesEast())
+            .orElse(Double.NaN);
+    double shown = Double.isNaN(magnetic) ? leg.heading().degrees() : magnetic;
+    String figures = Long.toString(Math.floorMod(Math.round(shown), 360L) + 1000L).substring(1);
+    return figures + "°" + (Double.isNaN(magnetic) ? "T" : "");
+  }
+
+  private static Instant ceiling(Instant time) {
+    Instant minute = time.truncatedTo(ChronoUnit.MINUTES);
+    return minute.isBefore(time) ? minute.plusSeconds(60) : minute;
+  }
+
+  private static String clock(Instant time, TimedPlan plan) {
+    ZoneId zone = plan.passage().zone();
+    java.time.ZonedDateTime local = ceiling(time).atZone(zone);
+    long days =
+        ChronoUnit.DAYS.between(plan.departure().atZone(zone).toLocalDate(), local.toLocalDate());
+    return local.toLocalTime().toString().substring(0, 5) + (days == 0 ? "" : "+" + days);
+  }
+
+  @Test
+  void aPassageThatIsNotPossibleSaysWhyAndStillShowsItsSheet() throws Exception {
+    String html = PAGES.get("not-possible");
+    assertTrue(html.contains("Not possible as planned"), html);
+    String why = scenes.get("not-possible").plan().why().orElseThrow().message();
+    assertTrue(parsed(html).getDocumentElement().getTextContent().contains(why), why);
+    assertTrue(html.contains("Not a chart: only what the folder names is shown"), html);
+    assertEquals(List.of(), CardSheet.of(scenes.get("not-possible")).stream().toList());
+  }
+
+  @Test
+  void aDayWithoutADepartureLeftSaysSoAndNamesTheLeastBad() {
+    String html = PAGES.get("none-left");
+    assertTrue(html.contains("No departure of the day is within all checks"), html);
+    assertTrue(html.contains("least bad: under way"), html);
+    assertTrue(html.contains("<strong>STOP</strong>"), html);
+  }
+
+  @Test
+  void whatIsNotKnownIsABlank() {
+    String html = PAGES.get("one-leg");
+    assertTrue(html.contains("__:__"), html); // not-later-than was not worked out
+    assertTrue(html.contains("<dt>high water</dt><dd>______________</dd>"), html);
+  }
+
+  @Test
+  void everyPictureStandsAloneAsSvgAndPng() throws Exception {
+    for (Svg picture : PassagePage.of(scenes.get("a-stop")).pictures()) {
+      parsed(picture.file().substring(picture.file().indexOf('\n') + 1));
+      byte[] png = Raster.png(picture, 1.0);
+      assertEquals("PNG", new String(png, 1, 3, StandardCharsets.US_ASCII), picture.name());
+    }
+  }
+
+  @Test
+  void cardSheetsAreWellFormedAndHoldEverySide() throws Exception {
+    for (Map.Entry<String, WorkedPassage> scene : scenes.entrySet()) {
+      CardSheet sheet = CardSheet.of(scene.getValue()).orElse(null);
+      if (sheet != null) {
+        Document page = parsed(sheet.html());
+        var card = scene.getValue().card().orElseThrow();
+        List<String> sides = new ArrayList<>(card.summary());
+        sides.addAll(card.afloat());
+        sides.addAll(card.further());
+        List<Element> printed = all(page, "pre");
+        assertEquals(sides.size(), printed.size(), scene.getKey());
+        for (int i = 0; i < sides.size(); i++) {
+          assertEquals(sides.get(i), printed.get(i).getTextContent(), scene.getKey());
+        }
+      }
+    }
+  }
+}
