@@ -40,6 +40,17 @@ public final class Answer {
   }
 
   /**
+   * Adds lines for people.
+   *
+   * @param lines the lines, each ended
+   * @return this answer
+   */
+  public Answer text(String lines) {
+    text.append(lines);
+    return this;
+  }
+
+  /**
    * Adds a labelled line for people.
    *
    * @param label what the value is; empty where it continues the line above
@@ -134,7 +145,7 @@ public final class Answer {
    */
   public Map<String, Object> values() {
     Map<String, Object> all = new LinkedHashMap<>(values);
-    all.put("notes", List.copyOf(notes));
+    all.putIfAbsent("notes", List.copyOf(notes));
     return all;
   }
 }

@@ -6,13 +6,16 @@ import org.jspecify.annotations.Nullable;
 /** The verbs by name; only the one that is asked for is loaded, which makes the start quick. */
 final class Verbs {
   /** In the order in which the help lists them. */
-  static final List<String> NAMES = List.of("leg");
+  static final List<String> NAMES = List.of("passage", "departures", "check", "leg");
 
   private Verbs() {}
 
   /** A new verb of that name, or null if there is none. */
   static @Nullable Verb named(String name) {
     return switch (name) {
+      case "passage" -> new PassageVerb();
+      case "departures" -> new DeparturesVerb();
+      case "check" -> new CheckVerb();
       case "leg" -> new LegVerb();
       default -> null;
     };

@@ -211,6 +211,19 @@ public final class PassageFolder implements Serializable {
   }
 
   /**
+   * The same passage begun at another time.
+   *
+   * @param start when the first way point is left; clock times are printed in its offset
+   * @return a changed copy; {@code passage.csv} among its texts is written anew, without remarks
+   */
+  public PassageFolder withStart(OffsetDateTime start) {
+    PassageSheet changed = passage.withStart(start);
+    Map<String, String> otherTexts = new LinkedHashMap<>(texts);
+    otherTexts.put("passage.csv", changed.text());
+    return new PassageFolder(changed, wayPoints, tides, streams, limits, parts, otherTexts);
+  }
+
+  /**
    * Paddling speed through still water.
    *
    * @return the speed, above 0 and at most 12 knots

@@ -44,6 +44,24 @@ record PassageSheet(
     return passage;
   }
 
+  PassageSheet withStart(OffsetDateTime other) {
+    return new PassageSheet(name, other, speed, rose, landingPort);
+  }
+
+  /** The file that reads as this does. */
+  String text() {
+    return "item,value\n"
+        + ("name," + quoted(name) + "\n")
+        + ("start," + start + "\n")
+        + ("paddling speed," + speed + "\n")
+        + ("printed rose," + quoted(rose.printed()) + "\n")
+        + ("landing port," + quoted(landingPort) + "\n");
+  }
+
+  private static String quoted(String text) {
+    return '"' + text.replace("\"", "\"\"") + '"';
+  }
+
   private static String notEmpty(String text) {
     if (text.isEmpty()) {
       throw new IllegalArgumentException("must not be empty");

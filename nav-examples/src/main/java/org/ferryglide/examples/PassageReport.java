@@ -1,0 +1,67 @@
+package org.ferryglide.examples;
+
+import org.ferryglide.tide.folder.PassageFolder;
+
+/**
+ * The texts of the main job, for programs that print them elsewhere.
+ *
+ * <pre>{@code
+ * PassageReport report = PassageReport.of(PassageFolder.read(folder));
+ * System.out.print(report.text());
+ * }</pre>
+ */
+public final class PassageReport {
+  private final PassageFolder folder;
+  private final LaidOffPassage passage;
+
+  private PassageReport(PassageFolder folder) {
+    this.folder = folder;
+    this.passage = LaidOffPassage.of(folder);
+  }
+
+  /**
+   * Lays off a passage.
+   *
+   * @param folder the passage's folder
+   * @return its texts
+   */
+  public static PassageReport of(PassageFolder folder) {
+    return new PassageReport(folder);
+  }
+
+  /**
+   * The passage leg by leg, with its checks and cautions.
+   *
+   * @return lines of plain text
+   */
+  public String text() {
+    return PassagePrinter.print(passage);
+  }
+
+  /**
+   * The deck card.
+   *
+   * @return lines of plain text; one line that says why if there is none
+   */
+  public String card() {
+    return PlanPrinter.card(folder);
+  }
+
+  /**
+   * Whether the tables do not cover the passage, so that there is no answer.
+   *
+   * @return true if a leg is without data
+   */
+  public boolean isWithoutData() {
+    return passage.isWithoutData();
+  }
+
+  /**
+   * Whether a leg is not possible as planned.
+   *
+   * @return true if there is such a leg
+   */
+  public boolean isNotPossible() {
+    return passage.isNotPossible();
+  }
+}

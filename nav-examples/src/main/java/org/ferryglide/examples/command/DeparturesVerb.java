@@ -1,0 +1,126 @@
+package org.ferryglide.examples.command;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.ferryglide.examples.files.CalendarFile;
+import org.ferryglide.nav.passage.WhenToGo;
+import org.ferryglide.nav.timing.Departure;
+import org.ferryglide.nav.water.Window;
+import org.ferryglide.tide.folder.PassageFolder;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** When to go: the windows in which every check of a folder holds. */
+@Command(
+    name = "departures",
+    description = "Windows of departure in which all checks of a passage hold.",
+    footer = {
+      "",
+      "Example:",
+      "  ferryglide departures nav-examples/scenarios/ollen-skerries --days 1"
+    })
+final class DeparturesVerb extends FolderVerb {
+  private static final int MOST_DAYS = 31;
+
+  @Option(
+      names = "--from",
+      paramLabel = "DATE",
+      description = "First day; the start's if left out.")
+  private @Nullable LocalDate from;
+
+  @Option(
+      names = "--days",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "How many days, 1 to 31 (1 if left out).")
+  private int days = 1;
+
+  @Option(
+      names = "--step",
+      paramLabel = "MINUTES",
+      defaultValue = "10",
+      description = "Minutes between departures tried, 1 to 120 (10 if left out).")
+  private int step = 10;
+
+  @Option(
+      names = "--ics",
+      paramLabel = "FILE",
+      description = "Also write the windows as iCalendar.")
+  private @Nullable Path ics;
+
+  @Override
+  protected Answer answer() throws IOException {
+    if (days < 1 || days > MOST_DAYS) {
+      throw new IllegalArgumentException("--days must be in [1, 31], but was " + days);
+    }
+    if (step < 1 || step > 120) {
+      throw new IllegalArgumentException("--step must be in [1, 120] minutes, but was " + step);
+    }
+    PassageFolder folder = read();
+    ZoneOffset offset = folder.start().getOffset();
+    LocalDate first = from == null ? folder.start().toLocalDate() : from;
+    Instant begin = first.atStartOfDay(offset).toInstant();
+    Instant end = first.plusDays(days).atStartOfDay(offset).toInstant();
+    WhenToGo when = WhenToGo.search(folder.passage(), begin, end, Duration.ofMinutes(step));
+    List<Window> windows = when.windows().items();
+    Answer answer = new Answer().line(folder.name());
+    if (!when.notChecked().isEmpty()) {
+      answer.line("not checked: " + String.join(", ", when.notChecked()));
+    }
+    List<Object> values = new ArrayList<>();
+    for (Window window : windows) {
+      answer.row("window", Times.inside(window.span(), offset));
+      Map<String, Object> value = new LinkedHashMap<>();
+      value.put("from", window.from().toString());
+      value.put("until", window.until().toString());
+      values.add(value);
+    }
+    answer.value("name", folder.name()).value("windows", values);
+    if (windows.isEmpty()) {
+      none(answer, when);
+    }
+    when.byTime().ifPresent(best -> answer.row("least time", words(best, offset)));
+    when.byMargin().ifPresent(best -> answer.row("best margin", words(best, offset)));
+    when.leastBad().ifPresent(least -> answer.row("least bad", words(least, offset)));
+    when.whyNot().forEach((why, count) -> answer.row("against", count + " departures: " + why));
+    answer
+        .value("against", when.whyNot())
+        .value("notChecked", when.notChecked())
+        .line("This is a sum, not a permission to go: official tables and forecasts come first.");
+    if (ics != null) {
+      PassageVerb.write(ics, CalendarFile.departures(folder.name(), inWholeMinutes(windows)));
+    }
+    return answer;
+  }
+
+  private static List<Window> inWholeMinutes(List<Window> windows) {
+    return windows.stream().flatMap(window -> window.inWholeMinutes().stream()).toList();
+  }
+
+  /** Without data for some departures an empty answer is no "never". */
+  private static void none(Answer answer, WhenToGo when) {
+    boolean known = when.choices().stream().allMatch(Departure::isKnown);
+    answer
+        .row("windows", known ? "none in which all checks hold" : "none known; data are missing")
+        .status(known ? Status.NOT_POSSIBLE : Status.DATA_MISSING);
+  }
+
+  private static String words(Departure departure, ZoneOffset offset) {
+    return Times.minute(departure.time(), offset)
+        + departure
+            .outcome()
+            .solved()
+            .map(route -> ", arriving " + Times.minute(route.arrival(), offset))
+            .orElse("")
+        + WhenToGo.worst(departure).map(worst -> "; " + worst.reason()).orElse("");
+  }
+}

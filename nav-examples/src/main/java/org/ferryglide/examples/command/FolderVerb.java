@@ -1,0 +1,45 @@
+package org.ferryglide.examples.command;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.timing.Verdict;
+import org.ferryglide.tide.folder.PassageFolder;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** A verb about a passage's folder. */
+abstract class FolderVerb extends Verb {
+  @Parameters(index = "0", paramLabel = "FOLDER", description = "The passage's folder.")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--depart",
+      paramLabel = "TIME",
+      description = "Another start than the folder's, as 2026-06-14T11:40+01:00.")
+  private @Nullable OffsetDateTime depart;
+
+  /** The folder as read, begun when it is asked to. */
+  final PassageFolder read() throws IOException {
+    PassageFolder read = PassageFolder.read(folder);
+    return depart == null ? read : read.withStart(depart);
+  }
+
+  /** How a plan ends the verb: a check that stops, or that could not be made, is no yes. */
+  static Status status(Outcome<TimedPlan, NotPossible> plan) {
+    return plan.match(
+        solved ->
+            solved.verdicts().stream().allMatch(FolderVerb::isYes)
+                ? Status.DONE
+                : Status.LIMIT_PASSED,
+        why -> why.isForWantOfData() ? Status.DATA_MISSING : Status.NOT_POSSIBLE);
+  }
+
+  private static boolean isYes(Verdict verdict) {
+    return verdict.answer() == Verdict.Answer.WITHIN || verdict.answer() == Verdict.Answer.WARNED;
+  }
+}

@@ -1,0 +1,123 @@
+package org.ferryglide.examples.command;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.ferryglide.examples.PassageReport;
+import org.ferryglide.examples.files.GpxFile;
+import org.ferryglide.examples.files.JsonText;
+import org.ferryglide.examples.files.PlanGeoJson;
+import org.ferryglide.examples.files.PlanJson;
+import org.ferryglide.examples.page.PassagePage;
+import org.ferryglide.examples.page.WorkedPassage;
+import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.nav.passage.Variant;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.tide.folder.PassageFolder;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** The main job: a passage laid off from its folder. */
+@Command(
+    name = "passage",
+    description = "Lay off a passage: courses, headings, times, checks.",
+    footer = {
+      "",
+      "Exit status 5 where a stop limit is passed or a check that the folder asks for could not be",
+      "made, 3 where a leg is not possible, 4 where the tables do not cover it.",
+      "",
+      "Example:",
+      "  ferryglide passage nav-examples/scenarios/ollen-skerries --card"
+    })
+final class PassageVerb extends FolderVerb {
+  @Option(names = "--card", description = "The deck card, in place of the whole text.")
+  private boolean card;
+
+  @Option(names = "--what-if", description = "The usual what-ifs of the departure, side by side.")
+  private boolean whatIf;
+
+  @Option(names = "--page", paramLabel = "FILE", description = "Also write a page to be printed.")
+  private @Nullable Path page;
+
+  @Option(names = "--gpx", paramLabel = "FILE", description = "Also write the route as GPX 1.1.")
+  private @Nullable Path gpx;
+
+  @Option(names = "--geojson", paramLabel = "FILE", description = "Also write the plan as GeoJSON.")
+  private @Nullable Path geoJson;
+
+  @Override
+  protected Answer answer() throws IOException {
+    PassageFolder folder = read();
+    Instant departure = folder.start().toInstant();
+    PassageReport report = PassageReport.of(folder);
+    Outcome<TimedPlan, NotPossible> plan = TimedPlan.of(folder.passage(), departure);
+    Answer answer = new Answer().status(status(plan));
+    if (report.isWithoutData()) {
+      answer.status(Status.DATA_MISSING);
+    } else if (report.isNotPossible()) {
+      answer.status(Status.NOT_POSSIBLE);
+    }
+    if (whatIf) {
+      whatIf(answer, folder, departure);
+    } else {
+      answer.text(card ? report.card() : report.text());
+    }
+    PlanJson.of(folder.name(), departure, plan).forEach(answer::value);
+    if (page != null) {
+      write(page, PassagePage.of(WorkedPassage.of(folder)).html());
+    }
+    if (gpx != null) {
+      write(gpx, GpxFile.route(folder.name(), folder.wayPoints()));
+    }
+    if (geoJson != null) {
+      write(geoJson, JsonText.of(PlanGeoJson.of(folder.passage(), plan)));
+    }
+    return answer;
+  }
+
+  private static void whatIf(Answer answer, PassageFolder folder, Instant departure) {
+    List<Object> all = new ArrayList<>();
+    for (Variant variant : Variant.sideBySide(folder.passage(), departure)) {
+      String told =
+          variant
+              .outcome()
+              .match(
+                  plan ->
+                      "arriving "
+                          + Times.minute(plan.arrival(), folder.start().getOffset())
+                          + plan.worst()
+                              .filter(worst -> !plan.holds())
+                              .map(worst -> "; " + worst.reason())
+                              .orElse("; all checks hold"),
+                  why ->
+                      (why.isForWantOfData() ? "not known: " : "not possible: ") + why.message());
+      answer.line(padded(variant.name()) + told);
+      Map<String, Object> value = new LinkedHashMap<>();
+      value.put("name", variant.name());
+      value.put("holds", variant.holds());
+      value.put("told", told);
+      all.add(value);
+    }
+    answer.value("whatIf", all);
+  }
+
+  private static String padded(String name) {
+    StringBuilder text = new StringBuilder(name);
+    while (text.length() < 28) {
+      text.append(' ');
+    }
+    return text.toString();
+  }
+
+  static void write(Path file, String text) throws IOException {
+    Files.write(file, text.getBytes(StandardCharsets.UTF_8));
+  }
+}

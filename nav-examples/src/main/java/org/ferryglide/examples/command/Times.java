@@ -1,0 +1,42 @@
+package org.ferryglide.examples.command;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.Locale;
+import org.ferryglide.nav.measure.TimeSpan;
+
+/** Times as the command prints them. */
+final class Times {
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
+  private Times() {}
+
+  /** To the nearest minute, with the date. */
+  static String minute(Instant time, ZoneId zone) {
+    return MINUTE.format(time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).atZone(zone));
+  }
+
+  /** A span from inside: begun minutes up, ended minutes down. */
+  static String inside(TimeSpan span, ZoneId zone) {
+    Instant from = span.from().plusNanos(59_999_999_999L).truncatedTo(ChronoUnit.MINUTES);
+    Instant until = span.until().truncatedTo(ChronoUnit.MINUTES);
+    return from.isBefore(until)
+        ? MINUTE.format(from.atZone(zone)) + " to " + MINUTE.format(until.atZone(zone))
+        : "less than a minute about " + minute(span.from(), zone);
+  }
+
+  static String hoursAndMinutes(Duration duration) {
+    long minutes = (duration.getSeconds() + 59) / 60;
+    return minutes / 60 + " h " + minutes % 60 + " min";
+  }
+
+  /** The end of a search that starts at a time and lasts some days. */
+  static Instant after(OffsetDateTime from, int days) {
+    return from.plusDays(days).toInstant();
+  }
+}
