@@ -335,7 +335,7 @@ public final class Problem implements Serializable {
             exact.last(),
             hand.last(),
             quantity.unit(),
-            name.equals("Check") ? quantity.text(hand.last()) : "?");
+            name.equals("Check") ? quantity.text(hand.last()) : "about");
     return new Step(words, List.of(), figure);
   }
 

@@ -32,6 +32,7 @@ final class Questions {
 
   private static final int SECOND_GRADE = 8;
   private static final int THIRD_GRADE = 15;
+  private static final double MINUTES_IN_DAY = 1440.0;
 
   private final PracticeArea area;
   private final SplittableRandom random;
@@ -47,26 +48,26 @@ final class Questions {
       int grade = kind < SECOND_GRADE ? 1 : kind < THIRD_GRADE ? 2 : 3;
       return switch (kind) {
         case 0 -> laidOff(number, grade);
-        case 1 -> exercise(number, grade, "Put your course on the deck compass.", byCard());
-        case 2 -> exercise(number, grade, "How much water stands there?", depth());
+        case 1 -> exercise(number, grade, byCard());
+        case 2 -> exercise(number, grade, depth());
         case 3 ->
-            exercise(number, grade, "You steered a little off. How far off the line?", small());
-        case 4 -> exercise(number, grade, "How much daylight is left on landing?", daylight());
-        case 5 -> exercise(number, grade, "Aim off up stream.", aim());
-        case 6 -> exercise(number, grade, "How far off is the mark?", vertical());
-        case 7 -> exercise(number, grade, "Which bearing astern holds the track?", back());
-        case 8 -> exercise(number, grade, "Plot the bearing you took.", fromCompass());
-        case 9 -> exercise(number, grade, "The chart is old. What is the course now?", oldRose());
-        case 10 -> exercise(number, grade, "From the land map to the compass.", fromMap());
-        case 11 -> exercise(number, grade, "How far off at the second bearing?", bow());
-        case 12 -> exercise(number, grade, "What is the height by twelfths?", height());
-        case 13 -> exercise(number, grade, "When is it here by the local clock?", secondary());
-        case 14 -> exercise(number, grade, "Which bearing of the mark keeps you clear?", clear());
-        case 15 -> exercise(number, grade, "How fast does the stream run then?", stream());
-        case 16 -> exercise(number, grade, "Which heading makes good the course?", heading());
-        case 17 -> exercise(number, grade, "How long will the leg take?", time());
-        case 18 -> exercise(number, grade, "Where has the party got to?", estimated());
-        case 19 -> exercise(number, grade, "One heading for all hours.", hours());
+            exercise(number, grade, small());
+        case 4 -> exercise(number, grade, daylight());
+        case 5 -> exercise(number, grade, aim());
+        case 6 -> exercise(number, grade, vertical());
+        case 7 -> exercise(number, grade, back());
+        case 8 -> exercise(number, grade, fromCompass());
+        case 9 -> exercise(number, grade, oldRose());
+        case 10 -> exercise(number, grade, fromMap());
+        case 11 -> exercise(number, grade, bow());
+        case 12 -> exercise(number, grade, height());
+        case 13 -> exercise(number, grade, secondary());
+        case 14 -> exercise(number, grade, clear());
+        case 15 -> exercise(number, grade, stream());
+        case 16 -> exercise(number, grade, heading());
+        case 17 -> exercise(number, grade, time());
+        case 18 -> exercise(number, grade, estimated());
+        case 19 -> exercise(number, grade, hours());
         default -> throw new IllegalArgumentException("no question of kind " + kind);
       };
     } catch (IllegalArgumentException e) {
@@ -75,14 +76,27 @@ final class Questions {
     }
   }
 
-  private static Exercise exercise(int number, int grade, String asks, Problem problem) {
-    return new Exercise(number, grade, asks + " " + problem.question() + ".", problem);
+  private static Exercise exercise(int number, int grade, Problem problem) {
+    List<String> figures = problem.figures();
+    return new Exercise(
+        number,
+        grade,
+        problem.title()
+            + ". "
+            + problem.question()
+            + ". Wanted: "
+            + figures.get(figures.size() - 1)
+            + ".",
+        problem);
   }
 
   /** The course is not printed: it is to be laid off on the sheet. */
   private Exercise laidOff(int number, int grade) {
     PracticeMark from = mark();
     PracticeMark to = mark();
+    if (from.equals(to)) {
+      throw new IllegalArgumentException("a leg needs two marks");
+    }
     RhumbLeg leg = RhumbLeg.between(from.position(), to.position());
     Problem problem = BearingProblems.trueToMagnetic(leg.course(), now());
     return new Exercise(
@@ -192,6 +206,9 @@ final class Questions {
     double neaps = area.ranges().neapMetres();
     double range = tenths(neaps - 0.3, area.ranges().springMetres() + 0.3);
     double at = waters.get(high).clockMinutes() + 60.0 * random.nextInt(-5, 6);
+    if (at < 0.0 || at >= MINUTES_IN_DAY) {
+      throw new IllegalArgumentException("the time must be of the same day as the high water");
+    }
     return StreamProblems.rate(
         area.stream(),
         area.ranges(),

@@ -1,0 +1,55 @@
+package org.ferryglide.examples.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.ferryglide.examples.teach.Exercises;
+import org.ferryglide.examples.teach.MarkedSheet;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Marks a learner's answers. */
+@Command(
+    name = "mark",
+    description = "Mark answers to the exercises of a seed, and name the likeliest slips.",
+    footer = {
+      "",
+      "A line of FILE is number,value for an answer or number,figure,value for a figure written on",
+      "the way; # begins a comment. Seed and count must be those of the exercises.",
+      "",
+      "Example:",
+      "  ferryglide mark answers.csv --seed 7 --count 6"
+    })
+final class MarkVerb extends Verb {
+  /** A sheet of two hundred exercises with ten figures each is far smaller. */
+  private static final long MOST_BYTES = 1_000_000;
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "The answers.")
+  private Path file = Path.of("");
+
+  @Option(names = "--seed", paramLabel = "N", description = "Any number; 1 unless told.")
+  private long seed = 1;
+
+  @Option(names = "--count", paramLabel = "N", description = "How many, 1 to 200; 10 unless told.")
+  private int count = 10;
+
+  @Override
+  protected Answer answer() throws IOException {
+    long size = Files.size(file);
+    if (size > MOST_BYTES) {
+      throw new IllegalArgumentException(
+          file + " must be at most " + MOST_BYTES + " bytes, but is " + size);
+    }
+    List<String> lines = Files.readAllLines(file);
+    MarkedSheet marked = MarkedSheet.of(Exercises.of(seed, count), file.toString(), lines);
+    Answer answer =
+        new Answer().value("answered", marked.markings().size()).value("right", marked.right());
+    marked.toString().lines().forEach(answer::line);
+    marked
+        .markings()
+        .forEach((number, marking) -> answer.value("exercise" + number, marking.toString()));
+    return answer;
+  }
+}
