@@ -41,7 +41,8 @@ public final class MarkedSheet {
     Map<Integer, Map<String, Double>> written = new LinkedHashMap<>();
     List<InputProblem> problems = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
-      String line = i == 0 && lines.get(0).startsWith("\uFEFF") ? lines.get(0).substring(1) : lines.get(i);
+      String line =
+          i == 0 && lines.get(0).startsWith("\uFEFF") ? lines.get(0).substring(1) : lines.get(i);
       if (line.isBlank() || line.startsWith("#")) {
         continue;
       }
@@ -88,7 +89,11 @@ public final class MarkedSheet {
       }
     }
     throw new IllegalArgumentException(
-        "number of an exercise must be in 1 to " + exercises.list().size() + ", was \"" + number + "\"");
+        "number of an exercise must be in 1 to "
+            + exercises.list().size()
+            + ", was \""
+            + number
+            + "\"");
   }
 
   private static String last(Problem problem) {
@@ -118,7 +123,12 @@ public final class MarkedSheet {
   @Override
   public String toString() {
     StringBuilder text = new StringBuilder();
-    markings.forEach((number, marking) -> text.append(number).append(". ").append(marking).append('\n'));
-    return text.append(right()).append(" of ").append(markings.size()).append(" right\n").toString();
+    markings.forEach(
+        (number, marking) -> text.append(number).append(". ").append(marking).append('\n'));
+    return text.append(right())
+        .append(" of ")
+        .append(markings.size())
+        .append(" right\n")
+        .toString();
   }
 }

@@ -74,7 +74,12 @@ final class PracticeSheet {
 
   private static String minutes(double degrees, String positive, String negative) {
     long all = Math.round(Math.abs(degrees) * 60.0);
-    return all / 60 + "°" + (all % 60 < 10 ? "0" : "") + all % 60 + "'" + (degrees < 0 ? negative : positive);
+    return all / 60
+        + "°"
+        + (all % 60 < 10 ? "0" : "")
+        + all % 60
+        + "'"
+        + (degrees < 0 ? negative : positive);
   }
 
   private void rose(Svg picture) {

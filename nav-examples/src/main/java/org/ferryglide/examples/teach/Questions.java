@@ -50,8 +50,7 @@ final class Questions {
         case 0 -> laidOff(number, grade);
         case 1 -> exercise(number, grade, byCard());
         case 2 -> exercise(number, grade, depth());
-        case 3 ->
-            exercise(number, grade, small());
+        case 3 -> exercise(number, grade, small());
         case 4 -> exercise(number, grade, daylight());
         case 5 -> exercise(number, grade, aim());
         case 6 -> exercise(number, grade, vertical());

@@ -102,8 +102,7 @@ public final class Worksheet {
     List<List<String>> tide = new ArrayList<>();
     for (Water water : area.waters()) {
       tide.add(
-          List.of(
-              Quantity.CLOCK.text(water.clockMinutes()), Quantity.METRES.text(water.metres())));
+          List.of(Quantity.CLOCK.text(water.clockMinutes()), Quantity.METRES.text(water.metres())));
     }
     table(body, "Tide at the standard port, its own zone", List.of("Time", "Height"), tide);
     table(
@@ -138,9 +137,7 @@ public final class Worksheet {
         body,
         "Secondary port, by the time at the standard port",
         List.of("01:00 and 13:00", "07:00 and 19:00"),
-        List.of(
-            List.of(
-                difference(area, 1), difference(area, 7))));
+        List.of(List.of(difference(area, 1), difference(area, 7))));
     List<List<String>> curve = new ArrayList<>();
     for (int sixth = 0; sixth <= 6; sixth++) {
       curve.add(
@@ -169,7 +166,8 @@ public final class Worksheet {
       for (String step : plan.steps()) {
         body.element("li", step);
       }
-      body.close().element("p", "Read: " + plan.northRead() + ". Still to apply: " + plan.remains());
+      body.close()
+          .element("p", "Read: " + plan.northRead() + ". Still to apply: " + plan.remains());
       body.open("ul");
       for (String wrong : plan.canGoWrong()) {
         body.element("li", wrong);

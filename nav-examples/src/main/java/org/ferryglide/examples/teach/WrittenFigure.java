@@ -70,7 +70,8 @@ final class WrittenFigure {
       }
     }
     throw refused(
-        text, quantity.isBearing() ? "a bearing in 0 to 360, as 049" : "a number of " + quantity.unit());
+        text,
+        quantity.isBearing() ? "a bearing in 0 to 360, as 049" : "a number of " + quantity.unit());
   }
 
   private static IllegalArgumentException refused(String text, String allowed) {

@@ -83,10 +83,8 @@ class WorksheetTest {
     assertEquals(3.4, WrittenFigure.read(Quantity.NAUTICAL_MILES, "3.4 NM"));
     assertEquals(-4.25, WrittenFigure.read(Quantity.EAST_WEST, "4°15'W"));
     for (String wrong : List.of("", "h", "25:00", "12:60", "NaN", "1e3")) {
-      assertThrows(
-          IllegalArgumentException.class, () -> WrittenFigure.read(Quantity.CLOCK, wrong));
-      assertThrows(
-          IllegalArgumentException.class, () -> WrittenFigure.read(Quantity.KNOTS, wrong));
+      assertThrows(IllegalArgumentException.class, () -> WrittenFigure.read(Quantity.CLOCK, wrong));
+      assertThrows(IllegalArgumentException.class, () -> WrittenFigure.read(Quantity.KNOTS, wrong));
     }
   }
 
