@@ -8,6 +8,7 @@ import net.sf.geographiclib.GeodesicMask;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.Geodesics;
 import org.ferryglide.nav.geodesy.LegComparisons;
+import org.ferryglide.nav.geodesy.RhumbLines;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -117,6 +118,22 @@ public class GeodesicBenchmark {
   @OperationsPerInvocation(LEGS)
   public double[] inverseOfRow() {
     Geodesics.inverse(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, 0, LEGS, out, 0);
+    return out;
+  }
+
+  /** Course and length of the rhumb line, a row of an array. */
+  @Benchmark
+  @OperationsPerInvocation(LEGS)
+  public double[] rhumbInverseOfRow() {
+    RhumbLines.inverse(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, 0, LEGS, out, 0);
+    return out;
+  }
+
+  /** Rhumb line and geodesic without the separation, a row of an array. */
+  @Benchmark
+  @OperationsPerInvocation(LEGS)
+  public double[] comparisonOfRow() {
+    LegComparisons.compare(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, 0, LEGS, out, 0);
     return out;
   }
 

@@ -1,0 +1,202 @@
+package org.ferryglide.benchmarks;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.openjdk.jmh.infra.BenchmarkParams;
+import org.openjdk.jmh.profile.GCProfiler;
+import org.openjdk.jmh.results.Result;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.TimeValue;
+
+/**
+ * Runs all benchmarks, or a subset that takes about five minutes, and writes a table with their
+ * ratios to peers in the same run and to the last release.
+ *
+ * <p>{@code BenchmarkTable all|short [--out FILE] [--baseline FILE]}. The table goes to the
+ * standard output and, as CSV, to the file; {@code --baseline} writes a baseline as well, in the
+ * form of {@code baseline.csv}. The status is 1 if an agreement check fails, which each benchmark
+ * makes before it runs, or a ratio passes its guard.
+ */
+public final class BenchmarkTable {
+  private static final String ALLOCATION = "gc.alloc.rate.norm";
+
+  private BenchmarkTable() {}
+
+  /** One measured benchmark: nanoseconds and bytes an operation. */
+  private record Figure(double nanoseconds, double error, double bytes) {}
+
+  /**
+   * Runs them.
+   *
+   * @param arguments as the class comment has it
+   * @throws IOException if a file cannot be read or written
+   */
+  public static void main(String[] arguments) throws IOException {
+    if (arguments.length == 0 || !List.of("all", "short").contains(arguments[0])) {
+      System.err.println("BenchmarkTable all|short [--out FILE] [--baseline FILE]");
+      System.exit(2);
+    }
+    List<Peer> peers = Peer.readAll();
+    boolean all = arguments[0].equals("all");
+    Map<String, Figure> figures;
+    try {
+      figures = figures(new Runner(options(all, peers).build()).run());
+    } catch (RunnerException e) {
+      System.err.println("A benchmark or its agreement check failed: " + e.getMessage());
+      System.exit(1);
+      return;
+    }
+    List<String[]> rows = rows(figures, peers, Baseline.read());
+    System.out.println();
+    System.out.print(text(rows));
+    String file = option(arguments, "--out");
+    if (!file.isEmpty()) {
+      Files.writeString(Path.of(file), csv(rows), StandardCharsets.UTF_8);
+    }
+    String baseline = option(arguments, "--baseline");
+    if (!baseline.isEmpty()) {
+      Files.writeString(Path.of(baseline), Baseline.csv(rows), StandardCharsets.UTF_8);
+    }
+    if (rows.stream().anyMatch(row -> row[row.length - 1].startsWith("above"))) {
+      System.err.println("A ratio passed its guard: see the last column.");
+      System.exit(1);
+    }
+  }
+
+  /** What follows the name of an option, or empty. */
+  private static String option(String[] arguments, String name) {
+    for (int i = 1; i + 1 < arguments.length; i++) {
+      if (arguments[i].equals(name)) {
+        return arguments[i + 1];
+      }
+    }
+    return "";
+  }
+
+  private static ChainedOptionsBuilder options(boolean all, List<Peer> peers) {
+    ChainedOptionsBuilder options =
+        new OptionsBuilder().addProfiler(GCProfiler.class).shouldFailOnError(true).forks(1);
+    if (all) {
+      return options.include("org\\.ferryglide\\.benchmarks\\..*");
+    }
+    for (Peer peer : peers) {
+      if (peer.isShort()) {
+        options = options.include("\\." + peer.benchmark().replace(".", "\\.") + "$");
+      }
+    }
+    TimeValue half = TimeValue.milliseconds(500);
+    return options
+        .warmupIterations(2)
+        .warmupTime(half)
+        .measurementIterations(3)
+        .measurementTime(half)
+        .param("legs", "kayak")
+        .param("grid", "utm")
+        .param("steps", "false")
+        .param("curveKind", "cosine");
+  }
+
+  private static Map<String, Figure> figures(Collection<RunResult> results) {
+    Map<String, Figure> figures = new TreeMap<>();
+    for (RunResult result : results) {
+      Result<?> primary = result.getPrimaryResult();
+      double scale = primary.getScoreUnit().startsWith("us") ? 1e3 : 1.0;
+      scale = primary.getScoreUnit().startsWith("ms") ? 1e6 : scale;
+      double bytes = Double.NaN;
+      for (Map.Entry<String, ?> entry : result.getSecondaryResults().entrySet()) {
+        if (entry.getKey().endsWith(ALLOCATION)) {
+          bytes = ((Result<?>) entry.getValue()).getScore();
+        }
+      }
+      figures.put(
+          name(result.getParams()),
+          new Figure(scale * primary.getScore(), scale * primary.getScoreError(), bytes));
+    }
+    return figures;
+  }
+
+  private static String name(BenchmarkParams params) {
+    String full = params.getBenchmark();
+    StringBuilder name =
+        new StringBuilder(full.substring(full.lastIndexOf('.', full.lastIndexOf('.') - 1) + 1));
+    for (String key : params.getParamsKeys()) {
+      name.append(' ').append(key).append('=').append(params.getParam(key));
+    }
+    return name.toString();
+  }
+
+  private static List<String[]> rows(
+      Map<String, Figure> figures, List<Peer> peers, Map<String, Double> baseline) {
+    List<String[]> rows = new ArrayList<>();
+    rows.add(
+        new String[] {
+          "benchmark", "ns", "error_ns", "bytes", "peer", "ratio", "to_last_release", "guard"
+        });
+    figures.forEach(
+        (name, figure) -> {
+          int blank = name.indexOf(' ');
+          String plain = blank < 0 ? name : name.substring(0, blank);
+          String params = blank < 0 ? "" : name.substring(blank);
+          Peer peer = Peer.of(plain, peers);
+          Figure other = figures.get(peer.peer() + params);
+          double ratio = other == null ? Double.NaN : figure.nanoseconds / other.nanoseconds;
+          double before = baseline.getOrDefault(name, Double.NaN);
+          rows.add(
+              new String[] {
+                name,
+                digits(figure.nanoseconds),
+                digits(figure.error),
+                digits(figure.bytes < 0.5 ? 0.0 : figure.bytes),
+                peer.peer(),
+                digits(ratio),
+                digits(ratio / before),
+                ratio > peer.atMost() ? "above " + peer.atMost() : ""
+              });
+        });
+    return rows;
+  }
+
+  /** Three significant digits, nothing for NaN. */
+  private static String digits(double value) {
+    if (Double.isNaN(value)) {
+      return "";
+    }
+    return value == 0.0 ? "0" : new BigDecimal(value).round(new MathContext(3)).toPlainString();
+  }
+
+  private static String csv(List<String[]> rows) {
+    StringBuilder csv = new StringBuilder();
+    rows.forEach(row -> csv.append(String.join(",", row)).append('\n'));
+    return csv.toString();
+  }
+
+  private static String text(List<String[]> rows) {
+    int[] width = new int[rows.get(0).length];
+    for (String[] row : rows) {
+      for (int i = 0; i < width.length; i++) {
+        width[i] = Math.max(width[i], row[i].length());
+      }
+    }
+    StringBuilder text = new StringBuilder();
+    for (String[] row : rows) {
+      for (int i = 0; i < width.length; i++) {
+        text.append(row[i]).append(" ".repeat(width[i] + 2 - row[i].length()));
+      }
+      text.append('\n');
+    }
+    return text.toString();
+  }
+}
