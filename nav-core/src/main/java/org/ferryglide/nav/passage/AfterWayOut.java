@@ -55,8 +55,8 @@ final class AfterWayOut {
             name,
             (arrival - sinceSeconds) / 60.0,
             "minutes",
-            part.limits().timeAfloatWarning() / 60.0,
-            part.limits().timeAfloatStop() / 60.0);
+            part.limits().warning(PassageLimits.TIME_AFLOAT) / 60.0,
+            part.limits().stop(PassageLimits.TIME_AFLOAT) / 60.0);
       }
     };
   }

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
+import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
-import org.ferryglide.nav.steer.SteeringLimits;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Verdict;
 
@@ -26,9 +26,14 @@ final class Checks {
   static Checks of(Passage passage) {
     List<Condition> list = new ArrayList<>();
     List<String> open = new ArrayList<>();
-    list.add(new DaylightCheck(passage));
+    SunThreshold light = passage.limits().light().orElse(null);
+    if (light != null) {
+      list.add(new DaylightCheck(passage, light));
+    } else {
+      open.add("daylight");
+    }
     list.add(new ShareCheck(passage));
-    if (passage.limits().hasReserve()) {
+    if (passage.limits().has(PassageLimits.RESERVE)) {
       list.add(new ReserveCheck(passage));
     }
     list.addAll(WaterChecks.of(passage));
@@ -48,7 +53,7 @@ final class Checks {
     } else if (passage.dangers().isPresent()) {
       open.add("land down wind");
     }
-    if (passage.limits().hasTimeToLanding()) {
+    if (passage.limits().has(PassageLimits.TIME_TO_LANDING)) {
       list.add(new ReachCheck(passage));
     }
     if (passage.lanes().isPresent()) {
@@ -56,7 +61,7 @@ final class Checks {
     } else {
       open.add("lanes and fairways");
     }
-    if (passage.limits().hasTimeAfloat()) {
+    if (passage.limits().has(PassageLimits.TIME_AFLOAT)) {
       list.add(new TimeAfloatCheck(passage));
     }
     list.add(new SourceChecks.Tables(passage));
@@ -131,13 +136,13 @@ final class Checks {
       for (SteeredLeg leg : candidate.route.legs()) {
         worst = leg.crossStreamShare() > worst.crossStreamShare() ? leg : worst;
       }
-      SteeringLimits usual = SteeringLimits.USUAL;
+      PassageLimits limits = passage().limits();
       return Verdict.of(
               name(),
               100.0 * worst.crossStreamShare(),
               "in the hundred",
-              100.0 * usual.warnAbove(),
-              100.0 * usual.refuseAbove())
+              100.0 * limits.warning(PassageLimits.CROSS_STREAM_SHARE),
+              100.0 * limits.stop(PassageLimits.CROSS_STREAM_SHARE))
           .at(worst.departure())
           .at(worst.leg().start());
     }

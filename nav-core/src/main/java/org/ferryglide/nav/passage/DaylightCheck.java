@@ -1,26 +1,42 @@
 package org.ferryglide.nav.passage;
 
 import org.ferryglide.nav.basics.EpochSeconds;
+import java.util.Map;
+import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.timing.Verdict;
 
 /**
- * Daylight from the launch until the slower party has landed. The sun counts, not twilight: civil
- * twilight is a reserve for what goes wrong.
+ * Daylight from the launch until the slower party has landed. The sun counts, not twilight, unless
+ * the party has asked for it: civil twilight is a reserve for what goes wrong.
  */
 final class DaylightCheck extends PassageCheck {
   private static final double HALF_A_DAY_SECONDS = 12.0 * 3600.0;
 
   private static final double PAST_SUNRISE_SECONDS = 1.0;
 
+  private static final String LEFT = " left when the slower party has landed";
+  private static final int NAME = 0;
+  private static final int BEGINS = 1;
+  private static final Map<SunThreshold, String[]> WORDS =
+      Map.of(
+          SunThreshold.SUNRISE_AND_SUNSET,
+          new String[] {"daylight", "sunrise"},
+          SunThreshold.CIVIL_TWILIGHT,
+          new String[] {"civil twilight", "civil dawn"},
+          SunThreshold.NAUTICAL_TWILIGHT,
+          new String[] {"nautical twilight", "nautical dawn"});
+
+  private final String[] words;
   private final Daylights atStart;
   private final Daylights atEnd;
 
-  DaylightCheck(Passage passage) {
-    super("daylight", passage);
-    atStart = passage.daylights().at(passage.wayPoints().get(0).position());
-    atEnd =
-        passage.daylights().at(passage.wayPoints().get(passage.wayPoints().size() - 1).position());
+  DaylightCheck(Passage passage, SunThreshold light) {
+    super(WORDS.get(light)[NAME], passage);
+    words = WORDS.get(light);
+    int last = passage.wayPoints().size() - 1;
+    atStart = passage.daylights().at(passage.wayPoints().get(0).position(), light);
+    atEnd = passage.daylights().at(passage.wayPoints().get(last).position(), light);
   }
 
   @Override
@@ -50,11 +66,11 @@ final class DaylightCheck extends PassageCheck {
     PassageLimits limits = passage().limits();
     boolean dark = atLaunch < 0.0;
     return Verdict.of(
-            dark ? "sunrise before the launch" : "daylight left when the slower party has landed",
+            dark ? words[BEGINS] + " before the launch" : words[NAME] + LEFT,
             (dark ? Math.min(atLaunch, left) : left) / 60.0,
             "minutes",
-            limits.daylightWarning() / 60.0,
-            limits.daylightStop() / 60.0)
+            limits.warning(PassageLimits.DAYLIGHT) / 60.0,
+            limits.stop(PassageLimits.DAYLIGHT) / 60.0)
         .at(dark ? EpochSeconds.toInstant(launch) : EpochSeconds.toInstant(landed))
         .at(
             dark

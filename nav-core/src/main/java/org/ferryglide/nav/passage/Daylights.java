@@ -11,6 +11,7 @@ import org.ferryglide.nav.sky.Daylight;
 import org.ferryglide.nav.sky.SunCrossing;
 import org.ferryglide.nav.sky.SunDay;
 import org.ferryglide.nav.sky.SunState;
+import org.ferryglide.nav.sky.SunThreshold;
 
 /**
  * The sun's comings and goings at a place, each day of UTC worked out once: a clock ashore may skip
@@ -26,9 +27,11 @@ final class Daylights {
   private static final int LAST_YEAR = 2100;
 
   private final Position place;
+  private final SunThreshold light;
   private final ConcurrentMap<LocalDate, Daylight> days = new ConcurrentHashMap<>();
 
-  Daylights(Position place) {
+  Daylights(Position place, SunThreshold light) {
+    this.light = light;
     this.place = place;
   }
 
@@ -36,7 +39,7 @@ final class Daylights {
     Daylight known = days.get(date);
     return known != null
         ? known
-        : days.computeIfAbsent(date, day -> SunDay.of(day, ZoneOffset.UTC, place).daylight());
+        : days.computeIfAbsent(date, day -> SunDay.of(day, ZoneOffset.UTC, place).at(light));
   }
 
   /**

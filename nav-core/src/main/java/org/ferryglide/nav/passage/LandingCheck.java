@@ -67,7 +67,7 @@ final class LandingCheck extends PassageCheck {
               from));
     }
     verdicts.add(levels(from, until));
-    boolean asked = landing.hasOpenSector() && passage().limits().hasOnshoreWind();
+    boolean asked = landing.hasOpenSector() && passage().limits().has(PassageLimits.ONSHORE_WIND);
     int looks = asked ? looks(from, until) : -1;
     for (int i = 0; i <= looks; i++) {
       double time = Math.min(until, from + i * Candidate.STEP_SECONDS);
@@ -131,7 +131,7 @@ final class LandingCheck extends PassageCheck {
         name(),
         WaterChecks.knots(speed),
         "knots of wind onto it",
-        WaterChecks.knots(limits.onshoreWindWarning()),
-        WaterChecks.knots(limits.onshoreWindStop()));
+        WaterChecks.knots(limits.warning(PassageLimits.ONSHORE_WIND)),
+        WaterChecks.knots(limits.stop(PassageLimits.ONSHORE_WIND)));
   }
 }

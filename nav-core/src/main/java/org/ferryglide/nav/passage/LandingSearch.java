@@ -94,13 +94,13 @@ final class LandingSearch {
 
   Verdict check(TimedPlan plan) {
     PassageLimits limits = passage.limits();
-    if (!limits.hasTimeToLanding()) {
+    if (!limits.has(PassageLimits.TIME_TO_LANDING)) {
       return Verdict.notChecked(NAME, "no limit was chosen");
     }
     if (landings.isEmpty()) {
       return Verdict.notChecked(NAME, "no landing was given");
     }
-    Stretch stretch = new Stretch(limits.timeToLandingWarning() / 60.0);
+    Stretch stretch = new Stretch(limits.warning(PassageLimits.TIME_TO_LANDING) / 60.0);
     double end = plan.route().arrivalSeconds();
     double worst = Double.NEGATIVE_INFINITY;
     Instant when = plan.departure();
@@ -133,8 +133,8 @@ final class LandingSearch {
         NAME + stretch.words(),
         worst,
         "minutes for the slower party",
-        limits.timeToLandingWarning() / 60.0,
-        limits.timeToLandingStop() / 60.0);
+        limits.warning(PassageLimits.TIME_TO_LANDING) / 60.0,
+        limits.stop(PassageLimits.TIME_TO_LANDING) / 60.0);
   }
 
   /** A landing that could not be checked, which may be usable. */

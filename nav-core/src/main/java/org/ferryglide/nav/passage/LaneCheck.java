@@ -46,7 +46,7 @@ final class LaneCheck extends PassageCheck {
       return Verdict.within(name(), "not entered");
     }
     PassageLimits limits = passage().limits();
-    if (!limits.hasLaneAngle()) {
+    if (!limits.has(PassageLimits.LANE_ANGLE)) {
       return at(
           Verdict.notChecked(name(), "the party has chosen no limit for the angle"),
           candidate,
@@ -58,8 +58,8 @@ final class LaneCheck extends PassageCheck {
             name,
             worst,
             "degrees off a right angle",
-            limits.laneAngleWarning(),
-            limits.laneAngleStop()),
+            limits.warning(PassageLimits.LANE_ANGLE),
+            limits.stop(PassageLimits.LANE_ANGLE)),
         candidate,
         when);
   }

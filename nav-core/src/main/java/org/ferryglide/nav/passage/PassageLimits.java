@@ -3,9 +3,14 @@ package org.ferryglide.nav.passage;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.Objects;
+import java.util.Optional;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.sky.SunThreshold;
+import org.ferryglide.nav.steer.SteeringLimits;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The limits a party has chosen for itself: for each thing looked at, where a warning begins and
@@ -37,23 +42,26 @@ public final class PassageLimits implements Serializable {
 
   private static final double KNOT = Speed.ofKnots(1.0).metresPerSecond();
 
-  private static final int STREAM = 0;
-  private static final int WIND = 2;
-  private static final int WIND_AGAINST_STREAM = 4;
-  private static final int RESERVE = 6;
-  private static final int DAYLIGHT = 8;
-  private static final int TIME_UNDER_WAY = 10;
-  private static final int TIME_BETWEEN_LANDINGS = 12;
-  private static final int LANE_ANGLE = 14;
-  private static final int ONSHORE_WIND = 16;
+  static final int STREAM = 0;
+  static final int WIND = 2;
+  static final int WIND_AGAINST_STREAM = 4;
+  static final int RESERVE = 6;
+  static final int DAYLIGHT = 8;
+  static final int TIME_AFLOAT = 10;
+  static final int TIME_TO_LANDING = 12;
+  static final int LANE_ANGLE = 14;
+  static final int ONSHORE_WIND = 16;
   private static final int LEAST_STREAM = 18;
   private static final int RATE_ERROR = 19;
-  private static final int WIDTH = 20;
+  static final int CROSS_STREAM_SHARE = 20;
+  private static final int WIDTH = 22;
 
   private final double[] values;
+  private final @Nullable SunThreshold light;
 
-  private PassageLimits(double[] values) {
+  private PassageLimits(double[] values, @Nullable SunThreshold light) {
     this.values = values;
+    this.light = light;
   }
 
   /**
@@ -68,7 +76,9 @@ public final class PassageLimits implements Serializable {
     values[DAYLIGHT + 1] = 0.0;
     values[LEAST_STREAM] = 0.0;
     values[RATE_ERROR] = USUAL_RATE_ERROR;
-    return new PassageLimits(values);
+    values[CROSS_STREAM_SHARE] = SteeringLimits.USUAL.warnAbove();
+    values[CROSS_STREAM_SHARE + 1] = SteeringLimits.USUAL.refuseAbove();
+    return new PassageLimits(values, SunThreshold.SUNRISE_AND_SUNSET);
   }
 
   private PassageLimits withSpeeds(
@@ -112,7 +122,7 @@ public final class PassageLimits implements Serializable {
     double[] copy = values.clone();
     copy[slot] = warning;
     copy[slot + 1] = stop;
-    return new PassageLimits(copy);
+    return new PassageLimits(copy, light);
   }
 
   /**
@@ -182,6 +192,46 @@ public final class PassageLimits implements Serializable {
   }
 
   /**
+   * What counts as daylight.
+   *
+   * @param threshold where the sun must be above; civil twilight is a reserve for what goes wrong,
+   *     which a party may choose to spend
+   * @return the changed limits
+   */
+  public PassageLimits withLight(SunThreshold threshold) {
+    return new PassageLimits(values, Objects.requireNonNull(threshold, "threshold"));
+  }
+
+  /**
+   * By day or night: daylight is not looked at, and is named among what was not checked.
+   *
+   * @return the changed limits
+   */
+  public PassageLimits withAnyLight() {
+    return new PassageLimits(values, null);
+  }
+
+  /**
+   * The greatest share of the speed through the water that goes against what sets across the path.
+   *
+   * @param warning share above which a warning is given, above 0; 0.5 unless told
+   * @param stop share above which the plan is stopped, above the warning and at most 1; 0.8 unless
+   *     told
+   * @return the changed limits
+   * @throws IllegalArgumentException if the limits are the wrong way round, equal, or out of range
+   */
+  public PassageLimits withCrossStreamShare(double warning, double stop) {
+    Arguments.within(warning, Double.MIN_VALUE, 1.0, "share that warns", "(no unit)");
+    Arguments.within(stop, Double.MIN_VALUE, 1.0, "share that stops", "(no unit)");
+    return with(
+        CROSS_STREAM_SHARE,
+        "share of the speed",
+        new double[] {warning, stop},
+        true,
+        warning + " and stop at " + stop);
+  }
+
+  /**
    * The longest time afloat between two stops, from the first boat afloat until the last of the
    * slower party is ashore.
    *
@@ -191,7 +241,7 @@ public final class PassageLimits implements Serializable {
    * @throws IllegalArgumentException if the limits are the wrong way round, equal, or out of range
    */
   public PassageLimits withTimeAfloat(Duration warning, Duration stop) {
-    return withTimes(TIME_UNDER_WAY, "time afloat", warning, stop, true);
+    return withTimes(TIME_AFLOAT, "time afloat", warning, stop, true);
   }
 
   /**
@@ -203,7 +253,7 @@ public final class PassageLimits implements Serializable {
    * @throws IllegalArgumentException if the limits are the wrong way round, equal, or out of range
    */
   public PassageLimits withTimeToLanding(Duration warning, Duration stop) {
-    return withTimes(TIME_BETWEEN_LANDINGS, "time to a landing", warning, stop, true);
+    return withTimes(TIME_TO_LANDING, "time to a landing", warning, stop, true);
   }
 
   /**
@@ -248,123 +298,43 @@ public final class PassageLimits implements Serializable {
   public PassageLimits withRateError(double share) {
     double[] copy = values.clone();
     copy[RATE_ERROR] = Arguments.within(share, 0.0, 1.0, "error of the rate", "parts");
-    return new PassageLimits(copy);
+    return new PassageLimits(copy, light);
   }
 
-  boolean hasStream() {
-    return !Double.isNaN(values[STREAM]);
+  /** Whether the party has chosen a limit. */
+  boolean has(int slot) {
+    return !Double.isNaN(values[slot]);
   }
 
-  double streamWarning() {
-    return values[STREAM];
+  /** Where a warning begins, in metres a second, seconds, degrees or parts. */
+  double warning(int slot) {
+    return values[slot];
   }
 
-  double streamStop() {
-    return values[STREAM + 1];
+  /** Where the plan is stopped. */
+  double stop(int slot) {
+    return values[slot + 1];
   }
 
-  boolean hasWind() {
-    return !Double.isNaN(values[WIND]);
-  }
-
-  double windWarning() {
-    return values[WIND];
-  }
-
-  double windStop() {
-    return values[WIND + 1];
-  }
-
-  boolean hasWindAgainstStream() {
-    return !Double.isNaN(values[WIND_AGAINST_STREAM]);
-  }
-
-  double windAgainstStreamWarning() {
-    return values[WIND_AGAINST_STREAM];
-  }
-
-  double windAgainstStreamStop() {
-    return values[WIND_AGAINST_STREAM + 1];
+  /**
+   * What counts as daylight.
+   *
+   * @return where the sun must be above; empty by day or night
+   */
+  public Optional<SunThreshold> light() {
+    return Optional.ofNullable(light);
   }
 
   double leastStream() {
     return values[LEAST_STREAM];
   }
 
-  boolean hasReserve() {
-    return !Double.isNaN(values[RESERVE]);
-  }
-
-  double reserveWarning() {
-    return values[RESERVE];
-  }
-
-  double reserveStop() {
-    return values[RESERVE + 1];
-  }
-
-  double daylightWarning() {
-    return values[DAYLIGHT];
-  }
-
-  double daylightStop() {
-    return values[DAYLIGHT + 1];
-  }
-
-  boolean hasTimeAfloat() {
-    return !Double.isNaN(values[TIME_UNDER_WAY]);
-  }
-
-  double timeAfloatWarning() {
-    return values[TIME_UNDER_WAY];
-  }
-
-  double timeAfloatStop() {
-    return values[TIME_UNDER_WAY + 1];
-  }
-
   /** The same without this limit: on the way to a landing it is not asked again. */
   PassageLimits withoutTimeToLanding() {
     double[] copy = values.clone();
-    copy[TIME_BETWEEN_LANDINGS] = Double.NaN;
-    copy[TIME_BETWEEN_LANDINGS + 1] = Double.NaN;
-    return new PassageLimits(copy);
-  }
-
-  boolean hasTimeToLanding() {
-    return !Double.isNaN(values[TIME_BETWEEN_LANDINGS]);
-  }
-
-  double timeToLandingWarning() {
-    return values[TIME_BETWEEN_LANDINGS];
-  }
-
-  double timeToLandingStop() {
-    return values[TIME_BETWEEN_LANDINGS + 1];
-  }
-
-  boolean hasLaneAngle() {
-    return !Double.isNaN(values[LANE_ANGLE]);
-  }
-
-  double laneAngleWarning() {
-    return values[LANE_ANGLE];
-  }
-
-  double laneAngleStop() {
-    return values[LANE_ANGLE + 1];
-  }
-
-  boolean hasOnshoreWind() {
-    return !Double.isNaN(values[ONSHORE_WIND]);
-  }
-
-  double onshoreWindWarning() {
-    return values[ONSHORE_WIND];
-  }
-
-  double onshoreWindStop() {
-    return values[ONSHORE_WIND + 1];
+    copy[TIME_TO_LANDING] = Double.NaN;
+    copy[TIME_TO_LANDING + 1] = Double.NaN;
+    return new PassageLimits(copy, light);
   }
 
   double rateError() {
@@ -373,12 +343,14 @@ public final class PassageLimits implements Serializable {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof PassageLimits that && Arrays.equals(values, that.values);
+    return other instanceof PassageLimits that
+        && Arrays.equals(values, that.values)
+        && light == that.light;
   }
 
   @Override
   public int hashCode() {
-    return Arrays.hashCode(values);
+    return 31 * Arrays.hashCode(values) + Objects.hashCode(light);
   }
 
   @Override
@@ -389,8 +361,9 @@ public final class PassageLimits implements Serializable {
     tell(text, "wind against stream", WIND_AGAINST_STREAM, KNOT, "kn");
     tell(text, "reserve", RESERVE, KNOT, "kn");
     tell(text, "daylight left", DAYLIGHT, 60.0, "min");
-    tell(text, "time afloat", TIME_UNDER_WAY, 60.0, "min");
-    tell(text, "time to a landing", TIME_BETWEEN_LANDINGS, 60.0, "min");
+    text.append(light == null ? ", by day or night" : light == SunThreshold.SUNRISE_AND_SUNSET ? "" : ", by " + light);
+    tell(text, "time afloat", TIME_AFLOAT, 60.0, "min");
+    tell(text, "time to a landing", TIME_TO_LANDING, 60.0, "min");
     tell(text, "angle across a lane", LANE_ANGLE, 1.0, "°");
     tell(text, "onshore wind", ONSHORE_WIND, KNOT, "kn");
     return text + ", rate exceeded by up to " + Math.round(100.0 * values[RATE_ERROR]) + " %";

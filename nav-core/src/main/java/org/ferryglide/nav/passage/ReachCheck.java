@@ -40,7 +40,7 @@ final class ReachCheck extends PassageCheck {
       return Verdict.notChecked(name(), "no landing was given");
     }
     Arrivals arrivals = Arrivals.of(PassageSolver.solver(slow, LegOptions.usual()));
-    double warning = passage().limits().timeToLandingWarning();
+    double warning = passage().limits().warning(PassageLimits.TIME_TO_LANDING);
     double worst = -1.0;
     int when = -1;
     int unknown = -1;
@@ -65,7 +65,7 @@ final class ReachCheck extends PassageCheck {
         since = Double.NaN;
       }
     }
-    if (unknown >= 0 && !(worst > passage().limits().timeToLandingStop())) {
+    if (unknown >= 0 && !(worst > passage().limits().stop(PassageLimits.TIME_TO_LANDING))) {
       return at(
           Verdict.notChecked(name(), "no landing is known to be usable from there and then"),
           candidate,
@@ -84,7 +84,7 @@ final class ReachCheck extends PassageCheck {
             worst / 60.0,
             "minutes for the slower party",
             warning / 60.0,
-            passage().limits().timeToLandingStop() / 60.0),
+            passage().limits().stop(PassageLimits.TIME_TO_LANDING) / 60.0),
         candidate,
         when);
   }

@@ -142,7 +142,7 @@ public final class Replan implements Serializable {
 
   private Outcome<TimedPlan, NotPossible> rest(Passage passage) {
     Passage rest = PartPassages.onwardFrom(passage, leg, fix);
-    if (passage.limits().hasTimeAfloat()) {
+    if (passage.limits().has(PassageLimits.TIME_AFLOAT)) {
       int ashore = leg;
       while (!PartPassages.isAshore(passage, ashore)) {
         ashore--;

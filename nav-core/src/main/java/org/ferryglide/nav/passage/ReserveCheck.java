@@ -16,8 +16,8 @@ final class ReserveCheck extends WorstAlong {
         "reserve of speed",
         passage,
         "knots",
-        WaterChecks.knots(passage.limits().reserveWarning()),
-        WaterChecks.knots(passage.limits().reserveStop()),
+        WaterChecks.knots(passage.limits().warning(PassageLimits.RESERVE)),
+        WaterChecks.knots(passage.limits().stop(PassageLimits.RESERVE)),
         "wind or stream are not known there and then");
     factor = 1.0 + passage.limits().rateError();
     driftFraction =

@@ -39,8 +39,8 @@ final class TimeAfloatCheck extends PassageCheck {
             name(),
             most / 60.0,
             "minutes for the slower party",
-            limits.timeAfloatWarning() / 60.0,
-            limits.timeAfloatStop() / 60.0)
+            limits.warning(PassageLimits.TIME_AFLOAT) / 60.0,
+            limits.stop(PassageLimits.TIME_AFLOAT) / 60.0)
         .at(EpochSeconds.toInstant(times[2 * end + 1]))
         .at(passage().wayPoints().get(end + 1).position());
   }

@@ -89,7 +89,7 @@ final class TurnSearch {
     while (!PartPassages.isAshore(passage, ashore)) {
       ashore--;
     }
-    return ashore == wayPoint || !passage.limits().hasTimeAfloat()
+    return ashore == wayPoint || !passage.limits().has(PassageLimits.TIME_AFLOAT)
         ? builder
         : builder.condition(
             AfterWayOut.timeAfloat(part, EpochSeconds.of(plan.route().leavingAt(ashore))));

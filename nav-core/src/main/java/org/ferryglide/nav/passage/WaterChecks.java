@@ -16,13 +16,13 @@ final class WaterChecks {
   static List<PassageCheck> of(Passage passage) {
     PassageLimits limits = passage.limits();
     List<PassageCheck> checks = new ArrayList<>();
-    if (limits.hasStream()) {
+    if (limits.has(PassageLimits.STREAM)) {
       checks.add(stream(passage, limits));
     }
-    if (limits.hasWind()) {
+    if (limits.has(PassageLimits.WIND)) {
       checks.add(wind(passage, limits));
     }
-    if (limits.hasWindAgainstStream()) {
+    if (limits.has(PassageLimits.WIND_AGAINST_STREAM)) {
       checks.add(windAgainstStream(passage, limits));
     }
     return checks;
@@ -39,8 +39,8 @@ final class WaterChecks {
         "stream",
         passage,
         "knots",
-        knots(limits.streamWarning()),
-        knots(limits.streamStop()),
+        knots(limits.warning(PassageLimits.STREAM)),
+        knots(limits.stop(PassageLimits.STREAM)),
         "no stream is known there and then") {
       @Override
       double figure(Candidate candidate, int look) {
@@ -54,8 +54,8 @@ final class WaterChecks {
         "wind",
         passage,
         "knots",
-        knots(limits.windWarning()),
-        knots(limits.windStop()),
+        knots(limits.warning(PassageLimits.WIND)),
+        knots(limits.stop(PassageLimits.WIND)),
         "no wind is known there and then") {
       @Override
       double figure(Candidate candidate, int look) {
@@ -71,8 +71,8 @@ final class WaterChecks {
         "wind against stream",
         passage,
         "knots",
-        knots(limits.windAgainstStreamWarning()),
-        knots(limits.windAgainstStreamStop()),
+        knots(limits.warning(PassageLimits.WIND_AGAINST_STREAM)),
+        knots(limits.stop(PassageLimits.WIND_AGAINST_STREAM)),
         "wind or stream are not known there and then") {
       @Override
       double figure(Candidate candidate, int look) {

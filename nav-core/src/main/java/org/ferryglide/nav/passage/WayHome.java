@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.timing.Condition;
 
 /**
@@ -49,7 +50,7 @@ public final class WayHome implements Serializable {
 
   /**
    * Searches the times of a plan every five minutes, from the planned time at each way point until
-   * the sun has set at the start and at the end, at most a day after the departure.
+   * the light asked for has gone at the start and at the end, at most a day after the departure.
    *
    * @param plan the plan
    * @return the times
@@ -57,12 +58,18 @@ public final class WayHome implements Serializable {
   public static WayHome of(TimedPlan plan) {
     Passage passage = plan.passage();
     double departure = EpochSeconds.of(plan.departure());
+    SunThreshold light = passage.limits().light().orElse(null);
     double left = 0.0;
     for (int end : new int[] {0, passage.wayPoints().size() - 1}) {
       left =
           Math.max(
               left,
-              passage.daylights().at(passage.wayPoints().get(end).position()).leftAt(departure));
+              light == null
+                  ? 0.0
+                  : passage
+                      .daylights()
+                      .at(passage.wayPoints().get(end).position(), light)
+                      .leftAt(departure));
     }
     double reach = left > 0.0 ? Math.min(left, LONGEST_SECONDS) : LONGEST_SECONDS;
     return of(plan, EpochSeconds.toInstant(departure + reach), USUAL_STEP);

@@ -10,6 +10,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.time.Instant;
+import org.ferryglide.nav.sky.SunThreshold;
+import org.ferryglide.nav.sky.SunDay;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
@@ -230,6 +233,47 @@ class CheckFiguresTest {
     assertEquals(NOT_CHECKED, Told.of(tooSlow, Scenes.NOON, "daylight").answer());
   }
 
+  /** Dusk as a crossing of six degrees by the almanac's own room, not through the check's book. */
+  @Test
+  void civilTwilightCountsOnlyWhereThePartyAsksForIt() {
+    Instant dusk =
+        SunDay.of(LocalDate.of(2026, 6, 14), ZoneOffset.ofHours(-2), Position.ofDegrees(46.1, -26.0))
+            .at(SunThreshold.CIVIL_TWILIGHT)
+            .set()
+            .orElseThrow();
+    long slower = Math.round(LENGTH_METRES / (0.8 * 4.0 * Told.KNOT) + 600.0);
+    PassageLimits civil = PassageLimits.none().withLight(SunThreshold.CIVIL_TWILIGHT);
+    int[] minutesLeft = {90, 20, -10};
+    Verdict.Answer[] answers = {WITHIN, WARNED, STOPPED};
+    for (int i = 0; i < minutesLeft.length; i++) {
+      Instant departure = dusk.minusSeconds(slower + 60L * minutesLeft[i]);
+      Verdict verdict = Told.of(northward(4).limits(civil), departure, "civil twilight left");
+      assertEquals(answers[i], verdict.answer());
+      assertEquals(minutesLeft[i], verdict.figure().orElseThrow(), 1.0);
+      assertEquals(
+          i == 0 ? WARNED : STOPPED, Told.of(northward(4), departure, "daylight").answer());
+    }
+    TimedPlan night =
+        TimedPlan.of(northward(4).limits(civil.withAnyLight()).build(), dusk).orElseThrow();
+    assertTrue(night.notChecked().contains("daylight"));
+    assertTrue(night.verdicts().stream().noneMatch(v -> v.reason().contains("daylight")));
+  }
+
+  /** A ferry angle whose sine is 0.35 in a stream across of 1.4 knots for a party of 4. */
+  @Test
+  void theShareOfTheSpeedGoesByTheLimitsOfTheParty() {
+    double[][] limits = {{0.4, 0.5}, {0.3, 0.4}, {0.2, 0.3}};
+    Verdict.Answer[] answers = {WITHIN, WARNED, STOPPED};
+    for (int i = 0; i < limits.length; i++) {
+      Passage.Builder passage =
+          northward(4).stream(Told.stream(90, 1.4))
+              .limits(PassageLimits.none().withCrossStreamShare(limits[i][0], limits[i][1]));
+      Verdict verdict = Told.of(passage, Scenes.NOON, "share of the speed");
+      assertEquals(answers[i], verdict.answer());
+      assertEquals(35.0, verdict.figure().orElseThrow(), 0.1);
+    }
+  }
+
   @Test
   void launchingBeforeSunriseStops() {
     Verdict verdict = Told.of(northward(4), Instant.parse("2026-06-14T05:00:00Z"), "sunrise");
@@ -253,7 +297,9 @@ class CheckFiguresTest {
       Instant departure = sunriseWindow.plusSeconds(60L * minute);
       TimedPlan plan = TimedPlan.of(west.build(), departure).orElseThrow();
       boolean light =
-          new Daylights(west.build().wayPoints().get(0).position())
+          new Daylights(
+                      west.build().wayPoints().get(0).position(),
+                      SunThreshold.SUNRISE_AND_SUNSET)
                   .leftAt(plan.launch().getEpochSecond())
               > 0.0;
       if (light) {

@@ -31,7 +31,10 @@ class WayHomeProperties {
 
   private static final double LANDING_SECONDS = 600.0;
 
-  @Property(seed = Seeds.SEED, tries = 120, maxDiscardRatio = 20)
+  @Property(
+      seed = Seeds.SEED,
+      tries = Seeds.MORE_IN_THE_SOAK > 1 ? 1000 : 120,
+      maxDiscardRatio = 20)
   void aSlowerPartyThatObeysTheTimesIsHomeInTime(@ForAll long seed) {
     Random random = new Random(seed);
     double planned = 3.0 + 1.5 * random.nextDouble();

@@ -4,18 +4,20 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.passage.LegOptions;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.nav.passage.WayPoint;
-import org.ferryglide.nav.sky.SunThreshold;
+import org.ferryglide.nav.steer.SteeringLimits;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.tide.height.TableCurve;
 import org.ferryglide.tide.stream.StationField;
 
 /** Puts the passage of a folder together. */
 final class PassageMaker {
+  /** As the usual share that warns stands to the one that stops. */
+  private static final double SHARE_OF_WARNING = 0.625;
+
   /** A party that lands within this of its latest arrival is warned. Common practice, no source. */
   private static final int WARNING_MINUTES = 30;
 
@@ -65,19 +67,17 @@ final class PassageMaker {
                 builder.condition(
                     Condition.arriveBy(latest.minusSeconds(WARNING_MINUTES * 60L), latest)));
     folder.notes().forEach(builder::note);
-    if (!folder.limits().light().equals(java.util.Optional.of(SunThreshold.SUNRISE_AND_SUNSET))) {
-      builder.note(
-          Note.information(
-              "folder.light-to-sunset",
-              "The folder asks for less than full daylight; the plan's own check of daylight counts"
-                  + " to sunset all the same."));
-    }
     return builder.build();
   }
 
   /** The limits of the checks; the strongest stream of limits.csv counts unless margins tell. */
   private static PassageLimits limits(PassageFolder folder, PassageParts parts) {
-    return parts.margins() == null ? fromToday(folder.limits()) : parts.margins();
+    org.ferryglide.tide.folder.PassageLimits today = folder.limits();
+    PassageLimits limits = parts.margins() == null ? fromToday(today) : parts.margins();
+    limits = today.light().map(limits::withLight).orElse(limits.withAnyLight());
+    double share = today.crossStreamShare();
+    double usual = SteeringLimits.USUAL.warnAbove();
+    return limits.withCrossStreamShare(usual < share ? usual : SHARE_OF_WARNING * share, share);
   }
 
   static PassageLimits fromToday(org.ferryglide.tide.folder.PassageLimits today) {

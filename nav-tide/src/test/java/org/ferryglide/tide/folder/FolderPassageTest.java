@@ -35,6 +35,7 @@ import org.ferryglide.nav.passage.Stop;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.nav.steer.WindResponse;
@@ -210,13 +211,21 @@ class FolderPassageTest {
     Map<String, String> files = Folders.sound();
     files.put(
         "limits.csv",
-        "item,value\nlight,any\nstrongest stream,2 kn\nlatest arrival,2026-06-14T18:00+01:00\n");
+        "item,value\nlight,civil twilight\nstrongest stream,2 kn\n"
+            + "latest arrival,2026-06-14T18:00+01:00\nlargest cross-stream share,70 %\n");
     Passage passage = read(files).passage();
     assertEquals(
-        PassageLimits.none().withStream(Speed.ofKnots(2).times(0.8), Speed.ofKnots(2)),
+        PassageLimits.none()
+            .withStream(Speed.ofKnots(2).times(0.8), Speed.ofKnots(2))
+            .withLight(SunThreshold.CIVIL_TWILIGHT)
+            .withCrossStreamShare(0.5, 0.7),
         passage.limits());
     assertEquals(1, passage.conditions().size());
-    assertEquals("folder.light-to-sunset", passage.notes().get(0).code());
+    files.put("limits.csv", "item,value\nlight,any\nlargest cross-stream share,40 %\n");
+    Passage night = read(files).passage();
+    assertFalse(night.limits().light().isPresent());
+    assertEquals(
+        PassageLimits.none().withAnyLight().withCrossStreamShare(0.25, 0.4), night.limits());
   }
 
   @Test
