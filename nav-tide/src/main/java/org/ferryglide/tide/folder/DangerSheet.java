@@ -13,6 +13,7 @@ import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.Lane;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.sheet.Sheet;
 
@@ -82,6 +83,25 @@ final class DangerSheet {
             });
     sheet.refuseIfFaulty();
     return List.copyOf(lanes);
+  }
+
+  /** Outlines to be gone round, with the berth they need, by name. */
+  static Map<String, List<Position>> obstacles(FolderText file) throws IOException {
+    Sheet sheet =
+        Sheet.read(file.source(), file.reader(), List.of("name", "position"), List.of());
+    Map<String, List<Position>> obstacles = new LinkedHashMap<>();
+    groups(sheet, List.of())
+        .forEach(
+            (name, group) ->
+                group
+                    .make(
+                        corners -> {
+                          Strategy.quickestAround(List.of(corners)); // refuses bad ones
+                          return List.copyOf(corners);
+                        })
+                    .ifPresent(corners -> obstacles.put(name, corners)));
+    sheet.refuseIfFaulty();
+    return obstacles;
   }
 
   private static Map<String, Group> groups(Sheet sheet, List<String> ofAll) {

@@ -1,6 +1,7 @@
 package org.ferryglide.tide.folder;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
@@ -8,16 +9,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import org.ferryglide.nav.bearing.DeviationTable;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.Lane;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.stream.HourlyStream;
 import org.ferryglide.tide.stream.StreamTable;
@@ -27,11 +28,9 @@ final class FolderReader {
   /** More ports than any passage has; a folder of something else is not read through. */
   private static final int MOST_TIDE_FILES = 200;
 
-  private static final String TIDES = "tides";
-
   private static final List<StreamTable> NO_TABLES = List.of();
 
-  private final Path folder;
+  private final FolderFiles files;
   private final FolderProblems problems = new FolderProblems();
   private final Map<String, TideTable> tides = new LinkedHashMap<>();
 
@@ -44,8 +43,8 @@ final class FolderReader {
   /** Whether a refused file of tides may be about any port. */
   private boolean portUnknown;
 
-  private FolderReader(Path folder) {
-    this.folder = folder;
+  private FolderReader(FolderFiles files) {
+    this.files = files;
   }
 
   static PassageFolder read(Path folder) throws IOException {
@@ -56,7 +55,15 @@ final class FolderReader {
     if (!Files.isDirectory(folder)) {
       throw new NotDirectoryException(PlainCharacters.visible(folder.toString()));
     }
-    return new FolderReader(folder).readAll();
+    return new FolderReader(FolderFiles.in(folder)).readAll();
+  }
+
+  static PassageFolder read(Map<String, String> texts) {
+    try {
+      return new FolderReader(FolderFiles.of(texts)).readAll();
+    } catch (IOException e) {
+      throw new UncheckedIOException("from memory", e); // there is no disk to fail
+    }
   }
 
   private PassageFolder readAll() throws IOException {
@@ -69,7 +76,7 @@ final class FolderReader {
         parse(streamFile, file -> StreamTable.readAll(file.source(), file.reader()))
             .orElse(NO_TABLES);
     PassageLimits limits = ifThere("limits.csv", PassageLimits::read, PassageLimits.USUAL);
-    readTides(named(TIDES));
+    readTides();
     streamFile.ifPresent(
         file -> file.under("port").forEach(port -> requireTide(file, "port", port)));
     passageFile.ifPresent(
@@ -85,7 +92,7 @@ final class FolderReader {
             tides,
             tables.stream().map(StreamTable::station).collect(Collectors.toSet()),
             passage.map(PassageSheet::speed));
-    if (Files.exists(named("shore.csv"))) {
+    if (files.has("shore.csv")) {
       text("shore.csv"); // for those ashore: kept with the folder, read by what prints it
     }
     PassageParts parts = parts(known, limits);
@@ -106,9 +113,11 @@ final class FolderReader {
 
   /** The files that a folder may leave out. */
   private PassageParts parts(Known known, PassageLimits limits) throws IOException {
+    Map<String, List<Position>> obstacles =
+        ifThere("obstacles.csv", DangerSheet::obstacles, Map.of());
     return new PassageParts(
         ifThere("places.csv", file -> PlaceSheets.places(file, known), Map.of()),
-        ifThere("legs.csv", file -> LegSheet.read(file, known), Map.of()),
+        ifThere("legs.csv", file -> LegSheet.read(file, known, obstacles), Map.of()),
         ifThere("party.csv", file -> PartySheet.read(file, known), PartySheet.NONE),
         ifThere(
                 "margins.csv",
@@ -130,16 +139,21 @@ final class FolderReader {
                 "wind.csv",
                 file -> Optional.of(ForecastWind.read(file.source(), file.reader())),
                 Optional.<ForecastWind>empty())
+            .orElse(null),
+        ifThere(
+                "deviation.csv",
+                file -> Optional.of(DeviationSheet.read(file)),
+                Optional.<DeviationTable>empty())
             .orElse(null));
   }
 
   /** What a file holds that need not be there; the fallback too where it is refused. */
   private <T> T ifThere(String name, Parser<T> parser, T fallback) throws IOException {
-    return Files.exists(named(name)) ? parse(text(name), parser).orElse(fallback) : fallback;
+    return files.has(name) ? parse(text(name), parser).orElse(fallback) : fallback;
   }
 
   private Optional<FolderText> text(String name) throws IOException {
-    Optional<FolderText> text = FolderText.read(named(name), problems);
+    Optional<FolderText> text = files.text(name, problems);
     text.ifPresent(one -> texts.put(name, one.text()));
     return text;
   }
@@ -163,56 +177,33 @@ final class FolderReader {
     return Optional.empty();
   }
 
-  /** A file of the folder, whatever its name's capitals are. */
-  private Path named(String name) throws IOException {
-    Path exact = folder.resolve(name);
-    if (!Files.exists(exact)) {
-      try (Stream<Path> all = Files.list(folder)) {
-        return all.filter(file -> fileName(file).equalsIgnoreCase(name))
-            .sorted()
-            .findFirst()
-            .orElse(exact);
-      }
-    }
-    return exact;
-  }
-
-  private static String fileName(Path file) {
-    return String.valueOf(file.getFileName());
-  }
-
-  private void readTides(Path tideFolder) throws IOException {
-    if (!Files.isDirectory(tideFolder)) {
-      problems.unreadable(tideFolder.toString(), 0, 0, "the folder of tide tables is missing");
+  private void readTides() throws IOException {
+    Optional<List<String>> found = files.tides(MOST_TIDE_FILES + 1);
+    String folder = files.source(FolderFiles.TIDES);
+    if (!found.isPresent()) {
+      problems.unreadable(folder, 0, 0, "the folder of tide tables is missing");
       portUnknown = true;
       return;
     }
-    List<Path> files = new ArrayList<>();
-    try (Stream<Path> all = Files.list(tideFolder)) {
-      all.filter(file -> fileName(file).toLowerCase(Locale.ROOT).endsWith(".csv"))
-          .sorted()
-          .limit(MOST_TIDE_FILES + 1L)
-          .forEach(files::add);
-    }
-    if (files.isEmpty() || files.size() > MOST_TIDE_FILES) {
+    List<String> names = found.get();
+    if (names.isEmpty() || names.size() > MOST_TIDE_FILES) {
       portUnknown = true;
       problems.unreadable(
-          tideFolder.toString(),
+          folder,
           0,
           0,
-          files.isEmpty()
+          names.isEmpty()
               ? "there is no tide table in it: no file whose name ends in .csv"
               : "must hold at most " + MOST_TIDE_FILES + " tide tables");
       return;
     }
-    for (Path file : files) {
-      readTide(file);
+    for (String name : names) {
+      readTide(FolderFiles.TIDES + "/" + name);
     }
   }
 
-  private void readTide(Path file) throws IOException {
-    Optional<FolderText> text = FolderText.read(file, problems);
-    text.ifPresent(one -> texts.put(TIDES + "/" + fileName(file), one.text()));
+  private void readTide(String name) throws IOException {
+    Optional<FolderText> text = text(name);
     String statedPort =
         text.map(one -> one.under("port"))
             .filter(found -> !found.isEmpty())
@@ -224,7 +215,7 @@ final class FolderReader {
     if (!port.isEmpty() && !ports.add(port)) {
       FolderText.Place place = text.get().find("port", port, "port");
       problems.betweenFiles(
-          file.toString(),
+          files.source(name),
           place.line(),
           place.column(),
           "port: there is another tide table of " + port);

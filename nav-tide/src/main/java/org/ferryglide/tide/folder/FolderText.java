@@ -57,6 +57,20 @@ record FolderText(String source, String text) {
     return Optional.empty();
   }
 
+  /** A text that is there already. */
+  static Optional<FolderText> of(String source, String text, FolderProblems problems) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    if (bytes.length > MOST_BYTES) {
+      problems.unreadable(
+          source,
+          0,
+          0,
+          "must hold at most " + MOST_BYTES + " bytes, but has " + bytes.length);
+      return Optional.empty();
+    }
+    return decoded(source, bytes, problems);
+  }
+
   private static Optional<FolderText> decoded(
       String source, byte[] bytes, FolderProblems problems) {
     String text;

@@ -2,13 +2,18 @@ package org.ferryglide.tide.folder;
 
 import java.io.IOException;
 import java.io.Serializable;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.passage.LegOptions;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.tide.sheet.Sheet;
 import org.ferryglide.tide.stream.HourlyStream;
@@ -28,7 +33,12 @@ record LegSheet(LegOptions options, @Nullable String station, @Nullable Velocity
   private static final double FASTEST_KNOTS = 12.0;
   private static final String STATION = "station ";
 
-  static Map<Integer, LegSheet> read(FolderText file, Known known) throws IOException {
+  private static final String ROUND = "quickest round ";
+  private static final String HEADINGS_AT = "new headings at ";
+  private static final String AND = " and ";
+
+  static Map<Integer, LegSheet> read(
+      FolderText file, Known known, Map<String, List<Position>> obstacles) throws IOException {
     Sheet sheet =
         Sheet.read(
             file.source(),
@@ -41,7 +51,7 @@ record LegSheet(LegOptions options, @Nullable String station, @Nullable Velocity
       double number = row.number("leg", 1, last).orElse(0.0);
       if (number != Math.rint(number)) {
         row.problem("leg", "must be a whole number, but was " + row.text("leg"));
-      } else if (legs.put((int) number, of(row, known)) != null && number > 0.0) {
+      } else if (legs.put((int) number, of(row, known, obstacles)) != null && number > 0.0) {
         row.problem("leg", row.text("leg") + " stands twice");
       }
     }
@@ -49,9 +59,10 @@ record LegSheet(LegOptions options, @Nullable String station, @Nullable Velocity
     return legs;
   }
 
-  private static LegSheet of(Sheet.Row row, Known known) {
+  private static LegSheet of(
+      Sheet.Row row, Known known, Map<String, List<Position>> obstacles) {
     LegOptions options = LegOptions.usual();
-    options = Words.of(row, "strategy", Words::strategy).map(options::withStrategy).orElse(options);
+    options = Words.of(row, "strategy", text -> strategy(text, obstacles)).map(options::withStrategy).orElse(options);
     Optional<Speed> speed = Words.knots(row, "speed_kn", FASTEST_KNOTS);
     if (speed.isPresent() && speed.get().knots() == 0.0) {
       row.problem("speed_kn", "must be above 0, but was " + row.text("speed_kn"));
@@ -68,6 +79,33 @@ record LegSheet(LegOptions options, @Nullable String station, @Nullable Velocity
     }
     return new LegSheet(
         options, null, Words.of(row, "stream", LegSheet::steadyStream).orElse(null));
+  }
+
+  private static Strategy strategy(String text, Map<String, List<Position>> obstacles) {
+    if (text.startsWith(HEADINGS_AT)) {
+      List<Instant> times = new ArrayList<>();
+      for (String time : text.substring(HEADINGS_AT.length()).split(AND)) {
+        times.add(PassageSheet.dateAndTime(time.trim()).toInstant());
+      }
+      return Strategy.newHeadingsAt(times);
+    }
+    if (!text.startsWith(ROUND)) {
+      return Words.strategy(text);
+    }
+    List<List<Position>> round = new ArrayList<>();
+    for (String name : text.substring(ROUND.length()).split(AND)) {
+      List<Position> outline = obstacles.get(name.trim());
+      if (outline == null) {
+        throw new IllegalArgumentException(
+            "must go round the names of obstacles.csv, "
+                + new TreeSet<>(obstacles.keySet())
+                + ", but was "
+                + name.trim()
+                + NearName.question(name.trim(), obstacles.keySet()));
+      }
+      round.add(outline);
+    }
+    return Strategy.quickestAround(round);
   }
 
   /** Whether a field holds the one word that it may hold. */

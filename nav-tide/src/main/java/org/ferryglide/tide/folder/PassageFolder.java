@@ -140,6 +140,67 @@ public final class PassageFolder implements Serializable {
   }
 
   /**
+   * Reads a folder whose files are texts in memory, as an app keeps them.
+   *
+   * @param texts the files by their names in the folder, as in {@link #texts}
+   * @return what they hold
+   * @throws InputFormatException as {@link #read} does
+   */
+  public static PassageFolder of(Map<String, String> texts) {
+    return FolderReader.read(new LinkedHashMap<>(texts));
+  }
+
+  /**
+   * Makes a folder of what every folder holds; {@link #withFile} adds the rest.
+   *
+   * <pre>{@code
+   * PassageFolder folder =
+   *     PassageFolder.of("Over and back", start, Speed.ofKnots(3.5), rose, wayPoints, tides, streams)
+   *         .withFile("party.csv", "item,value\nrest each hour,5 min\n");
+   * folder.write(Paths.get("my-passage"));
+   * }</pre>
+   *
+   * @param name what the passage is called
+   * @param start when the first way point is left
+   * @param paddling paddling speed through still water
+   * @param rose the printed rose
+   * @param wayPoints the way points in order, at least two
+   * @param tides the tide tables, at least one; the last is that of the landing
+   * @param streams the stream tables, at least one, about ports with a tide table
+   * @return the folder, its files written by the library
+   * @throws InputFormatException if the parts do not fit together, as {@link #read} does
+   */
+  public static PassageFolder of(
+      String name,
+      OffsetDateTime start,
+      Speed paddling,
+      CompassRose rose,
+      List<WayPoint> wayPoints,
+      List<TideTable> tides,
+      List<StreamTable> streams) {
+    return of(FolderWriter.texts(name, start, paddling, rose, wayPoints, tides, streams));
+  }
+
+  /**
+   * The same folder with one file more, or another text for it.
+   *
+   * @param name the file's name in the folder, as in {@link #texts}
+   * @param text what it holds
+   * @return the changed folder, read anew
+   * @throws InputFormatException as {@link #read} does
+   */
+  public PassageFolder withFile(String name, String text) {
+    Map<String, String> changed = new LinkedHashMap<>(texts);
+    changed.put(
+        Objects.requireNonNull(name, "name"), Objects.requireNonNull(text, "text"));
+    PassageFolder folder = of(changed);
+    if (!folder.texts.containsKey(name)) {
+      throw new IllegalArgumentException(name + " is no file that a folder holds");
+    }
+    return folder;
+  }
+
+  /**
    * The passage that the folder tells, ready to be planned for its planned departure:
    *
    * <pre>{@code

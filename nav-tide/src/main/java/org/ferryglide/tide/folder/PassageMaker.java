@@ -34,11 +34,11 @@ final class PassageMaker {
             .stream(StationField.nearest(folder.stations(), folder.limits().reach()))
             .limits(limits(folder, parts));
     List<PassageFolder.WayPoint> wayPoints = folder.wayPoints();
-    builder.from(place(wayPoints.get(0), parts));
+    builder.from(place(wayPoints.get(0), wayPoints, parts));
     for (int i = 1; i < wayPoints.size(); i++) {
       LegSheet leg = parts.legs().get(i);
       builder.to(
-          place(wayPoints.get(i), parts),
+          place(wayPoints.get(i), wayPoints, parts),
           leg == null ? LegOptions.usual() : leg.with(folder.streams()));
     }
     folder.tides().forEach((port, table) -> builder.level(port, TableCurve.cosine(table)));
@@ -51,6 +51,9 @@ final class PassageMaker {
     }
     if (parts.wind() != null) {
       builder.wind(parts.wind());
+    }
+    if (parts.deviation() != null) {
+      builder.deviation(parts.deviation());
     }
     if (parts.party().visibility() != null) {
       builder.visibility(parts.party().visibility());
@@ -87,6 +90,21 @@ final class PassageMaker {
     }
     Speed most = today.strongestStream().get();
     return limits.withStream(most.times(WARNING_SHARE), most);
+  }
+
+  /** A way point with the mark that it is aimed off for, where there is one. */
+  private static WayPoint place(
+      PassageFolder.WayPoint wayPoint, List<PassageFolder.WayPoint> all, PassageParts parts) {
+    WayPoint place = place(wayPoint, parts);
+    WayPoint told = parts.places().get(wayPoint.name());
+    String mark =
+        told == null ? "" : told.aimedOffFor().map(WayPoint::name).orElse("");
+    for (PassageFolder.WayPoint other : all) {
+      if (other.name().equals(mark)) {
+        return place.aimedOffFor(place(other, parts));
+      }
+    }
+    return place;
   }
 
   private static WayPoint place(PassageFolder.WayPoint wayPoint, PassageParts parts) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.Lane;
 import org.ferryglide.nav.passage.PassageLimits;
+import org.ferryglide.nav.bearing.DeviationTable;
 import org.ferryglide.nav.passage.WayPoint;
 import org.jspecify.annotations.Nullable;
 
@@ -20,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param lanes lanes and fairways; null if nobody looked
  * @param refuges landings beside the way
  * @param wind the forecast; null without one
+ * @param deviation the deviation of the compass on deck; null without a table
  */
 @SuppressWarnings("serial") // lists and maps of the readers are serializable
 record PassageParts(
@@ -30,7 +32,8 @@ record PassageParts(
     @Nullable List<Danger> dangers,
     @Nullable List<Lane> lanes,
     List<WayPoint> refuges,
-    @Nullable ForecastWind wind)
+    @Nullable ForecastWind wind,
+    @Nullable DeviationTable deviation)
     implements Serializable {
   private static final long serialVersionUID = 1L;
 }

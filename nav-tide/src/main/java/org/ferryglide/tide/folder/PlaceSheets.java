@@ -12,6 +12,7 @@ import org.ferryglide.tide.sheet.Sheet;
 
 /** Reads {@code places.csv} and {@code refuges.csv}. */
 final class PlaceSheets {
+  private static final String AIM_OFF_FOR = "aim_off_for";
   private static final Position NOWHERE = Position.ofDegrees(0, 0);
 
   private PlaceSheets() {}
@@ -20,6 +21,7 @@ final class PlaceSheets {
   static Map<String, WayPoint> places(FolderText file, Known known) throws IOException {
     List<String> optional = new ArrayList<>(PlaceColumns.OF_EVERY_PLACE);
     optional.add("stop");
+    optional.add(AIM_OFF_FOR);
     Sheet sheet = Sheet.read(file.source(), file.reader(), List.of("place"), optional);
     Map<String, WayPoint> places = new LinkedHashMap<>();
     for (Sheet.Row row : sheet.rows()) {
@@ -29,7 +31,15 @@ final class PlaceSheets {
         continue;
       }
       known.requirePlace(row, "place");
-      if (places.put(name, PlaceColumns.complete(WayPoint.of(name, NOWHERE), row, known)) != null) {
+      WayPoint told = PlaceColumns.complete(WayPoint.of(name, NOWHERE), row, known);
+      String mark = row.text(AIM_OFF_FOR);
+      if (mark.equals(name)) {
+        row.problem(AIM_OFF_FOR, "must be another way point than the place itself");
+      } else if (!mark.isEmpty()) {
+        known.requirePlace(row, AIM_OFF_FOR);
+        told = told.aimedOffFor(WayPoint.of(mark, NOWHERE));
+      }
+      if (places.put(name, told) != null) {
         row.problem("place", name + " stands twice");
       }
     }

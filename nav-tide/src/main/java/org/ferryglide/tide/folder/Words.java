@@ -89,8 +89,8 @@ final class Words {
       case "quickest" -> Strategy.quickest();
       default ->
           throw new IllegalArgumentException(
-              "must be one heading, track held, new heading every 20 min, bow on target or"
-                  + " quickest, but was \""
+              "must be one heading, track held, new heading every 20 min, new headings at times,"
+                  + " bow on target, quickest, or quickest round an obstacle, but was \""
                   + text
                   + "\"");
     };

@@ -12,11 +12,14 @@
  * TimedPlan.of(folder.passage(), folder.start().toInstant()); // the plan it was made for
  * }</pre>
  *
+ * <p>A folder may also be made of texts in memory, or of values; what was read is written back byte
+ * for byte.
+ *
  * <p>The files, all of them comma-separated text in UTF-8 with a heading line; lines that begin
  * with {@code #} are comments. Decimals have a point, directions are true degrees clockwise from
  * north, times have their offset ({@code 2026-06-14T11:40+01:00}), lengths of time are written
  * {@code 40 min} or {@code 1 h 20 min}, positions as {@link
- * org.ferryglide.nav.position.Position#parse} reads them. The first five make a folder; every other
+ * org.ferryglide.nav.position.Position#parse} reads them. The first four make a folder; every other
  * may be left out, and what is then not known is said at the top of the plan.
  *
  * <table>
@@ -27,12 +30,19 @@
  *     port}</td></tr>
  *   <tr><td>{@code waypoints.csv}</td><td>columns {@code name}, {@code position}, in the order in
  *     which they are passed</td></tr>
- *   <tr><td>{@code streams.csv}</td><td>hourly stream tables, see {@link
- *     org.ferryglide.tide.stream.StreamTable}</td></tr>
- *   <tr><td>{@code tides/}</td><td>a sheet for each port, see {@link
- *     org.ferryglide.tide.height.TideTableReader}</td></tr>
+ *   <tr><td>{@code streams.csv}</td><td>hourly stream tables, a row for each hour: {@code station},
+ *     {@code latitude}, {@code longitude} (degrees), {@code port}, {@code neap_range_m}, {@code
+ *     spring_range_m} (mean ranges of the port, the five in the first row of a station), {@code
+ *     hour} (from high water), {@code set_deg}, {@code spring_rate_kn}, {@code neap_rate_kn}; more
+ *     in {@link org.ferryglide.tide.stream.StreamTable}</td></tr>
+ *   <tr><td>{@code tides/}</td><td>a sheet for each port, whatever its name: {@code port}, {@code
+ *     datum} (in the first row), {@code time}, {@code height_m}, {@code kind} ({@code high} or
+ *     {@code low}); more in {@link org.ferryglide.tide.height.TideTableReader}</td></tr>
  *   <tr><td>{@code limits.csv}</td><td>columns {@code item}, {@code value}, what the party asks of
- *     a passage, see {@link org.ferryglide.tide.folder.PassageLimits}</td></tr>
+ *     a passage: {@code light} ({@code daylight}, {@code civil twilight} or {@code any}), {@code
+ *     latest arrival}, {@code strongest stream} (stops; warns from four fifths, unless {@code
+ *     margins.csv} tells), {@code largest cross-stream share} (as in {@code 80 %}), {@code reach of
+ *     stations}; see {@link org.ferryglide.tide.folder.PassageLimits}</td></tr>
  *   <tr><td>{@code places.csv}</td><td>what is known of way points: {@code place} (its name in
  *     {@code waypoints.csv}), and if wished {@code to_see}, {@code mark_height_m} (top of the mark
  *     above the datum of the landing's port), {@code landing} (a port, or {@code any level}),
@@ -40,10 +50,14 @@
  *     open_from_deg} and {@code open_until_deg} (the sector it lies open to, clockwise), {@code
  *     stop} ({@code 40 min}, {@code until 2026-06-14T15:00+01:00}, {@code until 0.5 kn or less} for
  *     the stream, {@code until 2.5 m or more at Orrin Quay}, {@code until 1.0 m or less at Orrin
- *     Quay}). A row holds wherever the passage comes to the place</td></tr>
+ *     Quay}), {@code aim_off_for} (another way point: the place is aimed at on purpose to one side
+ *     of it, and its mark is what is looked for). A row holds wherever the passage comes to the
+ *     place</td></tr>
  *   <tr><td>{@code legs.csv}</td><td>legs that differ from the rest: {@code leg} (1 is the first),
  *     and if wished {@code strategy} ({@code one heading}, {@code track held}, {@code new heading
- *     every 20 min}, {@code bow on target}, {@code quickest}), {@code speed_kn}, {@code rests}
+ *     every 20 min}, {@code new headings at 2026-06-14T12:10+01:00 and 2026-06-14T12:50+01:00},
+ *     {@code bow on target}, {@code quickest}, {@code quickest round Quill and Tarn}, names of
+ *     {@code obstacles.csv}), {@code speed_kn}, {@code rests}
  *     ({@code none}), {@code stream} (the leg's own: {@code slack}, a set and rate as in {@code
  *     015° 0.4 kn}, or {@code station Hesk Sound}), {@code line} ({@code geodesic})</td></tr>
  *   <tr><td>{@code party.csv}</td><td>columns {@code item}, {@code value}: {@code slower speed},
@@ -67,13 +81,22 @@
  *     tells what is the same for all; later rows repeat it or leave it empty. Closed whenever one
  *     of them holds, and always if none is given; hours count as closed too where the tide table
  *     does not reach. A file without rows says that the party has looked and found none</td></tr>
+ *   <tr><td>{@code obstacles.csv}</td><td>outlines for {@code quickest round} in {@code legs.csv},
+ *     three and more rows each, drawn with the berth they need: {@code name}, {@code
+ *     position}</td></tr>
  *   <tr><td>{@code lanes.csv}</td><td>lanes and fairways, a row for each point of the middle:
  *     {@code name}, {@code position}, {@code width_m} (in the first row)</td></tr>
  *   <tr><td>{@code refuges.csv}</td><td>landings beside the way: {@code place}, {@code position},
  *     and the columns of {@code places.csv} but {@code stop}; {@code landing} must be
  *     told</td></tr>
- *   <tr><td>{@code wind.csv}</td><td>a forecast by hour and place, see {@link
+ *   <tr><td>{@code wind.csv}</td><td>a forecast by hour and place: {@code place}, {@code position}
+ *     (in the first row of a place), {@code time} (ascending), {@code from_deg} (where it comes
+ *     from, true), {@code speed_kn}; see {@link
  *     org.ferryglide.tide.folder.ForecastWind#read}</td></tr>
+ *   <tr><td>{@code deviation.csv}</td><td>the card of the compass on deck, four rows and more:
+ *     {@code compass_heading} ({@code 045}), {@code deviation} ({@code 2°30'E})</td></tr>
+ *   <tr><td>{@code shore.csv}</td><td>what those ashore are told; kept with the folder and read by
+ *     what prints the note</td></tr>
  * </table>
  */
 @NullMarked

@@ -18,6 +18,8 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import org.ferryglide.nav.bearing.DeviationTable;
+import org.ferryglide.nav.bearing.HeadingDeviation;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.magnetic.CompassRose;
 import org.ferryglide.nav.measure.Distance;
@@ -32,6 +34,7 @@ import org.ferryglide.nav.passage.Party;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.nav.passage.Stop;
+import org.ferryglide.nav.passage.PlannedLeg;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.position.Position;
@@ -74,6 +77,11 @@ class FolderPassageTest {
     assertEquals(built.swellFrom(), read.swellFrom());
     Instant start = folder.start().toInstant();
     assertEquals(TimedPlan.of(built, start), TimedPlan.of(read, start));
+    TrueBearing west = TrueBearing.ofDegrees(270);
+    PlannedLeg leg = TimedPlan.of(read, start).orElseThrow().legs().get(0);
+    assertEquals(
+        TimedPlan.of(built, start).orElseThrow().legs().get(0).compass(west), leg.compass(west));
+    assertTrue(leg.compass(west).isPresent());
     assertTrue(TimedPlan.of(read, start).isSolved());
   }
 
@@ -134,6 +142,13 @@ class FolderPassageTest {
         .level("Orrin Quay", TableCurve.cosine(table))
         .variation(CompassRose.parse("8°50'W 2019 (8'E)"))
         .wind(FolderPassageTest.sixHourly())
+        .deviation(
+            DeviationTable.through(
+                List.of(
+                    HeadingDeviation.parse("000", "2°E"),
+                    HeadingDeviation.parse("090", "3°W"),
+                    HeadingDeviation.parse("180", "2°W"),
+                    HeadingDeviation.parse("270", "3°E"))))
         .visibility(Distance.ofNauticalMiles(5))
         .swellFrom(TrueBearing.ofDegrees(310))
         .dangers(

@@ -108,6 +108,9 @@ final class Folders {
             + "Tarn fairway,46°12.7'N 026°10.5'W,\n");
     files.put("refuges.csv", "place,position,landing\nSel Sand,46°11.3'N 026°13.8'W,any level\n");
     files.put(
+        "deviation.csv",
+        "compass_heading,deviation\n000,2°E\n090,3°W\n180,2°W\n270,3°E\n");
+    files.put(
         "wind.csv",
         "place,position,time,from_deg,speed_kn\n"
             + "Ollen,46°11.0'N 026°19.0'W,2026-06-14T06:00+01:00,250,8\n"

@@ -1,0 +1,193 @@
+package org.ferryglide.tide.folder;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.Paths;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.ferryglide.nav.magnetic.CompassRose;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.nav.passage.WayPoint;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.Strategy;
+import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.stream.HourlyStream;
+import org.ferryglide.tide.stream.StreamTable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Folders made of values and of texts, and what they write. */
+class FolderInCodeTest {
+  private static final String AREA =
+      "name,position\n"
+          + "Quill,46°11.9'N 026°14.5'W\nQuill,46°12.3'N 026°14.5'W\n"
+          + "Quill,46°12.3'N 026°13.9'W\nQuill,46°11.9'N 026°13.9'W\n";
+
+  @TempDir Path root;
+
+  private static PassageFolder inCode(String name) throws IOException {
+    Map<String, String> files = Folders.sound();
+    TideTable tide =
+        TideTable.read("tides", new StringReader(files.get("tides/orrin-quay.csv")));
+    List<StreamTable> streams =
+        StreamTable.readAll("streams", new StringReader(files.get("streams.csv")));
+    return PassageFolder.of(
+        name,
+        OffsetDateTime.parse("2026-06-14T11:40+01:00"),
+        Speed.ofKnots(3.5),
+        CompassRose.parse("8°50'W 2019 (8'E)"),
+        PassageFolder.of(files).wayPoints(),
+        List.of(tide),
+        streams);
+  }
+
+  @Test
+  void aFolderOfValuesIsTheFolderOfTheSameFiles() throws IOException {
+    PassageFolder read = PassageFolder.of(Folders.sound());
+    PassageFolder made = inCode("Out and over");
+    assertEquals(read.name(), made.name());
+    assertEquals(read.start(), made.start());
+    assertEquals(read.speed(), made.speed());
+    assertEquals(read.rose(), made.rose());
+    assertEquals(read.wayPoints(), made.wayPoints());
+    assertEquals(read.tides(), made.tides());
+    assertEquals(read.landingTide(), made.landingTide());
+    assertEquals(tables(read), tables(made));
+    Instant start = made.start().toInstant();
+    assertEquals(TimedPlan.of(read.passage(), start), TimedPlan.of(made.passage(), start));
+    assertTrue(TimedPlan.of(made.passage(), start).isSolved());
+  }
+
+  private static List<StreamTable> tables(PassageFolder folder) {
+    return folder.streams().stream().map(HourlyStream::table).collect(Collectors.toList());
+  }
+
+  @Test
+  void whatIsMadeIsWrittenAndReadBackWithoutLoss() throws IOException {
+    PassageFolder made =
+        inCode("Out, \"over\" and back").withFile("party.csv", "item,value\nlaunching,9 min\n");
+    Path target = root.resolve("made");
+    made.write(target);
+    PassageFolder back = PassageFolder.read(target);
+    assertEquals(made, back);
+    assertEquals(made.texts(), back.texts());
+    assertEquals("Out, \"over\" and back", back.name());
+    assertEquals(9, back.passage().party().launching().toMinutes());
+  }
+
+  /** The shipped example, and every file that a folder may hold. */
+  @Test
+  void whatWasReadIsWrittenByteForByte() throws IOException {
+    Path whole = root.resolve("whole");
+    Folders.write(whole, Folders.whole());
+    Path example = Paths.get("..", "nav-examples", "scenarios", "ollen-skerries");
+    for (Path folder : List.of(whole, example)) {
+      Path target = Files.createTempDirectory(root, "written");
+      PassageFolder.read(folder).write(target);
+      List<Path> files = files(folder);
+      assertEquals(files, files(target));
+      for (Path file : files) {
+        assertArrayEquals(
+            Files.readAllBytes(folder.resolve(file)), Files.readAllBytes(target.resolve(file)));
+      }
+    }
+  }
+
+  private static List<Path> files(Path folder) throws IOException {
+    List<Path> files = new ArrayList<>();
+    try (Stream<Path> all = Files.walk(folder)) {
+      all.filter(Files::isRegularFile).map(folder::relativize).sorted().forEach(files::add);
+    }
+    return files;
+  }
+
+  @Test
+  void textsInMemoryAreReadAsTheFilesAre() throws IOException {
+    Path whole = root.resolve("texts");
+    Folders.write(whole, Folders.whole());
+    assertEquals(PassageFolder.read(whole), PassageFolder.of(Folders.whole()));
+    Map<String, String> broken = Folders.whole();
+    broken.remove("waypoints.csv");
+    broken.put("party.csv", "item,value\nlaunching,soon\n");
+    InputFormatException refused =
+        assertThrows(InputFormatException.class, () -> PassageFolder.of(broken));
+    assertTrue(refused.getMessage().contains("waypoints.csv: the file is missing"));
+    assertTrue(refused.getMessage().contains("party.csv"));
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> PassageFolder.of(Folders.sound()).withFile("partly.csv", "item,value\n"));
+  }
+
+  @Test
+  void legsTakeHeadingsAtTimesAndTheQuickestWayRound() {
+    Map<String, String> files = Folders.sound();
+    files.put("obstacles.csv", AREA);
+    files.put(
+        "legs.csv",
+        "leg,strategy\n"
+            + "1,new headings at 2026-06-14T12:10+01:00 and 2026-06-14T12:30+01:00\n"
+            + "2,quickest round Quill\n");
+    Passage passage = PassageFolder.of(files).passage();
+    assertEquals(
+        Strategy.newHeadingsAt(
+            List.of(Instant.parse("2026-06-14T11:10:00Z"), Instant.parse("2026-06-14T11:30:00Z"))),
+        passage.legs().get(0).options().strategy());
+    assertEquals(
+        Strategy.quickestAround(
+            List.of(
+                List.of(
+                    Position.parse("46°11.9'N 026°14.5'W"),
+                    Position.parse("46°12.3'N 026°14.5'W"),
+                    Position.parse("46°12.3'N 026°13.9'W"),
+                    Position.parse("46°11.9'N 026°13.9'W")))),
+        passage.legs().get(1).options().strategy());
+    files.put("legs.csv", "leg,strategy\n1,quickest round Quil\n");
+    InputFormatException refused =
+        assertThrows(InputFormatException.class, () -> PassageFolder.of(files));
+    assertTrue(refused.getMessage().contains("Quill"), refused.getMessage());
+    files.put("legs.csv", "leg,strategy\n1,new headings at noon\n");
+    assertThrows(InputFormatException.class, () -> PassageFolder.of(files));
+  }
+
+  @Test
+  void aPlaceIsAimedOffForAnother() {
+    Map<String, String> files = Folders.sound();
+    files.put(
+        "places.csv",
+        "place,to_see,mark_height_m,aim_off_for\n"
+            + "Hesk Point,,,Quill Island\nQuill Island,cairn,38,\n");
+    List<WayPoint> places = PassageFolder.of(files).passage().wayPoints();
+    assertEquals(places.get(2), places.get(1).aimedOffFor().orElseThrow());
+    assertEquals(38.0, places.get(2).markHeight().orElseThrow().metres());
+    files.put("places.csv", "place,aim_off_for\nHesk Point,Hesk Point\n");
+    assertThrows(InputFormatException.class, () -> PassageFolder.of(files));
+    files.put("places.csv", "place,aim_off_for\nHesk Point,Nowhere\n");
+    assertThrows(InputFormatException.class, () -> PassageFolder.of(files));
+  }
+
+  @Test
+  void aCardOfTheCompassThatCannotBeIsRefused() {
+    Map<String, String> files = Folders.sound();
+    files.put("deviation.csv", "compass_heading,deviation\n000,2°E\n090,3°W\n180,2°W\n");
+    InputFormatException few =
+        assertThrows(InputFormatException.class, () -> PassageFolder.of(files));
+    assertTrue(few.getMessage().contains("at least 4 headings"), few.getMessage());
+    files.put("deviation.csv", "compass_heading,deviation\n000,2\n");
+    assertThrows(InputFormatException.class, () -> PassageFolder.of(files));
+  }
+}
