@@ -1,7 +1,7 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.basics.EpochSeconds;
 import java.util.Map;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.timing.Verdict;

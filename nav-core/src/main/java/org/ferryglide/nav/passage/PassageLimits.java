@@ -361,7 +361,10 @@ public final class PassageLimits implements Serializable {
     tell(text, "wind against stream", WIND_AGAINST_STREAM, KNOT, "kn");
     tell(text, "reserve", RESERVE, KNOT, "kn");
     tell(text, "daylight left", DAYLIGHT, 60.0, "min");
-    text.append(light == null ? ", by day or night" : light == SunThreshold.SUNRISE_AND_SUNSET ? "" : ", by " + light);
+    text.append(
+        light == null
+            ? ", by day or night"
+            : light == SunThreshold.SUNRISE_AND_SUNSET ? "" : ", by " + light);
     tell(text, "time afloat", TIME_AFLOAT, 60.0, "min");
     tell(text, "time to a landing", TIME_TO_LANDING, 60.0, "min");
     tell(text, "angle across a lane", LANE_ANGLE, 1.0, "°");

@@ -10,12 +10,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.time.Instant;
-import org.ferryglide.nav.sky.SunThreshold;
-import org.ferryglide.nav.sky.SunDay;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.sky.SunDay;
+import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.WindField;
@@ -237,7 +237,8 @@ class CheckFiguresTest {
   @Test
   void civilTwilightCountsOnlyWhereThePartyAsksForIt() {
     Instant dusk =
-        SunDay.of(LocalDate.of(2026, 6, 14), ZoneOffset.ofHours(-2), Position.ofDegrees(46.1, -26.0))
+        SunDay.of(
+                LocalDate.of(2026, 6, 14), ZoneOffset.ofHours(-2), Position.ofDegrees(46.1, -26.0))
             .at(SunThreshold.CIVIL_TWILIGHT)
             .set()
             .orElseThrow();
@@ -297,9 +298,7 @@ class CheckFiguresTest {
       Instant departure = sunriseWindow.plusSeconds(60L * minute);
       TimedPlan plan = TimedPlan.of(west.build(), departure).orElseThrow();
       boolean light =
-          new Daylights(
-                      west.build().wayPoints().get(0).position(),
-                      SunThreshold.SUNRISE_AND_SUNSET)
+          new Daylights(west.build().wayPoints().get(0).position(), SunThreshold.SUNRISE_AND_SUNSET)
                   .leftAt(plan.launch().getEpochSecond())
               > 0.0;
       if (light) {

@@ -87,8 +87,7 @@ final class DangerSheet {
 
   /** Outlines to be gone round, with the berth they need, by name. */
   static Map<String, List<Position>> obstacles(FolderText file) throws IOException {
-    Sheet sheet =
-        Sheet.read(file.source(), file.reader(), List.of("name", "position"), List.of());
+    Sheet sheet = Sheet.read(file.source(), file.reader(), List.of("name", "position"), List.of());
     Map<String, List<Position>> obstacles = new LinkedHashMap<>();
     groups(sheet, List.of())
         .forEach(

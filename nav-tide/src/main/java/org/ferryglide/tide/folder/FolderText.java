@@ -62,10 +62,7 @@ record FolderText(String source, String text) {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     if (bytes.length > MOST_BYTES) {
       problems.unreadable(
-          source,
-          0,
-          0,
-          "must hold at most " + MOST_BYTES + " bytes, but has " + bytes.length);
+          source, 0, 0, "must hold at most " + MOST_BYTES + " bytes, but has " + bytes.length);
       return Optional.empty();
     }
     return decoded(source, bytes, problems);

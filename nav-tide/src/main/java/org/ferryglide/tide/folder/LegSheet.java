@@ -59,10 +59,12 @@ record LegSheet(LegOptions options, @Nullable String station, @Nullable Velocity
     return legs;
   }
 
-  private static LegSheet of(
-      Sheet.Row row, Known known, Map<String, List<Position>> obstacles) {
+  private static LegSheet of(Sheet.Row row, Known known, Map<String, List<Position>> obstacles) {
     LegOptions options = LegOptions.usual();
-    options = Words.of(row, "strategy", text -> strategy(text, obstacles)).map(options::withStrategy).orElse(options);
+    options =
+        Words.of(row, "strategy", text -> strategy(text, obstacles))
+            .map(options::withStrategy)
+            .orElse(options);
     Optional<Speed> speed = Words.knots(row, "speed_kn", FASTEST_KNOTS);
     if (speed.isPresent() && speed.get().knots() == 0.0) {
       row.problem("speed_kn", "must be above 0, but was " + row.text("speed_kn"));

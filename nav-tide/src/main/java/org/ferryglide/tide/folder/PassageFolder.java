@@ -191,8 +191,7 @@ public final class PassageFolder implements Serializable {
    */
   public PassageFolder withFile(String name, String text) {
     Map<String, String> changed = new LinkedHashMap<>(texts);
-    changed.put(
-        Objects.requireNonNull(name, "name"), Objects.requireNonNull(text, "text"));
+    changed.put(Objects.requireNonNull(name, "name"), Objects.requireNonNull(text, "text"));
     PassageFolder folder = of(changed);
     if (!folder.texts.containsKey(name)) {
       throw new IllegalArgumentException(name + " is no file that a folder holds");

@@ -97,8 +97,7 @@ final class PassageMaker {
       PassageFolder.WayPoint wayPoint, List<PassageFolder.WayPoint> all, PassageParts parts) {
     WayPoint place = place(wayPoint, parts);
     WayPoint told = parts.places().get(wayPoint.name());
-    String mark =
-        told == null ? "" : told.aimedOffFor().map(WayPoint::name).orElse("");
+    String mark = told == null ? "" : told.aimedOffFor().map(WayPoint::name).orElse("");
     for (PassageFolder.WayPoint other : all) {
       if (other.name().equals(mark)) {
         return place.aimedOffFor(place(other, parts));

@@ -3,10 +3,10 @@ package org.ferryglide.tide.folder;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
+import org.ferryglide.nav.bearing.DeviationTable;
 import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.Lane;
 import org.ferryglide.nav.passage.PassageLimits;
-import org.ferryglide.nav.bearing.DeviationTable;
 import org.ferryglide.nav.passage.WayPoint;
 import org.jspecify.annotations.Nullable;
 

@@ -42,8 +42,7 @@ class FolderInCodeTest {
 
   private static PassageFolder inCode(String name) throws IOException {
     Map<String, String> files = Folders.sound();
-    TideTable tide =
-        TideTable.read("tides", new StringReader(files.get("tides/orrin-quay.csv")));
+    TideTable tide = TideTable.read("tides", new StringReader(files.get("tides/orrin-quay.csv")));
     List<StreamTable> streams =
         StreamTable.readAll("streams", new StringReader(files.get("streams.csv")));
     return PassageFolder.of(

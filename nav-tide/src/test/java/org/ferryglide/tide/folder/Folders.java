@@ -107,9 +107,7 @@ final class Folders {
         "name,position,width_m\nTarn fairway,46°13.9'N 026°14.0'W,400\n"
             + "Tarn fairway,46°12.7'N 026°10.5'W,\n");
     files.put("refuges.csv", "place,position,landing\nSel Sand,46°11.3'N 026°13.8'W,any level\n");
-    files.put(
-        "deviation.csv",
-        "compass_heading,deviation\n000,2°E\n090,3°W\n180,2°W\n270,3°E\n");
+    files.put("deviation.csv", "compass_heading,deviation\n000,2°E\n090,3°W\n180,2°W\n270,3°E\n");
     files.put(
         "wind.csv",
         "place,position,time,from_deg,speed_kn\n"
