@@ -2,6 +2,7 @@ package org.ferryglide.examples.command;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import org.ferryglide.nav.note.Note;
@@ -78,13 +79,13 @@ public final class Answer {
   }
 
   /**
-   * Adds notes, for people and programs.
+   * Adds notes, for people and programs; the same one twice is told once.
    *
    * @param more the notes, worst first
    * @return this answer
    */
   public Answer notes(List<Note> more) {
-    for (Note note : more) {
+    for (Note note : new LinkedHashSet<>(more)) {
       line(note.toString());
       Map<String, Object> value = new LinkedHashMap<>();
       value.put("code", note.code());

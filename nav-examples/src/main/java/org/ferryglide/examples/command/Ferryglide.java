@@ -5,6 +5,13 @@ import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import org.ferryglide.nav.bearing.Deviation;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
@@ -70,21 +77,20 @@ public final class Ferryglide implements Runnable {
    * @return the exit status, see {@link Status}
    */
   public static int run(String[] args, PrintWriter out, PrintWriter err) {
-    CommandLine line = new CommandLine(new Ferryglide());
-    Verb asked = args.length == 0 ? null : Verbs.named(args[0]);
-    if (asked != null) {
-      line.addSubcommand(asked);
-    } else {
-      for (String name : Verbs.NAMES) {
-        line.addSubcommand(Verbs.named(name));
-      }
-    }
+    boolean isVerb = args.length > 0 && Verbs.named(args[0]) != null;
+    CommandLine line = line(isVerb ? List.of(args[0]) : Verbs.NAMES);
     Refusals refusals = new Refusals();
     line.setOut(out)
         .setErr(err)
         .registerConverter(Position.class, new ReadAs.Positions())
         .registerConverter(Speed.class, new ReadAs.Speeds())
         .registerConverter(Distance.class, new ReadAs.Distances())
+        .registerConverter(TrueBearing.class, new ReadAs.TrueBearings())
+        .registerConverter(LocalDate.class, new ReadAs.Dates())
+        .registerConverter(OffsetDateTime.class, new ReadAs.DatesAndTimes())
+        .registerConverter(ZoneId.class, new ReadAs.Zones())
+        .registerConverter(Variation.class, new ReadAs.Variations())
+        .registerConverter(Deviation.class, new ReadAs.Deviations())
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setUsageHelpWidth(100)
         .setParameterExceptionHandler(refusals)
@@ -96,6 +102,15 @@ public final class Ferryglide implements Runnable {
     out.flush();
     err.flush();
     return status;
+  }
+
+  /** The command with some of its verbs; only theirs are loaded. */
+  static CommandLine line(List<String> names) {
+    CommandLine line = new CommandLine(new Ferryglide());
+    for (String name : names) {
+      line.addSubcommand(Verbs.named(name));
+    }
+    return line;
   }
 
   /** Escapes go to a terminal that knows them only; picocli looks for the terminal itself. */

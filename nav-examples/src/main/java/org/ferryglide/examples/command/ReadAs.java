@@ -1,5 +1,12 @@
 package org.ferryglide.examples.command;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import org.ferryglide.nav.bearing.Deviation;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
@@ -28,6 +35,10 @@ final class ReadAs {
       try {
         return Position.parse(text);
       } catch (IllegalArgumentException e) {
+        if (text.matches("[^ ,;]*[0-9.][NSns]")) { // the shell parted it at its blank
+          throw new TypeConversionException(
+              e.getMessage() + "; a position with blanks stands in quotes");
+        }
         throw refusal(text, e);
       }
     }
@@ -55,6 +66,80 @@ final class ReadAs {
             : Distance.parse(text);
       } catch (IllegalArgumentException e) {
         throw refusal(text, e);
+      }
+    }
+  }
+
+  /** As the library reads them. */
+  static final class TrueBearings implements ITypeConverter<TrueBearing> {
+    @Override
+    public TrueBearing convert(String text) {
+      try {
+        return TrueBearing.parse(text);
+      } catch (IllegalArgumentException e) {
+        throw refusal(text, e);
+      }
+    }
+  }
+
+  /** As the library reads them. */
+  static final class Variations implements ITypeConverter<Variation> {
+    @Override
+    public Variation convert(String text) {
+      try {
+        return Variation.parse(text);
+      } catch (IllegalArgumentException e) {
+        throw refusal(text, e);
+      }
+    }
+  }
+
+  /** As the library reads them. */
+  static final class Deviations implements ITypeConverter<Deviation> {
+    @Override
+    public Deviation convert(String text) {
+      try {
+        return Deviation.parse(text);
+      } catch (IllegalArgumentException e) {
+        throw refusal(text, e);
+      }
+    }
+  }
+
+  static final class Dates implements ITypeConverter<LocalDate> {
+    @Override
+    public LocalDate convert(String text) {
+      try {
+        return LocalDate.parse(text);
+      } catch (DateTimeException e) {
+        throw new TypeConversionException(
+            "must be a date such as 2026-06-14, but was \"" + text + "\"");
+      }
+    }
+  }
+
+  static final class DatesAndTimes implements ITypeConverter<OffsetDateTime> {
+    @Override
+    public OffsetDateTime convert(String text) {
+      try {
+        return OffsetDateTime.parse(text);
+      } catch (DateTimeException e) {
+        throw new TypeConversionException(
+            "must be a date and time with its offset such as 2026-06-14T11:40+01:00, but was \""
+                + text
+                + "\"");
+      }
+    }
+  }
+
+  static final class Zones implements ITypeConverter<ZoneId> {
+    @Override
+    public ZoneId convert(String text) {
+      try {
+        return ZoneId.of(text);
+      } catch (DateTimeException e) {
+        throw new TypeConversionException(
+            "must be a zone such as +01:00 or Europe/London, but was \"" + text + "\"");
       }
     }
   }

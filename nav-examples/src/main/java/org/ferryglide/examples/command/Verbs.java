@@ -6,7 +6,23 @@ import org.jspecify.annotations.Nullable;
 /** The verbs by name; only the one that is asked for is loaded, which makes the start quick. */
 final class Verbs {
   /** In the order in which the help lists them. */
-  static final List<String> NAMES = List.of("passage", "departures", "check", "leg");
+  static final List<String> NAMES =
+      List.of(
+          "passage",
+          "departures",
+          "check",
+          "begin",
+          "leg",
+          "bearing",
+          "variation",
+          "grid",
+          "height",
+          "windows",
+          "stream",
+          "steer",
+          "fix",
+          "daylight",
+          "completion");
 
   private Verbs() {}
 
@@ -16,7 +32,18 @@ final class Verbs {
       case "passage" -> new PassageVerb();
       case "departures" -> new DeparturesVerb();
       case "check" -> new CheckVerb();
+      case "begin" -> new BeginVerb();
       case "leg" -> new LegVerb();
+      case "bearing" -> new BearingVerb();
+      case "variation" -> new VariationVerb();
+      case "grid" -> new GridVerb();
+      case "height" -> new HeightVerb();
+      case "windows" -> new WindowsVerb();
+      case "stream" -> new StreamVerb();
+      case "steer" -> new SteerVerb();
+      case "fix" -> new FixVerb();
+      case "daylight" -> new DaylightVerb();
+      case "completion" -> new CompletionVerb();
       default -> null;
     };
   }

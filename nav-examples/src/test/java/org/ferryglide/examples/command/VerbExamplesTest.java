@@ -4,7 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -48,17 +52,29 @@ class VerbExamplesTest {
     return lines;
   }
 
-  private static void runs(String line) {
+  private static void runs(String line) throws IOException {
     // the tests run in the module's folder, people in the project's
     String here = line.substring("ferryglide ".length()).replace("nav-examples/", "");
+    forget(Path.of("target", "my-passage"));
     Ran text = Ran.line(here);
     assertEquals("", text.err());
     assertEquals(0, text.status());
     assertFalse(text.out().isEmpty());
 
+    forget(Path.of("target", "my-passage"));
     Ran json = Ran.line(here + " --json");
     assertEquals(0, json.status(), json.err());
     isOneJsonObject(json.out());
+  }
+
+  private static void forget(Path folder) throws IOException {
+    if (Files.exists(folder)) {
+      try (Stream<Path> within = Files.walk(folder)) {
+        for (Path path : within.sorted(Comparator.reverseOrder()).toList()) {
+          Files.delete(path);
+        }
+      }
+    }
   }
 
   private static void isOneJsonObject(String text) {

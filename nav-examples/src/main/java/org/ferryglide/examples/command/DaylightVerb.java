@@ -1,0 +1,83 @@
+package org.ferryglide.examples.command;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.ferryglide.nav.position.AngleForm;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.sky.Daylight;
+import org.ferryglide.nav.sky.Moon;
+import org.ferryglide.nav.sky.MoonPhase;
+import org.ferryglide.nav.sky.SunDay;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Daylight, twilight and the next spring-making moon. */
+@Command(
+    name = "daylight",
+    description = "Sunrise, sunset and twilights of a day, and the next new and full moon.",
+    footer = {
+      "",
+      "Example:",
+      "  ferryglide daylight \"46-11.8N 26-17.6W\" 2026-06-14 --zone +01:00"
+    })
+final class DaylightVerb extends Verb {
+  @Parameters(index = "0", paramLabel = "PLACE", description = "Position.")
+  private Position place = Position.ofDegrees(0.0, 0.0);
+
+  @Parameters(index = "1", paramLabel = "DATE", description = "Date, as 2026-06-14.")
+  private LocalDate date = LocalDate.EPOCH;
+
+  @Option(
+      names = "--zone",
+      defaultValue = "Z",
+      paramLabel = "ZONE",
+      description = "Clock of the day, as +01:00 or Europe/London (UTC if left out).")
+  private ZoneId zone = ZoneOffset.UTC;
+
+  @Override
+  protected Answer answer() {
+    SunDay day = SunDay.of(date, zone, place);
+    Answer answer = new Answer().row("place", place.text(AngleForm.DEGREES_MINUTES, 1));
+    row(answer, "sun", "daylight", day.daylight());
+    row(answer, "civil", "civilTwilight", day.civilTwilight());
+    row(answer, "nautical", "nauticalTwilight", day.nauticalTwilight());
+    Instant noon = date.atTime(12, 0).atZone(zone).toInstant();
+    moon(answer, "new moon", "nextNewMoon", Moon.next(MoonPhase.NEW, noon));
+    moon(answer, "full moon", "nextFullMoon", Moon.next(MoonPhase.FULL, noon));
+    return answer.row("clock", zone.getId().equals("Z") ? "UTC" : zone.getId());
+  }
+
+  private void row(Answer answer, String label, String name, Daylight light) {
+    String words =
+        switch (light.state()) {
+          case ALWAYS_UP -> "all day";
+          case ALWAYS_DOWN -> "never";
+          case CROSSES -> crossings(light);
+        };
+    Map<String, Object> value = new LinkedHashMap<>();
+    value.put("state", light.state().name());
+    light.rise().ifPresent(time -> value.put("from", time.toString()));
+    light.set().ifPresent(time -> value.put("until", time.toString()));
+    answer.row(label, words).value(name, value);
+  }
+
+  /** Near midsummer it may end after midnight, before it begins anew. */
+  private String crossings(Daylight light) {
+    Optional<Instant> rise = light.rise();
+    Optional<Instant> set = light.set();
+    String from = rise.map(time -> "from " + Times.minute(time, zone)).orElse("from before");
+    String until = set.map(time -> "until " + Times.minute(time, zone)).orElse("and on");
+    boolean endsFirst = rise.isPresent() && set.isPresent() && set.get().isBefore(rise.get());
+    return endsFirst ? until + ", again " + from : from + " " + until;
+  }
+
+  private void moon(Answer answer, String label, String name, Instant time) {
+    answer.row(label, Times.minute(time, zone)).value(name, time.toString());
+  }
+}

@@ -1,0 +1,158 @@
+package org.ferryglide.examples.command;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.magnetic.VariationReading;
+import org.ferryglide.nav.magnetic.VariationSource;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.CourseToSteer;
+import org.ferryglide.nav.steer.Craft;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.tide.folder.PassageFolder;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The heading that carries along a leg in a stream. */
+@Command(
+    name = "steer",
+    description = "Course to steer along a leg in a stream, one heading held.",
+    footer = {
+      "",
+      "Examples:",
+      "  ferryglide steer \"46-11.8N 26-17.6W\" \"46-12.1N 26-13.0W\" --speed 3.5 --set 005 --rate"
+          + " 1.7",
+      "  ferryglide steer \"46-11.8N 26-17.6W\" \"46-12.1N 26-13.0W\" --speed 3.5 --streams"
+          + " nav-examples/scenarios/ollen-skerries --depart 2026-06-14T12:15+01:00"
+    })
+final class SteerVerb extends Verb {
+  @Parameters(index = "0", paramLabel = "FROM", description = "Position of the start.")
+  private Position from = Position.ofDegrees(0.0, 0.0);
+
+  @Parameters(index = "1", paramLabel = "TO", description = "Position of the end.")
+  private Position to = Position.ofDegrees(0.0, 0.0);
+
+  @Option(
+      names = "--speed",
+      required = true,
+      paramLabel = "SPEED",
+      description = "Paddling speed; knots where no unit is given.")
+  private Speed speed = Speed.ZERO;
+
+  @Option(names = "--set", paramLabel = "DEGREES", description = "Where the stream goes, true.")
+  private @Nullable TrueBearing set;
+
+  @Option(names = "--rate", paramLabel = "SPEED", description = "Its rate.")
+  private @Nullable Speed rate;
+
+  @Option(
+      names = "--streams",
+      paramLabel = "FOLDER",
+      description = "Streams of a passage's folder.")
+  private @Nullable Path streams;
+
+  @Option(
+      names = "--depart",
+      paramLabel = "TIME",
+      description = "When, as 2026-06-14T12:15+01:00; needed with --streams.")
+  private @Nullable OffsetDateTime depart;
+
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      description = "Date of the variation for the magnetic heading; that of --depart if left out.")
+  private @Nullable LocalDate date;
+
+  @Override
+  protected Answer answer() throws IOException {
+    RhumbLeg leg = RhumbLeg.between(from, to);
+    Instant time = depart == null ? Instant.EPOCH : depart.toInstant();
+    return CourseToSteer.with(Craft.ofSpeed(speed), stream())
+        .solve(leg, time)
+        .match(
+            steered -> steered(leg, steered),
+            why -> failed(leg, depart == null ? timeless(why) : why));
+  }
+
+  private StreamField stream() throws IOException {
+    if (streams != null) {
+      if (depart == null) {
+        throw new IllegalArgumentException("--depart is needed with --streams");
+      }
+      return PassageFolder.read(streams).passage().stream();
+    }
+    if (set == null || rate == null) {
+      throw new IllegalArgumentException("--set and --rate are needed, or --streams");
+    }
+    return StreamField.steady(Velocity.ofSetAndRate(set, rate));
+  }
+
+  private Answer steered(RhumbLeg leg, SteeredLeg steered) {
+    TrueBearing heading = steered.courseToSteer();
+    Answer answer =
+        course(leg)
+            .row("steer", heading.threeDigits() + " true")
+            .value("headingTrueDegrees", heading.degrees());
+    LocalDate day = date == null && depart != null ? depart.toLocalDate() : date;
+    if (day != null) {
+      VariationReading reading = VariationSource.builtInModels().at(leg.midpoint(), day);
+      double magnetic = heading.toMagnetic(reading.variation()).degrees();
+      answer
+          .row(
+              "magnetic",
+              heading.toMagnetic(reading.variation()).threeDigits()
+                  + " magnetic, variation "
+                  + reading)
+          .value("headingMagneticDegrees", magnetic)
+          .value("variationDegreesEast", reading.variation().degreesEast());
+    }
+    answer
+        .row("made good", steered.speedMadeGood().inKnots(1))
+        .row("time", Times.hoursAndMinutes(steered.duration()))
+        .value("speedMadeGoodKnots", steered.speedMadeGood().knots())
+        .value("durationSeconds", steered.duration().getSeconds())
+        .value("reserveKnots", steered.reserve().knots());
+    if (depart != null) {
+      ZoneOffset offset = depart.getOffset();
+      answer
+          .row("arrival", Times.minute(steered.arrival(), offset))
+          .value("arrival", steered.arrival().toString());
+    }
+    return answer.value("possible", true).notes(steered.notes());
+  }
+
+  private static Answer course(RhumbLeg leg) {
+    return new Answer()
+        .row("course", leg.course().threeDigits() + " true, " + leg.length().inNauticalMiles(2))
+        .value("courseTrueDegrees", leg.course().degrees())
+        .value("distanceNauticalMiles", leg.length().nauticalMiles());
+  }
+
+  /** In a stream that never changes, when it fails says nothing. */
+  private static NotPossible timeless(NotPossible why) {
+    NotPossible bare = NotPossible.because(why.reason());
+    return why.shortBy()
+        .map(speed -> why.isShortAllTheWay() ? bare.byAllTheWay(speed) : bare.by(speed))
+        .orElse(bare);
+  }
+
+  private static Answer failed(RhumbLeg leg, NotPossible why) {
+    return course(leg)
+        .line((why.isForWantOfData() ? "no data: " : "not possible: ") + why.message())
+        .value("possible", false)
+        .value("why", List.of(why.reason().name(), why.message()))
+        .status(why.isForWantOfData() ? Status.DATA_MISSING : Status.NOT_POSSIBLE);
+  }
+}

@@ -1,0 +1,155 @@
+package org.ferryglide.examples.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.water.Found;
+import org.ferryglide.nav.water.LocalStream;
+import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.water.Window;
+import org.ferryglide.tide.folder.PassageFolder;
+import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.stream.StationField;
+import org.ferryglide.tide.stream.StreamStation;
+import org.ferryglide.tide.stream.StreamTable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The stream at a place, hour by hour, and when it is slack. */
+@Command(
+    name = "stream",
+    description = "The stream at a place, hour by hour, and when it is slack.",
+    footer = {
+      "",
+      "Example:",
+      "  ferryglide stream nav-examples/scenarios/ollen-skerries \"46-12.0N 26-15.0W\" --from"
+          + " 2026-06-14T06:00+01:00 --hours 12 --slack 0.5"
+    })
+final class StreamVerb extends Verb {
+  @Parameters(
+      index = "0",
+      paramLabel = "FOLDER|TABLE",
+      description = "A passage's folder, or a sheet of hourly stream tables with --tides.")
+  private Path source = Path.of("");
+
+  @Parameters(index = "1", paramLabel = "PLACE", description = "Position.")
+  private Position place = Position.ofDegrees(0.0, 0.0);
+
+  @Option(
+      names = "--tides",
+      paramLabel = "FILE",
+      description = "Tide table of the port that the stream tables count from.")
+  private @Nullable Path tides;
+
+  @Option(
+      names = "--from",
+      required = true,
+      paramLabel = "TIME",
+      description = "Begin, as 2026-06-14T06:00+01:00.")
+  private @Nullable OffsetDateTime from;
+
+  @Option(
+      names = "--hours",
+      defaultValue = "6",
+      paramLabel = "N",
+      description = "How many hours, 0 to 744 (6 if left out).")
+  private int hours;
+
+  @Option(
+      names = "--slack",
+      paramLabel = "SPEED",
+      description = "Also the times with less stream than this; knots where no unit is given.")
+  private @Nullable Speed slack;
+
+  @Option(
+      names = "--reach",
+      defaultValue = "6",
+      paramLabel = "DISTANCE",
+      description = "How far a table holds; nautical miles where no unit is given (6 if left out).")
+  private Distance reach = StationField.USUAL_REACH;
+
+  @Override
+  protected Answer answer() throws IOException {
+    if (hours < 0 || hours > 744) {
+      throw new IllegalArgumentException("--hours must be in [0, 744], but was " + hours);
+    }
+    StreamField field = field();
+    OffsetDateTime begin = Objects.requireNonNull(from);
+    ZoneOffset offset = begin.getOffset();
+    Answer answer =
+        new Answer().row("clock", "UTC" + (begin.getOffset().getTotalSeconds() == 0 ? "" : offset));
+    List<Object> values = new ArrayList<>();
+    for (int hour = 0; hour <= hours; hour++) {
+      Instant time = begin.plusHours(hour).toInstant();
+      Optional<Velocity> stream = field.at(place, time);
+      answer.row(
+          Times.minute(time, offset).substring(11),
+          stream.map(Velocity::setAndRate).orElse("no data"));
+      Map<String, Object> value = new LinkedHashMap<>();
+      value.put("time", time.toString());
+      stream.ifPresent(
+          it -> {
+            value.put("setTrueDegrees", it.set().degrees());
+            value.put("rateKnots", it.rate().knots());
+          });
+      values.add(value);
+      if (stream.isEmpty()) {
+        answer.status(Status.DATA_MISSING);
+      }
+    }
+    answer.value("hours", values);
+    if (slack != null) {
+      slack(answer, field, begin, slack);
+    }
+    return answer.notes(field.explain(place, begin.toInstant()).notes());
+  }
+
+  private StreamField field() throws IOException {
+    if (Files.isDirectory(source)) {
+      return PassageFolder.read(source).passage().stream();
+    }
+    if (tides == null) {
+      throw new IllegalArgumentException("--tides is needed with a sheet of stream tables");
+    }
+    TideTable table = TideTable.read(tides);
+    List<StreamStation> stations = new ArrayList<>();
+    for (StreamTable read : StreamTable.readAll(source)) {
+      stations.add(read.boundTo(table).asStation());
+    }
+    return StationField.nearest(stations, reach);
+  }
+
+  private void slack(Answer answer, StreamField field, OffsetDateTime begin, Speed limit) {
+    Found<Window> found =
+        LocalStream.of(field, place)
+            .slackWindows(limit, begin.toInstant(), begin.plusHours(hours).toInstant());
+    List<Object> values = new ArrayList<>();
+    for (Window window : found) {
+      answer.row("slack", Times.inside(window.span(), begin.getOffset()));
+      Map<String, Object> value = new LinkedHashMap<>();
+      value.put("from", window.from().toString());
+      value.put("until", window.until().toString());
+      values.add(value);
+    }
+    answer.value("slack", values);
+    if (found.isEmpty()) {
+      answer.row("slack", found.isWhole() ? "never" : "not known");
+      answer.status(found.isWhole() ? Status.NOT_POSSIBLE : Status.DATA_MISSING);
+    }
+  }
+}
