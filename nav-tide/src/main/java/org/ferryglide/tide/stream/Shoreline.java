@@ -22,7 +22,8 @@ import org.ferryglide.tide.sheet.Sheet;
  * between points of a coast is the same as on a chart.
  *
  * <pre>{@code
- * Shoreline island = Shoreline.of(List.of(List.of(north, east, south, west, north)));
+ * List<Position> corners = List.of(northWest, northEast, southEast, southWest, northWest);
+ * Shoreline island = Shoreline.of(List.of(corners));
  * StationField field = StationField.nearest(stations, reach).withShores(island);
  * }</pre>
  */
