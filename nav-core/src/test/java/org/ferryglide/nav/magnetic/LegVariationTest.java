@@ -142,4 +142,23 @@ class LegVariationTest {
     Position nearby = Position.ofDegrees(74.6, -95);
     assertEquals(List.of("magnetic.caution-zone"), zones(GeodesicLeg.between(nearby, weak)));
   }
+
+  /** The field is weak at the last place alone, the one the paddler means to land at. */
+  @Example
+  void aLegWhoseEndAloneIsInAWeakFieldSaysSo() {
+    double usable = 57;
+    double weak = 74.7;
+    while (weak - usable > 1e-5) {
+      double middle = 0.5 * (usable + weak);
+      boolean isUsable =
+          SNAPSHOT.field(Position.ofDegrees(middle, -95)).zone() == CompassZone.USABLE;
+      usable = isUsable ? middle : usable;
+      weak = isUsable ? weak : middle;
+    }
+    Position end = Position.ofDegrees(weak, -95);
+    Leg leg = RhumbLeg.between(Position.ofDegrees(weak - 0.01, -95), end);
+    Position shortOfTheEnd = leg.pointAt(Distance.ofMetres(leg.length().metres() - 10));
+    assertEquals(CompassZone.USABLE, SNAPSHOT.field(shortOfTheEnd).zone());
+    assertEquals(List.of("magnetic.caution-zone"), zones(leg));
+  }
 }
