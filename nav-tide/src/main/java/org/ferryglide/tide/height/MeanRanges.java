@@ -75,7 +75,7 @@ public record MeanRanges(double springMetres, double neapMetres) implements Seri
    * @param rangeMetres range of a tide, metres
    * @return one note if the range lies outside neaps to springs, else none
    */
-  public List<Note> notes(double rangeMetres) {
+  public List<Note> notesFor(double rangeMetres) {
     double fraction = springFraction(rangeMetres);
     if (fraction > 1.0) {
       return List.of(

@@ -270,7 +270,7 @@ public final class TableCurve implements TideCurve, Serializable {
     }
     List<Note> all = notes.of(table, piece, shape);
     if (blendedBetween != null) {
-      all.addAll(blendedBetween.notes(Math.abs(table.height(piece + 1) - table.height(piece))));
+      all.addAll(blendedBetween.notesFor(Math.abs(table.height(piece + 1) - table.height(piece))));
     }
     return List.copyOf(all);
   }

@@ -325,7 +325,7 @@ public final class TideTable implements Serializable {
    * The range of the tide of a high water: the mean of the rise before it and the fall after it. At
    * the edge of the table, where only one of the two is there, that one; see {@link
    * #isRangeOneSided}. Where one is less than half of the other, as beside a double high water, the
-   * larger, and {@link #rangeNotes} says so.
+   * larger, and {@link #notesFor} says so.
    *
    * @param highWater a high water of this table
    * @return the range, metres, never negative
@@ -344,7 +344,7 @@ public final class TideTable implements Serializable {
    *     that the larger rules, else none; unmodifiable
    * @throws IllegalArgumentException if {@code highWater} is not a high water of this table
    */
-  public List<Note> rangeNotes(TideEvent highWater) {
+  public List<Note> notesFor(TideEvent highWater) {
     int i = indexOfHighWater(highWater);
     return Plausibility.rangeIsUnequal(rise(i), fall(i))
         ? List.of(

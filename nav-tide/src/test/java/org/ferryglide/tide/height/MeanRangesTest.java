@@ -39,13 +39,13 @@ class MeanRangesTest {
 
   @Test
   void aRangeBeyondSpringsOrNeapsIsNoted() {
-    assertEquals(List.of(), PUBLISHED.notes(6.0));
-    assertEquals(List.of(), PUBLISHED.notes(3.2));
-    Note beyond = PUBLISHED.notes(6.4).get(0);
+    assertEquals(List.of(), PUBLISHED.notesFor(6.0));
+    assertEquals(List.of(), PUBLISHED.notesFor(3.2));
+    Note beyond = PUBLISHED.notesFor(6.4).get(0);
     assertEquals("tide.beyond-springs", beyond.code());
     assertEquals("6.4", beyond.data().get("rangeMetres"));
     assertEquals("6.0", beyond.data().get("springRangeMetres"));
-    assertEquals("tide.below-neaps", PUBLISHED.notes(3.0).get(0).code());
+    assertEquals("tide.below-neaps", PUBLISHED.notesFor(3.0).get(0).code());
   }
 
   @Test
@@ -62,6 +62,6 @@ class MeanRangesTest {
   @Test
   void nanComesThroughTheFraction() {
     assertEquals(Double.NaN, PUBLISHED.springFraction(Double.NaN));
-    assertEquals(List.of(), PUBLISHED.notes(Double.NaN));
+    assertEquals(List.of(), PUBLISHED.notesFor(Double.NaN));
   }
 }

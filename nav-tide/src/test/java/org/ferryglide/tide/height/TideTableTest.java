@@ -107,11 +107,11 @@ class TideTableTest {
     List<TideEvent> highs = table.highWaters();
     assertEquals(3.0, table.rangeMetres(highs.get(0)), 1e-12);
     assertEquals(2.9, table.rangeMetres(highs.get(1)), 1e-12);
-    Note note = table.rangeNotes(highs.get(0)).get(0);
+    Note note = table.notesFor(highs.get(0)).get(0);
     assertEquals("tide.doubt.unequal-range", note.code());
     assertEquals(Severity.CAUTION, note.severity());
-    assertTrue(TABLE.rangeNotes(FIRST_HIGH).isEmpty());
-    assertTrue(table.rangeNotes(highs.get(2)).isEmpty(), "one side only is not unequal");
+    assertTrue(TABLE.notesFor(FIRST_HIGH).isEmpty());
+    assertTrue(table.notesFor(highs.get(2)).isEmpty(), "one side only is not unequal");
   }
 
   @Test
