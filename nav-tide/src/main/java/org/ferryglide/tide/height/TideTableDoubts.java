@@ -1,5 +1,6 @@
 package org.ferryglide.tide.height;
 
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -30,8 +31,38 @@ final class TideTableDoubts {
     return waters.stream().map(water -> water.time).collect(Collectors.toList());
   }
 
-  /** Refuses, once, a sheet that calls most of its high waters low and its low waters high. */
-  static void refuseExchangedKinds(List<Water> waters) {
+  /**
+   * Refuses, where other rows could not be read, what two waters on lines one beneath the other say
+   * against each other. Kinds that are not stated are left alone, since the heights that would tell
+   * may be those that could not be read.
+   */
+  static void refuseNeighbours(List<Water> waters, Duration longest) {
+    if (refuseExchangedKinds(waters)) {
+      return; // one cause of a fault in every row
+    }
+    for (int i = 1; i < waters.size(); i++) {
+      Water before = waters.get(i - 1);
+      Water after = waters.get(i);
+      if (after.row.line() == before.row.line() + 1
+          && before.kind.isPresent()
+          && after.kind.isPresent()) {
+        WaterFault.between(event(before), event(after), longest, after.time.getOffset())
+            .ifPresent(fault -> after.row.problem(fault.heading(), fault.text()));
+      }
+    }
+  }
+
+  private static TideEvent event(Water water) {
+    return new TideEvent(
+        water.time.toInstant(), water.height, water.kind.orElseThrow(IllegalStateException::new));
+  }
+
+  /**
+   * Refuses, once, a sheet that calls most of its high waters low and its low waters high.
+   *
+   * @return whether it did
+   */
+  static boolean refuseExchangedKinds(List<Water> waters) {
     int pairs = 0;
     int exchanged = 0;
     for (int i = 1; i < waters.size(); i++) {
@@ -45,7 +76,8 @@ final class TideTableDoubts {
         exchanged += (after.kind.get() == Kind.HIGH) == (after.height < before.height) ? 1 : 0;
       }
     }
-    if (exchanged >= FEWEST_EXCHANGED && 2 * exchanged > pairs) {
+    boolean most = exchanged >= FEWEST_EXCHANGED && 2 * exchanged > pairs;
+    if (most) {
       waters
           .get(0)
           .row
@@ -57,6 +89,7 @@ final class TideTableDoubts {
                   + exchanged
                   + " go the wrong way");
     }
+    return most;
   }
 
   /** Doubts what looks wrong; the waters are in order. */

@@ -158,7 +158,10 @@ public final class TideTableReader {
         waters.add(new Water(row, time.get(), height.getAsDouble(), kind));
       }
     }
-    sheet.refuseIfFaulty(); // order and kinds make sense only once every field does
+    if (sheet.isFaulty()) { // waters side by side can be judged all the same
+      TideTableDoubts.refuseNeighbours(waters, longestInterval);
+      sheet.refuseIfFaulty();
+    }
     TideTableDoubts.refuseStrayOffsets(waters);
     List<TideEvent> events = events(waters);
     TideTableDoubts.refuseExchangedKinds(waters);

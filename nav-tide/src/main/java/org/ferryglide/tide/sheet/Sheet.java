@@ -328,6 +328,15 @@ public final class Sheet {
   }
 
   /**
+   * Whether anything was wrong with what has been read so far.
+   *
+   * @return true if {@link #refuseIfFaulty} would throw
+   */
+  public boolean isFaulty() {
+    return !problems.isEmpty();
+  }
+
+  /**
    * Throws if anything was wrong with what has been read so far.
    *
    * @throws InputFormatException listing every problem, by line and column

@@ -2,6 +2,7 @@ package org.ferryglide.tide.height;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -263,6 +264,50 @@ class TideTableReaderTest {
             2026-06-01T15:45,0.9,low
             2026-06-01T21:50,0.9,low
             """));
+  }
+
+  /** What can be told of a sheet is told at once, not one kind of fault after another. */
+  @Test
+  void disorderIsToldBesideFieldsThatCannotBeRead() {
+    assertEquals(
+        """
+        tides.csv, line 3, column 1: time: must be later than the water before, at \
+        2026-06-01T03:20:00Z, but was 2026-06-01T02:30:00Z
+        tides.csv, line 5, column 2: height_m: must be a number in [-20.0, 30.0], but was "0,9"; a decimal \
+        has a point
+        tides.csv, line 7, column 3: kind: high and low waters must alternate, but two high waters \
+        follow each other\
+        """,
+        refusal(
+            IN_UTC,
+            """
+            time,height_m,kind
+            2026-06-01T03:20,0.7,low
+            2026-06-01T02:30,4.2,high
+            2026-06-01T15:45,0.9,low
+            2026-06-01T21:50,"0,9",high
+            2026-06-02T04:00,4.1,high
+            2026-06-02T10:00,4.0,high
+            """));
+  }
+
+  /** A fault in every row of which there is one cause stays one. */
+  @Test
+  void exchangedKindsAreToldOnceBesideFieldsThatCannotBeRead() {
+    String refusal =
+        refusal(
+            IN_UTC,
+            """
+            time,height_m,kind
+            2026-06-01T03:20,0.7,high
+            2026-06-01T09:30,4.2,low
+            2026-06-01T15:45,0.9,high
+            2026-06-01T21:50,4.1,low
+            2026-06-02T04:00,0.8,high
+            2026-06-02T10:00,4.0,flood
+            """);
+    assertEquals(2, refusal.lines().count(), refusal);
+    assertTrue(refusal.contains("exchanged throughout"), refusal);
   }
 
   @Test
