@@ -1,74 +1,287 @@
 package org.ferryglide.nav.quickest;
 
-import org.ferryglide.nav.geodesy.Ellipsoid;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the quickest path from a place to a place, round obstacles if there are any.
+ * Finds the quickest ways from a place to a place.
+ *
+ * <p>A front of arrival times over the area tells which ways there are; the best few are relaxed,
+ * and in calm air and open water an extremal is bent onto the goal from the best of them. The
+ * earlier of the two is the answer, and how far they are apart tells how good it is.
  *
  * <pre>{@code
- * double[][] rows = QuickestSearch.path(motion, Obstacles.none(), start, goal, departure, 86400.0);
- * double seconds = rows == null ? Double.NaN : rows[rows.length - 1][QuickestSearch.TIME];
+ * QuickestSearch search = new QuickestSearch(motion, Waters.open(), start, goal, departure, 86400.0);
+ * List<FoundWay> ways = search.ways(3);
  * }</pre>
- *
- * <p>The craft of {@code motion} must be {@linkplain CraftMotion#isWindless windless}: the search
- * takes no account of wind.
  */
 public final class QuickestSearch {
-  /** Index in a row: seconds since the departure. */
-  public static final int TIME = 0;
+  /** Squares between start and goal, and beyond and beside them as shares of these. */
+  private static final double[][] GRIDS = {
+    {60, 0.35, 0.6}, {44, 0.9, 1.2}, {30, 2.0, 2.4}, {18, 4.5, 5.0}, {10, 10.0, 10.0}
+  };
 
-  /** Index in a row: latitude, radians. */
-  public static final int LATITUDE = 1;
+  /** In wind a move costs more to time, so that the grid is coarser. */
+  private static final double IN_WIND = 0.75;
 
-  /** Index in a row: longitude, radians, running on past the antimeridian. */
-  public static final int LONGITUDE = 2;
+  private static final int LAYERS = 40;
+  private static final double SHORTEST_LAYER_SECONDS = 30.0;
+  private static final double LONGEST_LAYER_SECONDS = 600.0;
 
-  /** Index in a row: where the bow points, radians from true north. */
-  public static final int HEADING = 3;
+  /** A way nearer the rim than this may be better beyond it, squares. */
+  private static final int RIM = 3;
 
-  private QuickestSearch() {}
+  private static final int MOST_WAYS = 5;
+  private static final int[] TRACKS = {32, 64, 128};
+  private static final int[] ROUNDS = {10, 12, 20};
+
+  /** After the first relaxation ways are dropped that are slower than the best by more. */
+  private static final double[] DROPPED_SHARE = {0.02, 0.004};
+
+  /** Ways nearer each other than this share of the leg are one. */
+  private static final double APART_SHARE = 0.02;
+
+  private final CraftMotion motion;
+  private final Waters waters;
+  private final CourseSpeed speeds;
+  private final SearchPlane plane;
+  private final double[] goal;
+  private final double departure;
+  private final double horizon;
+  private final TrackTimes times;
+  private final Relaxation relaxation;
+  private final Corridor corridor;
+
+  /** How far from a rough way a settled one is looked for among land, metres. */
+  private double rimMetres;
 
   /**
-   * The quickest path that was found.
+   * Sets the task.
    *
    * @param motion the craft, the stream and the wind
-   * @param obstacles what must not be crossed
-   * @param start latitude and longitude of the start, radians
-   * @param goal latitude and longitude of the goal, radians
+   * @param waters what must be kept out of
+   * @param start latitude and longitude of the start, degrees
+   * @param goal latitude and longitude of the goal, degrees, the latter within 180° of the start's
    * @param departure when it starts, seconds since 1970-01-01T00:00:00Z
    * @param horizon the longest it may take, seconds
-   * @return rows of time, latitude, longitude and heading; the joint of two pieces may stand twice;
-   *     null if nothing was found within the horizon
    */
-  public static double @Nullable [][] path(
+  public QuickestSearch(
       CraftMotion motion,
-      Obstacles obstacles,
+      Waters waters,
       double[] start,
       double[] goal,
       double departure,
       double horizon) {
-    double[][] rows =
-        obstacles.isEmpty()
-            ? inOpenWater(motion, start, goal, departure, horizon)
-            : new PathsAroundObstacles(motion, obstacles, start, goal, departure, horizon)
-                .quickest();
-    return rows == null || rows[rows.length - 1][TIME] > horizon ? null : rows;
+    this.motion = motion;
+    this.waters = waters;
+    this.goal = goal.clone();
+    this.departure = departure;
+    this.horizon = horizon;
+    speeds = new CourseSpeed(motion);
+    plane = new SearchPlane(start[0], start[1], goal[0], goal[1]);
+    times = new TrackTimes(motion, speeds, waters, plane, departure);
+    relaxation = new Relaxation(times);
+    corridor = new Corridor(times, waters, plane);
   }
 
-  private static double @Nullable [][] inOpenWater(
-      CraftMotion motion, double[] start, double[] goal, double departure, double horizon) {
-    Extremals earth = new Extremals(motion, Ellipsoid.WGS84);
-    ExtremalFan fan =
-        new ExtremalFan(
-            motion,
-            Obstacles.none(),
-            start[0],
-            start[1],
-            departure,
-            horizon,
-            Math.max(1e-6, earth.metres(start, goal)));
-    ExtremalFan.@Nullable Arrival arrival = fan.quickestTo(goal[0], goal[1]);
-    return arrival == null ? null : fan.path(arrival);
+  /**
+   * The quickest ways that were found.
+   *
+   * @param most how many are wanted at most
+   * @return the ways, the quickest first; empty if nothing was found within the horizon
+   */
+  public List<FoundWay> ways(int most) {
+    List<Way> rough = rough();
+    if (rough.isEmpty()) {
+      return List.of();
+    }
+    times.stepAtMost(plane.length / TRACKS[TRACKS.length - 1]);
+    List<Timed> ways = new ArrayList<>();
+    for (Way way : rough) {
+      Timed timed = settled(way, 0);
+      if (timed != null) {
+        ways.add(timed);
+      }
+    }
+    for (int level = 1; level < TRACKS.length; level++) {
+      ways = finer(ways, level);
+    }
+    List<FoundWay> found = new ArrayList<>();
+    for (Timed timed : ways) {
+      if (found.size() < most && timed.seconds <= horizon) {
+        found.add(finished(timed));
+      }
+    }
+    found.sort(Comparator.comparingDouble(FoundWay::seconds));
+    return found;
+  }
+
+  private List<Timed> finer(List<Timed> ways, int level) {
+    ways.sort(Comparator.comparingDouble(timed -> timed.seconds));
+    List<Timed> next = new ArrayList<>();
+    for (Timed timed : ways) {
+      if (timed.seconds > (1.0 + DROPPED_SHARE[level - 1]) * ways.get(0).seconds) {
+        break;
+      }
+      boolean other = true;
+      for (Timed held : next) {
+        other &= held.way.apart(timed.way) > APART_SHARE * plane.length;
+      }
+      if (other) {
+        Timed settled = settled(timed.way, level);
+        if (settled != null) {
+          next.add(new Timed(settled.way, settled.seconds, timed.seconds - settled.seconds));
+        }
+      }
+    }
+    next.sort(Comparator.comparingDouble(timed -> timed.seconds));
+    return next;
+  }
+
+  /** A way relaxed in so many tracks, timed leniently but for the last level; null if it cannot be made in any number. */
+  private @Nullable Timed settled(Way way, int level) {
+    Way begun = way.evenly(TRACKS[level], times);
+    if (!waters.isOpen()) {
+      begun = corridor.narrowed(way, level == 0 ? rimMetres : plane.length / 50.0, TRACKS[level]);
+    }
+    Way relaxed = relaxation.relaxed(begun, ROUNDS[level]);
+    boolean last = level == TRACKS.length - 1;
+    times.setLenient(!last);
+    double seconds = relaxed.arrival(times);
+    times.setLenient(false);
+    if (last && seconds != seconds) { // what chords cannot do, twice as many may
+      relaxed = relaxation.relaxed(relaxed.evenly(2 * TRACKS[level], times), ROUNDS[level]);
+      seconds = relaxed.arrival(times);
+    }
+    return seconds == seconds ? new Timed(relaxed, seconds, Double.NaN) : null;
+  }
+
+  /** A way, its time, and how much it gained when its tracks were last halved. */
+  private record Timed(Way way, double seconds, double gained) {}
+
+  private FoundWay finished(Timed timed) {
+    double[][] tracks = places(timed.way);
+    double error = timed.gained == timed.gained ? Math.abs(timed.gained) : 0.001 * timed.seconds;
+    if (!motion.isWindless() || !waters.isOpen() || timed.way.waits()) {
+      return new FoundWay(timed.seconds, error / 3.0, tracks, false);
+    }
+    double[][] smooth = new Shooting(motion, goal, departure).through(withHeadings(tracks));
+    if (smooth == null) {
+      return new FoundWay(timed.seconds, error / 3.0, tracks, false);
+    }
+    double seconds = smooth[smooth.length - 1][FoundWay.TIME];
+    if (seconds > timed.seconds) {
+      return new FoundWay(timed.seconds, seconds - timed.seconds, tracks, false);
+    }
+    return new FoundWay(seconds, timed.seconds - seconds, smooth, true);
+  }
+
+  /** Rows of the places of a way, the last with its arrival. */
+  private double[][] places(Way way) {
+    List<double[]> rows = new ArrayList<>();
+    double time = 0.0;
+    for (int i = 0; i <= way.tracks(); i++) {
+      double latitude = plane.latitude(way.along()[i], way.right()[i]);
+      double longitude = plane.longitude(way.along()[i], way.right()[i]);
+      rows.add(new double[] {time, latitude, longitude, Double.NaN});
+      if (i < way.tracks()) {
+        if (way.notBefore()[i] > time) {
+          time = way.notBefore()[i];
+          rows.add(new double[] {time, latitude, longitude, Double.NaN});
+        }
+        time =
+            times.arrival(
+                way.along()[i],
+                way.right()[i],
+                way.along()[i + 1],
+                way.right()[i + 1],
+                time);
+      }
+    }
+    double[] last = rows.get(rows.size() - 1);
+    last[FoundWay.LATITUDE] = goal[0];
+    last[FoundWay.LONGITUDE] = goal[1];
+    return rows.toArray(new double[0][]);
+  }
+
+  /** The same places with the headings there: from halves of the tracks on either side. */
+  private double[][] withHeadings(double[][] tracks) {
+    int n = tracks.length;
+    double[] middle = new double[n - 1];
+    for (int i = 0; i + 1 < n; i++) {
+      middle[i] = heading(tracks[i], tracks[i + 1]);
+    }
+    for (int i = 0; i < n; i++) {
+      int before = Math.max(0, Math.min(i - 1, n - 3));
+      double turn = Math.IEEEremainder(middle[before + 1] - middle[before], 2.0 * Math.PI);
+      tracks[i][FoundWay.HEADING] = middle[before] + turn * (i - before - 0.5);
+    }
+    return tracks;
+  }
+
+  /** The heading half way along a track. */
+  private double heading(double[] from, double[] to) {
+    double latitude = 0.5 * (from[FoundWay.LATITUDE] + to[FoundWay.LATITUDE]);
+    double longitude = 0.5 * (from[FoundWay.LONGITUDE] + to[FoundWay.LONGITUDE]);
+    double north = to[FoundWay.LATITUDE] - from[FoundWay.LATITUDE];
+    double east = to[FoundWay.LONGITUDE] - from[FoundWay.LONGITUDE];
+    double course =
+        Math.atan2(
+            east * SearchPlane.metresPerLongitudeDegree(latitude),
+            north * SearchPlane.metresPerLatitudeDegree(latitude));
+    double[] flow = new double[CraftMotion.FLOW];
+    double time = 0.5 * (from[FoundWay.TIME] + to[FoundWay.TIME]);
+    if (!motion.flow(latitude, longitude, departure + time, flow)) {
+      return course;
+    }
+    double across = flow[0] * Math.cos(course) - flow[1] * Math.sin(course);
+    return course - Math.asin(Math.max(-1.0, Math.min(1.0, across / motion.calmSpeed())));
+  }
+
+  /** The ways that a front finds, in an area that is widened until it holds them. */
+  private List<Way> rough() {
+    List<Way> held = List.of();
+    double heldTime = Double.POSITIVE_INFINITY;
+    for (double[] size : GRIDS) {
+      int parts = (int) Math.round(motion.isWindless() ? size[0] : IN_WIND * size[0]);
+      FlowGrid grid = grid(parts, size[1], size[2]);
+      rimMetres = 2.0 * grid.spacing;
+      Front front = new Front(grid, motion, speeds, waters, departure, Double.NaN);
+      front.spread(Math.min(horizon, 1.03 * heldTime), true);
+      if (!front.reachedGoal()) {
+        continue;
+      }
+      List<Way> ways =
+          Ways.of(grid, front, motion, speeds, waters, departure, MOST_WAYS);
+      List<Way> all = new ArrayList<>(held);
+      all.addAll(ways);
+      held = all;
+      heldTime = Math.min(heldTime, front.goalTime());
+      int rim = Integer.MAX_VALUE;
+      for (int node : front.nodesTo(front.goalLabel())) {
+        rim = Math.min(rim, grid.fromRim(node));
+      }
+      if (rim >= RIM) {
+        break;
+      }
+    }
+    return held;
+  }
+
+  private FlowGrid grid(int parts, double ahead, double aside) {
+    double still = plane.length / motion.calmSpeed();
+    double layer =
+        Math.max(SHORTEST_LAYER_SECONDS, Math.min(LONGEST_LAYER_SECONDS, still / LAYERS));
+    return new FlowGrid(
+        motion,
+        plane,
+        departure,
+        parts,
+        (int) Math.ceil(ahead * parts),
+        (int) Math.ceil(aside * parts),
+        layer,
+        horizon);
   }
 }

@@ -1,18 +1,24 @@
 package org.ferryglide.nav.steer;
 
 import java.util.Arrays;
+import org.ferryglide.nav.geodesy.Leg;
+import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.quickest.CraftMotion;
+import org.ferryglide.nav.quickest.FoundWay;
 import org.ferryglide.nav.quickest.Obstacles;
 import org.ferryglide.nav.quickest.QuickestSearch;
+import org.ferryglide.nav.quickest.Waters;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The quickest path of all for a leg, as a track: what {@link QuickestSearch} finds, told in the
- * terms of this room. Works in radians; not thread-safe.
+ * terms of this room. Not thread-safe.
  */
 final class QuickestPath implements Follower {
-  private static final double DEGREE = Math.toRadians(1.0);
+  /** Ways asked for, so that one stands by if the quickest cannot be held after all. */
+  private static final int MOST_WAYS = 2;
 
   /** The end of a piece is looked at from just before, so that a jump there belongs to the next. */
   private static final double BEFORE_BREAK_SECONDS = 1e-3;
@@ -30,62 +36,112 @@ final class QuickestPath implements Follower {
               + " quickest where the stream varies from place to place.");
 
   private final CraftMotion motion;
-  private final Obstacles obstacles;
+  private final Motion steered;
+  private final Waters waters;
   private final OneHeading oneHeading;
   private final TrackRecorder recorder = new TrackRecorder();
   private final double[] flow = new double[CraftMotion.FLOW];
   private final double[] water = new double[2];
 
-  QuickestPath(Motion motion, Obstacles obstacles) {
+  QuickestPath(Motion motion, Waters waters) {
     this.motion = new SearchedMotion(motion);
-    this.obstacles = obstacles;
+    this.steered = motion;
+    this.waters = waters;
     this.oneHeading = new OneHeading(motion);
   }
 
   @Override
   public Followed follow(LegFrame frame, double departure, double limit) {
-    obstacles.refuseInside(Position.ofDegrees(frame.startLatitude, frame.startLongitude), "start");
-    obstacles.refuseInside(
+    Obstacles land = waters.land();
+    land.refuseInside(Position.ofDegrees(frame.startLatitude, frame.startLongitude), "start");
+    land.refuseInside(
         Position.ofDegrees(frame.endLatitude, Earth.longitude(frame.endLongitude)), "end");
-    if (!motion.isWindless()) {
-      return Followed.failed(
-          Reason.WIND_NOT_ALLOWED_FOR,
-          departure,
-          frame.startLatitude,
-          frame.startLongitude,
-          Double.NaN);
-    }
     if (motion.calmSpeed() == 0.0) {
       return driftClearOfObstacles(oneHeading.follow(frame, departure, limit));
     }
+    Followed held = waters.isOpen() ? oneHeading.follow(frame, departure, limit) : null;
+    if (held != null && held.isReached() && motion.isUniform() && motion.isWindless()) {
+      return held; // nothing is quicker where place does not matter
+    }
     Followed found = search(frame, departure, limit);
-    if (obstacles.isEmpty()) {
-      Followed held = oneHeading.follow(frame, departure, limit);
+    if (held != null) {
       boolean quicker = held.isReached() && held.arrival() < found.arrival() - QUICKER_SECONDS;
       return quicker ? held.with(NOT_FOUND) : found.isReached() ? found : held;
     }
     if (found.isReached()) {
       return found;
     }
-    Followed held = oneHeading.follow(frame, departure, limit);
-    return held.isReached() ? found : held; // the stream forbids it even without obstacles
+    Followed open = oneHeading.follow(frame, departure, limit);
+    return open.isReached() ? found : open; // the stream forbids it even in open water
   }
 
   private Followed search(LegFrame frame, double departure, double limit) {
-    double[] start = {frame.startLatitude * DEGREE, frame.startLongitude * DEGREE};
-    double[] goal = {frame.endLatitude * DEGREE, frame.endLongitude * DEGREE};
-    double[][] rows =
-        QuickestSearch.path(motion, obstacles, start, goal, departure, limit - departure);
-    return rows == null
-        ? Followed.failed(
-            Reason.BEYOND_HORIZON, limit, frame.endLatitude, frame.endLongitude, Double.NaN)
-        : Followed.reached(track(rows, departure));
+    QuickestSearch search =
+        new QuickestSearch(
+            motion,
+            waters,
+            new double[] {frame.startLatitude, frame.startLongitude},
+            new double[] {frame.endLatitude, frame.endLongitude},
+            departure,
+            limit - departure);
+    for (FoundWay way : search.ways(MOST_WAYS)) {
+      GroundTrack track = way.isSmooth() ? curve(way.rows(), departure) : tracks(way, departure, limit);
+      if (track != null && track.endSeconds() <= limit) {
+        return Followed.reached(track);
+      }
+    }
+    return Followed.failed(
+        Reason.BEYOND_HORIZON, limit, frame.endLatitude, frame.endLongitude, Double.NaN);
+  }
+
+  /** The tracks of a way held one after another; null if one cannot be held after all. */
+  private @Nullable GroundTrack tracks(FoundWay way, double departure, double limit) {
+    recorder.clear();
+    double[][] rows = way.rows();
+    double time = departure;
+    double heading = 0.0;
+    for (int i = 0; i + 1 < rows.length; i++) {
+      double latitude = rows[i][FoundWay.LATITUDE];
+      double longitude = rows[i][FoundWay.LONGITUDE];
+      double nextLatitude = rows[i + 1][FoundWay.LATITUDE];
+      double nextLongitude = rows[i + 1][FoundWay.LONGITUDE];
+      if (nextLatitude == latitude && nextLongitude == longitude) {
+        double until = departure + rows[i + 1][FoundWay.TIME];
+        if (until > time) { // the craft holds its place
+          recorder.add(time, latitude, longitude, 0.0, 0.0, 0.0, 0.0, upstream(rows[i], time));
+          time = until;
+        }
+        continue;
+      }
+      Leg leg =
+          RhumbLeg.between(
+              Position.ofDegrees(latitude, Earth.longitude(longitude)),
+              Position.ofDegrees(nextLatitude, Earth.longitude(nextLongitude)));
+      GroundTrack track =
+          new HeldTrack.TrackHolder(steered)
+              .follow(new LegFrame(leg), time, limit)
+              .track();
+      if (track == null) {
+        return null;
+      }
+      recorder.append(track, longitude - Earth.longitude(longitude));
+      time = track.endSeconds();
+      heading = track.headingOf(track.pieces());
+    }
+    double[] end = rows[rows.length - 1];
+    return recorder.finish(time, end[FoundWay.LATITUDE], end[FoundWay.LONGITUDE], heading);
+  }
+
+  private double upstream(double[] row, double time) {
+    return motion.flow(row[FoundWay.LATITUDE], row[FoundWay.LONGITUDE], time, flow)
+        ? Math.toDegrees(Math.atan2(-flow[0], -flow[1]))
+        : 0.0;
   }
 
   /** A craft without speed goes where the stream takes it, and so perhaps aground. */
   private Followed driftClearOfObstacles(Followed drift) {
     GroundTrack track = drift.track();
-    if (track == null || obstacles.isEmpty()) {
+    if (track == null || waters.land().isEmpty()) {
       return drift;
     }
     double from = track.startSeconds();
@@ -97,8 +153,7 @@ final class QuickestPath implements Follower {
     for (int i = 1; i <= looks; i++) {
       double time = from + duration * i / looks;
       track.place(time, here);
-      if (obstacles.blocks(
-          before[0] * DEGREE, before[1] * DEGREE, here[0] * DEGREE, here[1] * DEGREE)) {
+      if (waters.land().blocks(before[0], before[1], here[0], here[1])) {
         return Followed.failed(Reason.NO_PROGRESS, time, before[0], before[1], Double.NaN);
       }
       before[0] = here[0];
@@ -107,49 +162,42 @@ final class QuickestPath implements Follower {
     return drift;
   }
 
-  /** The pieces of the path, with the rates at both ends of each. */
-  private GroundTrack track(double[][] path, double departure) {
+  /** The pieces of a curve, with the rates at both ends of each. */
+  private GroundTrack curve(double[][] path, double departure) {
     recorder.clear();
     double[] from = new double[2];
     double[] to = new double[2];
     for (int i = 0; i + 1 < path.length; i++) {
       double[] row = path[i];
       double[] next = path[i + 1];
-      if (!(next[QuickestSearch.TIME] > row[QuickestSearch.TIME])) {
-        continue; // the joint of two pieces stands twice
-      }
-      rates(row, departure + row[QuickestSearch.TIME], from);
-      rates(next, departure + next[QuickestSearch.TIME] - BEFORE_BREAK_SECONDS, to);
+      rates(row, departure + row[FoundWay.TIME], from);
+      rates(next, departure + next[FoundWay.TIME] - BEFORE_BREAK_SECONDS, to);
       recorder.add(
-          departure + row[QuickestSearch.TIME],
-          row[QuickestSearch.LATITUDE] / DEGREE,
-          row[QuickestSearch.LONGITUDE] / DEGREE,
+          departure + row[FoundWay.TIME],
+          row[FoundWay.LATITUDE],
+          row[FoundWay.LONGITUDE],
           from[0],
           from[1],
           to[0],
           to[1],
-          heading(row));
+          Math.toDegrees(row[FoundWay.HEADING]));
     }
     double[] end = path[path.length - 1];
     return recorder.finish(
-        departure + end[QuickestSearch.TIME],
-        end[QuickestSearch.LATITUDE] / DEGREE,
-        end[QuickestSearch.LONGITUDE] / DEGREE,
-        heading(end));
-  }
-
-  private static double heading(double[] row) {
-    return row[QuickestSearch.HEADING] / DEGREE;
+        departure + end[FoundWay.TIME],
+        end[FoundWay.LATITUDE],
+        end[FoundWay.LONGITUDE],
+        Math.toDegrees(end[FoundWay.HEADING]));
   }
 
   /** Rates in degrees a second where the stream is known, else as through still water. */
   private void rates(double[] row, double time, double[] out) {
-    double latitude = row[QuickestSearch.LATITUDE] / DEGREE;
-    if (!motion.flow(latitude, row[QuickestSearch.LONGITUDE] / DEGREE, time, flow)) {
+    double latitude = row[FoundWay.LATITUDE];
+    if (!motion.flow(latitude, row[FoundWay.LONGITUDE], time, flow)) {
       Arrays.fill(flow, 0.0);
     }
-    motion.throughWater(row[QuickestSearch.HEADING], flow, water);
-    double sine = Math.sin(row[QuickestSearch.LATITUDE]);
+    motion.throughWater(row[FoundWay.HEADING], flow, water);
+    double sine = Earth.sine(latitude);
     out[0] = (flow[1] + water[1]) / Earth.metresPerLatitudeDegree(sine);
     out[1] = (flow[0] + water[0]) / Earth.metresPerLongitudeDegree(sine);
   }

@@ -23,14 +23,7 @@ public enum Reason {
   /** The end is not reached within the longest duration that the caller allows. */
   BEYOND_HORIZON("the end is not reached within the longest duration allowed"),
   /** It can be steered, but takes a larger share of the craft's speed than the limits allow. */
-  NO_RESERVE("it would leave too little reserve of speed"),
-  /**
-   * The strategy takes no account of wind, and the wind changes this craft. A shortcoming of this
-   * library, not of the sea: another strategy may well be possible.
-   */
-  WIND_NOT_ALLOWED_FOR(
-      "the quickest path is not worked out for a craft that the wind changes; ask for another"
-          + " strategy");
+  NO_RESERVE("it would leave too little reserve of speed");
 
   private final String text;
 

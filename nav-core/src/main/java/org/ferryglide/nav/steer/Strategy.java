@@ -10,6 +10,7 @@ import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.quickest.Obstacles;
+import org.ferryglide.nav.quickest.Waters;
 
 /**
  * How a leg is steered.
@@ -91,7 +92,8 @@ public final class Strategy implements Serializable {
 
       @Override
       Follower follower(Strategy strategy, Motion motion) {
-        return new QuickestPath(motion, Obstacles.of(strategy.obstacles));
+        return new QuickestPath(
+            motion, new Waters(Obstacles.of(strategy.obstacles), List.of()));
       }
     };
 
@@ -192,24 +194,18 @@ public final class Strategy implements Serializable {
   }
 
   /**
-   * The quickest path of all through open water, in calm air: the heading changes all the time
-   * where the stream varies from place to place. A craft that the wind changes is refused with
-   * {@link Reason#WIND_NOT_ALLOWED_FOR}.
+   * The quickest path of all through open water, in stream and wind: the heading changes all the
+   * time where they vary from place to place. The hardest stream is often where it leads, and where
+   * the sea is worst: look at {@link SteeredLeg#greatestStreamShare}, and keep out of dangers with
+   * {@link #quickestAround}.
    *
-   * <p>Pontryagin's extremals are launched in every direction and their front is watched as it
-   * sweeps over the end of the leg, so that the quickest is told from the paths that are only
-   * quicker than their neighbours. Where that search fails or finds nothing quicker, one heading
-   * held is the answer, with the note {@code steer.quickest-one-heading}.
+   * <p>A front of arrival times over the area tells which ways there are; the best few are relaxed,
+   * and in calm air an extremal is bent along the best of them. Where the search fails or finds
+   * nothing quicker, one heading held is the answer, with the note {@code
+   * steer.quickest-one-heading} if the search found a slower way.
    *
-   * <p>The time is within 1e-4 of the closed forms for a uniform stream, a linear shear and a
-   * parabolic channel.
-   *
-   * <p>Limit: among eddies the answer can be much slower than the best, because launched paths that
-   * part widely before they reach the end of the leg are not looked between. Measured against a
-   * front followed on a grid, as the share of cases more than 1 % slow and the worst: one eddy of
-   * 0.95 to 1.5 times the craft's speed 12 of 200, 20 %; one to four eddies of 0.5 to 1.5 times 13
-   * of 100, 86 %; five to eight 47 of 100, 113 %; eight to fifteen small ones 57 to 82 of 100, 73
-   * %.
+   * <p>In calm air the time is within 1e-6 of the closed forms for still water, a uniform stream
+   * and a linear shear. Among random smooth eddies see the figures of {@code QuickestSearch}.
    *
    * @return the strategy
    * @see <a href="https://doi.org/10.1002/zamm.19310110205">Zermelo (1931), ZAMM 11, 114-124</a>
@@ -219,16 +215,14 @@ public final class Strategy implements Serializable {
   }
 
   /**
-   * The quickest path round obstacles, in calm air; see {@link #quickest} for how far it may be
-   * from the best. Corners are passed at 2 m, so draw the obstacles with the berth they need. An
-   * island of four corners takes a tenth to half a second, one of sixty corners seconds; more than
-   * a hundred corners in all are refused, since three hundred would take most of a minute.
+   * The quickest path round obstacles; see {@link #quickest}. It is a chain of straight tracks.
+   * Corners are passed at 2 m, so draw the obstacles with the berth they need.
    *
    * @param obstacles polygons that must not be crossed, each of at least three corners without the
    *     first one again at the end
    * @return the strategy
    * @throws IllegalArgumentException if a polygon has fewer than three corners or the same one
-   *     twice running, or there are more than a hundred corners in all
+   *     twice running
    */
   public static Strategy quickestAround(List<List<Position>> obstacles) {
     List<List<Position>> copies = new ArrayList<>();

@@ -68,6 +68,15 @@ final class TrackRecorder {
     count += track.pieces();
   }
 
+  /** Adds all pieces of a track, its longitudes shifted by whole turns. */
+  void append(GroundTrack track, double longitudeShift) {
+    int from = count;
+    append(track);
+    for (int i = from; i < count; i++) {
+      rows[i * WIDTH + 2] += longitudeShift;
+    }
+  }
+
   /** The track that ends where another does. */
   GroundTrack finishAt(GroundTrack other) {
     int end = other.pieces();

@@ -26,6 +26,16 @@ public final class PlanePatch {
     return x * UNIT_METRES / METRES_PER_LONGITUDE_DEGREE;
   }
 
+  /** The place across in units of a longitude. */
+  public static double x(double longitude) {
+    return longitude * METRES_PER_LONGITUDE_DEGREE / UNIT_METRES;
+  }
+
+  /** The place up in units of a latitude. */
+  public static double y(double latitude) {
+    return latitude * METRES_PER_LATITUDE_DEGREE / UNIT_METRES;
+  }
+
   public static Position at(double x, double y) {
     return Position.ofDegrees(latitude(y), longitude(x));
   }

@@ -130,25 +130,6 @@ class PassageTimingTest {
   }
 
   @Test
-  void inWindTheQuickestPathIsRefusedAtSlackForTheSameReason() {
-    Craft craft =
-        Craft.ofSpeed(Speed.ofKnots(3.2))
-            .withWindResponse(WindResponse.commonPractice(WindResponse.Trim.ORDINARY));
-    CourseToSteer solver =
-        CourseToSteer.with(craft, TIDE)
-            .withWind(
-                WindField.steady(Velocity.ofWind(TrueBearing.ofDegrees(90), Speed.ofKnots(13.5))))
-            .withStrategy(Strategy.quickest());
-    PassageTiming timing = PassageTiming.of(solver, Route.ofLegs(leg(90, 2)));
-    Instant until = NOON.plus(Duration.ofHours(7));
-    assertEquals(
-        Reason.WIND_NOT_ALLOWED_FOR,
-        timing.arrivingAtSlack(NOON, until).why().orElseThrow().reason());
-    assertEquals(
-        Reason.WIND_NOT_ALLOWED_FOR, timing.arrivingBy(until).why().orElseThrow().reason());
-  }
-
-  @Test
   void whereNoStreamIsKnownNoSlackIsNotNever() {
     Route route = Route.of(List.of(leg(90, 2)));
     assertEquals(

@@ -153,41 +153,4 @@ class TurnBackTest {
             .orElseThrow()
             .reason());
   }
-
-  @Test
-  void aSolverThatTakesNoAccountOfWindIsRefusedHereForThatReasonToo() {
-    CourseToSteer plain = solver(3, StreamField.slack());
-    SteeredRoute out = plain.solve(Route.of(List.of(leg(90, 6))), NOON).orElseThrow();
-    CourseToSteer quickest =
-        plain
-            .withStrategy(Strategy.quickest())
-            .withCraft(
-                Craft.ofSpeed(Speed.ofKnots(3))
-                    .withWindResponse(WindResponse.commonPractice(WindResponse.Trim.LOADED)));
-    Instant night = NOON.plus(Duration.ofHours(9));
-    Route route = out.route();
-    for (NotPossible why :
-        List.of(
-            TurnBack.pointOfNoReturn(quickest, out, night).why().orElseThrow(),
-            TurnBack.equalTime(quickest, out).why().orElseThrow(),
-            TurnBack.radius(quickest, START, TrueBearing.ofDegrees(90), NOON, night)
-                .why()
-                .orElseThrow(),
-            PassageTiming.of(quickest, route).arrivingBy(night).why().orElseThrow(),
-            PassageTiming.of(quickest, route).nextDeparture(NOON, night).why().orElseThrow(),
-            PassageTiming.of(quickest, route).launchInterval(NOON, 5.0).why().orElseThrow(),
-            PassageTiming.of(quickest.withStrategy(Strategy.quickest()), route)
-                .leastSpeed(NOON, night)
-                .why()
-                .orElseThrow(),
-            DepartureSearch.of(quickest, route)
-                .between(NOON, night)
-                .all()
-                .get(7)
-                .outcome()
-                .why()
-                .orElseThrow())) {
-      assertEquals(Reason.WIND_NOT_ALLOWED_FOR, why.reason(), why.message());
-    }
-  }
 }

@@ -1,0 +1,224 @@
+package org.ferryglide.nav.quickest;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Narrows a way down among land and closed areas: across it, at stations along it, lie places to
+ * choose from, and the earliest arrival at each is found station by station. The corners of the
+ * land that lie in the corridor are stations of their own, since a quickest path touches land at
+ * corners. The corridor is halved again and again. Not thread-safe.
+ */
+final class Corridor {
+  /** Places on either side of the way at each station. */
+  private static final int ASIDE = 3;
+
+  /** The corridor ends when it is this narrow, metres. */
+  private static final double NARROWEST_METRES = 1.0;
+
+  private static final double NARROWER = 0.45;
+
+  /** More corners than this in a corridor are too many to be worth stations, the nearest go first. */
+  private static final int MOST_CORNERS = 400;
+
+  private final TrackTimes times;
+
+  /** Places just outside the convex corners of land and closed areas, metres in the plane. */
+  private final double[] cornerAlong;
+
+  private final double[] cornerRight;
+
+  Corridor(TrackTimes times, Waters waters, SearchPlane plane) {
+    this.times = times;
+    List<double[]> corners = new ArrayList<>();
+    addCorners(corners, waters.land(), plane);
+    for (Waters.Closure closure : waters.closures()) {
+      addCorners(corners, closure.area(), plane);
+    }
+    cornerAlong = corners.stream().mapToDouble(corner -> corner[0]).toArray();
+    cornerRight = corners.stream().mapToDouble(corner -> corner[1]).toArray();
+  }
+
+  private static void addCorners(List<double[]> corners, Obstacles land, SearchPlane plane) {
+    double[] edges = land.edges();
+    for (int i = 0; i < edges.length; i += 4) {
+      int next = land.edgeAfter(i);
+      double a0 = plane.along(edges[i], edges[i + 1]);
+      double r0 = plane.right(edges[i], edges[i + 1]);
+      double a1 = plane.along(edges[i + 2], edges[i + 3]);
+      double r1 = plane.right(edges[i + 2], edges[i + 3]);
+      double a2 = plane.along(edges[next + 2], edges[next + 3]);
+      double r2 = plane.right(edges[next + 2], edges[next + 3]);
+      double before = Math.hypot(a1 - a0, r1 - r0);
+      double after = Math.hypot(a2 - a1, r2 - r1);
+      double turn = ((a1 - a0) * (r2 - r1) - (r1 - r0) * (a2 - a1)) / (before * after);
+      if (turn < 0.0) { // to the left, with land on the left: the land juts out
+        double outAlong = (a1 - a0) / before - (a2 - a1) / after;
+        double outRight = (r1 - r0) / before - (r2 - r1) / after;
+        double out = Math.hypot(outAlong, outRight);
+        if (out < 1e-6) { // a corner that is all but straight: to the right of the edge
+          outAlong = -(r1 - r0) / before;
+          outRight = (a1 - a0) / before;
+          out = 1.0;
+        }
+        corners.add(
+            new double[] {
+              a1 + Obstacles.CLEARANCE_METRES * outAlong / out,
+              r1 + Obstacles.CLEARANCE_METRES * outRight / out
+            });
+      }
+    }
+  }
+
+  /** The best way within so many metres of one, in about so many tracks. */
+  Way narrowed(Way way, double metres, int tracks) {
+    Way best = way;
+    double width = metres;
+    times.setLenient(true);
+    while (width > NARROWEST_METRES) {
+      best = pass(best, width, tracks);
+      width *= NARROWER;
+    }
+    times.setLenient(false);
+    return best;
+  }
+
+  /** The same with the present way if no other can be made. */
+  private Way pass(Way way, double width, int tracks) {
+    Way spread = way.unpinned();
+    Way chosen = chosen(stations(spread.evenly(tracks, times), width));
+    times.setLenient(true);
+    if (chosen == null) {
+      chosen = chosen(stations(spread, width));
+    }
+    return chosen != null && !(chosen.arrival(times) > way.arrival(times)) ? chosen : way;
+  }
+
+  /** A station: places to choose from, and when it is left at the earliest. */
+  private record Station(
+      double track, double[] along, double[] right, boolean corner, double notBefore) {}
+
+  private List<Station> stations(Way way, double width) {
+    List<Station> stations = new ArrayList<>();
+    double[] a = way.along();
+    double[] r = way.right();
+    int last = way.tracks();
+    for (int i = 0; i <= last; i++) {
+      boolean end = i == 0 || i == last;
+      stations.add(
+          end
+              ? new Station(
+                  i, new double[] {a[i]}, new double[] {r[i]}, false, way.notBefore()[i])
+              : across(way, i, a[i], r[i], width, false, i, way.notBefore()[i]));
+    }
+    addCorners(stations, way, width);
+    stations.sort(Comparator.comparingDouble(Station::track));
+    return stations;
+  }
+
+  private void addCorners(List<Station> stations, Way way, double width) {
+    int added = 0;
+    for (int c = 0; c < cornerAlong.length && added < MOST_CORNERS; c++) {
+      double nearest = width;
+      double track = Double.NaN;
+      for (int i = 0; i < way.tracks(); i++) {
+        double da = way.along()[i + 1] - way.along()[i];
+        double dr = way.right()[i + 1] - way.right()[i];
+        double square = da * da + dr * dr;
+        double ca = cornerAlong[c] - way.along()[i];
+        double cr = cornerRight[c] - way.right()[i];
+        double share = square == 0.0 ? 0.0 : (ca * da + cr * dr) / square;
+        share = Math.max(1e-6, Math.min(1.0 - 1e-6, share));
+        double off = Math.hypot(ca - share * da, cr - share * dr);
+        if (off < nearest) {
+          nearest = off;
+          track = i + share;
+        }
+      }
+      if (track == track) {
+        stations.add(
+            across(
+                way, (int) track, cornerAlong[c], cornerRight[c], width, true, track, 0.0));
+        added++;
+      }
+    }
+  }
+
+  /** Places across the way about one of it, that one in the middle. */
+  private static Station across(
+      Way way,
+      int i,
+      double along,
+      double right,
+      double width,
+      boolean corner,
+      double track,
+      double notBefore) {
+    int before = corner ? i : i - 1;
+    double da = way.along()[i + 1] - way.along()[before];
+    double dr = way.right()[i + 1] - way.right()[before];
+    double length = Math.max(1e-9, Math.hypot(da, dr));
+    double[] a = new double[2 * ASIDE + 1];
+    double[] r = new double[2 * ASIDE + 1];
+    for (int k = -ASIDE; k <= ASIDE; k++) {
+      double off = width * k / ASIDE;
+      a[k + ASIDE] = along - off * dr / length;
+      r[k + ASIDE] = right + off * da / length;
+    }
+    return new Station(track, a, r, corner, notBefore);
+  }
+
+  /** The earliest way through the stations; null if there is none. */
+  private @Nullable Way chosen(List<Station> stations) {
+    times.setLenient(true);
+    int n = stations.size();
+    double[][] reached = new double[n][];
+    int[][] from = new int[n][];
+    reached[0] = new double[1];
+    from[0] = new int[1];
+    for (int s = 1; s < n; s++) {
+      Station before = stations.get(s - 1);
+      Station here = stations.get(s);
+      int places = here.along().length;
+      reached[s] = new double[places];
+      from[s] = new int[places];
+      Arrays.fill(reached[s], Double.POSITIVE_INFINITY);
+      boolean any = false;
+      for (int k = 0; k < places; k++) {
+        for (int j = 0; j < before.along().length; j++) {
+          double left = Math.max(reached[s - 1][j], before.notBefore());
+          if (left < reached[s][k]) {
+            double time =
+                times.arrival(
+                    before.along()[j], before.right()[j], here.along()[k], here.right()[k], left);
+            if (time < reached[s][k]) {
+              reached[s][k] = time;
+              from[s][k] = j;
+              any = true;
+            }
+          }
+        }
+      }
+      if (!any) {
+        return null;
+      }
+    }
+    double[] along = new double[n];
+    double[] right = new double[n];
+    double[] notBefore = new double[n];
+    boolean[] pinned = new boolean[n];
+    int place = 0;
+    for (int s = n - 1; s >= 0; s--) {
+      Station here = stations.get(s);
+      along[s] = here.along()[place];
+      right[s] = here.right()[place];
+      notBefore[s] = here.notBefore();
+      pinned[s] = here.corner() && place == ASIDE;
+      place = from[s][place];
+    }
+    return new Way(along, right, notBefore, pinned);
+  }
+}

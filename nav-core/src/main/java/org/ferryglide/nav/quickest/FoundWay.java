@@ -1,0 +1,31 @@
+package org.ferryglide.nav.quickest;
+
+/**
+ * A way that the search found.
+ *
+ * <pre>{@code
+ * double[] last = way.rows()[way.rows().length - 1];
+ * double arrival = departure + last[FoundWay.TIME];
+ * }</pre>
+ *
+ * @param seconds how long it takes
+ * @param errorSeconds how far two independent refinements of it lie apart
+ * @param rows times since the departure (s), latitudes and longitudes (degrees) and headings
+ *     (radians from true north) in order of time
+ * @param isSmooth true if the rows are points of a curve with the heading at each; false if they are
+ *     the ends of straight tracks, which tell no headings: a place that stands twice is one where
+ *     the craft waits
+ */
+public record FoundWay(double seconds, double errorSeconds, double[][] rows, boolean isSmooth) {
+  /** Index in a row: seconds since the departure. */
+  public static final int TIME = 0;
+
+  /** Index in a row: latitude, degrees. */
+  public static final int LATITUDE = 1;
+
+  /** Index in a row: longitude, degrees, running on past the antimeridian. */
+  public static final int LONGITUDE = 2;
+
+  /** Index in a row: where the bow points, radians from true north; NaN on straight tracks. */
+  public static final int HEADING = 3;
+}

@@ -1,0 +1,80 @@
+package org.ferryglide.nav.quickest;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The ways that a front found from start to goal: the earliest, and those that lead elsewhere and
+ * take little longer.
+ *
+ * <p>A second front, run backward from the goal, tells for each node how long the best way through
+ * it takes.
+ */
+final class Ways {
+  /** Ways through a node are looked at that take longer than the earliest by this share at most. */
+  private static final double LONGER_SHARE = 0.05;
+
+  /** Nodes so near a way that is held already are not looked at, as a share of the leg. */
+  private static final double NEAR_SHARE = 0.06;
+
+  private Ways() {}
+
+  /** The ways, the earliest first. */
+  static List<Way> of(
+      FlowGrid grid,
+      Front forward,
+      CraftMotion motion,
+      CourseSpeed speeds,
+      Waters waters,
+      double departure,
+      int most) {
+    List<Way> ways = new ArrayList<>();
+    int goalLabel = forward.goalLabel();
+    int[] best = forward.nodesTo(goalLabel);
+    ways.add(Way.of(grid, best, forward.notBefore(goalLabel)));
+    if (most == 1 || forward.waited()) {
+      return ways;
+    }
+    double time = forward.goalTime();
+    Front back = new Front(grid, motion, speeds, waters, departure, time);
+    back.keepWithin(forward, (1.0 + LONGER_SHARE) * time);
+    back.spread((1.0 + LONGER_SHARE) * time, false);
+    boolean[] near = new boolean[grid.nodes()];
+    int reach = (int) Math.ceil(NEAR_SHARE * grid.plane.length / grid.spacing);
+    mark(grid, near, best, reach);
+    while (ways.size() < most) {
+      int through = -1;
+      double least = (1.0 + LONGER_SHARE) * time;
+      for (int node = 0; node < near.length; node++) {
+        double takes = forward.firstReached(node) + back.firstReached(node);
+        if (!near[node] && takes < least) {
+          least = takes;
+          through = node;
+        }
+      }
+      if (through < 0) {
+        return ways;
+      }
+      int[] to = forward.nodesTo(forward.firstLabel(through));
+      int[] from = back.nodesTo(back.firstLabel(through));
+      int[] all = new int[to.length + from.length - 1];
+      System.arraycopy(to, 0, all, 0, to.length);
+      System.arraycopy(from, 1, all, to.length, from.length - 1);
+      mark(grid, near, all, reach);
+      ways.add(Way.of(grid, all, new double[all.length]));
+    }
+    return ways;
+  }
+
+  private static void mark(FlowGrid grid, boolean[] near, int[] nodes, int reach) {
+    for (int node : nodes) {
+      int column = node / grid.rows;
+      int row = node % grid.rows;
+      for (int c = Math.max(0, column - reach); c <= Math.min(grid.columns - 1, column + reach); c++) {
+        for (int r = Math.max(0, row - reach); r <= Math.min(grid.rows - 1, row + reach); r++) {
+          near[c * grid.rows + r] = true;
+        }
+      }
+    }
+  }
+}
