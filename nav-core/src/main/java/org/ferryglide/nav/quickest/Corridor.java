@@ -21,7 +21,9 @@ final class Corridor {
 
   private static final double NARROWER = 0.45;
 
-  /** More corners than this in a corridor are too many to be worth stations, the nearest go first. */
+  /**
+   * More corners than this in a corridor are too many to be worth stations, the nearest go first.
+   */
   private static final int MOST_CORNERS = 400;
 
   private final TrackTimes times;
@@ -110,8 +112,7 @@ final class Corridor {
       boolean end = i == 0 || i == last;
       stations.add(
           end
-              ? new Station(
-                  i, new double[] {a[i]}, new double[] {r[i]}, false, way.notBefore()[i])
+              ? new Station(i, new double[] {a[i]}, new double[] {r[i]}, false, way.notBefore()[i])
               : across(way, i, a[i], r[i], width, false, i, way.notBefore()[i]));
     }
     addCorners(stations, way, width);
@@ -140,8 +141,7 @@ final class Corridor {
       }
       if (track == track) {
         stations.add(
-            across(
-                way, (int) track, cornerAlong[c], cornerRight[c], width, true, track, 0.0));
+            across(way, (int) track, cornerAlong[c], cornerRight[c], width, true, track, 0.0));
         added++;
       }
     }

@@ -125,8 +125,7 @@ final class CourseSpeed {
     return read(low, high, share, heading, 0) * c + read(low, high, share, heading, 1) * s;
   }
 
-  private static double read(
-      double[] low, double[] high, double share, double heading, int which) {
+  private static double read(double[] low, double[] high, double share, double heading, int which) {
     double place = heading / HEADING_STEP;
     place -= HEADINGS * Math.floor(place / HEADINGS);
     int at = Math.min((int) place, HEADINGS - 1);

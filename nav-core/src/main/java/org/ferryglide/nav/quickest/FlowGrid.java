@@ -21,7 +21,9 @@ final class FlowGrid {
   /** Metres between nodes. */
   final double spacing;
 
-  /** Nodes along the line and across it; a node's number is its column times the rows and its row. */
+  /**
+   * Nodes along the line and across it; a node's number is its column times the rows and its row.
+   */
   final int columns;
 
   final int rows;

@@ -12,9 +12,9 @@ package org.ferryglide.nav.quickest;
  * @param errorSeconds how far two independent refinements of it lie apart
  * @param rows times since the departure (s), latitudes and longitudes (degrees) and headings
  *     (radians from true north) in order of time
- * @param isSmooth true if the rows are points of a curve with the heading at each; false if they are
- *     the ends of straight tracks, which tell no headings: a place that stands twice is one where
- *     the craft waits
+ * @param isSmooth true if the rows are points of a curve with the heading at each; false if they
+ *     are the ends of straight tracks, which tell no headings: a place that stands twice is one
+ *     where the craft waits
  */
 public record FoundWay(double seconds, double errorSeconds, double[][] rows, boolean isSmooth) {
   /** Index in a row: seconds since the departure. */

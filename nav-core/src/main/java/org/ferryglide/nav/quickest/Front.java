@@ -71,7 +71,9 @@ final class Front {
   /** Whether land is within a move of each node; null in open water. */
   private final boolean[] nearLand;
 
-  /** Labels are kept only where this front has been and the two times together are below a limit. */
+  /**
+   * Labels are kept only where this front has been and the two times together are below a limit.
+   */
   private @Nullable Front met;
 
   private double togetherAtMost;

@@ -140,7 +140,10 @@ public final class QuickestSearch {
     return next;
   }
 
-  /** A way relaxed in so many tracks, timed leniently but for the last level; null if it cannot be made in any number. */
+  /**
+   * A way relaxed in so many tracks, timed leniently but for the last level; null if it cannot be
+   * made in any number.
+   */
   private @Nullable Timed settled(Way way, int level) {
     Way begun = way.evenly(TRACKS[level], times);
     if (!waters.isOpen()) {
@@ -193,11 +196,7 @@ public final class QuickestSearch {
         }
         time =
             times.arrival(
-                way.along()[i],
-                way.right()[i],
-                way.along()[i + 1],
-                way.right()[i + 1],
-                time);
+                way.along()[i], way.right()[i], way.along()[i + 1], way.right()[i + 1], time);
       }
     }
     double[] last = rows.get(rows.size() - 1);
@@ -253,8 +252,7 @@ public final class QuickestSearch {
       if (!front.reachedGoal()) {
         continue;
       }
-      List<Way> ways =
-          Ways.of(grid, front, motion, speeds, waters, departure, MOST_WAYS);
+      List<Way> ways = Ways.of(grid, front, motion, speeds, waters, departure, MOST_WAYS);
       List<Way> all = new ArrayList<>(held);
       all.addAll(ways);
       held = all;

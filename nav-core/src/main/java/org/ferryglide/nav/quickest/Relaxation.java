@@ -117,8 +117,7 @@ final class Relaxation {
     double unitRight = along / length;
     double stride = move[i];
     double now = arrivalBeyond(way, i, left, a[i], r[i]);
-    double plus =
-        arrivalBeyond(way, i, left, a[i] + stride * unitAlong, r[i] + stride * unitRight);
+    double plus = arrivalBeyond(way, i, left, a[i] + stride * unitAlong, r[i] + stride * unitRight);
     double minus =
         arrivalBeyond(way, i, left, a[i] - stride * unitAlong, r[i] - stride * unitRight);
     double best = now;
@@ -135,8 +134,7 @@ final class Relaxation {
     if (bend > 0.0 && bend < Double.POSITIVE_INFINITY) {
       double top = BEYOND * 0.5 * stride * (minus - plus) / bend;
       if (Math.abs(top) < 2.0 * stride) {
-        double there =
-            arrivalBeyond(way, i, left, a[i] + top * unitAlong, r[i] + top * unitRight);
+        double there = arrivalBeyond(way, i, left, a[i] + top * unitAlong, r[i] + top * unitRight);
         if (there < best) {
           by = top;
         }
@@ -149,8 +147,7 @@ final class Relaxation {
 
   /** The arrival at the place after one that is moved; infinite if it cannot be reached. */
   private double arrivalBeyond(Way way, int i, double left, double along, double right) {
-    double time =
-        times.arrival(way.along()[i - 1], way.right()[i - 1], along, right, left);
+    double time = times.arrival(way.along()[i - 1], way.right()[i - 1], along, right, left);
     time = Math.max(time, way.notBefore()[i]);
     time = times.arrival(along, right, way.along()[i + 1], way.right()[i + 1], time);
     return time == time ? time : Double.POSITIVE_INFINITY;

@@ -182,8 +182,7 @@ final class Shooting {
     share = Math.min(share, 0.1 * duration / Math.abs(longer));
     for (int k = 0; k < STRETCHES; k++) {
       for (int j = 0; j < WIDTH; j++) {
-        nodes[k][j] +=
-            share * (byHeading[k][j] * turn + byDuration[k][j] * longer + rest[k][j]);
+        nodes[k][j] += share * (byHeading[k][j] * turn + byDuration[k][j] * longer + rest[k][j]);
       }
     }
     duration += share * longer;
@@ -219,10 +218,7 @@ final class Shooting {
     if (rows != null) {
       rows.add(
           new double[] {
-            time,
-            Math.toDegrees(state[0]),
-            Math.toDegrees(state[1]),
-            extremals.heading(state, 0)
+            time, Math.toDegrees(state[0]), Math.toDegrees(state[1]), extremals.heading(state, 0)
           });
     }
   }

@@ -5,8 +5,8 @@ package org.ferryglide.nav.quickest;
  * that stream, wind, rests, land, closed areas and gaps in the data count alike everywhere.
  *
  * <p>The seconds for a metre are integrated along the track by Kutta's method of third order, which
- * is Simpson's rule where the flow stands still in time, and a step that meets a break of the stream or wind in time is cut there. Times are seconds since
- * the departure. Not thread-safe.
+ * is Simpson's rule where the flow stands still in time, and a step that meets a break of the
+ * stream or wind in time is cut there. Times are seconds since the departure. Not thread-safe.
  */
 final class TrackTimes {
   /** A track on which less than this share of the craft's speed is made good is no way. */

@@ -29,10 +29,7 @@ record Way(double[] along, double[] right, double[] notBefore, boolean[] pinned)
       left[n++] = notBefore[i];
     }
     return new Way(
-        Arrays.copyOf(along, n),
-        Arrays.copyOf(right, n),
-        Arrays.copyOf(left, n),
-        new boolean[n]);
+        Arrays.copyOf(along, n), Arrays.copyOf(right, n), Arrays.copyOf(left, n), new boolean[n]);
   }
 
   int tracks() {
@@ -154,9 +151,7 @@ record Way(double[] along, double[] right, double[] notBefore, boolean[] pinned)
     Way two = other.free().evenly(looks, other.lengths());
     double most = 0.0;
     for (int i = 0; i < Math.min(one.along.length, two.along.length); i++) {
-      most =
-          Math.max(
-              most, Math.hypot(one.along[i] - two.along[i], one.right[i] - two.right[i]));
+      most = Math.max(most, Math.hypot(one.along[i] - two.along[i], one.right[i] - two.right[i]));
     }
     return most;
   }

@@ -85,7 +85,8 @@ final class QuickestPath implements Follower {
             departure,
             limit - departure);
     for (FoundWay way : search.ways(MOST_WAYS)) {
-      GroundTrack track = way.isSmooth() ? curve(way.rows(), departure) : tracks(way, departure, limit);
+      GroundTrack track =
+          way.isSmooth() ? curve(way.rows(), departure) : tracks(way, departure, limit);
       if (track != null && track.endSeconds() <= limit) {
         return Followed.reached(track);
       }
@@ -118,9 +119,7 @@ final class QuickestPath implements Follower {
               Position.ofDegrees(latitude, Earth.longitude(longitude)),
               Position.ofDegrees(nextLatitude, Earth.longitude(nextLongitude)));
       GroundTrack track =
-          new HeldTrack.TrackHolder(steered)
-              .follow(new LegFrame(leg), time, limit)
-              .track();
+          new HeldTrack.TrackHolder(steered).follow(new LegFrame(leg), time, limit).track();
       if (track == null) {
         return null;
       }

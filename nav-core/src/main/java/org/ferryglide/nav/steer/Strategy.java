@@ -92,8 +92,7 @@ public final class Strategy implements Serializable {
 
       @Override
       Follower follower(Strategy strategy, Motion motion) {
-        return new QuickestPath(
-            motion, new Waters(Obstacles.of(strategy.obstacles), List.of()));
+        return new QuickestPath(motion, new Waters(Obstacles.of(strategy.obstacles), List.of()));
       }
     };
 

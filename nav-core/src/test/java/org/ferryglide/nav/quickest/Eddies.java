@@ -84,11 +84,7 @@ final class Eddies {
   StreamField field() {
     return (latitude, longitude, seconds, out, offset) -> {
       double[] flow = new double[2];
-      at(
-          PlanePatch.x(longitude),
-          PlanePatch.y(latitude),
-          seconds / PlanePatch.UNIT_METRES,
-          flow);
+      at(PlanePatch.x(longitude), PlanePatch.y(latitude), seconds / PlanePatch.UNIT_METRES, flow);
       out[offset] = flow[0];
       out[offset + 1] = flow[1];
       return true;

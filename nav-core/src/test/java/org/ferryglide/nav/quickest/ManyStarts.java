@@ -76,8 +76,7 @@ final class ManyStarts {
     double[] finer = new double[2 * (2 * sides + 1)];
     for (int i = 0; i <= 2 * sides; i++) {
       for (int k = 0; k < 2; k++) {
-        finer[2 * i + k] =
-            i % 2 == 0 ? path[i + k] : 0.5 * (path[i - 1 + k] + path[i + 1 + k]);
+        finer[2 * i + k] = i % 2 == 0 ? path[i + k] : 0.5 * (path[i - 1 + k] + path[i + 1 + k]);
       }
     }
     return finer;
@@ -132,7 +131,8 @@ final class ManyStarts {
           }
           path[at] = place;
           double moved = Math.abs(place - here);
-          strides[at] = Math.max(1e-5, moved > 0.0 ? Math.min(firstStride, 1.5 * moved) : 0.4 * stride);
+          strides[at] =
+              Math.max(1e-5, moved > 0.0 ? Math.min(firstStride, 1.5 * moved) : 0.4 * stride);
           any |= strides[at] > 2e-5;
         }
         reached[i] = side(path, i - 1, reached[i - 1]);

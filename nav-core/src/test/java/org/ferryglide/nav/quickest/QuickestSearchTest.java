@@ -188,8 +188,7 @@ class QuickestSearchTest {
           out[offset + 1] = 0.0;
           return true;
         };
-    FoundWay way =
-        ways(gate, 1.0, PlanePatch.at(0, 0), PlanePatch.at(4, 0), Waters.open()).get(0);
+    FoundWay way = ways(gate, 1.0, PlanePatch.at(0, 0), PlanePatch.at(4, 0), Waters.open()).get(0);
     final double twoJumpsOfTheStream = 5.0; // each within a track of thirty seconds
     assertEquals(3600.0 + Math.sqrt(7.2e6) + 1000.0, way.seconds(), twoJumpsOfTheStream);
     assertFalse(way.isSmooth());

@@ -61,8 +61,7 @@ class PathsAroundObstaclesTest {
       for (TrackPoint point : leg.groundTrack().pointsEvery(10.0)) {
         assertFalse(
             obstacles.contains(
-                point.position().latitudeDegrees(),
-                point.position().longitudeDegrees()),
+                point.position().latitudeDegrees(), point.position().longitudeDegrees()),
             point.toString());
       }
     }

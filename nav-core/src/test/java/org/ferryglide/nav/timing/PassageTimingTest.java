@@ -25,11 +25,9 @@ import org.ferryglide.nav.steer.Route;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.SteeringLimits;
 import org.ferryglide.nav.steer.Strategy;
-import org.ferryglide.nav.steer.WindResponse;
 import org.ferryglide.nav.water.LocalStream;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.StreamMoment;
-import org.ferryglide.nav.water.WindField;
 import org.junit.jupiter.api.Test;
 
 class PassageTimingTest {

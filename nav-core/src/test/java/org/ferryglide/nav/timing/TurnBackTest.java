@@ -16,13 +16,10 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.steer.HourlyStream;
-import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.Reason;
 import org.ferryglide.nav.steer.Route;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.SteeringLimits;
-import org.ferryglide.nav.steer.Strategy;
-import org.ferryglide.nav.steer.WindResponse;
 import org.ferryglide.nav.water.StreamField;
 import org.junit.jupiter.api.Test;
 
