@@ -11,6 +11,7 @@ import org.ferryglide.nav.magnetic.MagneticModel;
 import org.ferryglide.nav.magnetic.RoseComparison;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.passage.PassageLeg;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.NotPossible;
@@ -34,6 +35,8 @@ import org.ferryglide.tide.folder.PassageFolder;
  * @param departure when it is started; empty if the leg before is not possible
  * @param oneHeading the course to steer with one heading held; empty without departure
  * @param trackHeld the courses to steer with the track held; empty without departure
+ * @param asChosen the leg by a strategy of its own; empty where that is one of the two before
+ * @param solver how the leg is steered
  * @param notes what the reader should know, of this leg alone or of all
  */
 record LaidOffLeg(
@@ -47,10 +50,16 @@ record LaidOffLeg(
     Optional<Instant> departure,
     Optional<Outcome<SteeredLeg, NotPossible>> oneHeading,
     Optional<Outcome<SteeredLeg, NotPossible>> trackHeld,
+    Optional<Outcome<SteeredLeg, NotPossible>> asChosen,
+    CourseToSteer solver,
     List<Note> notes) {
 
   static LaidOffLeg of(
-      PassageFolder folder, int number, CourseToSteer solver, Optional<Instant> departure) {
+      PassageFolder folder,
+      PassageLeg own,
+      CourseToSteer solver,
+      Optional<Instant> departure) {
+    int number = own.number();
     PassageFolder.WayPoint from = folder.wayPoints().get(number - 1);
     PassageFolder.WayPoint to = folder.wayPoints().get(number);
     RhumbLeg leg = RhumbLeg.between(from.position(), to.position());
@@ -59,16 +68,23 @@ record LaidOffLeg(
     MagneticModel model = MagneticModel.inForceOn(date);
     Optional<RoseComparison> comparison = RoseComparison.of(folder.rose(), model, middle, date);
     Optional<Outcome<SteeredLeg, NotPossible>> oneHeading =
-        departure.map(start -> solver.solve(leg, start));
+        departure.map(
+            start -> solver.withStrategy(Strategy.oneHeading()).solve(own.leg(), start));
     Optional<Outcome<SteeredLeg, NotPossible>> trackHeld =
-        departure.map(start -> solver.withStrategy(Strategy.trackHeld()).solve(leg, start));
+        departure.map(start -> solver.withStrategy(Strategy.trackHeld()).solve(own.leg(), start));
+    Optional<Outcome<SteeredLeg, NotPossible>> asChosen =
+        solver.strategy().equals(Strategy.oneHeading())
+                || solver.strategy().equals(Strategy.trackHeld())
+            ? Optional.empty()
+            : departure.map(start -> solver.solve(own.leg(), start));
 
     List<Note> notes = new ArrayList<>();
-    String own = Integer.toString(number);
-    folder.notes().stream().filter(note -> own.equals(note.data().get("leg"))).forEach(notes::add);
+    String told = Integer.toString(number);
+    folder.notes().stream().filter(note -> told.equals(note.data().get("leg"))).forEach(notes::add);
     notes.addAll(comparison.map(RoseComparison::notes).orElse(model.at(date).notesAt(middle)));
     oneHeading.flatMap(Outcome::solved).ifPresent(solved -> notes.addAll(solved.notes()));
     trackHeld.flatMap(Outcome::solved).ifPresent(solved -> notes.addAll(solved.notes()));
+    asChosen.flatMap(Outcome::solved).ifPresent(solved -> notes.addAll(solved.notes()));
     departure.ifPresent(
         start -> notes.addAll(streamNotes(solver.stream(), from.position(), start)));
     oneHeading
@@ -86,6 +102,8 @@ record LaidOffLeg(
         departure,
         oneHeading,
         trackHeld,
+        asChosen,
+        solver,
         notes.stream().distinct().toList());
   }
 
@@ -98,15 +116,21 @@ record LaidOffLeg(
   }
 
   /**
-   * When the leg ends with one heading held, or else with the track held; empty if it never does.
+   * When the leg ends as its passage steers it, or else with one heading or with the track held;
+   * empty if it never does.
    */
   Optional<Instant> arrival() {
     return solved().map(SteeredLeg::arrival);
   }
 
-  /** The leg with one heading held, or else with the track held; empty if it is not possible. */
+  /** The leg as chosen, or else by the first strategy that does; empty if it is not possible. */
   Optional<SteeredLeg> solved() {
-    return oneHeading.flatMap(Outcome::solved).or(() -> trackHeld.flatMap(Outcome::solved));
+    boolean held = solver.strategy().equals(Strategy.trackHeld());
+    return asChosen
+        .flatMap(Outcome::solved)
+        .or(() -> held ? trackHeld.flatMap(Outcome::solved) : Optional.empty())
+        .or(() -> oneHeading.flatMap(Outcome::solved))
+        .or(() -> trackHeld.flatMap(Outcome::solved));
   }
 
   /** Whether the leg has no answer because the tables do not cover it, by place or by time. */

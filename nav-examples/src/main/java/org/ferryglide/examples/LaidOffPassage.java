@@ -1,20 +1,27 @@
 package org.ferryglide.examples;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.passage.LegOptions;
+import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.PassageLeg;
+import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.steer.Route;
 import org.ferryglide.nav.steer.SteeringLimits;
+import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.tide.folder.PassageFolder;
-import org.ferryglide.tide.stream.StationField;
 
 /**
- * A passage laid off leg by leg, each started when the one before it arrives.
+ * A passage laid off leg by leg, with the party, legs and stops of its checks; each leg is started
+ * when the one before it arrives, or after the stop there.
  *
  * @param folder what it is laid off from
  * @param solver how its legs are steered: in the stream of the nearest station, within its reach
@@ -23,21 +30,54 @@ import org.ferryglide.tide.stream.StationField;
 record LaidOffPassage(PassageFolder folder, CourseToSteer solver, List<LaidOffLeg> legs) {
 
   static LaidOffPassage of(PassageFolder folder) {
+    Passage passage = folder.passage();
     double share = folder.limits().crossStreamShare();
-    CourseToSteer solver =
-        CourseToSteer.with(
-                Craft.ofSpeed(folder.speed()),
-                StationField.nearest(folder.stations(), folder.limits().reach()))
+    CourseToSteer calm =
+        CourseToSteer.with(passage.party().craft(), passage.stream())
             .withLimits(
                 SteeringLimits.of(Math.min(share, SteeringLimits.USUAL.warnAbove()), share));
+    CourseToSteer solver = passage.wind().map(calm::withWind).orElse(calm);
     List<LaidOffLeg> legs = new ArrayList<>();
     Optional<Instant> departure = Optional.of(folder.start().toInstant());
-    for (int number = 1; number < folder.wayPoints().size(); number++) {
-      LaidOffLeg leg = LaidOffLeg.of(folder, number, solver, departure);
-      legs.add(leg);
-      departure = leg.arrival();
+    for (PassageLeg leg : passage.legs()) {
+      LaidOffLeg laidOff = LaidOffLeg.of(folder, leg, solver(passage, solver, leg.options()), departure);
+      legs.add(laidOff);
+      departure = laidOff.arrival().flatMap(arrival -> afterStop(passage, leg.number(), arrival));
     }
     return new LaidOffPassage(folder, solver, List.copyOf(legs));
+  }
+
+  /** As one leg is paddled, where it differs from the rest. */
+  private static CourseToSteer solver(
+      Passage passage, CourseToSteer usual, LegOptions options) {
+    Craft craft = usual.craft();
+    craft = options.speed().map(craft::withSpeed).orElse(craft);
+    craft = options.isWithoutRests() ? craft.withRestEachHour(Duration.ZERO) : craft;
+    CourseToSteer own =
+        CourseToSteer.with(craft, options.stream().orElse(passage.stream()))
+            .withStrategy(options.strategy())
+            .withLimits(usual.limits());
+    return passage.wind().map(own::withWind).orElse(own);
+  }
+
+  /**
+   * When the party goes on after arriving at a way point: the plan of a passage that begins, stops
+   * and ends there.
+   */
+  private static Optional<Instant> afterStop(Passage passage, int number, Instant arrival) {
+    WayPoint there = passage.wayPoints().get(number);
+    if (there.stop().isEmpty()) {
+      return Optional.of(arrival);
+    }
+    WayPoint passed = WayPoint.of(there.name(), there.position());
+    Passage.Builder stay =
+        Passage.builder("stop", passage.zone(), passage.party()).from(passed).to(there).to(passed);
+    boolean goesOn = number < passage.legs().size();
+    Optional<StreamField> own =
+        goesOn ? passage.legs().get(number).options().stream() : Optional.empty();
+    stay.stream(own.orElse(passage.stream()));
+    passage.levels().forEach(stay::level);
+    return TimedPlan.of(stay.build(), arrival).solved().map(plan -> plan.legs().get(1).departure());
   }
 
   Route route() {

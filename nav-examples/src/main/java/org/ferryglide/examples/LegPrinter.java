@@ -104,6 +104,7 @@ final class LegPrinter {
     doubts(leg, "station.", "stream.", "tide.");
     leg.oneHeading().ifPresent(outcome -> printOutcome("one heading", leg, outcome));
     leg.trackHeld().ifPresent(outcome -> printOutcome("track held", leg, outcome));
+    leg.asChosen().ifPresent(outcome -> printOutcome("as chosen", leg, outcome));
     doubts(leg, "steer.");
   }
 
@@ -251,13 +252,8 @@ final class LegPrinter {
       Instant now = time;
       Position place = steered.groundTrack().at(now);
       Optional<String> heading =
-          passage.solver().stream()
-              .at(place, now)
-              .flatMap(
-                  stream ->
-                      CurrentTriangle.solve(leg.leg().course(), passage.solver().craft(), stream)
-                          .solved())
-              .map(triangle -> Page.trueAndMagnetic(triangle.courseToSteer(), leg.roseVariation()));
+          heading(leg, steered, place, now)
+              .map(bearing -> Page.trueAndMagnetic(bearing, leg.roseVariation()));
       if (heading.isPresent() && !heading.get().equals(last)) {
         changes.add(
             changes.isEmpty()
@@ -267,6 +263,22 @@ final class LegPrinter {
       }
     }
     return String.join(", then ", changes);
+  }
+
+  /** What holds the line there and then; in wind as it was steered, its leeway counted. */
+  private static Optional<TrueBearing> heading(
+      LaidOffLeg leg, SteeredLeg steered, Position place, Instant now) {
+    if (!leg.solver().craft().windResponse().isNone()) {
+      double[] steer = new double[3];
+      steered.groundTrack().at(now.toEpochMilli() / 1000.0, steer, 0);
+      return Optional.of(TrueBearing.ofDegrees(steer[2]));
+    }
+    return leg.solver().stream()
+        .at(place, now)
+        .flatMap(
+            stream ->
+                CurrentTriangle.solve(leg.leg().course(), leg.solver().craft(), stream).solved())
+        .map(CurrentTriangle::courseToSteer);
   }
 
   /** Half an hour on, or less if another station is the nearest before that. */

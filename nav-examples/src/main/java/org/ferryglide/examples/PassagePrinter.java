@@ -9,6 +9,9 @@ import java.util.Optional;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
+import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.PassageLeg;
+import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.ferryglide.tide.height.TableCurve;
 import org.ferryglide.tide.height.TideEvent;
@@ -64,7 +67,7 @@ final class PassagePrinter {
     printTop(doubts, broken);
     page.line("printed rose " + folder.rose().printed());
     page.line("asked for: " + asked.words());
-    page.line("each leg starts when the one before it arrives with one heading held");
+    page.line("each leg starts when the one before it arrives" + asSteered());
     LegPrinter legs = new LegPrinter(page, passage, asked.shareWords());
     passage.legs().forEach(legs::print);
     printWhole(start);
@@ -83,6 +86,21 @@ final class PassagePrinter {
     page.line("Cautions");
     CAUTIONS.forEach(caution -> page.line("  " + caution));
     return page.toString();
+  }
+
+  /** How the legs are steered whose arrivals count, and with which rests and stops. */
+  private String asSteered() {
+    Passage whole = folder.passage();
+    boolean usual = true;
+    boolean stops = false;
+    for (PassageLeg leg : whole.legs()) {
+      usual &= leg.options().strategy().equals(Strategy.oneHeading());
+      stops |= leg.number() < whole.legs().size() && leg.to().stop().isPresent();
+    }
+    Duration rest = whole.party().craft().restEachHour();
+    return (usual ? " with one heading held" : " steered as legs.csv tells")
+        + (rest.isZero() ? "" : ", with " + rest.toMinutes() + " min of rest in each hour")
+        + (stops ? ", or after the stop there" : "");
   }
 
   /** What condemns the passage or a figure of it, worst first. */

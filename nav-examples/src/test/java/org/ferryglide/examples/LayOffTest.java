@@ -12,6 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.tide.folder.PassageFolder;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -489,5 +491,35 @@ class LayOffTest {
     Run run = run((folder + "/my own passage").split(" "));
     assertEquals(2, run.status);
     assertTrue(run.err.contains("my own passage/waypoints.csv: the file is missing"), run.err);
+  }
+
+  /** The legs that are printed are those of the checks: rests, stops, own speeds, streams, ways. */
+  @Test
+  void theLegsAreThoseOfTheChecks() throws IOException {
+    append("party.csv", "rest each hour,7 min");
+    append("party.csv", "load,loaded");
+    edit(
+        "places.csv",
+        "Quill Island,twin hills with a cairn on the north one,38,Dunlathe,0.4,4.2,200,290,",
+        "Quill Island,twin hills with a cairn on the north one,38,Dunlathe,0.4,4.2,200,290,40 min");
+    Files.writeString(
+        folder.resolve("legs.csv"),
+        "leg,strategy,speed_kn,rests,stream,line\n"
+            + "1,track held,,,,\n2,,3.9,none,,\n3,bow on target,,,015° 0.3 kn,geodesic\n");
+    PassageFolder read = PassageFolder.read(folder);
+    TimedPlan plan = TimedPlan.of(read.passage(), read.start().toInstant()).solved().orElseThrow();
+    LaidOffPassage passage = LaidOffPassage.of(read);
+    for (int i = 0; i < plan.legs().size(); i++) {
+      LaidOffLeg leg = passage.legs().get(i);
+      assertEquals(plan.legs().get(i).departure(), leg.departure().orElseThrow());
+      assertEquals(plan.legs().get(i).arrival(), leg.arrival().orElseThrow());
+    }
+    String out = run().out;
+    assertTrue(
+        out.contains(
+            "each leg starts when the one before it arrives steered as legs.csv tells, with 7 min"
+                + " of rest in each hour, or after the stop there"),
+        out);
+    assertEquals(1, lines(out, "  as chosen").size());
   }
 }
