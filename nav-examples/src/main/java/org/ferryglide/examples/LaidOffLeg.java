@@ -55,10 +55,7 @@ record LaidOffLeg(
     List<Note> notes) {
 
   static LaidOffLeg of(
-      PassageFolder folder,
-      PassageLeg own,
-      CourseToSteer solver,
-      Optional<Instant> departure) {
+      PassageFolder folder, PassageLeg own, CourseToSteer solver, Optional<Instant> departure) {
     int number = own.number();
     PassageFolder.WayPoint from = folder.wayPoints().get(number - 1);
     PassageFolder.WayPoint to = folder.wayPoints().get(number);
@@ -68,8 +65,7 @@ record LaidOffLeg(
     MagneticModel model = MagneticModel.inForceOn(date);
     Optional<RoseComparison> comparison = RoseComparison.of(folder.rose(), model, middle, date);
     Optional<Outcome<SteeredLeg, NotPossible>> oneHeading =
-        departure.map(
-            start -> solver.withStrategy(Strategy.oneHeading()).solve(own.leg(), start));
+        departure.map(start -> solver.withStrategy(Strategy.oneHeading()).solve(own.leg(), start));
     Optional<Outcome<SteeredLeg, NotPossible>> trackHeld =
         departure.map(start -> solver.withStrategy(Strategy.trackHeld()).solve(own.leg(), start));
     Optional<Outcome<SteeredLeg, NotPossible>> asChosen =

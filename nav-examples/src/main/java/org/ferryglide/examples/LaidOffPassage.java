@@ -40,7 +40,8 @@ record LaidOffPassage(PassageFolder folder, CourseToSteer solver, List<LaidOffLe
     List<LaidOffLeg> legs = new ArrayList<>();
     Optional<Instant> departure = Optional.of(folder.start().toInstant());
     for (PassageLeg leg : passage.legs()) {
-      LaidOffLeg laidOff = LaidOffLeg.of(folder, leg, solver(passage, solver, leg.options()), departure);
+      LaidOffLeg laidOff =
+          LaidOffLeg.of(folder, leg, solver(passage, solver, leg.options()), departure);
       legs.add(laidOff);
       departure = laidOff.arrival().flatMap(arrival -> afterStop(passage, leg.number(), arrival));
     }
@@ -48,8 +49,7 @@ record LaidOffPassage(PassageFolder folder, CourseToSteer solver, List<LaidOffLe
   }
 
   /** As one leg is paddled, where it differs from the rest. */
-  private static CourseToSteer solver(
-      Passage passage, CourseToSteer usual, LegOptions options) {
+  private static CourseToSteer solver(Passage passage, CourseToSteer usual, LegOptions options) {
     Craft craft = usual.craft();
     craft = options.speed().map(craft::withSpeed).orElse(craft);
     craft = options.isWithoutRests() ? craft.withRestEachHour(Duration.ZERO) : craft;
