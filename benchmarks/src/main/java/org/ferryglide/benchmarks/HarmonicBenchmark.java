@@ -5,11 +5,9 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.ferryglide.tide.harmonic.Constituent;
 import org.ferryglide.tide.harmonic.Constituents;
-import org.ferryglide.tide.harmonic.GreenwichPhaseLag;
 import org.ferryglide.tide.harmonic.HarmonicConstant;
 import org.ferryglide.tide.harmonic.HarmonicConstants;
 import org.ferryglide.tide.harmonic.HarmonicPredictor;
-import org.ferryglide.tide.harmonic.MeanLongitudes;
 import org.ferryglide.tide.harmonic.NodalConvention;
 import org.ferryglide.tide.harmonic.NodalScheme;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -57,7 +55,7 @@ public class HarmonicBenchmark {
     double amplitude = 3.0;
     double lag = 17.0;
     for (Constituent constituent : Constituents.STANDARD_37) {
-      list.add(new HarmonicConstant(constituent, amplitude, new GreenwichPhaseLag(lag)));
+      list.add(new HarmonicConstant(constituent, amplitude, lag));
       amplitude = Math.max(0.8 * amplitude, 0.02);
       lag += 77.0;
     }
@@ -82,7 +80,7 @@ public class HarmonicBenchmark {
       amplitudes[i] = constant.amplitude() * corrections[2 * i];
       phasesRadians[i] =
           Math.toRadians(
-              constituent.argumentDegrees(MeanLongitudes.SCHUREMAN, NEW_YEAR_2026)
+              NodalScheme.schureman().argumentDegrees(constituent, NEW_YEAR_2026)
                   + corrections[2 * i + 1]
                   - constant.greenwichLagDegrees());
       speedsRadiansPerSecond[i] = Math.toRadians(constituent.speedDegreesPerHour() / 3600.0);

@@ -7,7 +7,6 @@ import org.ferryglide.nav.grid.GridPrecision;
 import org.ferryglide.nav.grid.Hemisphere;
 import org.ferryglide.nav.grid.MapGrid;
 import org.ferryglide.nav.grid.Mgrs;
-import org.ferryglide.nav.grid.StandardGrids;
 import org.ferryglide.nav.grid.UtmZone;
 import org.ferryglide.nav.position.Position;
 import org.locationtech.proj4j.CRSFactory;
@@ -61,7 +60,7 @@ public class MapGridBenchmark {
   private Position[] positions = new Position[0];
   private int next;
 
-  private MapGrid ours = StandardGrids.BRITISH_NATIONAL_GRID;
+  private MapGrid ours = MapGrid.britishNationalGrid();
   private CoordinateTransform toGrid = transform(WGS84, WGS84);
   private CoordinateTransform fromGrid = toGrid;
   private final ProjCoordinate in = new ProjCoordinate();
@@ -74,7 +73,7 @@ public class MapGridBenchmark {
     String plane = utm ? "+proj=utm +zone=30 +datum=WGS84 +units=m" : BRITISH;
     toGrid = transform(WGS84, plane);
     fromGrid = transform(plane, WGS84);
-    ours = utm ? UtmZone.of(30, Hemisphere.NORTH).grid() : StandardGrids.BRITISH_NATIONAL_GRID;
+    ours = utm ? UtmZone.of(30, Hemisphere.NORTH).grid() : MapGrid.britishNationalGrid();
 
     double metres = utm ? 1e-6 : 1e-2; // the peer turns the signs of the shift instead of inverting
     positions = new Position[POINTS];

@@ -7,8 +7,8 @@ import net.sf.geographiclib.GeodesicData;
 import net.sf.geographiclib.GeodesicLine;
 import net.sf.geographiclib.GeodesicMask;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.Line;
 import org.ferryglide.nav.geodesy.RhumbLeg;
-import org.ferryglide.nav.geodesy.RhumbLine;
 import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.position.Position;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -56,7 +56,7 @@ public class RhumbBenchmark {
   private final double[] point = new double[3];
   private final Position[] from = new Position[LEGS];
   private final Position[] to = new Position[LEGS];
-  private final RhumbLine[] rhumbLine = new RhumbLine[LEGS];
+  private final Line[] rhumbLine = new Line[LEGS];
   private final GeodesicLine[] geodesicLine = new GeodesicLine[LEGS];
   private final GeodeticPoint[] start = new GeodeticPoint[LEGS];
   private final GeodeticPoint[] end = new GeodeticPoint[LEGS];
@@ -87,7 +87,7 @@ public class RhumbBenchmark {
       }
       from[i] = Position.ofDegrees(lat1[i], lon1[i]);
       to[i] = Position.ofDegrees(lat2[i], lon2[i]);
-      rhumbLine[i] = RhumbLine.from(from[i], TrueBearing.ofDegrees(course[i]));
+      rhumbLine[i] = Line.rhumb(from[i], TrueBearing.ofDegrees(course[i]));
       geodesicLine[i] =
           Geodesic.WGS84.Line(
               lat1[i],

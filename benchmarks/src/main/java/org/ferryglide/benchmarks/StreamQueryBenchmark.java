@@ -17,7 +17,6 @@ import org.ferryglide.nav.water.WindField;
 import org.ferryglide.nav.water.Window;
 import org.ferryglide.tide.harmonic.Constituent;
 import org.ferryglide.tide.harmonic.Constituents;
-import org.ferryglide.tide.harmonic.GreenwichPhaseLag;
 import org.ferryglide.tide.harmonic.HarmonicConstant;
 import org.ferryglide.tide.harmonic.HarmonicConstants;
 import org.ferryglide.tide.harmonic.NodalConvention;
@@ -94,9 +93,7 @@ public class StreamQueryBenchmark {
   private static StreamField harmonic() {
     List<HarmonicConstant> constants = new ArrayList<>();
     for (Constituent constituent : Constituents.STANDARD_37) {
-      constants.add(
-          new HarmonicConstant(
-              constituent, 0.5 / (1 + constants.size()), new GreenwichPhaseLag(77.0)));
+      constants.add(new HarmonicConstant(constituent, 0.5 / (1 + constants.size()), 77.0));
     }
     return HarmonicStream.alongAxis(
         "Tarn Gut",

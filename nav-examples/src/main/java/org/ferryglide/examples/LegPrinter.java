@@ -20,7 +20,6 @@ import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.CurrentTriangle;
 import org.ferryglide.nav.steer.NotPossible;
-import org.ferryglide.nav.steer.OffLine;
 import org.ferryglide.nav.steer.Reason;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.Strategy;
@@ -29,6 +28,9 @@ import org.ferryglide.tide.stream.HourlyStream;
 
 /** Prints one leg; what is wrong with a figure stands beneath it. */
 final class LegPrinter {
+  /** Nearer to the line than this is on it. */
+  private static final double LEAST_STRAYING_METRES = 1e-3;
+
   private static final Duration HALF_HOUR = Duration.ofMinutes(30);
   private static final Duration TOO_LATE_TO_CHANGE = Duration.ofMinutes(5);
 
@@ -222,18 +224,18 @@ final class LegPrinter {
             + page.clock(eta)
             + ", "
             + Light.at(leg.to().position(), steered.arrival(), page));
-    OffLine off = steered.greatestOffLine();
-    if (off.side() == OffLine.Side.NEITHER) {
+    Distance off = steered.greatestCrossTrack();
+    if (off.magnitude().metres() < LEAST_STRAYING_METRES) {
       page.row("", "stays on the line");
     } else {
       page.row(
           "",
           "strays "
-              + Math.ceil(off.distance().magnitude().nauticalMiles() * 100.0) / 100.0
+              + Math.ceil(off.magnitude().nauticalMiles() * 100.0) / 100.0
               + " NM to the "
-              + off.side()
+              + (off.metres() < 0.0 ? "left" : "right")
               + " of the line, most at "
-              + page.clock(off.time()));
+              + page.clock(steered.groundTrack().timeOfGreatestCrossTrack(steered.leg())));
     }
   }
 

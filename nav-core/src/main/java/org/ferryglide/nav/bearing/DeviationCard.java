@@ -12,7 +12,7 @@ import org.ferryglide.nav.note.Note;
  * String card = DeviationCard.of(table).withTitle("Deck compass, stove aft").withStep(30).text();
  * }</pre>
  */
-public final class DeviationCard implements Serializable {
+final class DeviationCard implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final DeviationTable table;
@@ -34,7 +34,7 @@ public final class DeviationCard implements Serializable {
    * @param table the table
    * @return the card
    */
-  public static DeviationCard of(DeviationTable table) {
+  static DeviationCard of(DeviationTable table) {
     return new DeviationCard(table, "Deviation", 45, HandRounding.WHOLE_DEGREE);
   }
 
@@ -44,7 +44,7 @@ public final class DeviationCard implements Serializable {
    * @param title one line
    * @return the card
    */
-  public DeviationCard withTitle(String title) {
+  DeviationCard withTitle(String title) {
     return new DeviationCard(table, title, stepDegrees, rounding);
   }
 
@@ -55,7 +55,7 @@ public final class DeviationCard implements Serializable {
    * @return the card
    * @throws IllegalArgumentException if {@code stepDegrees} is out of range
    */
-  public DeviationCard withStep(int stepDegrees) {
+  DeviationCard withStep(int stepDegrees) {
     Arguments.within(stepDegrees, 1, 90, "step of a deviation card", "degrees");
     return new DeviationCard(table, title, stepDegrees, rounding);
   }
@@ -66,7 +66,7 @@ public final class DeviationCard implements Serializable {
    * @param rounding how finely angles are written
    * @return the card
    */
-  public DeviationCard withRounding(HandRounding rounding) {
+  DeviationCard withRounding(HandRounding rounding) {
     return new DeviationCard(table, title, stepDegrees, rounding);
   }
 
@@ -76,7 +76,7 @@ public final class DeviationCard implements Serializable {
    * @return lines parted by {@code \n}: title, both tables side by side, the notes of the table,
    *     what to beware of
    */
-  public String text() {
+  String text() {
     StringBuilder text = new StringBuilder(title);
     text.append("\nTo steer                     Reading the compass");
     text.append("\nMagnetic  Deviat.  Compass   Compass   Deviat.  Magnetic");

@@ -2,15 +2,15 @@
  * Chart work on paper: what a millimetre is worth, and what a ruler or a plotter leaves in error.
  *
  * <p>The one idea: a figure taken off paper is a length or a direction with an error of its own. A
- * {@link ChartScale} turns millimetres into distance at the latitude of the leg, a {@link
- * LatitudeScale} does so with dividers at the side of the chart, and a {@link ChartTool} tells how
- * far the bearing it gives may be off, and from which north it reads.
+ * {@link ChartScale} turns millimetres, or minutes of latitude between the dividers, into distance
+ * at the latitude of the leg, and a {@link ChartTool} tells how far the bearing it gives may be
+ * off, and from which north it reads.
  *
  * <pre>{@code
  * ChartScale chart = ChartScale.mercator(75000, 50.0);
  * double drawn = chart.millimetres(leg); // the leg is straight on this chart
  * ChartTool.PARALLEL_RULES.typicalErrorDegrees(drawn); // of the bearing, one standard deviation
- * LatitudeScale.minutes(Distance.ofNauticalMiles(5.2), 50.0); // how far to open the dividers
+ * ChartScale.minutesOfLatitude(Distance.ofNauticalMiles(5.2), 50.0); // how far to open the dividers
  * }</pre>
  *
  * <p>Lengths on paper are millimetres, angles degrees. The figures of tools are common practice, no

@@ -130,7 +130,7 @@ public final class GeodesicLeg implements Leg, Serializable {
   }
 
   @Override
-  public GeodesicLine line() {
+  public Line line() {
     return GeodesicLine.from(start, initialCourse);
   }
 
@@ -138,7 +138,7 @@ public final class GeodesicLeg implements Leg, Serializable {
   public List<GeodesicLeg> split(int parts) {
     List<Position> ends = LegParts.ends(this, parts);
     Distance part = length.times(1.0 / parts);
-    GeodesicLine line = line();
+    Line line = line();
     TrueBearing course = initialCourse;
     List<GeodesicLeg> legs = new ArrayList<>(parts);
     for (int i = 1; i <= parts; i++) {

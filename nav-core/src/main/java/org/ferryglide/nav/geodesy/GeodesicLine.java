@@ -13,13 +13,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Points up to about 500 km from the origin are worked as {@link Geodesics#direct} works them,
  * to the same bits; the preparation is made when the first point beyond is asked for.
- *
- * <pre>{@code
- * GeodesicLine sight = GeodesicLine.from(light, TrueBearing.ofDegrees(210));
- * Position fiveMilesOff = sight.pointAt(Distance.ofNauticalMiles(5));
- * }</pre>
  */
-public final class GeodesicLine implements Line, Serializable {
+final class GeodesicLine implements Line, Serializable {
 
   private static final long serialVersionUID = 1L;
 
@@ -67,7 +62,7 @@ public final class GeodesicLine implements Line, Serializable {
    * @return the line; due north if the points are one
    */
   public static GeodesicLine through(Position origin, Position other) {
-    return GeodesicLeg.between(origin, other).line();
+    return from(origin, GeodesicLeg.between(origin, other).initialCourse());
   }
 
   @Override

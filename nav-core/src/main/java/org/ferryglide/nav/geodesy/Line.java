@@ -8,10 +8,10 @@ import org.ferryglide.nav.position.Position;
 /**
  * A line without ends through a point, prepared for many points along it.
  *
- * <p>Distances along it count from the origin, forward positive. A {@link RhumbLine} ends at the
- * poles; a {@link GeodesicLine} goes round the earth. Searches along a line (closest point,
- * crossings) follow it half the way round the earth, {@link #SEARCH_SPAN}, ahead and astern. Within
- * a kilometre of a pole, where a rhumb line winds tightly, a search for crossings may miss a turn.
+ * <p>Distances along it count from the origin, forward positive. A rhumb line ends at the poles; a
+ * geodesic goes round the earth. Searches along a line (closest point, crossings) follow it half
+ * the way round the earth, {@link #SEARCH_SPAN}, ahead and astern. Within a kilometre of a pole,
+ * where a rhumb line winds tightly, a search for crossings may miss a turn.
  *
  * <pre>{@code
  * Line line = RhumbLeg.between(landing, island).line();
@@ -23,6 +23,42 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
 
   /** How far ahead and astern of its origin a line is searched: 20 000 km. */
   Distance SEARCH_SPAN = Distance.ofKilometres(20_000);
+
+  /**
+   * The rhumb line through a point on a course, on WGS84.
+   *
+   * <pre>{@code
+   * Line line = Line.rhumb(landing, TrueBearing.ofDegrees(75));
+   * double[] latLonCourse = new double[3];
+   * for (double metres = 0; metres < 10_000; metres += 100) {
+   *   line.pointAt(metres, latLonCourse, 0);
+   * }
+   * }</pre>
+   *
+   * @param origin a point of the line
+   * @param course its true course
+   * @return the line
+   * @throws IllegalArgumentException if the point is a pole and the course is not along a meridian
+   */
+  static Line rhumb(Position origin, TrueBearing course) {
+    return RhumbLine.from(origin, course);
+  }
+
+  /**
+   * The geodesic that leaves a point on a course, on WGS84.
+   *
+   * <pre>{@code
+   * Line sight = Line.geodesic(light, TrueBearing.ofDegrees(210));
+   * Position fiveMilesOff = sight.pointAt(Distance.ofNauticalMiles(5));
+   * }</pre>
+   *
+   * @param origin a point of the line
+   * @param initialCourse the true course there
+   * @return the line
+   */
+  static Line geodesic(Position origin, TrueBearing initialCourse) {
+    return GeodesicLine.from(origin, initialCourse);
+  }
 
   /**
    * Where distances along the line count from.

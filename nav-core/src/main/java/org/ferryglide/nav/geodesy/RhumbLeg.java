@@ -128,7 +128,7 @@ public final class RhumbLeg implements Leg, Serializable {
   }
 
   @Override
-  public RhumbLine line() {
+  public Line line() {
     return RhumbLine.from(start, course);
   }
 

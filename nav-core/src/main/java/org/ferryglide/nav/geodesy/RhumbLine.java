@@ -5,18 +5,8 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 
-/**
- * A line of one true course on WGS84, prepared for many points along it.
- *
- * <pre>{@code
- * RhumbLine line = RhumbLine.from(landing, TrueBearing.ofDegrees(75));
- * double[] latLonCourse = new double[3];
- * for (double metres = 0; metres < 10_000; metres += 100) {
- *   line.pointAt(metres, latLonCourse, 0);
- * }
- * }</pre>
- */
-public final class RhumbLine implements Line, Serializable {
+/** A line of one true course on WGS84, prepared for many points along it. */
+final class RhumbLine implements Line, Serializable {
 
   private static final long serialVersionUID = 1L;
 
@@ -64,7 +54,7 @@ public final class RhumbLine implements Line, Serializable {
    * @return the line; due north if the points are one
    */
   public static RhumbLine through(Position origin, Position other) {
-    return RhumbLeg.between(origin, other).line();
+    return from(origin, RhumbLeg.between(origin, other).course());
   }
 
   @Override

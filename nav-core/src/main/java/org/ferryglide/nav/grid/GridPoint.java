@@ -15,7 +15,7 @@ import org.ferryglide.nav.position.Position;
  * much the map stretches.
  *
  * <pre>{@code
- * GridPoint point = StandardGrids.BRITISH_NATIONAL_GRID.at(Position.ofDegrees(50.105, -5.535));
+ * GridPoint point = MapGrid.britishNationalGrid().at(Position.ofDegrees(50.105, -5.535));
  * point.eastingMetres();
  * point.convergence().toTrue(GridBearing.ofDegrees(91, point.grid().name()));
  * point.notes(); // shifted by seven parameters only: good to about 5 m

@@ -66,6 +66,65 @@ public final class MapGrid implements Serializable {
   }
 
   /**
+   * The universal grid of a place: its UTM zone, or UPS from 84° N and beyond 80° S.
+   *
+   * @param position where
+   * @return the grid whose letters {@link Mgrs} uses there
+   */
+  public static MapGrid universal(Position position) {
+    return StandardGrids.universal(position);
+  }
+
+  /**
+   * The grid of British land maps, EPSG 27700; positions are shifted by seven parameters, good to
+   * about 5 m. Grid letters are in {@link LetteredGrid#BRITISH}.
+   *
+   * @return the grid
+   */
+  public static MapGrid britishNationalGrid() {
+    return StandardGrids.BRITISH_NATIONAL_GRID;
+  }
+
+  /**
+   * The grid of older Irish land maps, EPSG 29903; positions are shifted by seven parameters, good
+   * to about 5 m. Grid letters are in {@link LetteredGrid#IRISH}.
+   *
+   * @return the grid
+   */
+  public static MapGrid irishGrid() {
+    return StandardGrids.IRISH_GRID;
+  }
+
+  /**
+   * The grid of newer Irish land maps, EPSG 2157.
+   *
+   * @return the grid
+   */
+  public static MapGrid irishTransverseMercator() {
+    return StandardGrids.IRISH_TRANSVERSE_MERCATOR;
+  }
+
+  /**
+   * The universal polar stereographic grid of the north, for latitudes from 84° N; EPSG 32661 with
+   * easting first.
+   *
+   * @return the grid
+   */
+  public static MapGrid universalPolarNorth() {
+    return StandardGrids.UPS_NORTH;
+  }
+
+  /**
+   * The universal polar stereographic grid of the south, for latitudes beyond 80° S; EPSG 32761
+   * with easting first.
+   *
+   * @return the grid
+   */
+  public static MapGrid universalPolarSouth() {
+    return StandardGrids.UPS_SOUTH;
+  }
+
+  /**
    * Makes a grid on the transverse Mercator projection, which some map margins call Gauss-Krüger.
    *
    * @param name what bearings of this grid will carry, not empty, without square brackets

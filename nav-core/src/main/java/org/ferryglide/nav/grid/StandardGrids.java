@@ -13,7 +13,7 @@ import org.ferryglide.nav.position.Position;
  *
  * <p>The zones of the universal transverse Mercator grid are in {@link UtmZone}.
  */
-public final class StandardGrids {
+final class StandardGrids {
   private StandardGrids() {}
 
   /**

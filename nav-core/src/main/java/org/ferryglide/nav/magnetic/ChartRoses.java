@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.bearing.Variation;
@@ -23,7 +24,7 @@ import org.ferryglide.nav.position.Position;
  * in latitudes up to 60°: within 0.06° of the model between three roses.
  *
  * <pre>{@code
- * ChartRoses roses = ChartRoses.of(List.of(west, east));
+ * ChartRoses roses = ChartRoses.of(west, roseWest).and(east, roseEast);
  * RoseReading reading = roses.between(place, LocalDate.of(2026, 6, 1));
  * }</pre>
  */
@@ -37,13 +38,31 @@ public final class ChartRoses implements VariationSource {
   }
 
   /**
-   * Takes the roses of a chart.
+   * Takes the first rose of a chart.
    *
-   * @param roses at least one, no two at the same place
-   * @return the set
-   * @throws IllegalArgumentException if there are none, or two stand at the same place
+   * @param position centre of the rose
+   * @param rose what it prints
+   * @return a set of one
    */
-  public static ChartRoses of(List<PlacedRose> roses) {
+  public static ChartRoses of(Position position, CompassRose rose) {
+    return of(List.of(new PlacedRose(position, rose)));
+  }
+
+  /**
+   * The same set with one more rose.
+   *
+   * @param position centre of the rose, where none stands yet
+   * @param rose what it prints
+   * @return a larger set
+   * @throws IllegalArgumentException if a rose stands at that place already
+   */
+  public ChartRoses and(Position position, CompassRose rose) {
+    List<PlacedRose> more = new ArrayList<>(List.of(roses));
+    more.add(new PlacedRose(position, rose));
+    return of(more);
+  }
+
+  static ChartRoses of(List<PlacedRose> roses) {
     if (roses.isEmpty()) {
       throw new IllegalArgumentException("a chart's roses must be at least one");
     }
@@ -61,10 +80,10 @@ public final class ChartRoses implements VariationSource {
   /**
    * The roses.
    *
-   * @return the roses in the order given, unmodifiable
+   * @return where each stands, and what it prints, in the order given; unmodifiable
    */
-  public List<PlacedRose> roses() {
-    return List.of(roses);
+  public Map<Position, CompassRose> roses() {
+    return PlacedRose.map(roses);
   }
 
   /**

@@ -1,6 +1,9 @@
 package org.ferryglide.nav.magnetic;
 
 import java.io.Serializable;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Objects;
 import org.ferryglide.nav.position.Position;
 
@@ -16,7 +19,7 @@ import org.ferryglide.nav.position.Position;
  * @param position centre of the rose
  * @param rose what it prints
  */
-public record PlacedRose(Position position, CompassRose rose) implements Serializable {
+record PlacedRose(Position position, CompassRose rose) implements Serializable {
   private static final long serialVersionUID = 1L;
 
   /**
@@ -28,5 +31,13 @@ public record PlacedRose(Position position, CompassRose rose) implements Seriali
   public PlacedRose {
     Objects.requireNonNull(position, "position");
     Objects.requireNonNull(rose, "rose");
+  }
+
+  static Map<Position, CompassRose> map(PlacedRose[] roses) {
+    Map<Position, CompassRose> map = new LinkedHashMap<>();
+    for (PlacedRose placed : roses) {
+      map.put(placed.position(), placed.rose());
+    }
+    return Collections.unmodifiableMap(map);
   }
 }

@@ -2,8 +2,10 @@ package org.ferryglide.nav.magnetic;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Map;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
 
 /**
  * The variation that the roses of a chart give for a place and date, and where it came from.
@@ -11,8 +13,7 @@ import org.ferryglide.nav.note.Note;
  * <pre>{@code
  * RoseReading reading = roses.between(place, LocalDate.of(2026, 6, 1));
  * reading.variation();
- * reading.roses().get(0); // the nearest rose
- * reading.weight(0); // its part in the answer
+ * reading.weight(0); // part of the nearest rose in the answer
  * }</pre>
  */
 public final class RoseReading implements Serializable {
@@ -70,10 +71,11 @@ public final class RoseReading implements Serializable {
   /**
    * The roses that were used.
    *
-   * @return the roses with a part in the answer, the nearest first, unmodifiable
+   * @return where each rose with a part in the answer stands, and what it prints, the nearest
+   *     first; unmodifiable
    */
-  public List<PlacedRose> roses() {
-    return List.of(roses);
+  public Map<Position, CompassRose> roses() {
+    return PlacedRose.map(roses);
   }
 
   /**

@@ -211,7 +211,7 @@ public final class PlannedLeg implements Serializable {
    * @return to the right positive
    */
   public Distance greatestCrossTrack() {
-    return steered.greatestOffLine().distance();
+    return steered.greatestCrossTrack();
   }
 
   /**

@@ -8,7 +8,6 @@ import org.ferryglide.nav.landfall.Side;
 import org.ferryglide.nav.landfall.TargetChance;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.reckon.Covariance;
-import org.ferryglide.nav.sight.Horizon;
 import org.ferryglide.nav.sight.Refraction;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.jspecify.annotations.Nullable;
@@ -41,8 +40,8 @@ final class Sightings {
       return new Sighting(0.0, Distance.ZERO, 0.0, 0.0, why, course, aimedOff);
     }
     Distance range =
-        Horizon.geographicRange(
-            Distance.ofMetres(height), passage.party().eyeHeight(), Refraction.ONE_SEVENTH);
+        Refraction.ONE_SEVENTH.geographicRange(
+            Distance.ofMetres(height), passage.party().eyeHeight());
     Distance reach = range.compareTo(visibility) < 0 ? range : visibility;
     TargetChance chance = TargetChance.of(spread, course, reach).withOffset(aimedOff);
     return new Sighting(

@@ -73,8 +73,7 @@ public final class DistanceOff {
     double above =
         Arguments.positive(height.metres() - eye, "height of the mark above the eye", "metres");
     double angle = Arguments.within(angleDegrees, 0.0, RIGHT_ANGLE, "vertical angle", "degrees");
-    double tangent =
-        Math.tan(Math.toRadians(angle - Horizon.dipMinutes(eyeHeight, refraction) / 60.0));
+    double tangent = Math.tan(Math.toRadians(angle - refraction.dipMinutes(eyeHeight) / 60.0));
     double radius = refraction.effectiveRadiusMetres();
     double root = Math.sqrt(tangent * tangent + 2.0 * above / radius);
     // The plain difference loses figures for large angles; its conjugate does not.

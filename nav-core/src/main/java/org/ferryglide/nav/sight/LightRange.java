@@ -68,7 +68,7 @@ public record LightRange(Distance luminous, Distance geographic) implements Seri
       Refraction refraction) {
     return new LightRange(
         luminousRange(nominalRange, visibility),
-        Horizon.geographicRange(lightHeight, eyeHeight, refraction));
+        refraction.geographicRange(lightHeight, eyeHeight));
   }
 
   /**

@@ -2,6 +2,7 @@ package org.ferryglide.nav.sight;
 
 import java.io.Serializable;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.measure.Distance;
 
 /**
  * How much the air bends a line of sight along the sea, as a share of the earth's curvature.
@@ -10,7 +11,7 @@ import org.ferryglide.nav.basics.Arguments;
  * rules differ: 2.08 √m is not 1.17 √ft. Here it is stated.
  *
  * <pre>{@code
- * Horizon.distance(Distance.ofMetres(0.9), Refraction.ONE_SEVENTH); // 1.97 NM
+ * Refraction.ONE_SEVENTH.horizon(Distance.ofMetres(0.9)); // 1.97 NM
  * Refraction warmOverColdWater = Refraction.ofCoefficient(0.25);
  * }</pre>
  *
@@ -70,6 +71,43 @@ public record Refraction(double coefficient) implements Serializable {
    */
   public static Refraction ofCoefficient(double coefficient) {
     return new Refraction(coefficient);
+  }
+
+  /**
+   * The distance of the sea horizon.
+   *
+   * @param eyeHeight height of the eye above the water, at least 0
+   * @return the distance along the water
+   * @throws IllegalArgumentException if the height is negative
+   */
+  public Distance horizon(Distance eyeHeight) {
+    double height = Arguments.notNegative(eyeHeight.metres(), "height of the eye", "metres");
+    return Distance.ofMetres(Math.sqrt(2.0 * effectiveRadiusMetres() * height));
+  }
+
+  /**
+   * The distance at which a top, or a light at night, comes over the horizon.
+   *
+   * @param height height of the top or light above the water now, at least 0
+   * @param eyeHeight height of the eye above the water, at least 0
+   * @return the geographic range: both distances of the horizon together
+   * @throws IllegalArgumentException if a height is negative
+   */
+  public Distance geographicRange(Distance height, Distance eyeHeight) {
+    return horizon(height).plus(horizon(eyeHeight));
+  }
+
+  /**
+   * The angle between the level and the sea horizon.
+   *
+   * @param eyeHeight height of the eye above the water, at least 0
+   * @return the dip, minutes of arc, downward positive
+   * @throws IllegalArgumentException if the height is negative
+   */
+  public double dipMinutes(Distance eyeHeight) {
+    double height = Arguments.notNegative(eyeHeight.metres(), "height of the eye", "metres");
+    double radians = Math.sqrt(2.0 * height / effectiveRadiusMetres());
+    return Math.toDegrees(radians) * 60.0;
   }
 
   /** The radius of an earth over which rays would be straight, metres. */

@@ -7,7 +7,7 @@
  *
  * <pre>{@code
  * DistanceOff.byVerticalAngle(Distance.ofMetres(40), 0.5); // 40 m high, half a degree: 2.5 NM
- * Horizon.distance(Distance.ofMetres(0.9), Refraction.ONE_SEVENTH); // seated in a kayak: 1.97 NM
+ * Refraction.ONE_SEVENTH.horizon(Distance.ofMetres(0.9)); // seated in a kayak: 1.97 NM
  * BowBearings.abeam(run, 45, 90); // the distance run is the distance off abeam
  * }</pre>
  *

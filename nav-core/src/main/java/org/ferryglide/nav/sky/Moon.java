@@ -2,9 +2,10 @@ package org.ferryglide.nav.sky;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Collections;
 import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * When the moon is new, half and full, and how old it is.
@@ -65,20 +66,20 @@ public final class Moon {
    *
    * @param from start of the span, in the years 1900 to 2100
    * @param to end of the span, in the years 1900 to 2100
-   * @return the phases at or after {@code from} and before {@code to}, in order of time; an
-   *     unmodifiable list, empty if {@code to} is not later than {@code from}
+   * @return when, and which phase: those at or after {@code from} and before {@code to}, in order
+   *     of time; unmodifiable, empty if {@code to} is not later than {@code from}
    * @throws IllegalArgumentException if an end is outside the years 1900 to 2100
    */
-  public static List<MoonPhaseInstant> phasesBetween(Instant from, Instant to) {
+  public static SortedMap<Instant, MoonPhase> phasesBetween(Instant from, Instant to) {
     int last = quartersNear(to) + 2;
-    List<MoonPhaseInstant> phases = new ArrayList<>();
+    SortedMap<Instant, MoonPhase> phases = new TreeMap<>();
     for (int quarters = quartersNear(from) - 2; quarters <= last; quarters++) {
       Instant time = at(quarters);
       if (!time.isBefore(from) && time.isBefore(to)) {
-        phases.add(new MoonPhaseInstant(MoonPhase.afterQuarters(quarters), time));
+        phases.put(time, MoonPhase.afterQuarters(quarters));
       }
     }
-    return List.copyOf(phases);
+    return Collections.unmodifiableSortedMap(phases);
   }
 
   /**

@@ -25,7 +25,7 @@ import org.ferryglide.nav.position.Position;
  * <pre>{@code
  * GroundTrack track = steered.groundTrack();
  * Position halfWay = track.at(track.start().plusSeconds(1800));
- * double farthestRight = track.greatestOffLine(leg).distance().metres();
+ * double farthestRight = track.greatestCrossTrack(leg).metres();
  * }</pre>
  */
 public final class GroundTrack implements Serializable {
@@ -311,17 +311,33 @@ public final class GroundTrack implements Serializable {
   }
 
   /**
-   * The greatest distance off a line.
+   * The greatest cross-track distance from a leg, the first of several that are equal; to about a
+   * metre at 5 NM off.
    *
-   * @param leg the line
-   * @return the distance with its side, the first of several that are equal; to about a metre at 5
-   *     NM off
+   * @param leg the leg
+   * @return the distance from the line of the leg, to the right of start to end positive
    */
-  public OffLine greatestOffLine(Leg leg) {
+  public Distance greatestCrossTrack(Leg leg) {
     LegFrame frame = new LegFrame(leg);
+    double[] place = new double[2];
+    place(timeOfGreatestCrossTrack(frame), place);
+    return Distance.ofMetres(frame.crossTrackMetres(place[0], place[1]));
+  }
+
+  /**
+   * When the craft is farthest from a leg; {@link #at(Instant)} tells where that is.
+   *
+   * @param leg the leg
+   * @return the time of {@link #greatestCrossTrack}
+   */
+  public Instant timeOfGreatestCrossTrack(Leg leg) {
+    return EpochSeconds.toInstant(timeOfGreatestCrossTrack(new LegFrame(leg)));
+  }
+
+  private double timeOfGreatestCrossTrack(LegFrame frame) {
     double[] place = {rows[1], rows[2]};
     double bestTime = startSeconds();
-    double best = frame.offLine(place[0], place[1]);
+    double best = frame.crossTrackMetres(place[0], place[1]);
     double bestStep = 0.0;
     for (int piece = 0; piece < pieces(); piece++) {
       double from = timeOf(piece);
@@ -329,7 +345,7 @@ public final class GroundTrack implements Serializable {
       for (int i = 1; i <= PARTS; i++) {
         double time = from + i * step;
         place(time, place);
-        double off = frame.offLine(place[0], place[1]);
+        double off = frame.crossTrackMetres(place[0], place[1]);
         if (Math.abs(off) > Math.abs(best)) {
           best = off;
           bestTime = time;
@@ -344,9 +360,9 @@ public final class GroundTrack implements Serializable {
       double a = low + (high - low) / 3.0;
       double b = high - (high - low) / 3.0;
       place(a, place);
-      double offA = sign * frame.offLine(place[0], place[1]);
+      double offA = sign * frame.crossTrackMetres(place[0], place[1]);
       place(b, place);
-      double offB = sign * frame.offLine(place[0], place[1]);
+      double offB = sign * frame.crossTrackMetres(place[0], place[1]);
       if (offA < offB) {
         low = a;
       } else {
@@ -354,16 +370,8 @@ public final class GroundTrack implements Serializable {
       }
     }
     place(0.5 * (low + high), place);
-    double refined = frame.offLine(place[0], place[1]);
-    if (Math.abs(refined) > Math.abs(best)) {
-      best = refined;
-      bestTime = 0.5 * (low + high);
-    }
-    place(bestTime, place);
-    return new OffLine(
-        Distance.ofMetres(best),
-        EpochSeconds.toInstant(bestTime),
-        Position.ofDegrees(place[0], Earth.longitude(place[1])));
+    double refined = frame.crossTrackMetres(place[0], place[1]);
+    return Math.abs(refined) > Math.abs(best) ? 0.5 * (low + high) : bestTime;
   }
 
   @Override

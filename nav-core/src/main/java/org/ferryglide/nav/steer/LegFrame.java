@@ -109,7 +109,7 @@ final class LegFrame {
    * Distance off the line, metres, right positive. Second-order in the distance over the earth's
    * radius: at 5 NM off, within a metre of the nearest distance.
    */
-  double offLine(double latitude, double longitude) {
+  double crossTrackMetres(double latitude, double longitude) {
     if (!rhumb) {
       return project(latitude, longitude, false);
     }

@@ -100,7 +100,7 @@ final class NewHeadings implements Follower {
       if (!path.follow(heading, time, latitude, longitude, next)) {
         return Followed.failed(Reason.NO_DATA, path.time, path.state0, path.state1, Double.NaN);
       }
-      double off = frame.offLine(path.state0, path.state1);
+      double off = frame.crossTrackMetres(path.state0, path.state1);
       if (Math.abs(off) < ON_LINE_METRES) {
         double madeGood = (frame.along(path.state0, path.state1) - along) / (next - time);
         return madeGood > 0.0

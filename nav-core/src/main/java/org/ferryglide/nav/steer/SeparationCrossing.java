@@ -114,7 +114,7 @@ public final class SeparationCrossing implements Serializable {
     }
 
     private double left() {
-      return (wanted - lane.offLine(state0, state1)) * Math.signum(wanted);
+      return (wanted - lane.crossTrackMetres(state0, state1)) * Math.signum(wanted);
     }
 
     boolean isOver() {

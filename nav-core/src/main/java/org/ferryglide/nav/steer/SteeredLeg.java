@@ -20,7 +20,7 @@ import org.ferryglide.nav.note.Note;
  * SteeredLeg steered = solver.solve(leg, departure).orElseThrow();
  * steered.courseToSteer().threeDigits(); // 070°
  * steered.speedMadeGood().inKnots(2); // 3.29 kn
- * OffLine off = steered.greatestOffLine(); // check dangers along the ground track, not the line
+ * steered.greatestCrossTrack(); // check dangers along the ground track, not the line
  * }</pre>
  */
 public final class SteeredLeg implements Serializable {
@@ -182,12 +182,12 @@ public final class SteeredLeg implements Serializable {
   }
 
   /**
-   * The greatest distance off the line of the leg, with its side and time.
+   * The greatest cross-track distance of the ground track from the leg.
    *
-   * @return the farthest point; on the line itself if the track is held
+   * @return to the right of the leg positive; nothing if the track is held
    */
-  public OffLine greatestOffLine() {
-    return track.greatestOffLine(leg);
+  public Distance greatestCrossTrack() {
+    return track.greatestCrossTrack(leg);
   }
 
   /**

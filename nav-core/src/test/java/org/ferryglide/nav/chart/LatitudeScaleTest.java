@@ -17,7 +17,7 @@ class LatitudeScaleTest {
   void theMinuteGrowsFromEquatorToPole() {
     for (double latitude = -90.0; latitude <= 90.0; latitude += 7.5) {
       double handbook = 1852.3 - 9.4 * Math.cos(Math.toRadians(2.0 * latitude));
-      assertEquals(handbook, LatitudeScale.lengthOfMinute(latitude).metres(), 0.15);
+      assertEquals(handbook, ChartScale.minuteOfLatitude(latitude).metres(), 0.15);
     }
   }
 
@@ -26,7 +26,7 @@ class LatitudeScaleTest {
   void theMinutesOfAQuarterMeridianAddUp() {
     double sum = 0.0;
     for (int minute = 0; minute < 90 * 60; minute++) {
-      sum += LatitudeScale.metresPerMinute((minute + 0.5) / 60.0);
+      sum += ChartScale.metresPerMinuteOfLatitude((minute + 0.5) / 60.0);
     }
     assertEquals(10001965.729, sum, 0.001);
   }
@@ -34,42 +34,44 @@ class LatitudeScaleTest {
   @Test
   void dividersAndDistanceAreInverses() {
     Distance leg = Distance.ofNauticalMiles(5.2);
-    double minutes = LatitudeScale.minutes(leg, 50.0);
+    double minutes = ChartScale.minutesOfLatitude(leg, 50.0);
     assertEquals(5.2 * 1852.0 / 1853.8177, minutes, 1e-6);
-    assertEquals(leg.metres(), LatitudeScale.distance(minutes, 50.0).metres(), 1e-9);
-    assertEquals(-1853.818, LatitudeScale.distance(-1.0, 50.0).metres(), 0.001);
+    assertEquals(leg.metres(), ChartScale.distanceOfMinutes(minutes, 50.0).metres(), 1e-9);
+    assertEquals(-1853.818, ChartScale.distanceOfMinutes(-1.0, 50.0).metres(), 0.001);
   }
 
   /** Both latitudes' scales as a Mercator chart draws them: minutes as long as 1 / cos φ. */
   @Test
   void readingElsewhereFalsifiesTheDistance() {
-    assertEquals(1.0, LatitudeScale.readingRatio(50.0, 50.0));
+    assertEquals(1.0, ChartScale.latitudeReadingRatio(50.0, 50.0));
     double sphere = Math.cos(Math.toRadians(51.0)) / Math.cos(Math.toRadians(50.0));
-    assertEquals(sphere, LatitudeScale.readingRatio(51.0, 50.0), 1e-4);
-    assertTrue(LatitudeScale.readingRatio(51.0, 50.0) < 1.0);
+    assertEquals(sphere, ChartScale.latitudeReadingRatio(51.0, 50.0), 1e-4);
+    assertTrue(ChartScale.latitudeReadingRatio(51.0, 50.0) < 1.0);
     assertEquals(
         1.0,
-        LatitudeScale.readingRatio(51.0, 50.0) * LatitudeScale.readingRatio(50.0, 51.0),
+        ChartScale.latitudeReadingRatio(51.0, 50.0) * ChartScale.latitudeReadingRatio(50.0, 51.0),
         1e-15);
-    assertEquals(LatitudeScale.readingRatio(51.0, 50.0), LatitudeScale.readingRatio(-51.0, -50.0));
+    assertEquals(
+        ChartScale.latitudeReadingRatio(51.0, 50.0), ChartScale.latitudeReadingRatio(-51.0, -50.0));
   }
 
   @Test
   void whatDoesNotFitIsRefused() {
     IllegalArgumentException refusal =
-        assertThrows(IllegalArgumentException.class, () -> LatitudeScale.lengthOfMinute(91.0));
+        assertThrows(IllegalArgumentException.class, () -> ChartScale.minuteOfLatitude(91.0));
     assertEquals("latitude must be in [-90, 90] degrees, but was 91.0", refusal.getMessage());
     refusal =
         assertThrows(
-            IllegalArgumentException.class, () -> LatitudeScale.distance(Double.NaN, 50.0));
+            IllegalArgumentException.class, () -> ChartScale.distanceOfMinutes(Double.NaN, 50.0));
     assertEquals(
         "reading of the latitude scale must be a finite number of minutes, but was NaN",
         refusal.getMessage());
     refusal =
-        assertThrows(IllegalArgumentException.class, () -> LatitudeScale.readingRatio(86.0, 50.0));
+        assertThrows(
+            IllegalArgumentException.class, () -> ChartScale.latitudeReadingRatio(86.0, 50.0));
     assertEquals(
         "latitude on a Mercator chart must be in [-85, 85] degrees, but was 86.0",
         refusal.getMessage());
-    assertTrue(Double.isNaN(LatitudeScale.metresPerMinute(Double.NaN)));
+    assertTrue(Double.isNaN(ChartScale.metresPerMinuteOfLatitude(Double.NaN)));
   }
 }

@@ -93,7 +93,7 @@ class RhumbLinesProperties {
   void lengthsAddUpAlongALine(@ForAll Position from, @ForAll Position to) {
     Assume.that(Math.abs(from.latitudeDegrees()) < 90.0 && Math.abs(to.latitudeDegrees()) < 90.0);
     double[] line = inverse(from, to);
-    RhumbLine prepared = RhumbLeg.between(from, to).line();
+    Line prepared = RhumbLeg.between(from, to).line();
     double[] middle = new double[3];
     prepared.pointAt(0.3 * line[1], middle, 0);
     double[] first = new double[2];

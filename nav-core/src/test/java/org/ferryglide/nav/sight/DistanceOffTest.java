@@ -34,7 +34,7 @@ class DistanceOffTest {
     for (double[] row : table) {
       assertEquals(
           row[1],
-          Horizon.distance(feet(row[0]), Refraction.BOWDITCH_HORIZON).nauticalMiles(),
+          Refraction.BOWDITCH_HORIZON.horizon(feet(row[0])).nauticalMiles(),
           HALF_A_PRINTED_TENTH);
     }
   }
@@ -43,17 +43,13 @@ class DistanceOffTest {
   @Test
   void eachRuleHasItsOwnRefraction() {
     Distance metre = Distance.ofMetres(1);
-    assertEquals(1.927, Horizon.distance(metre, Refraction.NONE).nauticalMiles(), 0.0005);
-    assertEquals(2.08, Horizon.distance(metre, Refraction.ONE_SEVENTH).nauticalMiles(), 0.005);
-    assertEquals(
-        2.12, Horizon.distance(metre, Refraction.ofCoefficient(0.173)).nauticalMiles(), 0.005);
-    assertEquals(
-        1.17, Horizon.distance(feet(1), Refraction.BOWDITCH_HORIZON).nauticalMiles(), 1e-12);
+    assertEquals(1.927, Refraction.NONE.horizon(metre).nauticalMiles(), 0.0005);
+    assertEquals(2.08, Refraction.ONE_SEVENTH.horizon(metre).nauticalMiles(), 0.005);
+    assertEquals(2.12, Refraction.ofCoefficient(0.173).horizon(metre).nauticalMiles(), 0.005);
+    assertEquals(1.17, Refraction.BOWDITCH_HORIZON.horizon(feet(1)).nauticalMiles(), 1e-12);
     assertEquals(0.1729, Refraction.BOWDITCH_HORIZON.coefficient(), 0.0001);
     assertEquals(
-        1.1665,
-        Horizon.distance(feet(1), Refraction.BOWDITCH_BEYOND_HORIZON).nauticalMiles(),
-        0.0005);
+        1.1665, Refraction.BOWDITCH_BEYOND_HORIZON.horizon(feet(1)).nauticalMiles(), 0.0005);
   }
 
   /** Sources stand in the file. */
@@ -71,11 +67,9 @@ class DistanceOffTest {
     double found =
         switch (kind) {
           case "luminous" -> luminous(Distance.ofNauticalMiles(nominal), visibility);
-          case "horizon" ->
-              Horizon.distance(feet(eye), Refraction.BOWDITCH_HORIZON).nauticalMiles();
+          case "horizon" -> Refraction.BOWDITCH_HORIZON.horizon(feet(eye)).nauticalMiles();
           default ->
-              Horizon.geographicRange(feet(height), feet(eye), Refraction.BOWDITCH_HORIZON)
-                  .nauticalMiles();
+              Refraction.BOWDITCH_HORIZON.geographicRange(feet(height), feet(eye)).nauticalMiles();
         };
     assertEquals(answer, found, tolerance, id);
   }
@@ -84,19 +78,17 @@ class DistanceOffTest {
   @Test
   void geographicRangeIsTheSumOfBothHorizons() {
     Distance seated = Distance.ofMetres(0.9);
-    assertEquals(1.83, Horizon.distance(seated, Refraction.NONE).nauticalMiles(), 0.005);
+    assertEquals(1.83, Refraction.NONE.horizon(seated).nauticalMiles(), 0.005);
     assertEquals(
         11.3,
-        Horizon.geographicRange(Distance.ofMetres(20), seated, Refraction.ONE_SEVENTH)
-            .nauticalMiles(),
+        Refraction.ONE_SEVENTH.geographicRange(Distance.ofMetres(20), seated).nauticalMiles(),
         HALF_A_PRINTED_TENTH);
   }
 
   /** Source: dip 0.97' √ft, 1.76' √m; Bowditch 2024, table 8 and its explanation. */
   @Test
   void dipIsThatOfTheAlmanac() {
-    assertEquals(
-        1.76, Horizon.dipMinutes(Distance.ofMetres(1), Refraction.BOWDITCH_BEYOND_HORIZON), 0.005);
+    assertEquals(1.76, Refraction.BOWDITCH_BEYOND_HORIZON.dipMinutes(Distance.ofMetres(1)), 0.005);
   }
 
   /** The rules 1.856 h(m)/angle' and 0.566 h(ft)/angle' in nautical miles: common practice. */
@@ -143,7 +135,7 @@ class DistanceOffTest {
     Distance eye = Distance.ofMetres(0.9);
     Distance top = Distance.ofMetres(60);
     assertEquals(
-        Horizon.geographicRange(top, eye, Refraction.ONE_SEVENTH).metres(),
+        Refraction.ONE_SEVENTH.geographicRange(top, eye).metres(),
         DistanceOff.beyondHorizon(top, eye, 0.0, Refraction.ONE_SEVENTH).metres(),
         0.01);
   }
@@ -242,7 +234,7 @@ class DistanceOffTest {
         "height of the eye must be a finite number of metres, at least 0, but was -1.0",
         assertThrows(
                 IllegalArgumentException.class,
-                () -> Horizon.distance(Distance.ofMetres(-1), Refraction.NONE))
+                () -> Refraction.NONE.horizon(Distance.ofMetres(-1)))
             .getMessage());
     assertThrows(IllegalArgumentException.class, () -> Refraction.ofCoefficient(Double.NaN));
   }

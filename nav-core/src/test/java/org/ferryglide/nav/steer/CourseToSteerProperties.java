@@ -216,8 +216,7 @@ class CourseToSteerProperties {
         0.0,
         Angles.turn(one.courseToSteer().degrees(), sum - two.courseToSteer().degrees()),
         0.001);
-    assertEquals(
-        one.greatestOffLine().distance().metres(), -two.greatestOffLine().distance().metres(), 1.0);
+    assertEquals(one.greatestCrossTrack().metres(), -two.greatestCrossTrack().metres(), 1.0);
   }
 
   /** Turned round in time, a passage goes back along its own track against the opposite stream. */

@@ -48,7 +48,7 @@ class CourseToSteerTest {
     StreamField stream = HourlyStream.lines(NOON_SECONDS - 3600, EAST, NORTH);
     SteeredLeg steered = solve(leg(200, 10), 3.2, stream, Strategy.oneHeading());
     assertHit(steered, 3.2, stream);
-    assertTrue(steered.greatestOffLine().distance().magnitude().metres() > 100.0);
+    assertTrue(steered.greatestCrossTrack().magnitude().metres() > 100.0);
   }
 
   @Test
@@ -58,10 +58,11 @@ class CourseToSteerTest {
     SteeredLeg held = solve(leg, 3.2, stream, Strategy.trackHeld());
     SteeredLeg one = solve(leg, 3.2, stream, Strategy.oneHeading());
     assertTrue(one.duration().compareTo(held.duration()) <= 0);
-    assertEquals(0.0, held.greatestOffLine().distance().metres(), 0.01);
+    assertEquals(0.0, held.greatestCrossTrack().metres(), 0.01);
     assertEquals(
-        OffLine.Side.NEITHER,
-        solve(leg, 3.2, StreamField.slack(), Strategy.trackHeld()).greatestOffLine().side());
+        0.0,
+        solve(leg, 3.2, StreamField.slack(), Strategy.trackHeld()).greatestCrossTrack().metres(),
+        0.001);
     assertEquals(
         EpochSeconds.of(slowTrack(leg, 3.2, stream)),
         EpochSeconds.of(held.arrival()),
@@ -100,7 +101,7 @@ class CourseToSteerTest {
             0.0, leg.initialCourse().turnTo(here.initialCourse()), 0.001, point.toString());
       }
     }
-    assertEquals(0.0, held.greatestOffLine().distance().metres(), 0.01);
+    assertEquals(0.0, held.greatestCrossTrack().metres(), 0.01);
   }
 
   @Test
@@ -266,7 +267,9 @@ class CourseToSteerTest {
     for (TrackPoint change : steered.headings()) {
       Position there = steered.groundTrack().at(change.time());
       assertEquals(
-          0.0, frame.offLine(there.latitudeDegrees(), there.longitudeDegrees()), PROMISED_METRES);
+          0.0,
+          frame.crossTrackMetres(there.latitudeDegrees(), there.longitudeDegrees()),
+          PROMISED_METRES);
     }
     List<Instant> times = List.of(NOON.minusSeconds(60), NOON.plusSeconds(5000));
     SteeredLeg given = solve(leg, 3.2, stream, Strategy.newHeadingsAt(times));

@@ -49,7 +49,7 @@ class PathsAroundObstaclesTest {
     SteeredLeg leg = quickest(StreamField.slack(), List.of(ISLAND));
     double metres = (Math.hypot(2, 1) + 1 + Math.hypot(2, 1)) * PlanePatch.UNIT_METRES;
     assertEquals(metres / SPEED, seconds(leg), CLEARANCE_SECONDS);
-    assertEquals(OffLine.Side.RIGHT, leg.greatestOffLine().side());
+    assertTrue(leg.greatestCrossTrack().metres() > 0.001);
   }
 
   @Test

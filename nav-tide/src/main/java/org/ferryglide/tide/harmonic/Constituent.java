@@ -11,13 +11,15 @@ import org.ferryglide.nav.basics.Arguments;
  * One cosine of the tide: an angle that turns at a steady speed, made of the mean longitudes of the
  * moon and the sun.
  *
- * <p>The angle, V, is a sum of the six {@link MeanLongitudes} in whole multiples, and of whole
- * quarter turns. Constituents are equal when name, angle and node factor are.
+ * <p>The angle, V, is a sum of six angles in whole multiples (mean lunar time τ and the mean
+ * longitudes s of the moon, h of the sun, p of the lunar perigee, N′ of the node with its sign
+ * changed and p₁ of the solar perigee), and of whole quarter turns. Constituents are equal when
+ * name, angle and node factor are.
  *
  * <pre>{@code
  * Constituent m2 = Constituents.M2;
  * double degreesPerHour = m2.speedDegreesPerHour(); // 28.9841042
- * Constituent sigma1 = Constituent.ofDoodson("SIG1", "127.555", 3, NodeFamily.O1);
+ * Constituent sigma1 = Constituent.ofDoodson("SIG1", "127.555", 3, Constituents.O1);
  * Constituent shallow =
  *     Constituent.compound("2MS6", Constituents.M2.times(2), Constituents.S2.times(1));
  * }</pre>
@@ -77,12 +79,20 @@ public final class Constituent implements Serializable {
    * @param name what to call it
    * @param multiples multiples of τ, s, h, p, N′ and p₁, six numbers in [-40, 40]
    * @param quarterTurns quarter turns to add to the angle, any whole number; 1 is +90°, 3 is -90°
-   * @param family its node factor in Schureman's scheme; Foreman's knows a constituent by its
-   *     multiples
+   * @param like a constituent, no compound, whose node factor it has in Schureman's scheme: O1 for
+   *     σ1, a tide of the sun such as S2 for one that the moon's node does not touch; Foreman's
+   *     scheme knows a constituent by its multiples
    * @return the constituent
-   * @throws IllegalArgumentException if the name is empty or there are not six multiples in range
+   * @throws IllegalArgumentException if the name is empty, {@code like} is a compound, or there are
+   *     not six multiples in range
    */
   public static Constituent ofMultiples(
+      String name, int[] multiples, int quarterTurns, Constituent like) {
+    return ofMultiples(name, multiples, quarterTurns, like.simpleFamily());
+  }
+
+  /** As {@link #ofMultiples(String, int[], int, Constituent)}, by the node factor itself. */
+  static Constituent ofMultiples(
       String name, int[] multiples, int quarterTurns, NodeFamily family) {
     if (multiples.length != MeanLongitudes.COUNT) {
       throw new IllegalArgumentException(
@@ -99,11 +109,20 @@ public final class Constituent implements Serializable {
    * @param doodsonNumber six digits as in {@code 255.555}, with or without the point: the multiple
    *     of τ as it stands, the others with 5 added; X is ten and E eleven
    * @param quarterTurns quarter turns to add to the angle, which a Doodson number does not tell
-   * @param family its node factor in Schureman's scheme
+   * @param like a constituent, no compound, whose node factor it has in Schureman's scheme: O1 for
+   *     σ1, a tide of the sun such as S2 for one that the moon's node does not touch; Foreman's
+   *     scheme knows a constituent by its multiples
    * @return the constituent
-   * @throws IllegalArgumentException if the name is empty or the number cannot be read
+   * @throws IllegalArgumentException if the name is empty, {@code like} is a compound, or the
+   *     number cannot be read
    */
   public static Constituent ofDoodson(
+      String name, String doodsonNumber, int quarterTurns, Constituent like) {
+    return ofDoodson(name, doodsonNumber, quarterTurns, like.simpleFamily());
+  }
+
+  /** As {@link #ofDoodson(String, String, int, Constituent)}, by the node factor itself. */
+  static Constituent ofDoodson(
       String name, String doodsonNumber, int quarterTurns, NodeFamily family) {
     String digits = doodsonNumber.replace(".", "");
     int[] multiples = new int[MeanLongitudes.COUNT];
@@ -172,7 +191,7 @@ public final class Constituent implements Serializable {
   /**
    * How often one of the six angles goes into V.
    *
-   * @param angle index of the angle, for example {@link MeanLongitudes#TAU}
+   * @param angle index of the angle, in [0, 5]: τ, s, h, p, N′, p₁
    * @return the multiple
    * @throws IndexOutOfBoundsException if {@code angle} is not in [0, 5]
    */
@@ -198,12 +217,18 @@ public final class Constituent implements Serializable {
     return quarterTurns;
   }
 
-  /**
-   * Its node factor in Schureman's scheme.
-   *
-   * @return the family; NONE for a compound, which takes those of its parts
-   */
-  public NodeFamily family() {
+  /** Its node factor in Schureman's scheme; NONE for a compound, which takes those of its parts. */
+  NodeFamily family() {
+    return family;
+  }
+
+  private NodeFamily simpleFamily() {
+    if (isCompound()) {
+      throw new IllegalArgumentException(
+          "a node factor must be that of a constituent of the moon or sun itself, but "
+              + name
+              + " is a compound");
+    }
     return family;
   }
 
@@ -237,14 +262,8 @@ public final class Constituent implements Serializable {
     return speedDegreesPerHour;
   }
 
-  /**
-   * Its angle V at Greenwich, without nodal correction.
-   *
-   * @param longitudes which series of mean longitudes
-   * @param epochSeconds seconds since 1970-01-01T00:00:00Z; NaN gives NaN
-   * @return V, degrees, in [0, 360)
-   */
-  public double argumentDegrees(MeanLongitudes longitudes, double epochSeconds) {
+  /** Its angle V at Greenwich, degrees, in [0, 360), without nodal correction. */
+  double argumentDegrees(MeanLongitudes longitudes, double epochSeconds) {
     double[] angles = new double[MeanLongitudes.COUNT];
     longitudes.at(epochSeconds, angles, 0);
     double argument = argumentDegrees(angles);

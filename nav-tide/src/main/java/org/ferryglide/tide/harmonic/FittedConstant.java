@@ -64,7 +64,7 @@ public record FittedConstant(
    * @return amplitude and Greenwich phase lag
    */
   public HarmonicConstant constant() {
-    return new HarmonicConstant(constituent, amplitude, new GreenwichPhaseLag(lagDegrees));
+    return new HarmonicConstant(constituent, amplitude, lagDegrees);
   }
 
   /**

@@ -7,7 +7,7 @@ import org.ferryglide.nav.basics.Arguments;
  * Nodal corrections after Foreman, Pacific Marine Science Report 77-10 (1977): the close satellites
  * of a main constituent, added as vectors.
  */
-final class ForemanNodes implements NodalScheme {
+final class ForemanNodes extends NodalScheme {
 
   private static final long serialVersionUID = 1L;
 
@@ -33,7 +33,7 @@ final class ForemanNodes implements NodalScheme {
   }
 
   @Override
-  public MeanLongitudes meanLongitudes() {
+  MeanLongitudes meanLongitudes() {
     return MeanLongitudes.EXPLANATORY_SUPPLEMENT;
   }
 

@@ -2,7 +2,6 @@ package org.ferryglide.tide.harmonic;
 
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
@@ -24,7 +23,8 @@ import org.ferryglide.nav.basics.Arguments;
  *
  * <p>A short record hides constituents in one another: what it cannot tell apart is left out with a
  * warning, {@link HarmonicFit#notes}, and what is found then holds their share too. At Boston, M2
- * from fifteen days is up to 0.27 m wrong, most of it N2; months, or an {@link Inference}, cure it.
+ * from fifteen days is up to 0.27 m wrong, most of it N2; months, or {@linkplain #withInference
+ * inference}, cure it.
  *
  * <p>Foreman's own conventions of 1977 are {@code with(NodalScheme.foreman(latitude))
  * .withNodesOfTheCentre().withInferenceAfterFit()}; with them his example of Tuktoyaktuk comes out
@@ -155,23 +155,34 @@ public final class HarmonicAnalysis implements Serializable {
   }
 
   /**
-   * Analysis that infers constituents from others close to them; they are then not analysed for.
+   * Analysis that infers one more constituent, which the record is too short for, from one close to
+   * it, as known from a longer record nearby; it is then not analysed for.
    *
-   * @param list what follows from what
+   * <pre>{@code
+   * analysis.withInference(Constituents.P1, Constituents.K1, 0.331, 7.07);
+   * }</pre>
+   *
+   * @param inferred the constituent that cannot be told apart
+   * @param from the constituent close to it, which the record is analysed for
+   * @param amplitudeRatio amplitude of the inferred one divided by that of the other, above 0
+   * @param lagDifferenceDegrees Greenwich phase lag of the inferred one less that of the other,
+   *     degrees
    * @return the options
-   * @throws IllegalArgumentException if the scheme does not know a constituent
+   * @throws IllegalArgumentException if the two are the same, the scheme does not know one of them,
+   *     the ratio is not above 0, or a number is not finite
    */
-  public HarmonicAnalysis withInference(Inference... list) {
-    for (Inference inference : list) {
-      requireKnown(List.of(inference.inferred(), inference.from()));
-    }
+  public HarmonicAnalysis withInference(
+      Constituent inferred, Constituent from, double amplitudeRatio, double lagDifferenceDegrees) {
+    requireKnown(List.of(inferred, from));
+    List<Inference> more = new ArrayList<>(inferences);
+    more.add(new Inference(inferred, from, amplitudeRatio, lagDifferenceDegrees));
     return new HarmonicAnalysis(
         scheme,
         candidates,
         rayleigh,
         trend,
         nodesOfTheCentre,
-        List.copyOf(Arrays.asList(list)),
+        List.copyOf(more),
         inferenceAfterFit);
   }
 

@@ -31,8 +31,8 @@ import org.ferryglide.tide.sheet.Sheet;
  *         NodalScheme.schureman(),
  *         2.41,
  *         List.of(
- *             new HarmonicConstant(Constituents.M2, 1.52, new GreenwichPhaseLag(109.2)),
- *             new HarmonicConstant(Constituents.S2, 0.53, new GreenwichPhaseLag(151.0))));
+ *             new HarmonicConstant(Constituents.M2, 1.52, 109.2),
+ *             new HarmonicConstant(Constituents.S2, 0.53, 151.0)));
  * }</pre>
  */
 public final class HarmonicConstants implements Serializable {
@@ -274,7 +274,8 @@ public final class HarmonicConstants implements Serializable {
     Arguments.notNegative(factor, "factor", "times");
     List<HarmonicConstant> scaled = new ArrayList<>();
     for (HarmonicConstant c : list) {
-      scaled.add(new HarmonicConstant(c.constituent(), factor * c.amplitude(), c.lag()));
+      scaled.add(
+          new HarmonicConstant(c.constituent(), factor * c.amplitude(), c.greenwichLagDegrees()));
     }
     return new HarmonicConstants(scheme, factor * mean, scaled, notes);
   }
@@ -310,7 +311,7 @@ public final class HarmonicConstants implements Serializable {
                 new HarmonicConstant(
                     constituent,
                     Math.hypot(sum[0], sum[1]),
-                    new GreenwichPhaseLag(Math.toDegrees(Math.atan2(sum[1], sum[0]))))));
+                    Math.toDegrees(Math.atan2(sum[1], sum[0])))));
     return new HarmonicConstants(scheme, mean + other.mean, added, notes).withNotes(other.notes);
   }
 

@@ -101,11 +101,11 @@ final class HarmonicConstantsSheet {
       Optional<Constituent> constituent = find(row, name);
       OptionalDouble amplitude = row.number(amplitudeHeading, 0.0, GREATEST_AMPLITUDE);
       amplitude.ifPresent(size -> doubt(row, size));
-      Optional<PhaseLag> lag = lag(row);
+      Optional<LagOf> lag = lag(row);
       if (constituent.isPresent() && !seen.add(constituent.get().name())) {
         row.problem(NAME, "each constituent must stand once, but " + name + " stands again");
       } else if (constituent.isPresent() && amplitude.isPresent() && lag.isPresent()) {
-        list.add(new HarmonicConstant(constituent.get(), amplitude.getAsDouble(), lag.get()));
+        list.add(lag.get().constant(constituent.get(), amplitude.getAsDouble()));
       }
     }
     if (sheet.rows().stream().allMatch(row -> isMean(row.text(NAME)))) {
@@ -154,23 +154,30 @@ final class HarmonicConstantsSheet {
     return found;
   }
 
-  private Optional<PhaseLag> lag(Sheet.Row row) {
-    OptionalDouble degrees = row.number(lagHeading, -360.0, 720.0);
+  /** A constant by the lag of a row, once constituent and amplitude are known. */
+  private interface LagOf {
+    HarmonicConstant constant(Constituent constituent, double amplitude);
+  }
+
+  private Optional<LagOf> lag(Sheet.Row row) {
+    OptionalDouble given = row.number(lagHeading, -360.0, 720.0);
+    double degrees = given.orElse(Double.NaN);
     if (lagHeading.equals(BY_ZONE)) {
       Optional<ZoneOffset> zone =
           row.read(ZONE, text -> Optional.of(ZoneOffset.of(text)), Optional.empty());
-      return degrees.isPresent() && zone.isPresent()
-          ? Optional.of(new ZonePhaseLag(degrees.getAsDouble(), zone.get()))
+      return given.isPresent() && zone.isPresent()
+          ? Optional.of((of, size) -> HarmonicConstant.ofZone(of, size, degrees, zone.get()))
           : Optional.empty();
     }
     if (lagHeading.equals(LOCAL)) {
       OptionalDouble longitude = row.number(LONGITUDE, -180.0, 180.0);
-      return degrees.isPresent() && longitude.isPresent()
-          ? Optional.of(new LocalPhaseLag(degrees.getAsDouble(), longitude.getAsDouble()))
+      return given.isPresent() && longitude.isPresent()
+          ? Optional.of(
+              (of, size) -> HarmonicConstant.ofLocal(of, size, degrees, longitude.getAsDouble()))
           : Optional.empty();
     }
-    return degrees.isPresent()
-        ? Optional.of(new GreenwichPhaseLag(degrees.getAsDouble()))
+    return given.isPresent()
+        ? Optional.of((of, size) -> HarmonicConstant.ofGreenwich(of, size, degrees))
         : Optional.empty();
   }
 }

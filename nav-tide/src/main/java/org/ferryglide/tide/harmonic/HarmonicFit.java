@@ -1,6 +1,7 @@
 package org.ferryglide.tide.harmonic;
 
 import java.io.Serializable;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,7 +14,7 @@ import org.ferryglide.nav.note.Note;
  * <pre>{@code
  * HarmonicFit fit = HarmonicAnalysis.with(NodalScheme.schureman()).of(record);
  * double metres = fit.found("M2").get().amplitude();
- * double surgeRms = fit.residuals().rms();
+ * double surgeRms = fit.residualRms();
  * }</pre>
  */
 public final class HarmonicFit implements Serializable {
@@ -110,12 +111,58 @@ public final class HarmonicFit implements Serializable {
   }
 
   /**
-   * What the fit left over.
+   * How many values were fitted.
    *
-   * @return statistics of observed less fitted
+   * @return the number
    */
-  public Residuals residuals() {
-    return residuals;
+  public int count() {
+    return residuals.count();
+  }
+
+  /**
+   * What the fit left over, observed less fitted, as a whole.
+   *
+   * @return root of the mean square, in the unit of the series
+   */
+  public double residualRms() {
+    return residuals.rms();
+  }
+
+  /**
+   * The largest that the fit left over.
+   *
+   * @return the residual that is largest in magnitude, with its sign, in the unit of the series
+   */
+  public double largestResidual() {
+    return residuals.largest();
+  }
+
+  /**
+   * When {@link #largestResidual} was observed; look at the record around it.
+   *
+   * @return the instant
+   */
+  public Instant largestResidualAt() {
+    return residuals.largestAt();
+  }
+
+  /**
+   * Whether what is left over is slow weather or noise.
+   *
+   * @return correlation of each residual with the next, in [-1, 1]; near 1 for slow weather, near 0
+   *     for noise
+   */
+  public double residualCorrelation() {
+    return residuals.correlation();
+  }
+
+  /**
+   * Share of the record's variance that the fit explains.
+   *
+   * @return in [0, 1]
+   */
+  public double explainedShare() {
+    return residuals.explainedShare();
   }
 
   /**

@@ -18,7 +18,7 @@ import org.ferryglide.nav.basics.Arguments;
  * @param lagDifferenceDegrees Greenwich phase lag of the inferred one less that of the other,
  *     degrees
  */
-public record Inference(
+record Inference(
     Constituent inferred, Constituent from, double amplitudeRatio, double lagDifferenceDegrees)
     implements Serializable {
 

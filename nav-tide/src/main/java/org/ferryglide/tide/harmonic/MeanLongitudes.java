@@ -17,7 +17,7 @@ package org.ferryglide.tide.harmonic;
  * <p>The two series differ by less than 0.04° between 1900 and 2100. A station's constants belong
  * to the series, and to the nodal scheme, that they were found with.
  */
-public enum MeanLongitudes {
+enum MeanLongitudes {
   /**
    * The polynomials of Schureman, Manual of Harmonic Analysis and Prediction of Tides, US Coast and
    * Geodetic Survey Special Publication 98 (1958), table 1: moon after Brown, sun after Newcomb.

@@ -9,8 +9,7 @@ import java.util.Optional;
  * names mean what, the series of mean longitudes, and the correction of each constituent.
  *
  * <p>A station's constants belong to the scheme they were found with; another scheme's prediction
- * from them is off by the difference of the two corrections. Implementations are immutable and
- * serializable. Two are here, and an analysis or prediction takes any other.
+ * from them is off by the difference of the two corrections. There are two; both are immutable.
  *
  * <pre>{@code
  * NodalScheme scheme = NodalScheme.schureman();
@@ -19,28 +18,39 @@ import java.util.Optional;
  * scheme.corrections(epochSeconds, List.of(m2), factorAndAngle);
  * }</pre>
  */
-public interface NodalScheme extends Serializable {
+public abstract class NodalScheme implements Serializable {
+
+  private static final long serialVersionUID = 1L;
+
+  NodalScheme() {}
 
   /**
    * What the scheme is called.
    *
    * @return the name, for messages and listings
    */
-  String name();
+  public abstract String name();
+
+  /** The series that V is computed from. */
+  abstract MeanLongitudes meanLongitudes();
 
   /**
-   * The series that V is computed from.
+   * The angle V of a constituent at Greenwich, without nodal correction.
    *
-   * @return the mean longitudes
+   * @param constituent the constituent
+   * @param epochSeconds seconds since 1970-01-01T00:00:00Z; NaN gives NaN
+   * @return V, degrees, in [0, 360)
    */
-  MeanLongitudes meanLongitudes();
+  public final double argumentDegrees(Constituent constituent, double epochSeconds) {
+    return constituent.argumentDegrees(meanLongitudes(), epochSeconds);
+  }
 
   /**
    * The constituents that the scheme lists, the largest in the equilibrium tide first.
    *
    * @return unmodifiable list
    */
-  List<Constituent> constituents();
+  public abstract List<Constituent> constituents();
 
   /**
    * What a name means in this scheme.
@@ -49,7 +59,7 @@ public interface NodalScheme extends Serializable {
    *     understood (LAM2 for LDA2, RHO for RHO1)
    * @return the constituent; empty if the scheme does not list it
    */
-  default Optional<Constituent> constituent(String name) {
+  public Optional<Constituent> constituent(String name) {
     return ConstituentNames.find(name, constituents());
   }
 
@@ -59,7 +69,7 @@ public interface NodalScheme extends Serializable {
    * @param constituent the constituent, listed or made by the caller
    * @return true if {@link #corrections} takes it
    */
-  boolean knows(Constituent constituent);
+  public abstract boolean knows(Constituent constituent);
 
   /**
    * The corrections of many constituents at an instant.
@@ -69,14 +79,15 @@ public interface NodalScheme extends Serializable {
    * @param out receives two numbers for each: the node factor f, and the nodal angle u in degrees
    * @throws IllegalArgumentException if a constituent is not known
    */
-  void corrections(double epochSeconds, List<Constituent> constituents, double[] out);
+  public abstract void corrections(
+      double epochSeconds, List<Constituent> constituents, double[] out);
 
   /**
    * The scheme of official US predictions.
    *
    * @return Schureman's node factors, with the 37 constituents of official predictions
    */
-  static NodalScheme schureman() {
+  public static NodalScheme schureman() {
     return SchuremanNodes.INSTANCE;
   }
 
@@ -88,7 +99,7 @@ public interface NodalScheme extends Serializable {
    * @return the scheme
    * @throws IllegalArgumentException if the latitude is NaN or out of range
    */
-  static NodalScheme foreman(double latitudeDegrees) {
+  public static NodalScheme foreman(double latitudeDegrees) {
     return new ForemanNodes(latitudeDegrees);
   }
 }

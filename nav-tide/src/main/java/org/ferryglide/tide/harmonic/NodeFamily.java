@@ -4,14 +4,10 @@ package org.ferryglide.tide.harmonic;
  * Which of Schureman's node factors a constituent has: how it grows and shrinks, and runs early and
  * late, as the moon's orbit tilts over 18.6 years.
  *
- * <pre>{@code
- * Constituent own = Constituent.ofDoodson("SIG1", "127.555", 3, NodeFamily.O1);
- * }</pre>
- *
  * <p>The formulas are those of Schureman (1958), quoted at {@link SchuremanNodes}. A compound needs
  * none: it takes those of its parts.
  */
-public enum NodeFamily {
+enum NodeFamily {
   /** Not touched by the moon's node: S2, P1, SA and all other tides of the sun. */
   NONE,
   /** The lunar monthly MM. */

@@ -19,7 +19,7 @@ final class Phasors {
       double firstSeconds) {
     List<HarmonicConstant> units = new ArrayList<>();
     for (Constituent constituent : constituents) {
-      units.add(new HarmonicConstant(constituent, 1.0, new GreenwichPhaseLag(0.0)));
+      units.add(new HarmonicConstant(constituent, 1.0, 0.0));
     }
     maker = new TermsMaker(HarmonicConstants.of(scheme, 0.0, units), convention);
     amplitudes = new Terms.Amplitudes(units.size());

@@ -19,7 +19,7 @@ import java.util.Objects;
  *     for noise
  * @param explainedShare share of the record's variance that the fit explains, in [0, 1]
  */
-public record Residuals(
+record Residuals(
     int count,
     double rms,
     double largest,

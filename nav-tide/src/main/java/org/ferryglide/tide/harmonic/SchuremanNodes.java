@@ -11,7 +11,7 @@ import java.util.List;
  * agree with the yearly figures of the US National Ocean Service for 1980 to 2026, printed to 0.001
  * and 0.1°, within 0.0015 (OO1 within 0.005) and 0.13°.
  */
-final class SchuremanNodes implements NodalScheme {
+final class SchuremanNodes extends NodalScheme {
 
   private static final long serialVersionUID = 1L;
 
@@ -35,7 +35,7 @@ final class SchuremanNodes implements NodalScheme {
   }
 
   @Override
-  public MeanLongitudes meanLongitudes() {
+  MeanLongitudes meanLongitudes() {
     return MeanLongitudes.SCHUREMAN;
   }
 

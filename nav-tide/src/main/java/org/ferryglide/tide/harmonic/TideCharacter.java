@@ -15,7 +15,7 @@ import org.ferryglide.tide.height.MeanRanges;
  * TideCharacter character = TideCharacter.of(constants);
  * boolean twelfthsMayBeUsed = character.kind() == TideCharacter.Kind.SEMI_DIURNAL;
  * List<SpringNeap> dates =
- *     SpringsAndNeaps.fromMoon(character.ageOfTide().orElse(Duration.ofDays(2)), from, to);
+ *     SpringNeap.fromMoon(character.ageOfTide().orElse(Duration.ofDays(2)), from, to);
  * }</pre>
  */
 public final class TideCharacter implements Serializable {

@@ -12,14 +12,8 @@ import org.ferryglide.nav.basics.Arguments;
  *
  * <p>Taken off the standard port's heights before a secondary port's differences are looked up, and
  * put on at the secondary port.
- *
- * <pre>{@code
- * SeasonalChange change =
- *     SeasonalChange.ofMonths(0.1, 0, 0, -0.1, -0.1, -0.1, 0, 0, 0, 0.1, 0.1, 0.1);
- * change.metresAt(Instant.parse("2026-01-01T00:00:00Z")); // 0.1
- * }</pre>
  */
-public final class SeasonalChange implements Serializable {
+final class SeasonalChange implements Serializable {
   private static final long serialVersionUID = 1L;
 
   /** No change through the year. */

@@ -158,16 +158,27 @@ public final class SecondaryPort implements Serializable {
   }
 
   /**
-   * The same port with the seasonal changes of mean level of both ports.
+   * The same port with the seasonal changes of mean level of both ports: how far the sea stands
+   * above its yearly mean on the first day of every month (UTC), from January to December; straight
+   * lines join them.
    *
-   * @param standard the change at the standard port, taken off before the differences are looked
-   *     up; the standard port's table includes it
-   * @param own the change at this port, put on afterwards
+   * @param standardMetres twelve changes at the standard port, metres, each in [-5, 5], taken off
+   *     before the differences are looked up; the standard port's table includes them
+   * @param ownMetres twelve changes at this port, metres, each in [-5, 5], put on afterwards
    * @return the port
+   * @throws IllegalArgumentException if there are not twelve of each, or one is NaN or outside [-5,
+   *     5]
    */
-  public SecondaryPort withSeasonalChange(SeasonalChange standard, SeasonalChange own) {
+  public SecondaryPort withSeasonalChange(double[] standardMetres, double[] ownMetres) {
     return new SecondaryPort(
-        name, datum, standardPort, standardZone, highWaters, lowWaters, standard, own);
+        name,
+        datum,
+        standardPort,
+        standardZone,
+        highWaters,
+        lowWaters,
+        SeasonalChange.ofMonths(standardMetres),
+        SeasonalChange.ofMonths(ownMetres));
   }
 
   /**

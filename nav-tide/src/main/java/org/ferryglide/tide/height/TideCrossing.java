@@ -16,7 +16,7 @@ import java.util.Objects;
  * @param time when the tide passes the level
  * @param rising true if it goes up through the level
  */
-public record TideCrossing(Instant time, boolean rising) implements Serializable {
+record TideCrossing(Instant time, boolean rising) implements Serializable {
 
   private static final long serialVersionUID = 1L;
 

@@ -122,7 +122,7 @@ public interface TideCurve extends WaterLevel {
   }
 
   /**
-   * The times at which the tide passes a level, to a thousandth of a second of the curve.
+   * The times at which the rising tide passes a level, to a thousandth of a second of the curve.
    *
    * @param levelMetres the level, metres above {@link #datum}, finite
    * @param from start of the search
@@ -132,8 +132,29 @@ public interface TideCurve extends WaterLevel {
    * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code to} is
    *     before {@code from}
    */
-  default Found<TideCrossing> timesAt(double levelMetres, Instant from, Instant to) {
-    return new LevelSearch(this, levelMetres, true, from, to).crossings();
+  default Found<Instant> timesRisingTo(double levelMetres, Instant from, Instant to) {
+    return new LevelSearch(this, levelMetres, true, from, to)
+        .crossings()
+        .filter(TideCrossing::rising)
+        .map(TideCrossing::time);
+  }
+
+  /**
+   * The times at which the falling tide passes a level, to a thousandth of a second of the curve.
+   *
+   * @param levelMetres the level, metres above {@link #datum}, finite
+   * @param from start of the search
+   * @param to end of the search
+   * @return the times in order, and what part of the time the curve has data for; a level that a
+   *     water only touches is not passed
+   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code to} is
+   *     before {@code from}
+   */
+  default Found<Instant> timesFallingTo(double levelMetres, Instant from, Instant to) {
+    return new LevelSearch(this, levelMetres, true, from, to)
+        .crossings()
+        .filter(crossing -> !crossing.rising())
+        .map(TideCrossing::time);
   }
 
   /**

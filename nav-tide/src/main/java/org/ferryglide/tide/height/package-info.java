@@ -16,8 +16,8 @@
  * }</pre>
  *
  * <p>A {@link org.ferryglide.tide.height.SecondaryPort} makes a table from that of its standard
- * port; {@link org.ferryglide.tide.height.SpringsAndNeaps} tells when the range is largest; the
- * high and low waters of any curve are found for certain.
+ * port; {@link org.ferryglide.tide.height.SpringNeap} tells when the range is largest; the high and
+ * low waters of any curve are found for certain.
  *
  * <p>Heights are metres above the table's datum, up positive. Times are instants; in the kernel
  * forms, seconds since 1970-01-01T00:00:00Z. Tables predict the tide alone: wind and air pressure

@@ -7,7 +7,7 @@ package org.ferryglide.tide.stream;
  * HourlyStream byHand = stream.withBetweenHours(BetweenHours.HOURLY_STEPS);
  * }</pre>
  */
-public enum BetweenHours {
+enum BetweenHours {
   /**
    * East and north parts change along straight lines from hour to hour, which keeps clear of the
    * fault of averaging 359° and 1°. Neither part ever leaves the span of its two neighbours.

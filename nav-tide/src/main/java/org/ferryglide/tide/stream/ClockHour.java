@@ -22,8 +22,7 @@ import org.ferryglide.nav.measure.Velocity;
  * @param to when the next row does
  * @param stream the row's set and its rate for this tide
  */
-public record ClockHour(String label, Instant from, Instant to, Velocity stream)
-    implements Serializable {
+record ClockHour(String label, Instant from, Instant to, Velocity stream) implements Serializable {
 
   private static final long serialVersionUID = 1L;
 

@@ -10,7 +10,6 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
-import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.Explanation;
 
 /**
@@ -28,7 +27,7 @@ import org.ferryglide.nav.water.Explanation;
  *         FlowShape.FIFTY_NINETY, slackBefore, strongest, slackAfter, set, Speed.ofKnots(1.9));
  * }</pre>
  */
-public final class CurrentCurve implements StreamCurve, Serializable {
+final class CurrentCurve implements StreamCurve, Serializable {
   private static final long serialVersionUID = 1L;
 
   private final String name;
@@ -66,28 +65,17 @@ public final class CurrentCurve implements StreamCurve, Serializable {
     this.breaks = builder.build(shape);
   }
 
-  static CurrentCurve of(CurrentTable table) {
+  static CurrentCurve of(CurrentTable table, FlowShape shape) {
     return new CurrentCurve(
         table.station(),
         table.events().toArray(new CurrentEvent[0]),
-        FlowShape.SINE,
+        shape,
         false,
         table.notes().toArray(new Note[0]));
   }
 
-  /**
-   * A rule of thumb about two slacks and the maximum between them; its notes say that it is one.
-   *
-   * @param shape the rule
-   * @param slackBefore when the stream begins
-   * @param strongest when it is strongest; halfway unless something better is known
-   * @param slackAfter when it ends
-   * @param set where it goes
-   * @param maximum its greatest rate
-   * @return the curve; no data before {@code slackBefore} and after {@code slackAfter}
-   * @throws IllegalArgumentException if the times do not grow
-   */
-  public static CurrentCurve ofRule(
+  /** A rule of thumb about two slacks and the maximum between them. */
+  static CurrentCurve ofRule(
       FlowShape shape,
       Instant slackBefore,
       Instant strongest,
@@ -109,26 +97,6 @@ public final class CurrentCurve implements StreamCurve, Serializable {
       CurrentEvent.slack(slackAfter)
     };
     return new CurrentCurve("rule of thumb", events, shape, true, new Note[0]);
-  }
-
-  /**
-   * The same current with another shape between slack and maximum.
-   *
-   * @param newShape the shape
-   * @return a changed copy
-   */
-  public CurrentCurve withShape(FlowShape newShape) {
-    return new CurrentCurve(name, events, newShape, rule, doubts);
-  }
-
-  /**
-   * This current with its name, at a place.
-   *
-   * @param position where it holds
-   * @return the station
-   */
-  public StreamStation atPosition(Position position) {
-    return StreamStation.of(name, position, this);
   }
 
   @Override

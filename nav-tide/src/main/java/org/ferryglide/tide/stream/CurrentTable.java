@@ -158,8 +158,19 @@ public final class CurrentTable implements Serializable {
    * @return the curve; no data before the first line and after the last, nor between two lines more
    *     than nine hours apart
    */
-  public CurrentCurve asCurve() {
-    return CurrentCurve.of(this);
+  public StreamCurve asCurve() {
+    return asCurve(FlowShape.SINE);
+  }
+
+  /**
+   * The current at any time by another shape between slack and maximum.
+   *
+   * @param shape the shape
+   * @return the curve; no data before the first line and after the last, nor between two lines more
+   *     than nine hours apart
+   */
+  public StreamCurve asCurve(FlowShape shape) {
+    return CurrentCurve.of(this, shape);
   }
 
   /**

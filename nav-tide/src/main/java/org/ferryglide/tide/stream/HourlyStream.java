@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
@@ -59,22 +60,57 @@ public final class HourlyStream implements StreamCurve, Serializable {
   }
 
   /**
-   * The same stream with another rule between the hours.
+   * The same stream by the half-hour rule: each row holds for the half hour before and after its
+   * hour, as hand work has it.
    *
-   * @param rule the rule
    * @return a changed copy
    */
-  public HourlyStream withBetweenHours(BetweenHours rule) {
+  public HourlyStream inHourlySteps() {
+    return withBetweenHours(BetweenHours.HOURLY_STEPS);
+  }
+
+  /**
+   * The same stream by a smooth curve through the hours in place of straight lines between them.
+   *
+   * @return a changed copy
+   */
+  public HourlyStream smoothed() {
+    return withBetweenHours(BetweenHours.SMOOTH);
+  }
+
+  /** The same stream with another rule between the hours. */
+  HourlyStream withBetweenHours(BetweenHours rule) {
     return new HourlyStream(table, tides, rule, range);
   }
 
   /**
-   * The same stream scaled by another range.
+   * The same stream with one range for all tides of a day, the mean of the ranges of those whose
+   * high (or low) water falls on it, as hand work does it. Unless told, each tide has its own
+   * range, the mean of the rise before and the fall after its high water (for tables about low
+   * water, of the fall before and the rise after it); where one of the two is less than half the
+   * other, as at a double high water, the larger is taken, since the mean would make the stream too
+   * weak, and the note {@code stream.unequal-range} tells.
    *
-   * @param choice which range
+   * @param zone the zone whose midnight parts the days
    * @return a changed copy
    */
-  public HourlyStream withRange(TideRange choice) {
+  public HourlyStream withRangeOfTheDay(ZoneId zone) {
+    return withRange(TideRange.ofTheDay(zone));
+  }
+
+  /**
+   * The same stream with one range for all tides.
+   *
+   * @param metres the range at the standard port, metres, finite, at least 0
+   * @return a changed copy
+   * @throws IllegalArgumentException if the range is not finite or negative
+   */
+  public HourlyStream withRangeMetres(double metres) {
+    return withRange(TideRange.ofMetres(metres));
+  }
+
+  /** The same stream scaled by another range. */
+  HourlyStream withRange(TideRange choice) {
     return new HourlyStream(table, tides, betweenHours, choice);
   }
 
@@ -110,16 +146,23 @@ public final class HourlyStream implements StreamCurve, Serializable {
   }
 
   /**
-   * The table's hours in clock time for a day, by the half-hour rule: each row holds for the half
-   * hour before and after its hour; rows of two tides meet halfway between the high (or low)
-   * waters.
+   * The table's hours in clock time for a day, as a paddler pencils them on the chart: {@code +1
+   * 1212-1312 062° 2.4 kn}. Each row holds for the half hour before and after its hour; rows of two
+   * tides meet halfway between the high (or low) waters.
    *
    * @param day the day
-   * @param zone the zone whose midnight begins and ends it
-   * @return the hours that hold at some time of the day, in order, those at its ends uncut; none
-   *     where the tides give none
+   * @param zone the zone whose midnight begins and ends it, and of the clock
+   * @return the hours that hold at some time of the day, in order, those at its ends uncut: label,
+   *     clock times to the nearest minute, set and rate; none where the tides give none
    */
-  public List<ClockHour> clockHours(LocalDate day, ZoneId zone) {
+  public List<String> pencilledHours(LocalDate day, ZoneId zone) {
+    return clockHours(day, zone).stream()
+        .map(hour -> hour.pencilled(zone))
+        .collect(Collectors.toUnmodifiableList());
+  }
+
+  /** Those hours as they hold. */
+  List<ClockHour> clockHours(LocalDate day, ZoneId zone) {
     double from = EpochSeconds.of(day.atStartOfDay(zone).toInstant());
     double to = EpochSeconds.of(day.plusDays(1).atStartOfDay(zone).toInstant());
     PiecewiseStream held = HourlyRows.of(table, references, BetweenHours.HOURLY_STEPS);

@@ -1,6 +1,7 @@
 package org.ferryglide.tide.stream;
 
 import java.io.Serializable;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,7 +22,7 @@ import org.ferryglide.tide.height.TideTable;
  *         List.of(
  *             PilotTurn.begins("-0430", TrueBearing.ofDegrees(180), Speed.ofKnots(2.5)),
  *             PilotTurn.begins("+0145", TrueBearing.ofDegrees(0), Speed.ofKnots(3))));
- * PilotStream stream = remarks.boundTo(tidesAtPortEnnor);
+ * StreamCurve stream = remarks.boundTo(tidesAtPortEnnor);
  * }</pre>
  */
 public final class PilotRemarks implements Serializable {
@@ -32,13 +33,19 @@ public final class PilotRemarks implements Serializable {
   private final StandardPort standardPort;
   private final PilotTurn[] turns;
   private final Note[] notes;
+  private final FlowShape shape;
+  private final TideRange range;
 
   private PilotRemarks(
       String station,
       Position position,
       StandardPort standardPort,
       PilotTurn[] turns,
-      Note[] notes) {
+      Note[] notes,
+      FlowShape shape,
+      TideRange range) {
+    this.shape = shape;
+    this.range = range;
     this.notes = notes;
     this.station = station;
     this.position = position;
@@ -92,19 +99,62 @@ public final class PilotRemarks implements Serializable {
         position,
         standardPort,
         sorted.toArray(new PilotTurn[0]),
-        notes.toArray(new Note[0]));
+        notes.toArray(new Note[0]),
+        FlowShape.SINE,
+        TideRange.ofEachTide());
+  }
+
+  /**
+   * The same remarks with another shape between turns; sine unless told.
+   *
+   * @param newShape the shape
+   * @return a changed copy
+   */
+  public PilotRemarks withShape(FlowShape newShape) {
+    return new PilotRemarks(station, position, standardPort, turns, notes, newShape, range);
+  }
+
+  /**
+   * The same stream with one range for all tides of a day, the mean of the ranges of those whose
+   * high (or low) water falls on it, as hand work does it. Unless told, each tide has its own
+   * range, the mean of the rise before and the fall after its high water (for tables about low
+   * water, of the fall before and the rise after it); where one of the two is less than half the
+   * other, as at a double high water, the larger is taken, since the mean would make the stream too
+   * weak, and the note {@code stream.unequal-range} tells.
+   *
+   * @param zone the zone whose midnight parts the days
+   * @return a changed copy
+   */
+  public PilotRemarks withRangeOfTheDay(ZoneId zone) {
+    return withRange(TideRange.ofTheDay(zone));
+  }
+
+  /**
+   * The same stream with one range for all tides.
+   *
+   * @param metres the range at the standard port, metres, finite, at least 0
+   * @return a changed copy
+   * @throws IllegalArgumentException if the range is not finite or negative
+   */
+  public PilotRemarks withRangeMetres(double metres) {
+    return withRange(TideRange.ofMetres(metres));
+  }
+
+  private PilotRemarks withRange(TideRange choice) {
+    return new PilotRemarks(station, position, standardPort, turns, notes, shape, choice);
   }
 
   /**
    * Lays the remarks along the tides of their port.
    *
    * @param tides the tide table of {@link #standardPort}
-   * @return the stream as a function of time, each tide with its own range, sine between turns
+   * @return the stream as a function of time, for {@link StreamStation#of} with {@link #station}
+   *     and {@link #position}
    * @throws IllegalArgumentException if {@code tides} is another port's, or its tides follow each
    *     other so fast that one tide's last turn comes after the next one's first
    */
-  public PilotStream boundTo(TideTable tides) {
-    return PilotStream.of(this, tides);
+  public StreamCurve boundTo(TideTable tides) {
+    return PilotStream.of(this, tides, shape, range);
   }
 
   /**

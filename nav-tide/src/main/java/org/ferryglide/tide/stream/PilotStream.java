@@ -26,7 +26,7 @@ import org.ferryglide.tide.height.TideTable;
  * PilotStream stream = remarks.boundTo(tides).withShape(FlowShape.FIFTY_NINETY);
  * }</pre>
  */
-public final class PilotStream implements StreamCurve, Serializable {
+final class PilotStream implements StreamCurve, Serializable {
   private static final long serialVersionUID = 1L;
 
   private static final double LONGEST_STREAM_SECONDS = 12.0 * 3600.0;
@@ -46,9 +46,9 @@ public final class PilotStream implements StreamCurve, Serializable {
         breaks(remarks, ReferenceTides.of(tides, remarks.standardPort().about(), range), shape);
   }
 
-  static PilotStream of(PilotRemarks remarks, TideTable tides) {
+  static PilotStream of(PilotRemarks remarks, TideTable tides, FlowShape shape, TideRange range) {
     remarks.standardPort().refuseOther(tides, "pilot remarks on " + remarks.station());
-    return new PilotStream(remarks, tides, FlowShape.SINE, TideRange.ofEachTide());
+    return new PilotStream(remarks, tides, shape, range);
   }
 
   private static SlackToMaximum breaks(
@@ -116,35 +116,6 @@ public final class PilotStream implements StreamCurve, Serializable {
     builder.startAt(from);
     builder.add(middle, flow.eastMetresPerSecond(), flow.northMetresPerSecond(), true, flags);
     builder.add(to, flow.eastMetresPerSecond(), flow.northMetresPerSecond(), false, flags);
-  }
-
-  /**
-   * The same stream with another shape between turns.
-   *
-   * @param newShape the shape
-   * @return a changed copy
-   */
-  public PilotStream withShape(FlowShape newShape) {
-    return new PilotStream(remarks, tides, newShape, range);
-  }
-
-  /**
-   * The same stream scaled by another range.
-   *
-   * @param choice which range
-   * @return a changed copy
-   */
-  public PilotStream withRange(TideRange choice) {
-    return new PilotStream(remarks, tides, shape, choice);
-  }
-
-  /**
-   * This stream with its name and place, for the fields between stations.
-   *
-   * @return the station
-   */
-  public StreamStation asStation() {
-    return StreamStation.of(remarks.station(), remarks.position(), this);
   }
 
   @Override

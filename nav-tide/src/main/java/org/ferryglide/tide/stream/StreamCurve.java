@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
@@ -111,5 +113,27 @@ public interface StreamCurve extends StreamField {
   @Override
   default boolean isUniform() {
     return true;
+  }
+
+  /**
+   * A rule of thumb about two slacks and the maximum between them; its notes say that it is one.
+   *
+   * @param shape the rule
+   * @param slackBefore when the stream begins
+   * @param strongest when it is strongest; halfway unless something better is known
+   * @param slackAfter when it ends
+   * @param set where it goes
+   * @param maximum its greatest rate
+   * @return the curve; no data before {@code slackBefore} and after {@code slackAfter}
+   * @throws IllegalArgumentException if the times do not grow
+   */
+  static StreamCurve ofRule(
+      FlowShape shape,
+      Instant slackBefore,
+      Instant strongest,
+      Instant slackAfter,
+      TrueBearing set,
+      Speed maximum) {
+    return CurrentCurve.ofRule(shape, slackBefore, strongest, slackAfter, set, maximum);
   }
 }

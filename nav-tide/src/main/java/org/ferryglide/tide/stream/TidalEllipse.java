@@ -5,7 +5,6 @@ import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.tide.harmonic.Constituent;
-import org.ferryglide.tide.harmonic.GreenwichPhaseLag;
 import org.ferryglide.tide.harmonic.HarmonicConstant;
 
 /**
@@ -79,6 +78,6 @@ public record TidalEllipse(
   private HarmonicConstant constant(double inPhase, double quarterLater) {
     double lag = lagDegrees + Math.toDegrees(Math.atan2(quarterLater, inPhase));
     return new HarmonicConstant(
-        constituent, Math.hypot(inPhase, quarterLater), new GreenwichPhaseLag(Angles.reduced(lag)));
+        constituent, Math.hypot(inPhase, quarterLater), Angles.reduced(lag));
   }
 }

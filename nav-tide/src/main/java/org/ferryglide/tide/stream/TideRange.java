@@ -12,7 +12,7 @@ import org.ferryglide.nav.basics.Arguments;
  * HourlyStream atSprings = stream.withRange(TideRange.ofMetres(4.9));
  * }</pre>
  */
-public final class TideRange implements Serializable {
+final class TideRange implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private static final TideRange OF_EACH_TIDE = new TideRange("", Double.NaN);

@@ -34,7 +34,7 @@ class HarmonicConstantsSheetTest {
             "lam2,0.04,-10.0");
     assertEquals(2.41, constants.mean());
     assertEquals(2, constants.list().size());
-    assertEquals(new GreenwichPhaseLag(109.2), constants.list().get(0).lag());
+    assertEquals(109.2, constants.list().get(0).greenwichLagDegrees());
     assertEquals(Constituents.LDA2, constants.list().get(1).constituent());
     assertEquals(350.0, constants.list().get(1).greenwichLagDegrees());
     assertEquals(1.52, constants.amplitude("M2"));
@@ -48,7 +48,10 @@ class HarmonicConstantsSheetTest {
             "constituent,amplitude_m,phase_lag_zone_deg,zone",
             "M2,1.52,109.2,+01:00",
             "K1,0.1,20,Z");
-    assertEquals(new ZonePhaseLag(109.2, ZoneOffset.ofHours(1)), constants.list().get(0).lag());
+    assertEquals(
+        HarmonicConstant.ofZone(
+            Constituents.M2, constants.list().get(0).amplitude(), 109.2, ZoneOffset.ofHours(1)),
+        constants.list().get(0));
     assertEquals(109.2 - 28.9841042, constants.list().get(0).greenwichLagDegrees(), 1e-6);
     assertEquals(20.0, constants.list().get(1).greenwichLagDegrees());
   }

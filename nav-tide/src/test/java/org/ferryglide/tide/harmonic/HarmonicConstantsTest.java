@@ -9,10 +9,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class HarmonicConstantsTest {
-  private static final HarmonicConstant M2 =
-      new HarmonicConstant(Constituents.M2, 1.5, new GreenwichPhaseLag(109.2));
-  private static final HarmonicConstant SA =
-      new HarmonicConstant(Constituents.SA, 0.1, new GreenwichPhaseLag(200.0));
+  private static final HarmonicConstant M2 = new HarmonicConstant(Constituents.M2, 1.5, 109.2);
+  private static final HarmonicConstant SA = new HarmonicConstant(Constituents.SA, 0.1, 200.0);
 
   private final HarmonicConstants constants =
       HarmonicConstants.of(NodalScheme.schureman(), 2.4, List.of(M2, SA));
@@ -65,7 +63,7 @@ class HarmonicConstantsTest {
         "amplitude of M2 must be a finite number of units of the series, at least 0, but was -1.0",
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new HarmonicConstant(Constituents.M2, -1.0, new GreenwichPhaseLag(0.0)))
+                () -> new HarmonicConstant(Constituents.M2, -1.0, 0.0))
             .getMessage());
     assertEquals(
         "factor must be a finite number of times, at least 0, but was NaN",

@@ -83,7 +83,7 @@ class HarmonicPredictorTest {
           new HarmonicConstant(
               NodalScheme.schureman().constituent(row.text("constituent")).orElseThrow(),
               KNOT_CM_S * Published.number(row, "amplitude_kn"),
-              new GreenwichPhaseLag(Published.number(row, "phase_lag_greenwich_deg"))));
+              Published.number(row, "phase_lag_greenwich_deg")));
     }
     HarmonicPredictor predictor =
         HarmonicPredictor.of(

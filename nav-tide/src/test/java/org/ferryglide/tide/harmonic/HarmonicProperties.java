@@ -62,7 +62,7 @@ class HarmonicProperties {
     List<HarmonicConstant> delayed = new ArrayList<>();
     for (HarmonicConstant c : constants.list()) {
       double lag = c.greenwichLagDegrees() + c.constituent().speedDegreesPerHour() * hours;
-      delayed.add(new HarmonicConstant(c.constituent(), c.amplitude(), new GreenwichPhaseLag(lag)));
+      delayed.add(new HarmonicConstant(c.constituent(), c.amplitude(), lag));
     }
     NodalConvention held = NodalConvention.heldAt(Instant.parse("2024-07-01T00:00:00Z"));
     HarmonicConstants later = HarmonicConstants.of(constants.scheme(), constants.mean(), delayed);
@@ -215,9 +215,7 @@ class HarmonicProperties {
             (sizes, turns, mean) -> {
               List<HarmonicConstant> list = new ArrayList<>();
               for (int i = 0; i < apart.size(); i++) {
-                list.add(
-                    new HarmonicConstant(
-                        apart.get(i), sizes.get(i), new GreenwichPhaseLag(turns.get(i))));
+                list.add(new HarmonicConstant(apart.get(i), sizes.get(i), turns.get(i)));
               }
               return HarmonicConstants.of(NodalScheme.schureman(), mean, list);
             });

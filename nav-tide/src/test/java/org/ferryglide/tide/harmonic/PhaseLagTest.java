@@ -12,11 +12,10 @@ class PhaseLagTest {
   @Test
   void aClockAheadOfUniversalTimeSeesHighWaterLater() {
     // by a clock 5 h behind, M2's high water is 5 h earlier on the dial
-    PhaseLag lag = new ZonePhaseLag(100.0, ZoneOffset.ofHours(-5));
+    HarmonicConstant m2 =
+        HarmonicConstant.ofZone(Constituents.M2, 1.0, 100.0, ZoneOffset.ofHours(-5));
     assertEquals(
-        100.0 + 5.0 * Constituents.M2.speedDegreesPerHour(),
-        lag.toGreenwich(Constituents.M2).degrees(),
-        ROUNDING);
+        100.0 + 5.0 * Constituents.M2.speedDegreesPerHour(), m2.greenwichLagDegrees(), ROUNDING);
   }
 
   @Test
@@ -26,8 +25,7 @@ class PhaseLagTest {
             NodalScheme.schureman(),
             0.0,
             java.util.List.of(
-                new HarmonicConstant(
-                    Constituents.K1, 1.0, new ZonePhaseLag(30.0, ZoneOffset.ofHours(9)))));
+                HarmonicConstant.ofZone(Constituents.K1, 1.0, 30.0, ZoneOffset.ofHours(9))));
     // a clock 9 h ahead shows t + 9 h when it is t at Greenwich; its angle V is that of t + 9 h
     double angle = Constituents.K1.argumentDegrees(MeanLongitudes.SCHUREMAN, 1e9 + 9 * 3600.0);
     double[] correction = new double[2];
@@ -40,29 +38,39 @@ class PhaseLagTest {
 
   @Test
   void theLocalMeridianCountsOncePerSpecies() {
-    PhaseLag lag = new LocalPhaseLag(10.0, 20.0);
-    assertEquals(330.0, lag.toGreenwich(Constituents.M2).degrees(), ROUNDING);
-    assertEquals(350.0, lag.toGreenwich(Constituents.K1).degrees(), ROUNDING);
-    assertEquals(10.0, lag.toGreenwich(Constituents.MF).degrees(), ROUNDING);
+    assertEquals(330.0, local(Constituents.M2), ROUNDING);
+    assertEquals(350.0, local(Constituents.K1), ROUNDING);
+    assertEquals(10.0, local(Constituents.MF), ROUNDING);
+  }
+
+  private static double local(Constituent constituent) {
+    return HarmonicConstant.ofLocal(constituent, 1.0, 10.0, 20.0).greenwichLagDegrees();
+  }
+
+  private static double greenwich(double degrees) {
+    return HarmonicConstant.ofGreenwich(Constituents.M2, 1.0, degrees).greenwichLagDegrees();
   }
 
   @Test
   void anglesAreReduced() {
-    assertEquals(350.0, new GreenwichPhaseLag(-10.0).degrees());
-    assertEquals(0.0, new GreenwichPhaseLag(-0.0).degrees());
-    assertEquals(0.0, new GreenwichPhaseLag(-1e-17).degrees());
-    assertEquals(new ZonePhaseLag(10, ZoneOffset.UTC), new ZonePhaseLag(370, ZoneOffset.UTC));
+    assertEquals(350.0, greenwich(-10.0));
+    assertEquals(0.0, greenwich(-0.0));
+    assertEquals(0.0, greenwich(-1e-17));
+    assertEquals(
+        HarmonicConstant.ofZone(Constituents.M2, 1, 10, ZoneOffset.UTC),
+        HarmonicConstant.ofZone(Constituents.M2, 1, 370, ZoneOffset.UTC));
   }
 
   @Test
   void lagsThatAreNotNumbersAreRefused() {
     assertEquals(
         "phase lag must be a finite number of degrees, but was NaN",
-        assertThrows(IllegalArgumentException.class, () -> new GreenwichPhaseLag(Double.NaN))
-            .getMessage());
+        assertThrows(IllegalArgumentException.class, () -> greenwich(Double.NaN)).getMessage());
     assertEquals(
         "longitude of a station must be in [-180, 180] degrees, but was 181.0",
-        assertThrows(IllegalArgumentException.class, () -> new LocalPhaseLag(0.0, 181.0))
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> HarmonicConstant.ofLocal(Constituents.M2, 1.0, 0.0, 181.0))
             .getMessage());
   }
 }

@@ -63,7 +63,7 @@ final class Published {
               new HarmonicConstant(
                   scheme.constituent(row.text("constituent")).orElseThrow(),
                   number(row, "amplitude_m"),
-                  new GreenwichPhaseLag(number(row, "phase_lag_greenwich_deg"))));
+                  number(row, "phase_lag_greenwich_deg")));
     }
     Map<String, HarmonicConstants> constants = new LinkedHashMap<>();
     byStation.forEach(

@@ -9,7 +9,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.tide.height.SpringNeap;
-import org.ferryglide.tide.height.SpringsAndNeaps;
 import org.ferryglide.tide.height.TableCurve;
 import org.ferryglide.tide.height.TideCurve;
 import org.ferryglide.tide.height.TideEvent;
@@ -95,9 +94,9 @@ class TableCurveAccuracyTest {
     Instant from = Instant.parse("2024-01-01T00:00:00Z");
     Instant to = Instant.parse("2028-01-01T00:00:00Z");
     Duration age = Duration.ofMinutes(Math.round(60.0 * ageHours));
-    List<SpringNeap> moon = SpringsAndNeaps.fromMoon(age, from, to);
+    List<SpringNeap> moon = SpringNeap.fromMoon(age, from, to);
     List<Double> apart = new ArrayList<>();
-    for (SpringNeap turn : SpringsAndNeaps.of(tideAt(station).table(from, to))) {
+    for (SpringNeap turn : SpringNeap.of(tideAt(station).table(from, to))) {
       apart.add(
           moon.stream()
               .filter(other -> other.kind() == turn.kind())

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import org.ferryglide.tide.height.MeanRanges;
 import org.ferryglide.tide.height.SpringNeap;
-import org.ferryglide.tide.height.SpringsAndNeaps;
 import org.ferryglide.tide.height.TideTable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,7 +51,7 @@ class TideCharacterTest {
     "3.01, DIURNAL"
   })
   void everyLimitOfTheFormNumberCounts(double formNumber, TideCharacter.Kind kind) {
-    GreenwichPhaseLag lag = new GreenwichPhaseLag(10.0);
+    double lag = 10.0;
     TideCharacter character =
         TideCharacter.of(
             HarmonicConstants.of(
@@ -80,8 +79,8 @@ class TideCharacterTest {
                 NodalScheme.schureman(),
                 0.0,
                 List.of(
-                    new HarmonicConstant(Constituents.M2, 1.5, new GreenwichPhaseLag(350.0)),
-                    new HarmonicConstant(Constituents.S2, 0.5, new GreenwichPhaseLag(10.0)))));
+                    new HarmonicConstant(Constituents.M2, 1.5, 350.0),
+                    new HarmonicConstant(Constituents.S2, 0.5, 10.0))));
     assertEquals(Optional.of(new MeanRanges(4.0, 2.0)), character.meanRanges());
     assertEquals(0.0, character.formNumber());
     // 20° at 1.0158958° an hour, across north
@@ -101,8 +100,8 @@ class TideCharacterTest {
           HarmonicTide.of(station, "mean", constants, NodalConvention.AT_INSTANT).table(from, to);
       Duration age = TideCharacter.of(constants).ageOfTide().orElseThrow();
       List<SpringNeap> byTheMoon =
-          SpringsAndNeaps.fromMoon(age, from.minusSeconds(864000), to.plusSeconds(864000));
-      for (SpringNeap turn : SpringsAndNeaps.of(table)) {
+          SpringNeap.fromMoon(age, from.minusSeconds(864000), to.plusSeconds(864000));
+      for (SpringNeap turn : SpringNeap.of(table)) {
         all++;
         inside +=
             byTheMoon.stream()
@@ -127,7 +126,7 @@ class TideCharacterTest {
             HarmonicConstants.of(
                 NodalScheme.schureman(),
                 0.0,
-                List.of(new HarmonicConstant(Constituents.K1, 0.3, new GreenwichPhaseLag(1.0)))));
+                List.of(new HarmonicConstant(Constituents.K1, 0.3, 1.0))));
     assertEquals(Optional.empty(), character.ageOfTide());
     assertEquals(Optional.empty(), character.meanRanges());
     assertEquals(TideCharacter.Kind.DIURNAL, character.kind());

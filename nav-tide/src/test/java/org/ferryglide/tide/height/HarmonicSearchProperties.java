@@ -64,7 +64,8 @@ class HarmonicSearchProperties {
   void passingALevelIsPassingItsHeight(@ForAll("tides") HarmonicSum tide) {
     double level = 0.3;
     List<TideCrossing> crossings =
-        tide.timesAt(level, EpochSeconds.toInstant(0.0), EpochSeconds.toInstant(SPAN_SECONDS))
+        Tables.crossings(
+                tide, level, EpochSeconds.toInstant(0.0), EpochSeconds.toInstant(SPAN_SECONDS))
             .items();
     boolean above = tide.heightMetres(0.0) >= level;
     for (TideCrossing crossing : crossings) {

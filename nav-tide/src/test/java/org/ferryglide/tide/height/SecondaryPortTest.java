@@ -94,8 +94,8 @@ class SecondaryPortTest {
   void theSeasonIsTakenOffTheStandardPortAndPutOnAtThisOne() {
     SecondaryPort port =
         LITTLEPORT.withSeasonalChange(
-            SeasonalChange.ofMonths(0, 0, 0, 0, 0, 0.2, 0.2, 0, 0, 0, 0, 0),
-            SeasonalChange.ofMonths(0, 0, 0, 0, 0, -0.1, -0.1, 0, 0, 0, 0, 0));
+            new double[] {0, 0, 0, 0, 0, 0.2, 0.2, 0, 0, 0, 0, 0},
+            new double[] {0, 0, 0, 0, 0, -0.1, -0.1, 0, 0, 0, 0, 0});
     // 4.4 m in June is a mean-level 4.2 m: 5.3 m here, less a decimetre
     TideEvent water = port.waterFrom(TideEvent.high(at("2026-06-10T06:00:00Z"), 4.4));
     assertEquals(5.2, water.heightMetres(), 1e-9);

@@ -225,7 +225,7 @@ class TableCurveProperties {
       long edges =
           above.items().stream().filter(w -> !w.openBefore()).count()
               + above.items().stream().filter(w -> !w.openAfter()).count();
-      assertEquals(edges, curve.timesAt(level, from, to).items().size());
+      assertEquals(edges, Tables.crossings(curve, level, from, to).items().size());
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import org.ferryglide.nav.water.Found;
 
 /** Tables for tests; times count from {@link #MIDNIGHT}. */
 final class Tables {
@@ -30,6 +31,11 @@ final class Tables {
 
   static Instant atHour(double hours) {
     return MIDNIGHT.plusMillis(Math.round(hours * 3.6e6));
+  }
+
+  /** Every passing of a level, either way. */
+  static Found<TideCrossing> crossings(TideCurve curve, double level, Instant from, Instant to) {
+    return new LevelSearch(curve, level, true, from, to).crossings();
   }
 
   /** One curve of every kind. */

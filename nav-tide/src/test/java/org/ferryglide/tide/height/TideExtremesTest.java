@@ -169,7 +169,7 @@ class TideExtremesTest {
     TideCurve sawtooth = new Sawtooth();
     Instant from = Instant.EPOCH.minusSeconds(1000);
     Instant to = Instant.EPOCH.plusSeconds(1000);
-    List<TideCrossing> crossings = sawtooth.timesAt(0.25, from, to).items();
+    List<TideCrossing> crossings = Tables.crossings(sawtooth, 0.25, from, to).items();
     assertEquals(2, crossings.size());
     assertEquals(new TideCrossing(Instant.EPOCH, true), crossings.get(0));
     assertEquals(250.0, EpochSeconds.of(crossings.get(1).time()), 1e-3);

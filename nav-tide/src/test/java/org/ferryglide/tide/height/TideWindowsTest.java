@@ -65,7 +65,7 @@ class TideWindowsTest {
     assertEquals(
         List.of(new Window(TimeSpan.of(from, to), true, true)),
         TWELFTHS.windowsAtMost(5.1, from, to).items());
-    assertTrue(TWELFTHS.timesAt(5.1, from, to).isEmpty());
+    assertTrue(Tables.crossings(TWELFTHS, 5.1, from, to).isEmpty());
   }
 
   @Test
@@ -73,7 +73,7 @@ class TideWindowsTest {
     Instant from = Tables.atHour(0);
     Instant to = Tables.atHour(24);
     for (TideCurve curve : Tables.curvesThrough(TABLE)) {
-      assertTrue(curve.timesAt(5.0, from, to).isEmpty(), curve::toString);
+      assertTrue(Tables.crossings(curve, 5.0, from, to).isEmpty(), curve::toString);
       assertEquals(List.of(), curve.windowsAtLeast(5.0, from, to).items(), curve::toString);
       assertEquals(1, curve.windowsAtMost(5.0, from, to).items().size(), curve::toString);
     }
@@ -81,7 +81,8 @@ class TideWindowsTest {
 
   @Test
   void theTideGoesUpAndDownThroughALevelInTurn() {
-    List<TideCrossing> times = TWELFTHS.timesAt(2.0, Tables.atHour(0), Tables.atHour(24)).items();
+    List<TideCrossing> times =
+        Tables.crossings(TWELFTHS, 2.0, Tables.atHour(0), Tables.atHour(24)).items();
     assertEquals(
         List.of(true, false, true, false), times.stream().map(TideCrossing::rising).toList());
     assertHour(2, times.get(0).time());
@@ -102,7 +103,7 @@ class TideWindowsTest {
     assertEquals(List.of(), windows.items());
     assertEquals("search.not-seen", windows.notes().get(0).code());
     assertEquals(List.of(), windows.seen());
-    assertTrue(TWELFTHS.timesAt(2.0, Tables.atHour(30), Tables.atHour(40)).isEmpty());
+    assertTrue(Tables.crossings(TWELFTHS, 2.0, Tables.atHour(30), Tables.atHour(40)).isEmpty());
   }
 
   @Test
@@ -112,13 +113,13 @@ class TideWindowsTest {
             + " 2026-06-01T01:00:00Z",
         assertThrows(
                 IllegalArgumentException.class,
-                () -> TWELFTHS.timesAt(2.0, Tables.atHour(2), Tables.atHour(1)))
+                () -> Tables.crossings(TWELFTHS, 2.0, Tables.atHour(2), Tables.atHour(1)))
             .getMessage());
     assertEquals(
         "level must be a finite number of metres, but was NaN",
         assertThrows(
                 IllegalArgumentException.class,
-                () -> TWELFTHS.timesAt(Double.NaN, Tables.atHour(1), Tables.atHour(2)))
+                () -> Tables.crossings(TWELFTHS, Double.NaN, Tables.atHour(1), Tables.atHour(2)))
             .getMessage());
   }
 
@@ -129,7 +130,7 @@ class TideWindowsTest {
     Instant to = Tables.atHour(12);
     assertEquals(1, still.windowsAtLeast(1.0, from, to).items().size());
     assertEquals(1, still.windowsAtMost(1.0, from, to).items().size());
-    assertTrue(still.timesAt(1.0, from, to).isEmpty());
+    assertTrue(Tables.crossings(still, 1.0, from, to).isEmpty());
   }
 
   @Test
@@ -147,7 +148,7 @@ class TideWindowsTest {
   void noDataIsNotNever() {
     assertTrue(TWELFTHS.windowsAtLeast(5.1, Tables.atHour(0), Tables.atHour(24)).isNever());
     assertFalse(TWELFTHS.windowsAtLeast(5.1, Tables.atHour(0), Tables.atHour(25)).isNever());
-    assertFalse(TWELFTHS.timesAt(5.1, Tables.atHour(30), Tables.atHour(40)).isNever());
+    assertFalse(Tables.crossings(TWELFTHS, 5.1, Tables.atHour(30), Tables.atHour(40)).isNever());
     assertFalse(TWELFTHS.extremes(Tables.atHour(30), Tables.atHour(40)).isNever());
     assertTrue(TWELFTHS.extremes(Tables.atHour(1), Tables.atHour(5)).isNever());
   }

@@ -110,7 +110,7 @@ class CurrentTableTest {
     for (CurrentTable table :
         List.of(odd, SubordinateCurrent.at("local", PLACE, FLOOD, EBB).from(odd))) {
       List<String> told =
-          table.asCurve().withShape(FlowShape.SINE).explain(at("04:00")).notes().stream()
+          table.asCurve(FlowShape.SINE).explain(at("04:00")).notes().stream()
               .map(Note::code)
               .collect(Collectors.toList());
       assertTrue(told.contains("stream.doubt.rate"), told::toString);
@@ -147,7 +147,7 @@ class CurrentTableTest {
     // Source: a navigation handbook's example for 20 September 2008: slack 0632, maximum flood 0919
     // of 1.9 kn, slack 1306. It prints 1.0 kn at 0728, 1.8 at 0824, 1.9 at 0919, 1.8 at 1035, 1.0
     // at 1151, 0 at 1306. Its 1.8 is a slip: 0.9 x 1.9 = 1.71.
-    CurrentCurve flood =
+    StreamCurve flood =
         CurrentCurve.ofRule(
             FlowShape.FIFTY_NINETY,
             at("06:32"),
@@ -172,7 +172,7 @@ class CurrentTableTest {
   @Test
   void rulesAreMarkedAsRules() {
     for (FlowShape shape : FlowShape.values()) {
-      CurrentCurve rule =
+      StreamCurve rule =
           CurrentCurve.ofRule(
               shape, at("06:00"), at("09:00"), at("12:00"), FLOOD, Speed.ofKnots(2));
       assertTrue(codes(rule, at("07:00")).contains("stream.rough-rule"));
@@ -180,8 +180,7 @@ class CurrentTableTest {
     }
     assertEquals(List.of("stream.between-slacks"), codes(REFERENCE.asCurve(), at("11:00")));
     assertTrue(
-        codes(REFERENCE.asCurve().withShape(FlowShape.THIRDS), at("11:00"))
-            .contains("stream.rough-rule"));
+        codes(REFERENCE.asCurve(FlowShape.THIRDS), at("11:00")).contains("stream.rough-rule"));
     assertEquals(List.of("stream.no-data"), codes(REFERENCE.asCurve(), at("23:00")));
     assertEquals(
         "times of slack, maximum and slack must grow, but were 2026-06-01T06:00:00Z,"
@@ -203,18 +202,17 @@ class CurrentTableTest {
 
   @Test
   void theEbbGoesItsOwnWay() {
-    CurrentCurve curve = REFERENCE.asCurve();
+    StreamCurve curve = REFERENCE.asCurve();
     assertEquals(15, curve.at(at("17:00")).get().set().degrees(), 1e-9);
     assertEquals(1.0, curve.at(at("19:00")).get().rate().knots(), 1e-12);
     assertEquals(0.0, curve.at(at("16:00")).get().rate().knots());
     assertEquals(1.0, curve.maxRate().get().knots(), 1e-12);
     assertEquals(EpochSeconds.of(at("12:46")), curve.nextBreakAfter(EpochSeconds.of(at("10:12"))));
-    assertEquals("reference", curve.atPosition(PLACE).name());
   }
 
   @Test
   void seamsOfA5090CurveAreItsCorners() {
-    CurrentCurve curve = REFERENCE.asCurve().withShape(FlowShape.FIFTY_NINETY);
+    StreamCurve curve = REFERENCE.asCurve(FlowShape.FIFTY_NINETY);
     double slack = EpochSeconds.of(at("16:00"));
     assertEquals(slack + 3600, curve.nextBreakAfter(slack), 1e-6);
     assertEquals(slack + 7200, curve.nextBreakAfter(slack + 3600.1), 1e-6);
@@ -306,7 +304,7 @@ class CurrentTableTest {
                 CurrentEvent.slack(at("07:00")),
                 CurrentEvent.flood(at("16:24"), FLOOD, Speed.ofKnots(0.6)),
                 CurrentEvent.slack(at("19:30"))));
-    CurrentCurve curve = holed.asCurve();
+    StreamCurve curve = holed.asCurve();
     assertTrue(curve.at(at("05:00")).isPresent());
     assertTrue(curve.at(at("07:00")).isPresent());
     assertFalse(curve.at(at("10:00")).isPresent());

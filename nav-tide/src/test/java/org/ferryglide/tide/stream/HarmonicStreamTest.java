@@ -24,7 +24,6 @@ import org.ferryglide.nav.water.StreamMoment;
 import org.ferryglide.nav.water.StreamTurn;
 import org.ferryglide.tide.harmonic.Constituent;
 import org.ferryglide.tide.harmonic.Constituents;
-import org.ferryglide.tide.harmonic.GreenwichPhaseLag;
 import org.ferryglide.tide.harmonic.HarmonicConstant;
 import org.ferryglide.tide.harmonic.HarmonicConstants;
 import org.ferryglide.tide.harmonic.NodalConvention;
@@ -66,7 +65,7 @@ class HarmonicStreamTest {
           new HarmonicConstant(
               constituent,
               row.number("amplitude_kn", 0, 9).getAsDouble() * Speed.METRES_PER_SECOND_PER_KNOT,
-              new GreenwichPhaseLag(row.number("phase_lag_greenwich_deg", 0, 360).getAsDouble())));
+              row.number("phase_lag_greenwich_deg", 0, 360).getAsDouble()));
     }
     return HarmonicConstants.of(NodalScheme.schureman(), meanMetresPerSecond, list);
   }
@@ -237,8 +236,8 @@ class HarmonicStreamTest {
                 NodalScheme.schureman(),
                 0.0,
                 List.of(
-                    new HarmonicConstant(Constituents.O1, 1.5, new GreenwichPhaseLag(20.0)),
-                    new HarmonicConstant(Constituents.K1, 1.5, new GreenwichPhaseLag(80.0)))),
+                    new HarmonicConstant(Constituents.O1, 1.5, 20.0),
+                    new HarmonicConstant(Constituents.K1, 1.5, 80.0))),
             NodalConvention.MID_YEAR);
     for (String time : new String[] {"2026-12-31T12:00:00Z", "2027-01-01T12:00:00Z"}) {
       assertTrue(

@@ -23,7 +23,6 @@ import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.AdjustedStream;
 import org.ferryglide.tide.harmonic.Constituents;
-import org.ferryglide.tide.harmonic.GreenwichPhaseLag;
 import org.ferryglide.tide.harmonic.HarmonicConstant;
 import org.ferryglide.tide.harmonic.HarmonicConstants;
 import org.ferryglide.tide.harmonic.HarmonicTide;
@@ -390,8 +389,8 @@ class HourlyStreamTest {
                 NodalScheme.schureman(),
                 3.0,
                 List.of(
-                    new HarmonicConstant(Constituents.M2, 1.6, new GreenwichPhaseLag(100)),
-                    new HarmonicConstant(Constituents.S2, 0.5, new GreenwichPhaseLag(140)))),
+                    new HarmonicConstant(Constituents.M2, 1.6, 100),
+                    new HarmonicConstant(Constituents.S2, 0.5, 140))),
             NodalConvention.MID_YEAR);
     TideTable june =
         predicted.table(

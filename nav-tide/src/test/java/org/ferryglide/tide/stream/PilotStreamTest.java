@@ -45,7 +45,7 @@ class PilotStreamTest {
 
   @Test
   void theStreamTurnsAtTheRemarksTimes() {
-    PilotStream stream = REMARKS.boundTo(tides(5.0, 745, 745));
+    StreamCurve stream = REMARKS.boundTo(tides(5.0, 745, 745));
     assertEquals(0.0, knotsNorth(stream, -4.5), ROUNDING);
     assertEquals(0.0, knotsNorth(stream, 1.75), ROUNDING);
     assertTrue(knotsNorth(stream, -4.4) < 0);
@@ -83,11 +83,11 @@ class PilotStreamTest {
 
   @Test
   void eachStreamIsStrongestHalfwayAtItsOwnRate() {
-    PilotStream springs = REMARKS.boundTo(tides(5.0, 745, 745));
+    StreamCurve springs = REMARKS.boundTo(tides(5.0, 745, 745));
     assertEquals(-2.5, knotsNorth(springs, (-4.5 + 1.75) / 2), ROUNDING);
     double northGoing = 1.75 + 370 / 120.0;
     assertEquals(3.0, knotsNorth(springs, northGoing), 1e-9);
-    PilotStream neaps = REMARKS.boundTo(tides(2.0, 745, 745));
+    StreamCurve neaps = REMARKS.boundTo(tides(2.0, 745, 745));
     assertEquals(1.4, knotsNorth(neaps, northGoing), 1e-9);
     // no neap rate is printed for the south-going stream: in proportion to the range
     assertEquals(-2.5 * 2.0 / 5.0, knotsNorth(neaps, (-4.5 + 1.75) / 2), ROUNDING);
@@ -96,20 +96,20 @@ class PilotStreamTest {
 
   @Test
   void notesSayRoughAndAssumed() {
-    PilotStream stream = REMARKS.boundTo(tides(4.0, 745, 745));
+    StreamCurve stream = REMARKS.boundTo(tides(4.0, 745, 745));
     assertEquals(
         List.of("stream.neap-rate-assumed", "stream.rough-rule"), codes(stream, afterHigh(0)));
     assertEquals(List.of("stream.rough-rule"), codes(stream, afterHigh(4)));
     assertEquals(List.of("stream.no-data"), codes(stream, afterHigh(-5)));
     assertTrue(
-        codes(stream.withRange(TideRange.ofMetres(5.5)), afterHigh(4))
+        codes(REMARKS.withRangeMetres(5.5).boundTo(tides(4.0, 745, 745)), afterHigh(4))
             .contains("stream.beyond-springs"));
-    assertEquals("Tarn Head", stream.asStation().name());
+    assertEquals("Tarn Head", stream.source());
   }
 
   @Test
   void shapesCanBeChosen() {
-    PilotStream stream = REMARKS.boundTo(tides(5.0, 745)).withShape(FlowShape.FIFTY_NINETY);
+    StreamCurve stream = REMARKS.withShape(FlowShape.FIFTY_NINETY).boundTo(tides(5.0, 745));
     double quarter = (1.75 + 4.5) / 2;
     assertEquals(-1.25, knotsNorth(stream, -4.5 + quarter / 3), 1e-9);
     assertEquals(-2.25, knotsNorth(stream, -4.5 + 2 * quarter / 3), 1e-9);
@@ -117,7 +117,7 @@ class PilotStreamTest {
 
   @Test
   void noTurnOnBothSidesMeansNoData() {
-    PilotStream stream = REMARKS.boundTo(tides(5.0, 25 * 60));
+    StreamCurve stream = REMARKS.boundTo(tides(5.0, 25 * 60));
     assertTrue(stream.at(afterHigh(1.7)).isPresent());
     assertFalse(stream.at(afterHigh(6)).isPresent(), "a stream of 18 h is a hole in the tides");
     assertTrue(stream.at(afterHigh(22)).isPresent());

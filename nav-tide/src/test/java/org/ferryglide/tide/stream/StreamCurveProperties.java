@@ -60,7 +60,7 @@ class StreamCurveProperties {
       @ForAll("tables") CurrentTable table,
       @ForAll FlowShape shape,
       @ForAll @DoubleRange(min = 0, max = 1) @Scale(9) double share) {
-    CurrentCurve curve = table.asCurve().withShape(shape);
+    StreamCurve curve = table.asCurve(shape);
     double[] out = new double[2];
     for (CurrentEvent event : table.events()) {
       assertTrue(curve.sample(EpochSeconds.of(event.time()), out, 0));
@@ -79,7 +79,7 @@ class StreamCurveProperties {
   @Property(seed = Seeds.SEED, tries = 150)
   void sineAndFiftyNinetyHaveNoJumpAtAnySeam(
       @ForAll("tables") CurrentTable table, @ForAll boolean sine) {
-    CurrentCurve curve = table.asCurve().withShape(sine ? FlowShape.SINE : FlowShape.FIFTY_NINETY);
+    StreamCurve curve = table.asCurve(sine ? FlowShape.SINE : FlowShape.FIFTY_NINETY);
     double[] at = new double[2];
     double[] before = new double[2];
     double first = EpochSeconds.of(START);
@@ -106,7 +106,7 @@ class StreamCurveProperties {
     CurrentEvent slack = table.events().get(2);
     Window window = table.slackWindow(slack, Speed.ofKnots(knots));
     double[] out = new double[2];
-    CurrentCurve curve = table.asCurve();
+    StreamCurve curve = table.asCurve();
     if (!window.openBefore()) {
       assertTrue(curve.sample(EpochSeconds.of(window.from()), out, 0));
       assertEquals(knots, Math.hypot(out[0], out[1]) * 3600 / 1852, 1e-6);
@@ -124,8 +124,8 @@ class StreamCurveProperties {
       @ForAll @DoubleRange(min = 0, max = 359) @Scale(6) double set,
       @ForAll @DoubleRange(min = 0.5, max = 7) @Scale(6) double range,
       @ForAll @DoubleRange(min = -6, max = 16) @Scale(6) double hours) {
-    PilotStream stream = pilot(first, length, set).boundTo(StreamSamples.tides(range, 745, 745));
-    PilotStream reversed =
+    StreamCurve stream = pilot(first, length, set).boundTo(StreamSamples.tides(range, 745, 745));
+    StreamCurve reversed =
         pilot(first, length, (set + 180) % 360).boundTo(StreamSamples.tides(range, 745, 745));
     double[] out = new double[2];
     double[] back = new double[2];

@@ -10,7 +10,7 @@ import java.util.List;
 import org.ferryglide.tide.height.SpringNeap.Kind;
 import org.junit.jupiter.api.Test;
 
-class SpringsAndNeapsTest {
+class SpringNeapTest {
   private static final double M2 = 28.9841042;
   private static final double S2 = 30.0;
 
@@ -25,7 +25,7 @@ class SpringsAndNeapsTest {
     // June 2026, regression values of the phases that nav-core holds against an almanac: new moon
     // on the 15th at 02:54, first quarter
     // on the 21st at 21:55, full on the 29th at 23:57 UT; last quarter on 7 July at 19:29
-    List<SpringNeap> turns = SpringsAndNeaps.fromMoon(Duration.ofHours(36), FROM, TO);
+    List<SpringNeap> turns = SpringNeap.fromMoon(Duration.ofHours(36), FROM, TO);
     assertEquals(
         List.of(Kind.SPRINGS, Kind.NEAPS, Kind.SPRINGS, Kind.NEAPS),
         turns.stream().map(SpringNeap::kind).toList());
@@ -42,16 +42,16 @@ class SpringsAndNeapsTest {
 
   @Test
   void anUnknownAgeIsTwoDaysAndLessCertain() {
-    SpringNeap known = SpringsAndNeaps.fromMoon(Duration.ofDays(2), FROM, TO).get(0);
-    SpringNeap unknown = SpringsAndNeaps.fromMoon(FROM, TO).get(0);
+    SpringNeap known = SpringNeap.fromMoon(Duration.ofDays(2), FROM, TO).get(0);
+    SpringNeap unknown = SpringNeap.fromMoon(FROM, TO).get(0);
     assertEquals(known.time(), unknown.time());
     assertTrue(unknown.within().compareTo(known.within()) > 0);
   }
 
   @Test
   void aNegativeAgePutsSpringsBeforeTheMoon() {
-    Instant without = SpringsAndNeaps.fromMoon(Duration.ZERO, FROM, TO).get(0).time();
-    Instant with = SpringsAndNeaps.fromMoon(Duration.ofHours(-5), FROM, TO).get(0).time();
+    Instant without = SpringNeap.fromMoon(Duration.ZERO, FROM, TO).get(0).time();
+    Instant with = SpringNeap.fromMoon(Duration.ofHours(-5), FROM, TO).get(0).time();
     assertEquals(Duration.ofHours(-5), Duration.between(without, with));
   }
 
@@ -61,7 +61,7 @@ class SpringsAndNeapsTest {
         "age of the tide must be within 10 days, but was PT264H",
         assertThrows(
                 IllegalArgumentException.class,
-                () -> SpringsAndNeaps.fromMoon(Duration.ofDays(11), FROM, TO))
+                () -> SpringNeap.fromMoon(Duration.ofDays(11), FROM, TO))
             .getMessage());
   }
 
@@ -74,7 +74,7 @@ class SpringsAndNeapsTest {
     Instant to = Instant.EPOCH.plus(Duration.ofDays(60));
     TideTable table =
         TideTable.of("Skarra", "mean level", tide.extremes(Instant.EPOCH, to).items());
-    List<SpringNeap> turns = SpringsAndNeaps.of(table);
+    List<SpringNeap> turns = SpringNeap.of(table);
     assertEquals(6, turns.size()); // neaps at 277 h, and half a fortnight on until 1320 h
     for (int i = 0; i < turns.size(); i++) {
       double expected = 100.0 + FORTNIGHT_HOURS * 0.5 * (i + 1);
@@ -87,7 +87,7 @@ class SpringsAndNeapsTest {
   @Test
   void aShortTableHasNone() {
     assertEquals(
-        List.of(), SpringsAndNeaps.of(Tables.ofHours("Skarra", 0, 1, 6, 5, 12, 1, 18, 5, 24, 1)));
+        List.of(), SpringNeap.of(Tables.ofHours("Skarra", 0, 1, 6, 5, 12, 1, 18, 5, 24, 1)));
   }
 
   @Test
