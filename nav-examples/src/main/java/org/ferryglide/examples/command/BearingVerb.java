@@ -10,7 +10,7 @@ import org.ferryglide.nav.bearing.GridConvergence;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
-import org.ferryglide.nav.grid.StandardGrids;
+import org.ferryglide.nav.grid.MapGrid;
 import org.ferryglide.nav.magnetic.VariationSource;
 import org.ferryglide.nav.note.Working;
 import org.ferryglide.nav.position.Position;
@@ -166,6 +166,6 @@ final class BearingVerb extends Verb {
     if (place == null) {
       throw new IllegalArgumentException("--convergence is needed, or --at for it");
     }
-    return StandardGrids.universal(place).convergence(place);
+    return MapGrid.universal(place).convergence(place);
   }
 }

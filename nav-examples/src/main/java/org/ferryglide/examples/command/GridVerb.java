@@ -4,8 +4,8 @@ import org.ferryglide.nav.grid.GridPoint;
 import org.ferryglide.nav.grid.GridPrecision;
 import org.ferryglide.nav.grid.GridSquare;
 import org.ferryglide.nav.grid.LetteredGrid;
+import org.ferryglide.nav.grid.MapGrid;
 import org.ferryglide.nav.grid.Mgrs;
-import org.ferryglide.nav.grid.StandardGrids;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
@@ -49,9 +49,7 @@ final class GridVerb extends Verb {
       position = Position.parse(place);
     }
     GridPoint point =
-        of == Of.MGRS
-            ? StandardGrids.universal(position).at(position)
-            : lettered().grid().at(position);
+        of == Of.MGRS ? MapGrid.universal(position).at(position) : lettered().grid().at(position);
     String reference =
         of == Of.MGRS
             ? Mgrs.reference(position, GridPrecision.METRE)
