@@ -40,13 +40,25 @@ public final class ParallelRows {
    * @param work what to do with a block of them; called by several threads at once
    */
   public static void share(int from, int until, Work work) {
-    int blocks = (int) Math.max(0L, ((long) until - from + ROWS_IN_BLOCK - 1) / ROWS_IN_BLOCK);
+    share(from, until, ROWS_IN_BLOCK, work);
+  }
+
+  /**
+   * The same in blocks of another size, for rows that cost much less or more.
+   *
+   * @param from first row
+   * @param until row after the last
+   * @param rowsInBlock how many rows are handed out at once, above 0
+   * @param work what to do with a block of them; called by several threads at once
+   */
+  public static void share(int from, int until, int rowsInBlock, Work work) {
+    int blocks = (int) Math.max(0L, ((long) until - from + rowsInBlock - 1) / rowsInBlock);
     IntStream.range(0, blocks)
         .parallel()
         .forEach(
             block -> {
-              int first = from + block * ROWS_IN_BLOCK;
-              work.on(first, Math.min(until, first + ROWS_IN_BLOCK));
+              int first = from + block * rowsInBlock;
+              work.on(first, (int) Math.min(until, (long) first + rowsInBlock));
             });
   }
 }

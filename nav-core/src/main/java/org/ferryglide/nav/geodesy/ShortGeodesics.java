@@ -34,7 +34,7 @@ final class ShortGeodesics {
   static final double LONGEST_ARC = 0.0785;
 
   /** The square of sin σ/2 up to which three points do, about 48 km: their error grows as σ⁵. */
-  private static final double THREE_POINTS = 0.25 * 0.0075 * 0.0075;
+  static final double THREE_POINTS = 0.25 * 0.0075 * 0.0075;
 
   /** The square of sin σ/2 up to which one Newton step does, about 100 km. */
   private static final double ONE_STEP = 0.25 * 0.0157 * 0.0157;
