@@ -29,8 +29,7 @@ final class Chromium implements AutoCloseable {
   private final WebSocket socket;
   private final AtomicInteger ids = new AtomicInteger();
   private final Map<Integer, CompletableFuture<String>> answers = new ConcurrentHashMap<>();
-  private final CompletableFuture<Boolean> loaded = new CompletableFuture<>();
-  private volatile CompletableFuture<Boolean> loading = loaded;
+  private volatile CompletableFuture<Boolean> loading = new CompletableFuture<>();
 
   private Chromium(Process process, Path profile, String address) throws Exception {
     this.process = process;
@@ -217,6 +216,11 @@ final class Chromium implements AutoCloseable {
               + ",\"scale\":0.5}";
     }
     return bytes(call("Page.captureScreenshot", "{\"format\":\"png\"" + all + "}"));
+  }
+
+  /** Shows the page by the rules of print, or of the screen again. */
+  void printed(boolean print) throws Exception {
+    call("Emulation.setEmulatedMedia", "{\"media\":\"" + (print ? "print" : "") + "\"}");
   }
 
   /** The page as it is printed. */

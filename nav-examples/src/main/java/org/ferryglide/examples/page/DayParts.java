@@ -144,7 +144,7 @@ final class DayParts {
                       .append('-')
                       .append(printed.late(span.until()))
                       .append(' ')
-                      .append(withoutTime(why)));
+                      .append(what(why)));
       boolean start = rows.isEmpty();
       String home = LegParts.spans(printed, turn.home().items());
       String on =
@@ -155,7 +155,7 @@ final class DayParts {
                       labels.say("glance.not-on")
                           + turn.notOn().values().stream()
                               .findFirst()
-                              .map(why -> ": " + withoutTime(why))
+                              .map(why -> ": " + what(why))
                               .orElse(""));
       rows.add(
           List.of(

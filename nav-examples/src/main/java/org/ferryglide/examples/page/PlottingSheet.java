@@ -1,5 +1,6 @@
 package org.ferryglide.examples.page;
 
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ferryglide.examples.svg.Svg;
+import org.ferryglide.nav.bearing.Bearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.magnetic.VariationReading;
@@ -41,6 +43,9 @@ final class PlottingSheet {
 
   /** Half the width of the 95 % ellipse in standard deviations: √(-2 ln 0.05). */
   private static final double SIGMAS = Math.sqrt(-2.0 * Math.log(1.0 - SURE));
+
+  /** With more legs than these there is room for the magnetic course alone. */
+  private static final int MOST_WITH_BOTH = 6;
 
   private static final int STEPS = 24;
   private static final double METRES_PER_MILE = 1852.0;
@@ -414,13 +419,10 @@ final class PlottingSheet {
     double[] from = xy(leg.from().position());
     double[] to = xy(leg.to().position());
     TrueBearing course = leg.leg().initialCourse();
-    String words =
-        planned(leg)
-                .flatMap(one -> one.magnetic(course))
-                .map(one -> one.threeDigits() + " ")
-                .orElse("")
-            + course.threeDigits()
-            + "T";
+    String magnetic =
+        planned(leg).flatMap(one -> one.magnetic(course)).map(Bearing::threeDigits).orElse("");
+    boolean crowded = passage.legs().size() > MOST_WITH_BOTH && !magnetic.isEmpty();
+    String words = crowded ? magnetic : (magnetic + " " + course.threeDigits() + "T").trim();
     double wide = Ink.width(words, Ink.SMALL) + 13;
     double x = 0.5 * (from[0] + to[0]);
     double y = 0.5 * (from[1] + to[1]);
@@ -592,8 +594,7 @@ final class PlottingSheet {
     }
     svg.line(x, y + 15, x, y - 15, "stroke", Ink.BLACK, "stroke-width", "1.2");
     svg.text(x, y - 26, "N", "font-size", "9", "font-weight", "700", "text-anchor", "middle");
-    Optional<VariationReading> reading =
-        plan == null ? Optional.empty() : plan.legs().get(0).variation();
+    Optional<VariationReading> reading = variation();
     Instant when = worked.departure();
     String words =
         reading
@@ -610,6 +611,20 @@ final class PlottingSheet {
     reading.map(VariationReading::variation).ifPresent(one -> needle(x, y, one));
     svg.text(x - 30, y - 4, words, "font-size", "9", "text-anchor", "end");
     svg.text(x - 30, y + 8, labels.say("plot.rose"), "font-size", "9", "text-anchor", "end");
+  }
+
+  /** At the start; none where the source has no answer for the date. */
+  private Optional<VariationReading> variation() {
+    if (plan != null) {
+      return plan.legs().get(0).variation();
+    }
+    try {
+      return passage
+          .variation()
+          .map(one -> one.at(passage.wayPoints().get(0).position(), printed.day()));
+    } catch (DateTimeException e) {
+      return Optional.empty();
+    }
   }
 
   private void needle(double x, double y, Variation variation) {
