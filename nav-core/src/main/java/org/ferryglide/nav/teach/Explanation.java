@@ -21,6 +21,9 @@ public record Explanation(String figure, List<Slip> slips, double value) impleme
   /**
    * Checks the parts.
    *
+   * @param figure name of the figure at which the wrong first shows
+   * @param slips the slips, at least one
+   * @param value what they lead to
    * @throws IllegalArgumentException if there is no slip
    */
   public Explanation {

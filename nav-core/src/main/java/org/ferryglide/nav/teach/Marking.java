@@ -36,6 +36,11 @@ public record Marking(
   /**
    * Checks the parts.
    *
+   * @param isRight whether the answer is right
+   * @param answer the right answer
+   * @param explanations what would explain the answer
+   * @param unexplained names of figures that follow from nothing known
+   * @param chance share of arbitrary answers explained as well, 0 to 1
    * @throws IllegalArgumentException if {@code chance} is not in 0 to 1
    */
   public Marking {

@@ -31,6 +31,9 @@ public record Slip(String figure, String text, double likelihood) implements Ser
   /**
    * Checks the parts.
    *
+   * @param figure name of the figure it spoils
+   * @param text what was done
+   * @param likelihood how often beside others, above 0
    * @throws IllegalArgumentException if a text is empty or {@code likelihood} is not above 0
    */
   public Slip {

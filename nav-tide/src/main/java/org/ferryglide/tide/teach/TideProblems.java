@@ -49,6 +49,8 @@ public final class TideProblems {
     /**
      * Checks the parts.
      *
+     * @param clockMinutes time of day, minutes since midnight
+     * @param metres height above the datum
      * @throws IllegalArgumentException if a value is NaN or infinite
      */
     public Water {
