@@ -1,6 +1,5 @@
 package org.ferryglide.nav.teach;
 
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
@@ -31,12 +30,12 @@ import org.ferryglide.nav.note.Working;
  * problem.mark(90.0).isRight(); // true
  * }</pre>
  *
- * <p>Immutable; each method gives a new problem. The exact answer carries no rounding; the working
- * by hand rounds every line as {@link Quantity} says and uses what it has written.
+ * <p>Immutable; each method gives a new problem. It holds rules, not data, so it is not
+ * serializable: serializable functions need parts of Java that old Android lacks. The exact answer
+ * carries no rounding; the working by hand rounds every line as {@link Quantity} says and uses what
+ * it has written.
  */
-public final class Problem implements Serializable {
-  private static final long serialVersionUID = 1L;
-
+public final class Problem {
   private static final double[] NOTHING_WRITTEN = {};
 
   private final String title;

@@ -1,7 +1,5 @@
 package org.ferryglide.nav.teach;
 
-import java.io.Serializable;
-
 /**
  * How one figure of a problem follows from earlier ones; rightly, or by a slip.
  *
@@ -10,7 +8,7 @@ import java.io.Serializable;
  * }</pre>
  */
 @FunctionalInterface
-public interface Rule extends Serializable {
+public interface Rule {
   /**
    * The figure that follows.
    *

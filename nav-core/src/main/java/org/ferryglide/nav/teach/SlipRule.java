@@ -1,8 +1,4 @@
 package org.ferryglide.nav.teach;
 
-import java.io.Serializable;
-
 /** A slip and the arithmetic that makes it. */
-record SlipRule(Slip slip, Rule rule) implements Serializable {
-  private static final long serialVersionUID = 1L;
-}
+record SlipRule(Slip slip, Rule rule) {}

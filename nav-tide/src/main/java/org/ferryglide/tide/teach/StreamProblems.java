@@ -66,8 +66,6 @@ public final class StreamProblems {
               + ", has "
               + springs.keySet());
     }
-    HashMap<Integer, Double> springTable = new HashMap<>(springs);
-    HashMap<Integer, Double> neapTable = new HashMap<>(neaps);
     double neapRange = meanRanges.neapMetres();
     double springRange = meanRanges.springMetres();
     Problem problem =
@@ -86,8 +84,8 @@ public final class StreamProblems {
             .slip(HOUR, "before and after high water swapped", 4.0, f -> -f.of(HOUR))
             .slip(HOUR, "table hour off by one, late", 2.0, f -> f.of(HOUR) + 1.0)
             .slip(HOUR, "table hour off by one, early", 2.0, f -> f.of(HOUR) - 1.0)
-            .then(NEAPS, Quantity.KNOTS, "from that row", f -> row(neapTable, f.of(HOUR)))
-            .then(SPRINGS, Quantity.KNOTS, "from that row", f -> row(springTable, f.of(HOUR)))
+            .then(NEAPS, Quantity.KNOTS, "from that row", f -> row(neaps, f.of(HOUR)))
+            .then(SPRINGS, Quantity.KNOTS, "from that row", f -> row(springs, f.of(HOUR)))
             .then(
                 SHARE,
                 Quantity.SHARE,
