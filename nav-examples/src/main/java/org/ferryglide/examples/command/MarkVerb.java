@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
       "the way; # begins a comment. Seed and count must be those of the exercises.",
       "",
       "Example:",
-      "  ferryglide mark answers.csv --seed 7 --count 6"
+      "  ferryglide mark nav-examples/scenarios/answers.csv --seed 7 --count 6"
     })
 final class MarkVerb extends Verb {
   /** A sheet of two hundred exercises with ten figures each is far smaller. */

@@ -22,6 +22,8 @@ final class Verbs {
           "steer",
           "fix",
           "daylight",
+          "exercises",
+          "mark",
           "completion");
 
   private Verbs() {}
@@ -43,6 +45,8 @@ final class Verbs {
       case "steer" -> new SteerVerb();
       case "fix" -> new FixVerb();
       case "daylight" -> new DaylightVerb();
+      case "exercises" -> new ExercisesVerb();
+      case "mark" -> new MarkVerb();
       case "completion" -> new CompletionVerb();
       default -> null;
     };
