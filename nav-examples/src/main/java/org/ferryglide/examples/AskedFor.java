@@ -17,8 +17,8 @@ import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.DepartureSearch;
 import org.ferryglide.nav.timing.Departures;
 import org.ferryglide.nav.timing.PassageTiming;
+import org.ferryglide.tide.folder.FolderLimits;
 import org.ferryglide.tide.folder.PassageFolder;
-import org.ferryglide.tide.folder.PassageLimits;
 import org.ferryglide.tide.stream.HourlyStream;
 
 /** What the party asks of its passage, and when and how fast that could be had. */
@@ -34,7 +34,7 @@ final class AskedFor {
   /** With the track held, since where no heading holds many are tried before it is said. */
   private final CourseToSteer solver;
 
-  private final PassageLimits limits;
+  private final FolderLimits limits;
   private final Instant start;
   private final Instant until;
   private final List<TimeSpan> light;

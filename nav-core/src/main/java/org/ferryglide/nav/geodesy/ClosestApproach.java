@@ -262,10 +262,10 @@ public final class ClosestApproach implements Serializable {
     double withinReach(double horizonSeconds) {
       double most = horizonSeconds;
       if (speedA > 0.0) {
-        most = Math.min(most, trackA.ahead().metres() / speedA);
+        most = Math.min(most, trackA.farthestAhead().metres() / speedA);
       }
       if (speedB > 0.0) {
-        most = Math.min(most, trackB.ahead().metres() / speedB);
+        most = Math.min(most, trackB.farthestAhead().metres() / speedB);
       }
       step = Math.max(most / STEPS, 1e-3);
       return most;

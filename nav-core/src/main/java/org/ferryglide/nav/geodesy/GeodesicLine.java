@@ -76,12 +76,12 @@ final class GeodesicLine implements Line, Serializable {
   }
 
   @Override
-  public Distance ahead() {
+  public Distance farthestAhead() {
     return SEARCH_SPAN;
   }
 
   @Override
-  public Distance astern() {
+  public Distance farthestAstern() {
     return SEARCH_SPAN.times(-1.0);
   }
 

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * LegComparison comparison = LegComparison.between(landing, island);
  * comparison.lengthExcess(); // what the rhumb line costs
  * comparison.greatestSeparation(); // how far apart they run
- * comparison.hidingCompassErrorDegrees(); // the compass error as large as all that
+ * comparison.equivalentSteeringErrorDegrees(); // the compass error as large as all that
  * }</pre>
  *
  * <p>On a sphere, or another figure of the earth, the same question shows what that figure makes of
@@ -202,7 +202,7 @@ public final class LegComparison implements Serializable {
    *
    * @return the point of the rhumb line
    */
-  public Position widestAt() {
+  public Position greatestSeparationAt() {
     double[] point = new double[2];
     WidestPlace.rhumbPoint(ellipsoid, start, end, rhumbCourse, widest().alongMetres(), point);
     return new Position(point[0], point[1]);
@@ -213,7 +213,7 @@ public final class LegComparison implements Serializable {
    *
    * @return distance from the start
    */
-  public Distance widestAlong() {
+  public Distance greatestSeparationAlong() {
     return Distance.ofMetres(widest().alongMetres());
   }
 
@@ -243,7 +243,7 @@ public final class LegComparison implements Serializable {
    *
    * @return degrees, at least 0
    */
-  public double hidingCompassErrorDegrees() {
+  public double equivalentSteeringErrorDegrees() {
     double along = widest().alongMetres();
     return along == 0.0 ? 0.0 : Degrees.fromRadians(Math.atan2(widest().separationMetres(), along));
   }

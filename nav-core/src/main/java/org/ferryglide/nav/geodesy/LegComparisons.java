@@ -55,7 +55,7 @@ public final class LegComparisons {
   public static final int SEPARATION = 7;
 
   /** Where it is written how far along the rhumb line they are farthest apart, metres. */
-  public static final int WIDEST_ALONG = 8;
+  public static final int SEPARATION_ALONG = 8;
 
   /** How many numbers {@link #compareWithSeparation} writes. */
   public static final int WIDTH_WITH_SEPARATION = 9;
@@ -184,7 +184,7 @@ public final class LegComparisons {
       }
     }
     out[offset + SEPARATION] = separation;
-    out[offset + WIDEST_ALONG] = widest;
+    out[offset + SEPARATION_ALONG] = widest;
   }
 
   /** Curvature of the parallel on the ellipsoid: tan φ / N. */

@@ -79,14 +79,14 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
    *
    * @return {@link #SEARCH_SPAN}, or the distance to the pole if a rhumb line ends there before
    */
-  Distance ahead();
+  Distance farthestAhead();
 
   /**
    * The farthest astern that the line can be followed.
    *
    * @return a distance below 0: the opposite of {@link #SEARCH_SPAN}, or the distance to the pole
    */
-  Distance astern();
+  Distance farthestAstern();
 
   /**
    * Writes the point at a distance along, without allocating on a rhumb line.
@@ -130,7 +130,7 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
    *     perpendicular is good to a micrometre
    */
   default ClosestPoint closestTo(Position position) {
-    return ClosestPoint.search(this, astern().metres(), ahead().metres(), position);
+    return ClosestPoint.search(this, farthestAstern().metres(), farthestAhead().metres(), position);
   }
 
   /**
@@ -147,10 +147,10 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
     double most = Arguments.within(span.metres(), 0.0, SEARCH_SPAN.metres(), "span", "metres");
     return CrossingSearch.search(
         this,
-        Math.max(-most, astern().metres()),
-        Math.min(most, ahead().metres()),
+        Math.max(-most, farthestAstern().metres()),
+        Math.min(most, farthestAhead().metres()),
         other,
-        Math.max(-most, other.astern().metres()),
-        Math.min(most, other.ahead().metres()));
+        Math.max(-most, other.farthestAstern().metres()),
+        Math.min(most, other.farthestAhead().metres()));
   }
 }

@@ -81,12 +81,12 @@ final class RhumbLine implements Line, Serializable {
   }
 
   @Override
-  public Distance ahead() {
+  public Distance farthestAhead() {
     return Distance.ofMetres(reach(cosCourse));
   }
 
   @Override
-  public Distance astern() {
+  public Distance farthestAstern() {
     return Distance.ofMetres(-reach(-cosCourse));
   }
 
@@ -139,8 +139,8 @@ final class RhumbLine implements Line, Serializable {
   public TrueBearing courseAt(Distance along) {
     boolean reached =
         along.compareTo(Distance.ZERO) >= 0
-            ? along.compareTo(ahead()) <= 0
-            : along.compareTo(astern()) >= 0;
+            ? along.compareTo(farthestAhead()) <= 0
+            : along.compareTo(farthestAstern()) >= 0;
     if (!reached) {
       pointAt(along); // refuses what lies past a pole
     }

@@ -30,7 +30,7 @@ record WidestPlace(double separationMetres, double alongMetres) {
     double separation = out[LegComparisons.SEPARATION];
     return Double.isNaN(separation)
         ? search(ellipsoid, start, end)
-        : new WidestPlace(separation, out[LegComparisons.WIDEST_ALONG]);
+        : new WidestPlace(separation, out[LegComparisons.SEPARATION_ALONG]);
   }
 
   /** By samples along the whole of the rhumb line, and a golden-section search round the best. */

@@ -16,7 +16,7 @@ import org.ferryglide.nav.note.Note;
  * <pre>{@code
  * HelmVariation helm = HelmVariation.of(Variation.parse("3°16'W"));
  * helm.rounded(); // 3.0°W
- * helm.offLine(Distance.ofNauticalMiles(1)); // 8.6 m
+ * helm.crossTrack(Distance.ofNauticalMiles(1)); // 8.6 m
  * }</pre>
  *
  * @param exact the variation before rounding
@@ -68,7 +68,7 @@ record HelmVariation(Variation exact) {
    * @param run distance run through the water
    * @return distance to one side
    */
-  public Distance offLine(Distance run) {
+  public Distance crossTrack(Distance run) {
     return run.times(Math.sin(Math.toRadians(Math.abs(leftOverDegreesEast()))));
   }
 
@@ -82,7 +82,7 @@ record HelmVariation(Variation exact) {
     StringBuilder text = new StringBuilder("Steer with ");
     text.append(HandRounding.WHOLE_DEGREE.eastWest(rounded().degreesEast())).append(" for ");
     text.append(exact.degreesAndMinutes()).append(": ");
-    text.append(Math.round(offLine(Distance.ofNauticalMiles(1)).metres()));
+    text.append(Math.round(crossTrack(Distance.ofNauticalMiles(1)).metres()));
     text.append(" m off the line in each nautical mile, less than a hand can hold.");
     if (Math.abs(left) > NEARLY_HALF_DEGREES) {
       double other = rounded().degreesEast() + Math.copySign(1.0, left);

@@ -17,7 +17,7 @@ import org.ferryglide.nav.position.Position;
  * BackBearing line = BackBearing.of(leg, slip);
  * line.expectedAt(Distance.ofNauticalMiles(1.5)); // 249.8°T
  * BackBearing.Correction c = line.correction(Distance.ofNauticalMiles(1.5), observed, ahead);
- * c.offLine(); // 160 m to the right
+ * c.crossTrack(); // 160 m to the right
  * c.turnDegrees(); // -3.1: to port of the leg's course, to be back on it in the distance ahead
  * }</pre>
  */
@@ -124,15 +124,15 @@ public final class BackBearing implements Serializable {
    * How far off the line one is, and the way back to it.
    *
    * <pre>{@code
-   * String side = correction.offLine().metres() > 0 ? "right" : "left";
+   * String side = correction.crossTrack().metres() > 0 ? "right" : "left";
    * }</pre>
    *
-   * @param offLine distance from the line, to its right positive
+   * @param crossTrack distance from the line, to its right positive
    * @param turnDegrees turn from the leg's course to the track that leads back, degrees, to
    *     starboard positive
    * @param track the track over the ground that leads back
    */
-  public record Correction(Distance offLine, double turnDegrees, TrueBearing track)
+  public record Correction(Distance crossTrack, double turnDegrees, TrueBearing track)
       implements Serializable {
 
     private static final long serialVersionUID = 1L;
@@ -140,13 +140,13 @@ public final class BackBearing implements Serializable {
     /**
      * Takes all parts; {@link BackBearing#correction} computes them.
      *
-     * @param offLine distance from the line, to its right positive
+     * @param crossTrack distance from the line, to its right positive
      * @param turnDegrees turn from the leg's course, to starboard positive
      * @param track the track over the ground that leads back
      * @throws IllegalArgumentException if the turn is NaN or outside [-180, 180]
      */
     public Correction {
-      Objects.requireNonNull(offLine, "offLine");
+      Objects.requireNonNull(crossTrack, "crossTrack");
       Arguments.within(turnDegrees, -180.0, 180.0, "turn", "degrees");
       Objects.requireNonNull(track, "track");
     }

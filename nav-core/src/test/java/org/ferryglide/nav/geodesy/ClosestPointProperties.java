@@ -49,8 +49,8 @@ class ClosestPointProperties {
     for (Line line :
         new Line[] {RhumbLine.from(origin, bearing), GeodesicLine.from(origin, bearing)}) {
       double closest = line.closestTo(position).distance().metres();
-      double astern = line.astern().metres();
-      double step = (line.ahead().metres() - astern) / 500;
+      double astern = line.farthestAstern().metres();
+      double step = (line.farthestAhead().metres() - astern) / 500;
       double[] point = new double[3];
       for (int i = 0; i <= 500; i++) {
         line.pointAt(astern + i * step, point, 0);

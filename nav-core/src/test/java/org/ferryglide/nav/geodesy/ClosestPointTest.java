@@ -140,7 +140,7 @@ class ClosestPointTest {
     double closest = Double.POSITIVE_INFINITY;
     double[] point = new double[3];
     for (int i = 0; i <= 100_000; i++) {
-      line.pointAt(line.astern().metres() + i * 0.1, point, 0);
+      line.pointAt(line.farthestAstern().metres() + i * 0.1, point, 0);
       closest = Math.min(closest, Places.metres(far, point[0], point[1]));
     }
     double found = line.closestTo(far).distance().metres();

@@ -118,9 +118,9 @@ class CrossingsProperties {
   private static double[] northings(RhumbLine line, Distance span) {
     double origin = isometric(line.origin().latitudeDegrees());
     double[] point = new double[3];
-    line.pointAt(Math.max(-span.metres(), line.astern().metres()), point, 0);
+    line.pointAt(Math.max(-span.metres(), line.farthestAstern().metres()), point, 0);
     double astern = isometric(point[0]) - origin;
-    line.pointAt(Math.min(span.metres(), line.ahead().metres()), point, 0);
+    line.pointAt(Math.min(span.metres(), line.farthestAhead().metres()), point, 0);
     return new double[] {astern, isometric(point[0]) - origin};
   }
 

@@ -53,7 +53,7 @@ class LegComparisonTest {
         comparison.halfConvergencyDegrees(),
         comparison.initialCourseDifferenceDegrees(),
         miles <= 20 ? 0.0012 : 0.032);
-    assertEquals(s / 2, comparison.widestAlong().metres(), 0.03 * s);
+    assertEquals(s / 2, comparison.greatestSeparationAlong().metres(), 0.03 * s);
   }
 
   /** The rule itself, on legs far from east and west: 3° times the sine of 52° north, and south. */
@@ -81,12 +81,13 @@ class LegComparisonTest {
     assertEquals(9.6, comparison.greatestSeparation().metres(), 0.05);
     assertEquals(0.013, comparison.lengthExcess().metres(), 0.0005);
     assertEquals(0.119, comparison.initialCourseDifferenceDegrees(), 0.0005);
-    assertEquals(9260, comparison.widestAlong().metres(), 100);
-    assertEquals(0.0593, comparison.hidingCompassErrorDegrees(), 0.001); // half the difference
+    assertEquals(9260, comparison.greatestSeparationAlong().metres(), 100);
+    assertEquals(0.0593, comparison.equivalentSteeringErrorDegrees(), 0.001); // half the difference
     assertEquals(
         0.0,
         Places.metres(
-            comparison.widestAt(), RhumbLeg.between(start, end).pointAt(comparison.widestAlong())),
+            comparison.greatestSeparationAt(),
+            RhumbLeg.between(start, end).pointAt(comparison.greatestSeparationAlong())),
         1e-6);
   }
 
@@ -105,7 +106,7 @@ class LegComparisonTest {
     assertEquals(0.0, comparison.greatestSeparation().metres(), 1e-6);
     assertEquals(0.0, comparison.lengthExcess().metres(), 30e-9);
     assertEquals(0.0, comparison.initialCourseDifferenceDegrees());
-    assertEquals(0.0, comparison.hidingCompassErrorDegrees(), 1e-9);
+    assertEquals(0.0, comparison.equivalentSteeringErrorDegrees(), 1e-9);
   }
 
   @Test
@@ -113,7 +114,7 @@ class LegComparisonTest {
     Position place = Position.ofDegrees(50, 5);
     LegComparison comparison = LegComparison.between(place, place);
     assertEquals(0.0, comparison.greatestSeparation().metres());
-    assertEquals(0.0, comparison.hidingCompassErrorDegrees());
+    assertEquals(0.0, comparison.equivalentSteeringErrorDegrees());
   }
 
   /**
@@ -169,8 +170,8 @@ class LegComparisonTest {
     // the vertex of the great circle: tan φ / cos 30°
     double vertex = Math.atan(Math.tan(phi) / Math.cos(Math.toRadians(30)));
     assertEquals(radius * (vertex - phi), sphere.greatestSeparation().metres(), 1e-3);
-    assertEquals(40.0, sphere.widestAt().latitudeDegrees(), 1e-9);
-    assertEquals(40.0, sphere.widestAt().longitudeDegrees(), 1e-3);
+    assertEquals(40.0, sphere.greatestSeparationAt().latitudeDegrees(), 1e-9);
+    assertEquals(40.0, sphere.greatestSeparationAt().longitudeDegrees(), 1e-3);
     LegComparison flat = LegComparison.between(Ellipsoid.ofFlattening(6.4e6, 1.0 / 60), start, end);
     assertTrue(flat.greatestSeparation().metres() > 100e3);
     assertFalse(flat.equals(LegComparison.between(start, end)));

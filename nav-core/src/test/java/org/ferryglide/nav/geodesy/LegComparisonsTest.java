@@ -62,7 +62,7 @@ class LegComparisonsTest {
     return new double[] {
       Math.abs(out[LegComparisons.SEPARATION] - searched.separationMetres()),
       searched.separationMetres(),
-      Math.abs(out[LegComparisons.WIDEST_ALONG] - searched.alongMetres()) / metres
+      Math.abs(out[LegComparisons.SEPARATION_ALONG] - searched.alongMetres()) / metres
     };
   }
 
@@ -122,7 +122,7 @@ class LegComparisonsTest {
             exact, out[LegComparisons.SEPARATION], SEPARATION_METRES + SEPARATION_SHARE * exact);
         assertEquals(
             0.5 * out[LegComparisons.RHUMB_LENGTH],
-            out[LegComparisons.WIDEST_ALONG],
+            out[LegComparisons.SEPARATION_ALONG],
             1e-3 * out[LegComparisons.RHUMB_LENGTH]);
       }
     }
@@ -135,7 +135,7 @@ class LegComparisonsTest {
     for (double[] leg : legs) {
       LegComparisons.compareWithSeparation(Ellipsoid.WGS84, leg[0], leg[1], leg[2], leg[3], out, 0);
       assertEquals(0.0, out[LegComparisons.SEPARATION]);
-      assertEquals(0.0, out[LegComparisons.WIDEST_ALONG]);
+      assertEquals(0.0, out[LegComparisons.SEPARATION_ALONG]);
       assertEquals(0.0, out[LegComparisons.INITIAL_COURSE_DIFFERENCE]);
     }
   }
@@ -151,7 +151,7 @@ class LegComparisonsTest {
       double bend = Math.tan(Math.toRadians(50.05)) * Math.sin(course) / 6.39e6;
       double rule = bend * length * length / 8.0;
       assertEquals(rule, out[LegComparisons.SEPARATION], 2e-9 + 0.01 * rule);
-      double along = out[LegComparisons.WIDEST_ALONG];
+      double along = out[LegComparisons.SEPARATION_ALONG];
       assertTrue(along > 0.0 && along < out[LegComparisons.RHUMB_LENGTH], "" + along);
     }
   }
@@ -163,7 +163,7 @@ class LegComparisonsTest {
     for (double[] leg : legs) {
       LegComparisons.compareWithSeparation(Ellipsoid.WGS84, leg[0], leg[1], leg[2], leg[3], out, 0);
       assertTrue(Double.isNaN(out[LegComparisons.SEPARATION]));
-      assertTrue(Double.isNaN(out[LegComparisons.WIDEST_ALONG]));
+      assertTrue(Double.isNaN(out[LegComparisons.SEPARATION_ALONG]));
     }
     assertTrue(Double.isNaN(out[LegComparisons.EXCESS]));
   }

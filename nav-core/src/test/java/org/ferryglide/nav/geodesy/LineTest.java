@@ -44,25 +44,25 @@ class LineTest {
   void aRhumbLineReachesFromPoleToPole() {
     RhumbLine north = RhumbLine.from(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(0));
     double toPole = Places.metres(Position.ofDegrees(80, 0), 90, 0);
-    assertEquals(toPole, north.ahead().metres(), 1e-8);
+    assertEquals(toPole, north.farthestAhead().metres(), 1e-8);
     double pole = Ellipsoid.WGS84.quarterMeridianMetres();
-    assertEquals(toPole - 2 * pole, north.astern().metres(), 1e-8);
-    assertEquals(90.0, north.pointAt(north.ahead()).latitudeDegrees(), 1e-13);
+    assertEquals(toPole - 2 * pole, north.farthestAstern().metres(), 1e-8);
+    assertEquals(90.0, north.pointAt(north.farthestAhead()).latitudeDegrees(), 1e-13);
 
     RhumbLine winding = RhumbLine.from(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(120));
-    assertEquals(-toPole / Math.cos(Math.toRadians(60)), winding.astern().metres(), 1e-5);
-    assertTrue(winding.pointAt(winding.astern()).latitudeDegrees() > 89.999_999);
-    assertEquals(Line.SEARCH_SPAN, winding.ahead());
+    assertEquals(-toPole / Math.cos(Math.toRadians(60)), winding.farthestAstern().metres(), 1e-5);
+    assertTrue(winding.pointAt(winding.farthestAstern()).latitudeDegrees() > 89.999_999);
+    assertEquals(Line.SEARCH_SPAN, winding.farthestAhead());
     RhumbLine east = RhumbLine.from(HERE, TrueBearing.ofDegrees(90));
-    assertEquals(Line.SEARCH_SPAN, east.ahead());
-    assertEquals(Line.SEARCH_SPAN, east.astern().magnitude());
+    assertEquals(Line.SEARCH_SPAN, east.farthestAhead());
+    assertEquals(Line.SEARCH_SPAN, east.farthestAstern().magnitude());
   }
 
   @Test
   void aGeodesicHasNoEnd() {
     GeodesicLine line = GeodesicLine.through(HERE, THERE);
-    assertEquals(Line.SEARCH_SPAN, line.ahead());
-    assertEquals(Line.SEARCH_SPAN, line.astern().magnitude());
+    assertEquals(Line.SEARCH_SPAN, line.farthestAhead());
+    assertEquals(Line.SEARCH_SPAN, line.farthestAstern().magnitude());
     assertEquals(HERE, line.origin());
   }
 

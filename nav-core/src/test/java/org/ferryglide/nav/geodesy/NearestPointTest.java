@@ -86,10 +86,12 @@ class NearestPointTest {
           end,
           0);
       if (longest == 0.0) {
-        return new Question(line, line.astern().metres(), line.ahead().metres(), end[0], end[1]);
+        return new Question(
+            line, line.farthestAstern().metres(), line.farthestAhead().metres(), end[0], end[1]);
       }
       double length = longest * random.nextDouble();
-      return new Question(line, 0.0, Math.min(length, line.ahead().metres()), end[0], end[1]);
+      return new Question(
+          line, 0.0, Math.min(length, line.farthestAhead().metres()), end[0], end[1]);
     }
   }
 

@@ -245,7 +245,7 @@ class RosesTest {
     assertEquals(-16.0 / 60.0, helm.leftOverDegreesEast(), 1e-12);
     assertEquals(
         1852.0 * Math.sin(Math.toRadians(16.0 / 60.0)),
-        helm.offLine(Distance.ofNauticalMiles(1)).metres(),
+        helm.crossTrack(Distance.ofNauticalMiles(1)).metres(),
         1e-9);
     assertEquals(
         "Steer with 3°W for 3°16'W: 9 m off the line in each nautical mile, less than a hand can"

@@ -37,7 +37,7 @@ class LineKeepingTest {
     for (double side : new double[] {-200, -30, 0, 50, 300}) {
       Position there = off(leg.pointAt(run), 160, side);
       BackBearing.Correction c = line.correction(run, toward(there, HERE), Distance.ofMetres(1000));
-      assertEquals(side, c.offLine().metres(), 0.005 * Math.abs(side) + 0.01);
+      assertEquals(side, c.crossTrack().metres(), 0.005 * Math.abs(side) + 0.01);
       assertEquals(-Math.toDegrees(Math.atan(side / 1000)), c.turnDegrees(), 0.1);
       assertEquals(70 + c.turnDegrees(), c.track().degrees(), 1e-9);
     }
@@ -51,7 +51,7 @@ class LineKeepingTest {
     Distance run = Distance.ofNauticalMiles(1);
     Position there = off(leg.pointAt(run), 90, 120);
     BackBearing.Correction c = line.correction(run, toward(there, church), Distance.ofMetres(900));
-    assertEquals(120, c.offLine().metres(), 1);
+    assertEquals(120, c.crossTrack().metres(), 1);
     assertThrows(
         IllegalArgumentException.class,
         () -> line.correction(run, TrueBearing.ofDegrees(0), Distance.ZERO));
@@ -131,9 +131,9 @@ class LineKeepingTest {
     }
     assertEquals(
         run.metres(),
-        line.correction(run, TrueBearing.ofDegrees(225), run).offLine().metres(),
+        line.correction(run, TrueBearing.ofDegrees(225), run).crossTrack().metres(),
         0.01);
     assertEquals(
-        0.0, line.correction(Distance.ZERO, TrueBearing.ofDegrees(183), run).offLine().metres());
+        0.0, line.correction(Distance.ZERO, TrueBearing.ofDegrees(183), run).crossTrack().metres());
   }
 }

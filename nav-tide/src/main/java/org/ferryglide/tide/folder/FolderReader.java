@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.nav.bearing.DeviationTable;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.passage.Danger;
@@ -75,7 +76,7 @@ final class FolderReader {
     List<StreamTable> tables =
         parse(streamFile, file -> StreamTable.readAll(file.source(), file.reader()))
             .orElse(NO_TABLES);
-    PassageLimits limits = ifThere("limits.csv", PassageLimits::read, PassageLimits.USUAL);
+    FolderLimits limits = ifThere("limits.csv", FolderLimits::read, FolderLimits.USUAL);
     readTides();
     streamFile.ifPresent(
         file -> file.under("port").forEach(port -> requireTide(file, "port", port)));
@@ -112,7 +113,7 @@ final class FolderReader {
   }
 
   /** The files that a folder may leave out. */
-  private PassageParts parts(Known known, PassageLimits limits) throws IOException {
+  private PassageParts parts(Known known, FolderLimits limits) throws IOException {
     Map<String, List<Position>> obstacles =
         ifThere("obstacles.csv", DangerSheet::obstacles, Map.of());
     return new PassageParts(
@@ -122,7 +123,7 @@ final class FolderReader {
         ifThere(
                 "margins.csv",
                 file -> Optional.of(MarginSheet.read(file, PassageMaker.fromToday(limits))),
-                Optional.<org.ferryglide.nav.passage.PassageLimits>empty())
+                Optional.<PassageLimits>empty())
             .orElse(null),
         ifThere(
                 "dangers.csv",

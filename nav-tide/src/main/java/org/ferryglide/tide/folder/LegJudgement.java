@@ -7,27 +7,32 @@ import java.util.Optional;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reading.Judgement;
 
 /** Judges way points and legs: what no paddler paddles names the way point that looks wrong. */
 final class LegJudgement {
-  /**
-   * Longer than any leg between landings or marks that a kayak covers in a day: common practice, no
-   * source.
-   */
-  static final Distance LONGEST_LEG = Distance.ofNauticalMiles(40.0);
+  /** Longer than any leg between landings or marks that a kayak covers in a day. */
+  static final Judgement TOO_LONG =
+      new Judgement(
+          "leg.too-long", Severity.WARNING, 40.0, "nautical miles", "common practice, no source");
 
-  /**
-   * So much longer than the middle one of a passage's legs is doubted: common practice, no source.
-   */
-  static final double LONG_BESIDE_THE_OTHERS = 6.0;
+  /** So much longer than the middle one of a passage's legs is doubted. */
+  static final Judgement LONG_BESIDE_THE_OTHERS =
+      new Judgement(
+          "leg.long-beside-others", Severity.CAUTION, 6.0, "times", "common practice, no source");
+
+  /** Nearer than this two way points look like one. */
+  static final Judgement SHORT =
+      new Judgement("leg.short", Severity.CAUTION, 50.0, "metres", "common practice, no source");
 
   /** Legs up to this are never doubted beside the others: common practice, no source. */
-  static final Distance SHORT_ENOUGH = Distance.ofNauticalMiles(10.0);
+  private static final Distance SHORT_ENOUGH = Distance.ofNauticalMiles(10.0);
 
-  /** Nearer than this two way points look like one: common practice, no source. */
-  static final Distance SHORTEST_LEG = Distance.ofMetres(50.0);
+  private static final double LONGEST_METRES =
+      Distance.ofNauticalMiles(TOO_LONG.threshold()).metres();
 
   private final List<PassageFolder.WayPoint> wayPoints;
   private final List<Position> stations;
@@ -50,16 +55,17 @@ final class LegJudgement {
     Arrays.sort(sorted);
     double middle = sorted[(sorted.length - 1) / 2];
     for (int i = 0; i < lengths.length; i++) {
-      if (lengths[i] > LONGEST_LEG.metres()) {
+      if (lengths[i] > LONGEST_METRES) {
         notes.add(tooLong(i));
       } else if (lengths[i] > SHORT_ENOUGH.metres()
-          && lengths[i] > LONG_BESIDE_THE_OTHERS * middle) {
+          && lengths[i] > LONG_BESIDE_THE_OTHERS.threshold() * middle) {
         notes.add(longBesideTheOthers(i, middle));
-      } else if (lengths[i] < SHORTEST_LEG.metres()) {
+      } else if (lengths[i] < SHORT.threshold()) {
         notes.add(
-            Note.caution(
-                    "leg.short",
-                    leg(i) + " is only " + Math.round(lengths[i]) + " m long: are both ends right?")
+            SHORT
+                .note(
+                    leg(i) + " is only " + Math.round(lengths[i]) + " m long: are both ends right?",
+                    lengths[i])
                 .with("leg", Integer.toString(i + 1)));
       }
     }
@@ -75,7 +81,8 @@ final class LegJudgement {
             .map(Suspect::text)
             .orElse("Check the positions of " + name(i) + " and " + name(i + 1) + ".");
     Note note =
-        Note.warning("leg.too-long", text + what)
+        TOO_LONG
+            .note(text + what, Distance.ofMetres(lengths[i]).nauticalMiles())
             .with("leg", Integer.toString(i + 1))
             .with("lengthMetres", Math.rint(lengths[i]));
     return suspect
@@ -85,8 +92,8 @@ final class LegJudgement {
 
   private Note longBesideTheOthers(int i, double middle) {
     int wayPoint = endToCheck(i, middle);
-    return Note.caution(
-            "leg.long-beside-others",
+    return LONG_BESIDE_THE_OTHERS
+        .note(
             leg(i)
                 + " is "
                 + miles(lengths[i])
@@ -102,9 +109,10 @@ final class LegJudgement {
 
   /** Both legs of a misplaced way point are long; at an end of the passage it has only one. */
   private int endToCheck(int i, double middle) {
-    boolean nextIsLong = i + 1 < lengths.length && lengths[i + 1] > LONG_BESIDE_THE_OTHERS * middle;
+    boolean nextIsLong =
+        i + 1 < lengths.length && lengths[i + 1] > LONG_BESIDE_THE_OTHERS.threshold() * middle;
     boolean isLast = i + 1 == lengths.length;
-    boolean lastIsLong = i > 0 && lengths[i - 1] > LONG_BESIDE_THE_OTHERS * middle;
+    boolean lastIsLong = i > 0 && lengths[i - 1] > LONG_BESIDE_THE_OTHERS.threshold() * middle;
     return nextIsLong || (isLast && !lastIsLong) ? i + 1 : i;
   }
 
@@ -130,7 +138,7 @@ final class LegJudgement {
           }
         }
         sum += nearestStation(turned.position());
-        if (longest <= LONGEST_LEG.metres() && sum < least) {
+        if (longest <= LONGEST_METRES && sum < least) {
           least = sum;
           best =
               new Suspect(

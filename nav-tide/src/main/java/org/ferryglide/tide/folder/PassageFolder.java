@@ -56,7 +56,7 @@ public final class PassageFolder implements Serializable {
   @SuppressWarnings("serial") // List.copyOf
   private final List<HourlyStream> streams;
 
-  private final PassageLimits limits;
+  private final FolderLimits limits;
 
   private final PassageParts parts;
 
@@ -71,7 +71,7 @@ public final class PassageFolder implements Serializable {
       List<WayPoint> wayPoints,
       Map<String, TideTable> tides,
       List<HourlyStream> streams,
-      PassageLimits limits,
+      FolderLimits limits,
       PassageParts parts,
       Map<String, String> texts) {
     this.parts = parts;
@@ -353,7 +353,7 @@ public final class PassageFolder implements Serializable {
    *
    * @return the limits, the usual ones where the folder states none
    */
-  public PassageLimits limits() {
+  public FolderLimits limits() {
     return limits;
   }
 

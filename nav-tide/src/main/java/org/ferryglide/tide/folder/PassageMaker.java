@@ -75,7 +75,7 @@ final class PassageMaker {
 
   /** The limits of the checks; the strongest stream of limits.csv counts unless margins tell. */
   private static PassageLimits limits(PassageFolder folder, PassageParts parts) {
-    org.ferryglide.tide.folder.PassageLimits today = folder.limits();
+    org.ferryglide.tide.folder.FolderLimits today = folder.limits();
     PassageLimits limits = parts.margins() == null ? fromToday(today) : parts.margins();
     limits = today.light().map(limits::withLight).orElse(limits.withAnyLight());
     double share = today.crossStreamShare();
@@ -83,7 +83,7 @@ final class PassageMaker {
     return limits.withCrossStreamShare(usual < share ? usual : SHARE_OF_WARNING * share, share);
   }
 
-  static PassageLimits fromToday(org.ferryglide.tide.folder.PassageLimits today) {
+  static PassageLimits fromToday(FolderLimits today) {
     PassageLimits limits = PassageLimits.none();
     if (!today.strongestStream().isPresent()) {
       return limits;

@@ -42,7 +42,7 @@
  *     a passage: {@code light} ({@code daylight}, {@code civil twilight} or {@code any}), {@code
  *     latest arrival}, {@code strongest stream} (stops; warns from four fifths, unless {@code
  *     margins.csv} tells), {@code largest cross-stream share} (as in {@code 80 %}), {@code reach of
- *     stations}; see {@link org.ferryglide.tide.folder.PassageLimits}</td></tr>
+ *     stations}; see {@link org.ferryglide.tide.folder.FolderLimits}</td></tr>
  *   <tr><td>{@code places.csv}</td><td>what is known of way points: {@code place} (its name in
  *     {@code waypoints.csv}), and if wished {@code to_see}, {@code mark_height_m} (top of the mark
  *     above the datum of the landing's port), {@code landing} (a port, or {@code any level}),

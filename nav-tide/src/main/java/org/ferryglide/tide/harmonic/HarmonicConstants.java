@@ -94,11 +94,11 @@ public final class HarmonicConstants implements Serializable {
    *
    * <p>Columns: {@code constituent}, a name that the nodal scheme lists, or {@code Z0} for the
    * mean; {@code amplitude_m}, metres (for a component of a stream {@code amplitude_m_s}, metres a
-   * second); and exactly one kind of phase lag in degrees: {@code phase_lag_greenwich_deg}; or
-   * {@code phase_lag_zone_deg} with {@code zone}, the offset of its clock, for example {@code
-   * -07:00}; or {@code phase_lag_local_deg} with {@code longitude_deg}, east positive. The mean has
-   * no phase lag; without a line for it the mean is 0. Amplitudes larger than any known are doubted
-   * in {@link #notes}.
+   * second, or {@code amplitude_kn}, knots); and exactly one kind of phase lag in degrees: {@code
+   * phase_lag_greenwich_deg}; or {@code phase_lag_zone_deg} with {@code zone}, the offset of its
+   * clock, for example {@code -07:00}; or {@code phase_lag_local_deg} with {@code longitude_deg},
+   * east positive. The mean has no phase lag; without a line for it the mean is 0. Amplitudes
+   * larger than any known are doubted in {@link #notes}.
    *
    * @param source what to call the sheet in messages, usually the file's name
    * @param reader the sheet; left open

@@ -18,6 +18,7 @@ final class HarmonicConstantsSheet {
   private static final String NAME = "constituent";
   private static final String METRES = "amplitude_m";
   private static final String METRES_PER_SECOND = "amplitude_m_s";
+  private static final String KNOTS = "amplitude_kn";
   private static final String GREENWICH = "phase_lag_greenwich_deg";
   private static final String BY_ZONE = "phase_lag_zone_deg";
   private static final String ZONE = "zone";
@@ -33,11 +34,15 @@ final class HarmonicConstantsSheet {
   private final String amplitudeHeading;
   private final String lagHeading;
 
+  /** Units of the series in one unit of the sheet. */
+  private final double unit;
+
   private HarmonicConstantsSheet(Sheet sheet, NodalScheme scheme, List<Constituent> own) {
     this.sheet = sheet;
     this.scheme = scheme;
     this.own = own;
-    this.amplitudeHeading = onlyOneOf("one amplitude", METRES, METRES_PER_SECOND);
+    this.amplitudeHeading = onlyOneOf("one amplitude", METRES, METRES_PER_SECOND, KNOTS);
+    this.unit = amplitudeHeading.equals(KNOTS) ? Speed.METRES_PER_SECOND_PER_KNOT : 1.0;
     this.lagHeading = onlyOneOf("one kind of phase lag", GREENWICH, BY_ZONE, LOCAL);
   }
 
@@ -48,7 +53,7 @@ final class HarmonicConstantsSheet {
             source,
             reader,
             List.of(NAME),
-            List.of(METRES, METRES_PER_SECOND, GREENWICH, BY_ZONE, ZONE, LOCAL, LONGITUDE));
+            List.of(METRES, METRES_PER_SECOND, KNOTS, GREENWICH, BY_ZONE, ZONE, LOCAL, LONGITUDE));
     return new HarmonicConstantsSheet(sheet, scheme, own).constants();
   }
 
@@ -92,20 +97,21 @@ final class HarmonicConstantsSheet {
     for (Sheet.Row row : sheet.rows()) {
       String name = row.text(NAME);
       if (isMean(name)) {
-        mean = row.number(amplitudeHeading, -GREATEST_MEAN, GREATEST_MEAN).orElse(0.0);
+        mean = unit * row.number(amplitudeHeading, -GREATEST_MEAN, GREATEST_MEAN).orElse(0.0);
         if (!seen.add(MEAN)) {
           row.problem(NAME, "the mean Z0 must stand once");
         }
         continue;
       }
       Optional<Constituent> constituent = find(row, name);
-      OptionalDouble amplitude = row.number(amplitudeHeading, 0.0, GREATEST_AMPLITUDE);
-      amplitude.ifPresent(size -> doubt(row, size));
+      OptionalDouble given = row.number(amplitudeHeading, 0.0, GREATEST_AMPLITUDE);
+      double amplitude = unit * given.orElse(0.0);
+      doubt(row, amplitude);
       Optional<LagOf> lag = lag(row);
       if (constituent.isPresent() && !seen.add(constituent.get().name())) {
         row.problem(NAME, "each constituent must stand once, but " + name + " stands again");
-      } else if (constituent.isPresent() && amplitude.isPresent() && lag.isPresent()) {
-        list.add(lag.get().constant(constituent.get(), amplitude.getAsDouble()));
+      } else if (constituent.isPresent() && given.isPresent() && lag.isPresent()) {
+        list.add(lag.get().constant(constituent.get(), amplitude));
       }
     }
     if (sheet.rows().stream().allMatch(row -> isMean(row.text(NAME)))) {
@@ -130,9 +136,11 @@ final class HarmonicConstantsSheet {
     } else if (Speed.ofMetresPerSecond(amplitude).knots()
         > TideJudgements.RATE_BEYOND_KNOWN.threshold()) {
       row.doubt(
-          METRES_PER_SECOND,
+          amplitudeHeading,
           TideJudgements.RATE_BEYOND_KNOWN,
-          amplitude + " m/s of one constituent make a faster stream than is likely.");
+          row.text(amplitudeHeading)
+              + (amplitudeHeading.equals(KNOTS) ? " kn" : " m/s")
+              + " of one constituent make a faster stream than is likely.");
     }
   }
 

@@ -146,6 +146,26 @@ public final class TideTable implements Serializable {
   }
 
   /**
+   * The table of a port among others.
+   *
+   * @param tables tables, for example those of a folder
+   * @param port the port's name
+   * @return its table
+   * @throws IllegalArgumentException if there is none, with the names that there are
+   */
+  public static TideTable named(List<TideTable> tables, String port) {
+    List<String> names = new ArrayList<>();
+    for (TideTable table : tables) {
+      if (table.port().equals(port)) {
+        return table;
+      }
+      names.add(table.port());
+    }
+    throw new IllegalArgumentException(
+        "there is no tide table \"" + port + "\"; there are " + names);
+  }
+
+  /**
    * The same table with more notes, for example on how a secondary port's waters were made.
    *
    * @param more notes to add

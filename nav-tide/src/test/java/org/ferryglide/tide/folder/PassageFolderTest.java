@@ -68,7 +68,7 @@ class PassageFolderTest {
     assertEquals(3, read.wayPoints().size());
     assertEquals("Orrin Quay", read.landingTide().port());
     assertEquals("Hesk Sound", read.stations().get(0).name());
-    assertEquals(PassageLimits.USUAL, read.limits());
+    assertEquals(FolderLimits.USUAL, read.limits());
     assertEquals(
         "Out and over, 2026-06-14T11:40+01:00, 3 way points, 1 tide tables, 1 stream tables",
         read.toString());
@@ -86,7 +86,7 @@ class PassageFolderTest {
         largest cross-stream share,60 %
         latest arrival,2026-06-14T18:00+01:00
         """);
-    PassageLimits limits = read().limits();
+    FolderLimits limits = read().limits();
     assertEquals(Distance.ofNauticalMiles(4), limits.reach());
     assertEquals(0.6, limits.crossStreamShare());
     assertEquals("2026-06-14T18:00+01:00", limits.latestArrival().get().toString());

@@ -71,6 +71,16 @@ class HarmonicConstantsSheetTest {
   }
 
   @Test
+  void aStreamsAmplitudesMayBeInKnots() throws IOException {
+    HarmonicConstants constants =
+        read("constituent,amplitude_kn,phase_lag_greenwich_deg", "Z0,0.5,", "M2,1.2,10");
+    assertEquals(0.5 * 1852.0 / 3600.0, constants.mean(), 1e-15);
+    assertEquals(1.2 * 1852.0 / 3600.0, constants.amplitude("M2"), 1e-15);
+    assertEquals(
+        1, read("constituent,amplitude_kn,phase_lag_greenwich_deg", "M2,20,10").notes().size());
+  }
+
+  @Test
   void aCallersOwnConstituentIsRead() throws IOException {
     Constituent sigma =
         Constituent.compound("2NS2", Constituents.N2.times(2), Constituents.S2.times(-1));
@@ -123,8 +133,8 @@ class HarmonicConstantsSheetTest {
   @Test
   void anEmptySheetIsRefused() {
     assertEquals(
-        "skarra.csv: a sheet of constants must give one amplitude of [amplitude_m, amplitude_m_s],"
-            + " but gave none",
+        "skarra.csv: a sheet of constants must give one amplitude of [amplitude_m, amplitude_m_s,"
+            + " amplitude_kn], but gave none",
         refusal("constituent,amplitude_m,phase_lag_greenwich_deg"));
   }
 

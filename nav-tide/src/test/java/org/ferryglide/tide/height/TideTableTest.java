@@ -41,6 +41,18 @@ class TideTableTest {
   }
 
   @Test
+  void aTableIsFoundByItsPort() {
+    TideTable one = Tables.ofHours("Skarra", 0, 1, 6, 5);
+    TideTable two = Tables.ofHours("Ennor", 0, 1, 6, 5);
+    assertEquals(two, TideTable.named(List.of(one, two), "Ennor"));
+    assertEquals(
+        "there is no tide table \"ennor\"; there are [Skarra, Ennor]",
+        assertThrows(
+                IllegalArgumentException.class, () -> TideTable.named(List.of(one, two), "ennor"))
+            .getMessage());
+  }
+
+  @Test
   void highAndLowWatersAreListedInOrder() {
     assertEquals(List.of(FIRST_HIGH, SECOND_HIGH), TABLE.highWaters());
     assertEquals(List.of(FIRST_LOW, SECOND_LOW), TABLE.lowWaters());

@@ -29,11 +29,11 @@ import org.jspecify.annotations.Nullable;
  * </ul>
  *
  * <pre>{@code
- * PassageLimits limits = PassageLimits.USUAL.withStrongestStream(Speed.ofKnots(3));
+ * FolderLimits limits = FolderLimits.USUAL.withStrongestStream(Speed.ofKnots(3));
  * limits.light(); // sunrise and sunset
  * }</pre>
  */
-public final class PassageLimits implements Serializable {
+public final class FolderLimits implements Serializable {
   private static final long serialVersionUID = 1L;
 
   /** How far from its station a stream table is taken to hold: common practice, no source. */
@@ -43,8 +43,8 @@ public final class PassageLimits implements Serializable {
   public static final double USUAL_CROSS_STREAM_SHARE = 0.8;
 
   /** Between sunrise and sunset, four fifths of the speed, the usual reach; no other limit. */
-  public static final PassageLimits USUAL =
-      new PassageLimits(
+  public static final FolderLimits USUAL =
+      new FolderLimits(
           SunThreshold.SUNRISE_AND_SUNSET, null, null, USUAL_CROSS_STREAM_SHARE, USUAL_REACH);
 
   private static final List<String> ITEMS =
@@ -61,7 +61,7 @@ public final class PassageLimits implements Serializable {
   private final double crossStreamShare;
   private final Distance reach;
 
-  private PassageLimits(
+  private FolderLimits(
       @Nullable SunThreshold light,
       @Nullable OffsetDateTime latestArrival,
       @Nullable Speed strongestStream,
@@ -74,9 +74,9 @@ public final class PassageLimits implements Serializable {
     this.reach = reach;
   }
 
-  static PassageLimits read(FolderText file) throws IOException {
+  static FolderLimits read(FolderText file) throws IOException {
     ItemSheet items = ItemSheet.read(file, List.of(), ITEMS);
-    PassageLimits limits = items.read("light", USUAL::withLightNamed, USUAL);
+    FolderLimits limits = items.read("light", USUAL::withLightNamed, USUAL);
     if (items.has("latest arrival")) {
       OffsetDateTime latest =
           items.read("latest arrival", PassageSheet::dateAndTime, OffsetDateTime.MIN);
@@ -88,13 +88,13 @@ public final class PassageLimits implements Serializable {
     limits =
         limits.withCrossStreamShare(
             items.read(
-                "largest cross-stream share", PassageLimits::share, USUAL_CROSS_STREAM_SHARE));
+                "largest cross-stream share", FolderLimits::share, USUAL_CROSS_STREAM_SHARE));
     limits = items.read("reach of stations", limits::withReachNamed, limits);
     items.refuseIfFaulty();
     return limits;
   }
 
-  private PassageLimits withLightNamed(String text) {
+  private FolderLimits withLightNamed(String text) {
     return switch (text.toLowerCase(Locale.ROOT)) {
       case "daylight" -> withLight(SunThreshold.SUNRISE_AND_SUNSET);
       case "civil twilight" -> withLight(SunThreshold.CIVIL_TWILIGHT);
@@ -105,11 +105,11 @@ public final class PassageLimits implements Serializable {
     };
   }
 
-  private PassageLimits withStrongestStreamNamed(String text) {
+  private FolderLimits withStrongestStreamNamed(String text) {
     return withStrongestStream(Speed.parse(text));
   }
 
-  private PassageLimits withReachNamed(String text) {
+  private FolderLimits withReachNamed(String text) {
     return withReach(Distance.parse(text));
   }
 
@@ -136,8 +136,8 @@ public final class PassageLimits implements Serializable {
    * @param threshold where the sun must be above, all the way
    * @return the changed limits
    */
-  public PassageLimits withLight(SunThreshold threshold) {
-    return new PassageLimits(
+  public FolderLimits withLight(SunThreshold threshold) {
+    return new FolderLimits(
         Objects.requireNonNull(threshold, "threshold"),
         latestArrival,
         strongestStream,
@@ -150,8 +150,8 @@ public final class PassageLimits implements Serializable {
    *
    * @return the changed limits
    */
-  public PassageLimits withAnyLight() {
-    return new PassageLimits(null, latestArrival, strongestStream, crossStreamShare, reach);
+  public FolderLimits withAnyLight() {
+    return new FolderLimits(null, latestArrival, strongestStream, crossStreamShare, reach);
   }
 
   /**
@@ -160,8 +160,8 @@ public final class PassageLimits implements Serializable {
    * @param latest when the party must have landed
    * @return the changed limits
    */
-  public PassageLimits withLatestArrival(OffsetDateTime latest) {
-    return new PassageLimits(
+  public FolderLimits withLatestArrival(OffsetDateTime latest) {
+    return new FolderLimits(
         light, Objects.requireNonNull(latest, "latest"), strongestStream, crossStreamShare, reach);
   }
 
@@ -172,12 +172,12 @@ public final class PassageLimits implements Serializable {
    * @return the changed limits
    * @throws IllegalArgumentException if {@code most} is not above 0
    */
-  public PassageLimits withStrongestStream(Speed most) {
+  public FolderLimits withStrongestStream(Speed most) {
     if (!(most.knots() > 0.0)) {
       throw new IllegalArgumentException(
           "strongest stream must be above 0, but was " + most.inKnots(1));
     }
-    return new PassageLimits(light, latestArrival, most, crossStreamShare, reach);
+    return new FolderLimits(light, latestArrival, most, crossStreamShare, reach);
   }
 
   /**
@@ -187,8 +187,8 @@ public final class PassageLimits implements Serializable {
    * @return the changed limits
    * @throws IllegalArgumentException if {@code share} is NaN or outside that range
    */
-  public PassageLimits withCrossStreamShare(double share) {
-    return new PassageLimits(light, latestArrival, strongestStream, checkedShare(share), reach);
+  public FolderLimits withCrossStreamShare(double share) {
+    return new FolderLimits(light, latestArrival, strongestStream, checkedShare(share), reach);
   }
 
   /**
@@ -198,12 +198,12 @@ public final class PassageLimits implements Serializable {
    * @return the changed limits
    * @throws IllegalArgumentException if {@code distance} is not above 0
    */
-  public PassageLimits withReach(Distance distance) {
+  public FolderLimits withReach(Distance distance) {
     if (!(distance.metres() > 0.0)) {
       throw new IllegalArgumentException(
           "reach of stations must be above 0, but was " + distance.inNauticalMiles(1));
     }
-    return new PassageLimits(light, latestArrival, strongestStream, crossStreamShare, distance);
+    return new FolderLimits(light, latestArrival, strongestStream, crossStreamShare, distance);
   }
 
   /**
@@ -253,7 +253,7 @@ public final class PassageLimits implements Serializable {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof PassageLimits that
+    return other instanceof FolderLimits that
         && light == that.light
         && Objects.equals(latestArrival, that.latestArrival)
         && Objects.equals(strongestStream, that.strongestStream)
