@@ -171,7 +171,7 @@ public final class Shoreline implements Serializable {
     if (pieces.length == 0) {
       return false;
     }
-    double x1 = Angles.shortWay(longitude1 - originLongitude);
+    double x1 = eastOf(longitude1);
     double x2 = x1 + Angles.shortWay(longitude2 - longitude1);
     double west = Math.min(x1, x2);
     double east = Math.max(x1, x2);
@@ -200,7 +200,7 @@ public final class Shoreline implements Serializable {
    * piece; of the piece's ends one must lie to the left or on the sight and the other to the right,
    * so that a sight through a corner crosses exactly one of the pieces that meet there.
    */
-  private boolean crosses(int at, double x1, double y1, double x2, double y2) {
+  boolean crosses(int at, double x1, double y1, double x2, double y2) {
     double ax = pieces[at];
     double ay = pieces[at + 1];
     double bx = pieces[at + 2];
@@ -211,6 +211,43 @@ public final class Shoreline implements Serializable {
       return false;
     }
     return (side(x1, y1, x2, y2, ax, ay) >= 0.0) != (side(x1, y1, x2, y2, bx, by) >= 0.0);
+  }
+
+  int pieceCount() {
+    return pieces.length / 4;
+  }
+
+  /** A longitude on the plane of the shore, degrees. */
+  double eastOf(double longitude) {
+    return Angles.shortWay(longitude - originLongitude);
+  }
+
+  double startX(int piece) {
+    return pieces[4 * piece];
+  }
+
+  double startY(int piece) {
+    return pieces[4 * piece + 1];
+  }
+
+  double endX(int piece) {
+    return pieces[4 * piece + 2];
+  }
+
+  double endY(int piece) {
+    return pieces[4 * piece + 3];
+  }
+
+  /** How far a point of the plane is from a piece, degrees. */
+  double distance(int piece, double x, double y) {
+    double dx = endX(piece) - startX(piece);
+    double dy = endY(piece) - startY(piece);
+    double fromX = x - startX(piece);
+    double fromY = y - startY(piece);
+    double square = dx * dx + dy * dy;
+    double part = square == 0.0 ? 0.0 : (fromX * dx + fromY * dy) / square;
+    part = Math.max(0.0, Math.min(1.0, part));
+    return Math.hypot(fromX - part * dx, fromY - part * dy);
   }
 
   /** Positive if the point lies to the left of the way from a to b. */

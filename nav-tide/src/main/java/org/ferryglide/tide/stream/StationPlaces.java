@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.ferryglide.nav.basics.Angles;
+import org.jspecify.annotations.Nullable;
 
 /** Stations, how far they are, and whether land lies between. */
 final class StationPlaces implements Serializable {
@@ -18,10 +19,16 @@ final class StationPlaces implements Serializable {
   /** WGS84 first eccentricity squared, from the flattening 1/298.257223563 (same table). */
   private static final double ECCENTRICITY_SQUARED = 6.69437999014e-3;
 
+  /** A shore of so few pieces is tried whole. */
+  private static final int FEW_PIECES = 8;
+
   private final StreamStation[] stations;
   private final Shoreline shores;
   private final double[] latitudes;
   private final double[] longitudes;
+
+  /** The shores as each station sees them, made when first asked for. */
+  private transient volatile ShoreSectors @Nullable [] sectors;
 
   /** The pieces of each station's curve if all change at the same times; empty otherwise. */
   private final PiecewiseStream[] inStep;
@@ -140,6 +147,21 @@ final class StationPlaces implements Serializable {
   }
 
   boolean isCutOff(int i, double latitude, double longitude) {
-    return shores.separates(latitude, longitude, latitudes[i], longitudes[i]);
+    if (shores.pieceCount() <= FEW_PIECES) {
+      return shores.separates(latitude, longitude, latitudes[i], longitudes[i]);
+    }
+    return sectors()[i].separates(latitude, longitude, longitudes[i]);
+  }
+
+  private ShoreSectors[] sectors() {
+    ShoreSectors[] made = sectors;
+    if (made == null) {
+      made = new ShoreSectors[count()];
+      for (int i = 0; i < made.length; i++) {
+        made[i] = new ShoreSectors(shores, latitudes[i], longitudes[i]);
+      }
+      sectors = made;
+    }
+    return made;
   }
 }
