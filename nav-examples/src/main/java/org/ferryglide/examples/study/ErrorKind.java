@@ -1,0 +1,53 @@
+package org.ferryglide.examples.study;
+
+/**
+ * The errors that are compared, each as metres off the rhumb line at the worst place of a leg.
+ *
+ * <pre>{@code
+ * ErrorKind.GEODESIC.words(); // "the geodesic in place of the rhumb line"
+ * }</pre>
+ */
+public enum ErrorKind {
+  /** Greatest distance between rhumb line and geodesic, on WGS84. */
+  GEODESIC("geodesic", "the geodesic in place of the rhumb line"),
+  /** Course and length worked on a sphere of the earth's mean radius. */
+  SPHERE("sphere", "course and length worked on a sphere"),
+  /** Course and length from minutes of latitude and middle latitude, on a plane. */
+  PLANE("plane", "course and length worked on a plane, a mile to a minute"),
+  /** The straight line of a land map in place of the rhumb line. */
+  MAP_LINE("map_line", "a straight line on a UTM map"),
+  /** An edge of 400 mm that misses each mark by 0.5 mm, one standard deviation, on 1:75 000. */
+  STRAIGHT_EDGE("straight_edge", "a straight edge on a chart of 1:75 000, one standard deviation"),
+  /** A rose printed ten years ago, read as if of today: 2016 for 2026, by the built-in models. */
+  OLD_ROSE("old_rose", "a rose ten years old, its yearly change forgotten"),
+  /** A compass one degree off. */
+  COMPASS("compass_1_deg", "a compass one degree off"),
+  /** A heading five degrees off, as a paddler may hold it in a sea; common practice, no source. */
+  STEERING("steering_5_deg", "a heading five degrees off");
+
+  private final String column;
+  private final String words;
+
+  ErrorKind(String column, String words) {
+    this.column = column;
+    this.words = words;
+  }
+
+  /**
+   * What columns and files call it.
+   *
+   * @return lower-case letters, digits and {@code _}
+   */
+  public String column() {
+    return column;
+  }
+
+  /**
+   * What people call it.
+   *
+   * @return a few words
+   */
+  public String words() {
+    return words;
+  }
+}

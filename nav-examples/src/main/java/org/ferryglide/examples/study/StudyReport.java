@@ -1,0 +1,85 @@
+package org.ferryglide.examples.study;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** The report of a study. Every figure in it comes from the run. */
+final class StudyReport {
+  private static final int SHORT_LEG = 2; // 2 to 5 km
+  private static final int LONG_LEG = 7; // 100 to 200 km
+
+  private StudyReport() {}
+
+  static String text(long seed, StudyFigures figures) {
+    StringBuilder text = new StringBuilder("# Errors of legs\n\n");
+    text.append(figures.legs()).append(" legs drawn from seed ").append(seed);
+    text.append(
+        ": starts to 75° of latitude, courses all round, lengths from 0.5 to 200 km spread evenly"
+            + " over the logarithm. Each error is told as metres off the rhumb line on WGS84 at the"
+            + " worst place of the leg. The line on a map is worked for every tenth leg. All"
+            + " figures stand in `errors.csv`; `differences.csv` has both lines at even"
+            + " steps.\n\n");
+    text.append("## Mean error by length, metres\n\n| length, km |");
+    for (ErrorKind kind : ErrorKind.values()) {
+      text.append(' ').append(kind.column()).append(" |");
+    }
+    text.append("\n|---|").append("---|".repeat(ErrorKind.values().length)).append('\n');
+    for (int length = 0; length < StudyFigures.LENGTHS.length; length++) {
+      text.append("| ").append(lengths(length)).append(" |");
+      for (ErrorKind kind : ErrorKind.values()) {
+        Tally tally = figures.at(kind, length);
+        text.append(' ').append(tally.count() == 0 ? "" : digits(tally.mean())).append(" |");
+      }
+      text.append('\n');
+    }
+    text.append("\nWhat each is:\n\n");
+    for (ErrorKind kind : ErrorKind.values()) {
+      text.append("- ").append(kind.column()).append(": ").append(kind.words()).append('\n');
+    }
+    text.append("\n## What follows\n\n");
+    ratio(text, figures, SHORT_LEG);
+    ratio(text, figures, LONG_LEG);
+    text.append("\n## Check against closed forms\n\nA rhumb line is bent by k = sin(course)");
+    text.append(" tan(latitude) / N, so it stands k L² / 8 off the geodesic and is k² L³ / 24");
+    text.append(" longer, to first order. Over ").append(figures.separationOff().count());
+    text.append(" legs of 2 to 20 km from 30 to 60° of latitude, courses not within 30° of a");
+    text.append(" meridian, the separation is off this by at most ");
+    text.append(digits(100.0 * figures.separationOff().greatest()));
+    text.append(" %, the excess by at most ");
+    text.append(digits(1e9 * figures.excessOff().greatest())).append(" nanometres.\n");
+    return text.toString();
+  }
+
+  private static void ratio(StringBuilder text, StudyFigures figures, int length) {
+    double geodesic = figures.at(ErrorKind.GEODESIC, length).mean();
+    double compass = figures.at(ErrorKind.COMPASS, length).mean();
+    text.append("- On legs of ")
+        .append(lengths(length))
+        .append(" km a compass one degree off costs ");
+    text.append(digits(compass / geodesic));
+    text.append(" times as much as the difference of rhumb line and geodesic: ");
+    text.append(digits(compass))
+        .append(" m beside ")
+        .append(digits(geodesic))
+        .append(" m (mean), ");
+    text.append(digits(figures.at(ErrorKind.GEODESIC, length).greatest())).append(" m (worst).\n");
+  }
+
+  static String lengths(int length) {
+    double from = length == 0 ? DrawnLegs.SHORTEST_METRES : StudyFigures.LENGTHS[length - 1];
+    return kilometres(from) + " to " + kilometres(StudyFigures.LENGTHS[length]);
+  }
+
+  static String kilometres(double metres) {
+    return BigDecimal.valueOf(metres / 1000.0).stripTrailingZeros().toPlainString();
+  }
+
+  /** Three figures that count. */
+  static String digits(double value) {
+    return new BigDecimal(value)
+        .round(new MathContext(3, RoundingMode.HALF_EVEN))
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+}
