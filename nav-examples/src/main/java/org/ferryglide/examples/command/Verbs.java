@@ -24,6 +24,8 @@ final class Verbs {
           "daylight",
           "exercises",
           "mark",
+          "batch",
+          "study",
           "completion");
 
   private Verbs() {}
@@ -47,6 +49,8 @@ final class Verbs {
       case "daylight" -> new DaylightVerb();
       case "exercises" -> new ExercisesVerb();
       case "mark" -> new MarkVerb();
+      case "batch" -> new BatchVerb();
+      case "study" -> new StudyVerb();
       case "completion" -> new CompletionVerb();
       default -> null;
     };
