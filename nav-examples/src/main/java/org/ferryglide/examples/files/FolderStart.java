@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -84,6 +85,15 @@ public final class FolderStart {
           .append('\n');
     }
     return new FolderStart(route.name(), rows.toString());
+  }
+
+  /**
+   * The files.
+   *
+   * @return texts by name, unmodifiable
+   */
+  public Map<String, String> texts() {
+    return Collections.unmodifiableMap(texts);
   }
 
   /**
