@@ -5,7 +5,8 @@ import org.ferryglide.nav.note.Outcome;
 
 /**
  * The lean form of a {@link CourseToSteer}, for searches that try thousands of departures: times of
- * arrival in seconds, without notes.
+ * arrival in seconds, without notes or reasons, and without a track unless limits below one ask
+ * what it demands of the craft. The times are those of the whole answer to the last bit.
  *
  * <p>It keeps room to work in, so that one object serves one thread.
  *

@@ -15,4 +15,17 @@ sealed interface Follower
    * @param limit when it must be over, seconds since 1970
    */
   Followed follow(LegFrame frame, double departure, double limit);
+
+  /**
+   * The arrival alone, without a track or a reason.
+   *
+   * @param frame the leg
+   * @param departure when it starts, seconds since 1970
+   * @param limit when it must be over, seconds since 1970
+   * @return seconds since 1970; NaN if the end is not reached
+   */
+  default double arrival(LegFrame frame, double departure, double limit) {
+    GroundTrack track = follow(frame, departure, limit).track();
+    return track == null ? Double.NaN : track.endSeconds();
+  }
 }

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.steer;
 
 import org.ferryglide.nav.plane.SteadyTriangle;
+import org.jspecify.annotations.Nullable;
 
 /** Follows a craft that holds the line of a leg. The first number of the state is metres along. */
 final class HeldTrack extends Stepper {
@@ -12,7 +13,9 @@ final class HeldTrack extends Stepper {
 
   private static final int CORRECTIONS = 40;
 
-  private final TrackRecorder recorder = new TrackRecorder();
+  /** Null where only the arrival is asked for. */
+  private final @Nullable TrackRecorder recorder;
+
   private final Motion motion;
   private final LegFrame frame;
   private final boolean everywhereAlike;
@@ -25,7 +28,8 @@ final class HeldTrack extends Stepper {
   private double stepRate;
   private boolean arriving;
 
-  HeldTrack(Motion motion, LegFrame frame) {
+  HeldTrack(Motion motion, LegFrame frame, @Nullable TrackRecorder recorder) {
+    this.recorder = recorder;
     this.motion = motion;
     this.frame = frame;
     everywhereAlike = motion.uniform && frame.isRhumb();
@@ -35,19 +39,28 @@ final class HeldTrack extends Stepper {
   record TrackHolder(Motion motion) implements Follower {
     @Override
     public Followed follow(LegFrame frame, double departure, double limit) {
-      return new HeldTrack(motion, frame).follow(departure, limit);
+      TrackRecorder recorder = new TrackRecorder();
+      return new HeldTrack(motion, frame, recorder).follow(recorder, departure, limit);
+    }
+
+    @Override
+    public double arrival(LegFrame frame, double departure, double limit) {
+      HeldTrack track = new HeldTrack(motion, frame, null);
+      return track.reaches(departure, limit) ? track.time : Double.NaN;
     }
   }
 
-  private Followed follow(double departure, double limit) {
-    recorder.clear();
+  private boolean reaches(double departure, double limit) {
     arriving = false;
     unknown = false;
     finding = SteadyTriangle.SOLVED;
     start(departure, 0.0, 0.0);
-    if (runUntil(limit) && state0 >= frame.length && arrive()) {
-      return Followed.reached(
-          recorder.finish(time, frame.endLatitude, frame.endLongitude, headingNow));
+    return runUntil(limit) && state0 >= frame.length && arrive();
+  }
+
+  private Followed follow(TrackRecorder kept, double departure, double limit) {
+    if (reaches(departure, limit)) {
+      return Followed.reached(kept.finish(time, frame.endLatitude, frame.endLongitude, headingNow));
     }
     Reason reason = unknown ? Reason.NO_DATA : Reasons.of(finding, Reason.BEYOND_HORIZON);
     boolean barred = reason != Reason.NO_DATA && reason != Reason.BEYOND_HORIZON;
@@ -146,6 +159,9 @@ final class HeldTrack extends Stepper {
   /** Keeps the piece up to the present time and place. */
   private void record(double fromTime, double fromAlong, double fromRate, double fromHeading) {
     headingNow = motion.headingDegrees;
+    if (recorder == null) {
+      return;
+    }
     double toRate = rate0;
     frame.pointAt(fromAlong);
     double latitude = frame.latitude;

@@ -61,19 +61,24 @@ final class LegSolver {
     return withNotes ? outcome.map(steered -> Notes.added(steered, options)) : outcome;
   }
 
-  /** The arrival alone, seconds since 1970; NaN if it is not possible. */
+  /**
+   * The arrival alone, seconds since 1970; NaN if it is not possible. A track is kept only where
+   * the limits ask what it demands of the craft.
+   */
   double arrival(Leg leg, double departure) {
-    if (options.limits().refuseAbove() < 1.0) { // the demand has to be known too
-      return solve(leg, departure, false)
-          .<Double>match(SteeredLeg::arrivalSeconds, why -> Double.NaN);
-    }
     refuseFarYears(departure);
     LegFrame frame = new LegFrame(leg);
     if (frame.length < NO_LENGTH_METRES) {
       return departure;
     }
+    double most = options.limits().refuseAbove();
+    if (most >= 1.0) {
+      return follower.arrival(frame, departure, departure + longest);
+    }
     GroundTrack track = follower.follow(frame, departure, departure + longest).track();
-    return track == null ? Double.NaN : track.endSeconds();
+    return track == null || PathDemand.of(track, motion).crossShare() > most
+        ? Double.NaN
+        : track.endSeconds();
   }
 
   /** Steers the legs of a route one after another. */

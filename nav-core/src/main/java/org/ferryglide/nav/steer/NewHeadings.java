@@ -88,6 +88,31 @@ final class NewHeadings implements Follower {
     }
   }
 
+  @Override
+  public double arrival(LegFrame frame, double departure, double limit) {
+    double time = departure;
+    double latitude = frame.startLatitude;
+    double longitude = frame.startLongitude;
+    double along = 0.0;
+    while (true) {
+      double next = Math.min(limit, changes.next(departure, time));
+      boolean last = next == limit;
+      double arrival =
+          oneHeading.arrival(
+              time, latitude, longitude, frame.endLatitude, frame.endLongitude, next, last);
+      if (last || !Double.isNaN(arrival)) {
+        return arrival;
+      }
+      if (backOnLine(frame, time, latitude, longitude, along, next) != null) {
+        return Double.NaN;
+      }
+      time = next;
+      latitude = path.state0;
+      longitude = path.state1;
+      along = frame.along(latitude, longitude);
+    }
+  }
+
   /** One heading until the next change, at which the craft is on the line; null if it is. */
   private @Nullable Followed backOnLine(
       LegFrame frame, double time, double latitude, double longitude, double along, double next) {

@@ -5,6 +5,7 @@ import org.ferryglide.nav.geodesy.RhumbLines;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.plane.SteadyTriangle;
 import org.ferryglide.nav.position.Position;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The one heading that, held from a place and time, leads to a target; the earliest if there are
@@ -75,12 +76,52 @@ final class OneHeading implements Follower {
         true);
   }
 
+  @Override
+  public double arrival(LegFrame frame, double departure, double limit) {
+    return arrival(
+        departure,
+        frame.startLatitude,
+        frame.startLongitude,
+        frame.endLatitude,
+        frame.endLongitude,
+        limit,
+        true);
+  }
+
   /**
    * The track from a place and time to a target.
    *
    * @param thorough whether headings all round may be tried; without it only plain cases are solved
    */
   Followed reach(
+      double time,
+      double latitude,
+      double longitude,
+      double toLatitude,
+      double toLongitude,
+      double limit,
+      boolean thorough) {
+    DriftWalk.Found guess =
+        missed(time, latitude, longitude, toLatitude, toLongitude, limit, thorough);
+    return guess == null ? Followed.reached(path.track()) : failure(guess, limit);
+  }
+
+  /** The time of {@link #reach} alone; NaN if the target is not reached. */
+  double arrival(
+      double time,
+      double latitude,
+      double longitude,
+      double toLatitude,
+      double toLongitude,
+      double limit,
+      boolean thorough) {
+    return missed(time, latitude, longitude, toLatitude, toLongitude, limit, thorough) == null
+        ? path.time
+        : Double.NaN;
+  }
+
+  /** What was found in the plane if no path ends on the target; null if {@link #path} does. */
+  private DriftWalk.@Nullable Found missed(
       double time,
       double latitude,
       double longitude,
@@ -101,14 +142,14 @@ final class OneHeading implements Follower {
     double course = line[0];
     double length = line[1];
     if (motion.calmWaterSpeed() == 0.0 && drifts(course, limit)) {
-      return Followed.reached(path.track());
+      return null;
     }
     DriftWalk.Found guess =
         walk.walk(time, latitude, longitude, toLatitude, toLongitude, course, length, limit);
     if (motion.calmWaterSpeed() > 0.0 && isReached(guess, course, limit, thorough)) {
-      return Followed.reached(path.track());
+      return null;
     }
-    return failure(guess, limit);
+    return guess;
   }
 
   private boolean isReached(DriftWalk.Found guess, double course, double limit, boolean thorough) {

@@ -32,25 +32,41 @@ final class Pursuit extends Stepper implements Follower {
     if (motion.calmWaterSpeed() == 0.0) {
       return drifting.follow(frame, departure, limit);
     }
+    double arrival = reach(frame, departure, limit);
+    if (arrival <= limit) {
+      return Followed.reached(
+          recorder.finish(arrival, targetLatitude, targetLongitude, bearingDegrees()));
+    }
+    return Double.isNaN(arrival)
+        ? Followed.failed(Reason.NO_DATA, time, state0, state1, Double.NaN)
+        : notReached();
+  }
+
+  @Override
+  public double arrival(LegFrame frame, double departure, double limit) {
+    if (motion.calmWaterSpeed() == 0.0) {
+      return drifting.arrival(frame, departure, limit);
+    }
+    double arrival = reach(frame, departure, limit);
+    return arrival <= limit ? arrival : Double.NaN;
+  }
+
+  /** The arrival; infinite or after the limit if it comes too late, NaN where data are missing. */
+  private double reach(LegFrame frame, double departure, double limit) {
     targetLatitude = frame.endLatitude;
     targetLongitude = frame.endLongitude;
     recorder.clear();
     start(departure, frame.startLatitude, frame.startLongitude);
     if (!runUntil(limit)) {
-      return Followed.failed(Reason.NO_DATA, time, state0, state1, Double.NaN);
+      return Double.NaN;
     }
     if (distance > NEARLY_THERE_METRES) {
-      return notReached();
+      return Double.POSITIVE_INFINITY;
     }
     double toward =
         (motion.streamEast + motion.waterEast) * bearingSine
             + (motion.streamNorth + motion.waterNorth) * bearingCosine;
-    double arrival = time + (toward > 0.0 ? distance / toward : 0.0);
-    if (arrival > limit) {
-      return notReached();
-    }
-    return Followed.reached(
-        recorder.finish(arrival, targetLatitude, targetLongitude, bearingDegrees()));
+    return time + (toward > 0.0 ? distance / toward : 0.0);
   }
 
   /** Why the target is not reached: what bars the course to it at the end, if anything does. */
