@@ -89,4 +89,46 @@ public interface WaterLevel extends TimedField {
   default Explanation explain(Position position, Instant instant) {
     return explain(instant);
   }
+
+  /**
+   * The times while the water is at a level or above it: water enough over a sill, a bar, mud.
+   *
+   * <pre>{@code
+   * level.windowsAtLeast(2.4, from, until).first(3); // the next three
+   * }</pre>
+   *
+   * @param levelMetres the level, metres above {@link #datum}, finite
+   * @param from start of the search
+   * @param until end of the search
+   * @return the windows, to a thousandth of a second of the level, and what part of the time it has
+   *     data for; what is shorter than a minute may be passed over, unless {@link #greatestSlope}
+   *     is known or the level has a search of its own
+   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code until} is
+   *     before {@code from}
+   */
+  default Found<Window> windowsAtLeast(double levelMetres, Instant from, Instant until) {
+    return new LevelWindows(this, levelMetres, from, until).find();
+  }
+
+  /**
+   * The times while there is water enough over a charted depth.
+   *
+   * @param depth the depth, from the same datum
+   * @param depthNeededMetres depth that the craft needs, metres, not negative
+   * @param marginMetres margin for swell, air pressure, wind and error, metres, not negative
+   * @param from start of the search
+   * @param until end of the search
+   * @return the windows, and what part of the time the level has data for
+   * @throws IllegalArgumentException if the level has another datum, a number is NaN, infinite or
+   *     negative, or {@code until} is before {@code from}
+   */
+  default Found<Window> windowsOver(
+      ChartedDepth depth,
+      double depthNeededMetres,
+      double marginMetres,
+      Instant from,
+      Instant until) {
+    depth.requireSameDatum(this);
+    return windowsAtLeast(depth.tideNeededMetres(depthNeededMetres, marginMetres), from, until);
+  }
 }

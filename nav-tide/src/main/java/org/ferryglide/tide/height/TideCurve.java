@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
-import org.ferryglide.nav.water.ChartedDepth;
 import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.WaterLevel;
@@ -168,26 +167,9 @@ public interface TideCurve extends WaterLevel {
    * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code to} is
    *     before {@code from}
    */
+  @Override
   default Found<Window> windowsAtLeast(double levelMetres, Instant from, Instant to) {
     return new LevelSearch(this, levelMetres, true, from, to).windows();
-  }
-
-  /**
-   * The times while there is water enough over a charted depth.
-   *
-   * @param depth the depth, from the same datum
-   * @param depthNeededMetres depth that the craft needs, metres, not negative
-   * @param marginMetres margin for swell, air pressure, wind and error, metres, not negative
-   * @param from start of the search
-   * @param to end of the search
-   * @return the windows, and what part of the time the curve has data for
-   * @throws IllegalArgumentException if the tide has another datum, a number is NaN, infinite or
-   *     negative, or {@code to} is before {@code from}
-   */
-  default Found<Window> windowsOver(
-      ChartedDepth depth, double depthNeededMetres, double marginMetres, Instant from, Instant to) {
-    depth.requireSameDatum(this);
-    return windowsAtLeast(depth.tideNeededMetres(depthNeededMetres, marginMetres), from, to);
   }
 
   /**
