@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.time.Duration;
 import java.util.Optional;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Edge;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
@@ -196,19 +197,10 @@ public final class ClosestApproach implements Serializable {
       return Optional.empty();
     }
     Pair pair = new Pair(own, other);
-    double outside = 0.0;
-    double inside = seconds;
-    if (pair.distance(outside) <= sight) {
+    if (pair.distance(0.0) <= sight) {
       return Optional.of(duration(seconds));
     }
-    while (inside - outside > 1e-6) { // halving, since it is sure and quick enough
-      double middle = 0.5 * (inside + outside);
-      if (pair.distance(middle) <= sight) {
-        inside = middle;
-      } else {
-        outside = middle;
-      }
-    }
+    double inside = Edge.of(time -> pair.distance(time) <= sight, seconds, 0.0, 1e-6);
     return Optional.of(duration(seconds - inside));
   }
 

@@ -3,6 +3,7 @@ package org.ferryglide.nav.geodesy;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
@@ -63,6 +64,6 @@ public record MovingVessel(Position position, TrueBearing track, Speed speed)
   }
 
   static double seconds(Duration time) {
-    return time.getSeconds() + 1e-9 * time.getNano();
+    return Seconds.of(time);
   }
 }

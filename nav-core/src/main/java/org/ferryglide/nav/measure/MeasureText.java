@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.note.TextFormatException;
 
@@ -24,7 +25,7 @@ final class MeasureText {
   private MeasureText() {}
 
   static double seconds(Duration time) {
-    return time.getSeconds() + time.getNano() * 1e-9;
+    return Seconds.of(time);
   }
 
   static Duration duration(double seconds, Distance distance, Speed speed) {

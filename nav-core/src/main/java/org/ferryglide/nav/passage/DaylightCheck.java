@@ -2,6 +2,7 @@ package org.ferryglide.nav.passage;
 
 import java.util.Map;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.timing.Verdict;
@@ -55,9 +56,8 @@ final class DaylightCheck extends PassageCheck {
 
   private Verdict held(Candidate candidate, double arrival) {
     Party party = passage().party();
-    double launch =
-        EpochSeconds.of(candidate.route.departure()) - party.launching().toMillis() / 1000.0;
-    double landed = arrival + party.landing().toMillis() / 1000.0;
+    double launch = EpochSeconds.of(candidate.route.departure()) - Seconds.of(party.launching());
+    double landed = arrival + Seconds.of(party.landing());
     double atLaunch = atStart.leftAt(launch);
     double left = atEndSince(launch, landed - launch, atLaunch) - (landed - launch);
     if (Double.isNaN(atLaunch) || Double.isNaN(left)) {

@@ -2,6 +2,7 @@ package org.ferryglide.nav.passage;
 
 import java.time.Duration;
 import java.util.Random;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.reckon.ErrorSource;
 import org.ferryglide.nav.reckon.Spread;
@@ -125,7 +126,7 @@ final class DrawnErrors {
   }
 
   private static double seconds(Duration duration) {
-    return duration.getSeconds() + duration.getNano() * 1e-9;
+    return Seconds.of(duration);
   }
 
   private int at(double time) {

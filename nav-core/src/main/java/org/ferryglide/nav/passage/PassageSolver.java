@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.Arrivals;
@@ -157,6 +158,6 @@ final class PassageSolver implements Departing {
   }
 
   private static double seconds(java.time.Duration duration) {
-    return duration.toMillis() / 1000.0;
+    return Seconds.of(duration);
   }
 }

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.passage;
 
 import java.util.List;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.timing.Verdict;
 
 /** All checks once more for the party as slow as it may turn out; the worst of them counts. */
@@ -47,7 +48,7 @@ final class SlowerToo extends PassageCheck {
     @Override
     Verdict check(Candidate candidate) {
       double from = candidate.route.arrivalSeconds();
-      double ashore = passage().party().landing().toMillis() / 1000.0;
+      double ashore = Seconds.of(passage().party().landing());
       return candidate
           .slower()
           .match(

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.passage;
 
 import java.util.function.DoubleUnaryOperator;
+import org.ferryglide.nav.basics.Edge;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.position.Position;
@@ -79,17 +80,7 @@ final class Waits {
 
   /** Where a margin that is negative at {@code low} has become zero, to half a second. */
   private static double edge(DoubleUnaryOperator margin, double low, double high) {
-    double out = low;
-    double in = high;
-    while (in - out > 0.5) {
-      double middle = 0.5 * (out + in);
-      if (margin.applyAsDouble(middle) >= 0.0) {
-        in = middle;
-      } else {
-        out = middle;
-      }
-    }
-    return in;
+    return Edge.of(time -> margin.applyAsDouble(time) >= 0.0, high, low, 0.5);
   }
 
   /** Where a margin with one top between two times has it, by thirds, to a tenth of a second. */

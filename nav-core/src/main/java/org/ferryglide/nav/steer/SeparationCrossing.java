@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Edge;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -131,17 +132,15 @@ public final class SeparationCrossing implements Serializable {
     /** Ends the path where it gets across, to the millisecond. */
     void settle(double start, Position entry) {
       double heading = recorder.heading();
-      double over = time;
-      double short0 = recorder.lastTime();
-      while (over - short0 > 1e-3) {
-        double middle = 0.5 * (over + short0);
-        follow(heading, start, entry.latitudeDegrees(), entry.longitudeDegrees(), middle);
-        if (isOver()) {
-          over = middle;
-        } else {
-          short0 = middle;
-        }
-      }
+      double over =
+          Edge.of(
+              until -> {
+                follow(heading, start, entry.latitudeDegrees(), entry.longitudeDegrees(), until);
+                return isOver();
+              },
+              time,
+              recorder.lastTime(),
+              1e-3);
       follow(heading, start, entry.latitudeDegrees(), entry.longitudeDegrees(), over);
     }
   }

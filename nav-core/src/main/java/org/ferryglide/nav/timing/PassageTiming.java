@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.function.DoublePredicate;
 import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Edge;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.measure.Speed;

@@ -3,6 +3,7 @@ package org.ferryglide.nav.timing;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.Edge;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Leg;

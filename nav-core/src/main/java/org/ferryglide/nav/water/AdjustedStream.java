@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
@@ -42,9 +43,7 @@ public final class AdjustedStream implements StreamField {
    */
   public static AdjustedStream of(StreamField field, double factor, Duration late) {
     return new AdjustedStream(
-        field,
-        Arguments.finite(factor, "factor", "times the predicted rate"),
-        late.getSeconds() + late.getNano() * 1e-9);
+        field, Arguments.finite(factor, "factor", "times the predicted rate"), Seconds.of(late));
   }
 
   @Override

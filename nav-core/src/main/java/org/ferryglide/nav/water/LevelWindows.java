@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Edge;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
@@ -50,7 +51,8 @@ final class LevelWindows {
       double next = Math.min(end, Math.min(time + step(time, end), level.nextBreakAfter(time)));
       State there = state(next);
       if (there != state) {
-        next = change(time, next, state);
+        State before = state;
+        next = Edge.of(later -> state(later) != before, next, time, CLOSE_ENOUGH_SECONDS);
         there = state(next);
         close(state, opened, next, openBefore, there == State.NO_DATA);
         if (there == State.NO_DATA) {
@@ -81,21 +83,6 @@ final class LevelWindows {
     double slope = level.greatestSlope(time, Math.min(end, level.nextBreakAfter(time)));
     double safe = away / slope;
     return safe > LOOK_SECONDS ? safe : LOOK_SECONDS; // NaN and infinity of the slope look often
-  }
-
-  /** The first time found at which the state is another one. */
-  private double change(double from, double until, State before) {
-    double low = from;
-    double high = until;
-    while (high - low > CLOSE_ENOUGH_SECONDS) {
-      double middle = low + 0.5 * (high - low);
-      if (state(middle) == before) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return high;
   }
 
   private void close(

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
@@ -72,7 +73,7 @@ public final class LocalStream implements Serializable {
       throw new IllegalArgumentException(
           "time between two looks must be above zero, but was " + every);
     }
-    return new LocalStream(field, position, every.getSeconds() + every.getNano() * 1e-9);
+    return new LocalStream(field, position, Seconds.of(every));
   }
 
   /**

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.tide.sheet.Sheet;
 
@@ -102,7 +103,7 @@ public final class ObservedSeries implements Serializable {
       throw new IllegalArgumentException("step of a record must be above 0, but was " + step);
     }
     double first = EpochSeconds.of(start);
-    double stepSeconds = step.getSeconds() + step.getNano() * 1e-9;
+    double stepSeconds = Seconds.of(step);
     double[] times = new double[values.length];
     for (int i = 0; i < times.length; i++) {
       times[i] = first + i * stepSeconds;
