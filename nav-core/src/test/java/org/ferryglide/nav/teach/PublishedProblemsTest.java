@@ -24,7 +24,11 @@ class PublishedProblemsTest {
   /** Compass, variation and deviation (east positive), the printed true bearing or course. */
   @ParameterizedTest
   @CsvSource({
-    "70, -9, 5, 66", "48, -9, 5, 44", "157.5, -8, -4, 145", "191, -8, 6, 189", "93, -8, 3, 88",
+    "70, -9, 5, 66",
+    "48, -9, 5, 44",
+    "157.5, -8, -4, 145",
+    "191, -8, 6, 189",
+    "93, -8, 3, 88",
     "349, -10, -2, 337"
   })
   void compassToTrue(double compass, double variation, double deviation, double printed) {
