@@ -21,6 +21,9 @@ public final class Angles {
    *     never 360 and never -0.0. Exact for angles from 0 up; below 0 one rounding of the sum
    */
   public static double reduced(double degrees) {
+    if (degrees >= 0.0 && degrees < 360.0) { // most are, and a remainder is dear
+      return degrees + 0.0;
+    }
     double reduced = degrees % 360.0;
     if (reduced < 0.0) {
       reduced += 360.0;

@@ -54,7 +54,28 @@ public record CurrentTriangle(
    */
   public static Outcome<CurrentTriangle, NotPossible> solve(
       TrueBearing course, Craft craft, Velocity stream) {
-    return solveInWind(course, craft.withWindResponse(WindResponse.none()), stream, Velocity.STILL);
+    double radians = Math.toRadians(course.degrees());
+    double sine = Math.sin(radians);
+    double cosine = Math.cos(radians);
+    double east = stream.eastMetresPerSecond();
+    double north = stream.northMetresPerSecond();
+    double along = east * sine + north * cosine;
+    double across = east * cosine - north * sine;
+    double waterSpeed = craft.speed().metresPerSecond() * craft.paddlingShare();
+    int finding = SteadyTriangle.finding(along, across, waterSpeed);
+    if (finding != SteadyTriangle.SOLVED) {
+      return unsolved(finding, SteadyTriangle.leastWaterSpeed(along, across) - waterSpeed);
+    }
+    TrueBearing heading = // which in calm air is the water track
+        TrueBearing.ofDegrees(
+            course.degrees() - SteadyTriangle.ferryAngleDegrees(across, waterSpeed));
+    return Outcome.ofSolved(
+        new CurrentTriangle(
+            course,
+            heading,
+            heading,
+            Speed.ofMetresPerSecond(SteadyTriangle.speedMadeGood(along, across, waterSpeed)),
+            shareAcross(across, waterSpeed)));
   }
 
   /**
@@ -72,13 +93,8 @@ public record CurrentTriangle(
     double radians = Math.toRadians(course.degrees());
     int finding = motion.holdCourse(course.degrees(), Math.sin(radians), Math.cos(radians));
     if (finding != SteadyTriangle.SOLVED) {
-      NotPossible why = NotPossible.because(Reasons.of(finding, Reason.NO_PROGRESS));
-      return Outcome.ofUnsolved(
-          finding == SteadyTriangle.NO_PROGRESS || Double.isNaN(motion.shortBy)
-              ? why
-              : why.by(Speed.ofMetresPerSecond(Math.max(0.0, motion.shortBy))));
+      return unsolved(finding, motion.shortBy);
     }
-    double across = Math.abs(motion.crossStream);
     double ferryAngle = SteadyTriangle.ferryAngleDegrees(motion.crossStream, motion.waterSpeed);
     return Outcome.ofSolved(
         new CurrentTriangle(
@@ -88,7 +104,19 @@ public record CurrentTriangle(
                 ? course.turnedBy(-ferryAngle)
                 : TrueBearing.ofDegrees(motion.headingDegrees),
             Speed.ofMetresPerSecond(motion.speedMadeGood),
-            across == 0.0 ? 0.0 : Math.min(1.0, across / motion.waterSpeed)));
+            shareAcross(motion.crossStream, motion.waterSpeed)));
+  }
+
+  private static Outcome<CurrentTriangle, NotPossible> unsolved(int finding, double shortBy) {
+    NotPossible why = NotPossible.because(Reasons.of(finding, Reason.NO_PROGRESS));
+    return Outcome.ofUnsolved(
+        finding == SteadyTriangle.NO_PROGRESS || Double.isNaN(shortBy)
+            ? why
+            : why.by(Speed.ofMetresPerSecond(Math.max(0.0, shortBy))));
+  }
+
+  private static double shareAcross(double across, double waterSpeed) {
+    return across == 0.0 ? 0.0 : Math.min(1.0, Math.abs(across) / waterSpeed);
   }
 
   /**

@@ -11,6 +11,7 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
@@ -278,5 +279,25 @@ class CurrentTriangleTest {
 
   private static double minutes(Duration duration) {
     return duration.toMillis() / 60000.0;
+  }
+
+  /** The plain triangle of calm air and the solver for any wind are written apart. */
+  @Test
+  void calmAirGivesWhatTheSolverForAnyWindGivesWithoutWind() {
+    SplittableRandom random = new SplittableRandom(4);
+    int solved = 0;
+    for (int i = 0; i < 20_000; i++) {
+      TrueBearing course = TrueBearing.ofDegrees(360 * random.nextDouble());
+      Craft craft =
+          Craft.ofSpeed(Speed.ofKnots(i % 50 == 0 ? 0 : 5 * random.nextDouble()))
+              .withWindResponse(WindResponse.none());
+      Velocity stream =
+          Velocity.ofEastAndNorth(
+              6 * random.nextDouble() - 3, i % 70 == 0 ? 0 : random.nextDouble());
+      Outcome<CurrentTriangle, NotPossible> calm = CurrentTriangle.solve(course, craft, stream);
+      assertEquals(CurrentTriangle.solveInWind(course, craft, stream, Velocity.STILL), calm);
+      solved += calm.solved().isPresent() ? 1 : 0;
+    }
+    assertTrue(solved > 3000 && solved < 18_000, "" + solved);
   }
 }
