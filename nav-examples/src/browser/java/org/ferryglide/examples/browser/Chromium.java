@@ -21,7 +21,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 
 /** A headless Chromium, spoken to over its DevTools protocol. */
-final class Chromium implements AutoCloseable {
+final class Chromium {
   private static final int SECONDS = 30;
 
   private final Process process;
@@ -164,7 +164,8 @@ final class Chromium implements AutoCloseable {
 
   private static String quoted(String text) {
     StringBuilder json = new StringBuilder("\"");
-    for (char c : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
       if (c == '"' || c == '\\') {
         json.append('\\').append(c);
       } else if (c < 0x20) {
@@ -239,8 +240,7 @@ final class Chromium implements AutoCloseable {
     return Base64.getDecoder().decode(field(answer, "data").getBytes(StandardCharsets.US_ASCII));
   }
 
-  @Override
-  public void close() throws Exception {
+  void close() throws Exception {
     socket.abort();
     process.destroy();
     if (!process.waitFor(SECONDS, TimeUnit.SECONDS)) {

@@ -63,7 +63,7 @@ final class DayFrame {
         svg.text(
             x(time),
             bottom + 10,
-            clock.length() > 5 && hour % 24 != 0 ? clock.substring(0, 5) : clock.substring(0, 5),
+            clock.substring(0, 5), // the day beside it says which midnight
             "font-size",
             "8",
             "text-anchor",
