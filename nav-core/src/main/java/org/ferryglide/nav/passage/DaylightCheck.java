@@ -1,6 +1,7 @@
 package org.ferryglide.nav.passage;
 
 import java.util.Map;
+import java.util.Objects;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.sky.SunThreshold;
@@ -33,11 +34,15 @@ final class DaylightCheck extends PassageCheck {
   private final Daylights atEnd;
 
   DaylightCheck(Passage passage, SunThreshold light) {
-    super(WORDS.get(light)[NAME], passage);
-    words = WORDS.get(light);
+    super(words(light)[NAME], passage);
+    words = words(light);
     int last = passage.wayPoints().size() - 1;
     atStart = passage.daylights().at(passage.wayPoints().get(0).position(), light);
     atEnd = passage.daylights().at(passage.wayPoints().get(last).position(), light);
+  }
+
+  private static String[] words(SunThreshold light) {
+    return Objects.requireNonNull(WORDS.get(light), "words");
   }
 
   @Override

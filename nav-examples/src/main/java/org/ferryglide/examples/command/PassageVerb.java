@@ -9,12 +9,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ferryglide.examples.PassageReport;
 import org.ferryglide.examples.files.GpxFile;
 import org.ferryglide.examples.files.JsonText;
 import org.ferryglide.examples.files.PlanGeoJson;
 import org.ferryglide.examples.files.PlanJson;
+import org.ferryglide.examples.page.CardSheet;
 import org.ferryglide.examples.page.PassagePage;
+import org.ferryglide.examples.page.ShoreNote;
 import org.ferryglide.examples.page.WorkedPassage;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.TimedPlan;
@@ -47,6 +50,18 @@ final class PassageVerb extends FolderVerb {
   @Option(names = "--page", paramLabel = "FILE", description = "Also write a page to be printed.")
   private @Nullable Path page;
 
+  @Option(
+      names = "--sheet",
+      paramLabel = "FILE",
+      description = "Also write the cards, four to an A4 sheet.")
+  private @Nullable Path sheet;
+
+  @Option(
+      names = "--shore",
+      paramLabel = "FILE",
+      description = "Also write the note that is left ashore.")
+  private @Nullable Path shore;
+
   @Option(names = "--gpx", paramLabel = "FILE", description = "Also write the route as GPX 1.1.")
   private @Nullable Path gpx;
 
@@ -71,8 +86,8 @@ final class PassageVerb extends FolderVerb {
       answer.text(card ? report.card() : report.text());
     }
     PlanJson.of(folder.name(), departure, plan).forEach(answer::value);
-    if (page != null) {
-      write(page, PassagePage.of(WorkedPassage.of(folder)).html());
+    if (page != null || sheet != null || shore != null) {
+      writePages(WorkedPassage.of(folder).withWayHome());
     }
     if (gpx != null) {
       write(gpx, GpxFile.route(folder.name(), folder.wayPoints()));
@@ -81,6 +96,19 @@ final class PassageVerb extends FolderVerb {
       write(geoJson, JsonText.of(PlanGeoJson.of(folder.passage(), plan)));
     }
     return answer;
+  }
+
+  private void writePages(WorkedPassage worked) throws IOException {
+    if (page != null) {
+      write(page, PassagePage.of(worked).html());
+    }
+    if (shore != null) {
+      write(shore, ShoreNote.of(worked).html());
+    }
+    Optional<CardSheet> cards = CardSheet.of(worked); // none where the passage is not possible
+    if (sheet != null && cards.isPresent()) {
+      write(sheet, cards.get().html());
+    }
   }
 
   private static void whatIf(Answer answer, PassageFolder folder, Instant departure) {

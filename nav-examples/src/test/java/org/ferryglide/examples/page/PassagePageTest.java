@@ -19,6 +19,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.ferryglide.examples.files.PlanJson;
 import org.ferryglide.examples.svg.Raster;
 import org.ferryglide.examples.svg.Svg;
 import org.ferryglide.nav.passage.PlannedLeg;
@@ -146,6 +147,10 @@ class PassagePageTest {
       }
       Document page = parsed(PAGES.get(scene.getKey()));
       List<String> sides = scene.getValue().card().orElseThrow().afloat();
+      List<?> json =
+          (List<?>)
+              PlanJson.of(plan.passage().name(), plan.departure(), scene.getValue().plan())
+                  .get("legs");
       Element table = all(page, "table").get(0);
       NodeList rows = table.getElementsByTagName("tr");
       assertEquals(plan.legs().size() + 1, rows.getLength());
@@ -157,6 +162,11 @@ class PassagePageTest {
         String minutes =
             Long.toString(
                 Duration.between(ceiling(leg.departure()), ceiling(leg.arrival())).toMinutes());
+        Map<?, ?> values = (Map<?, ?>) json.get(i);
+        assertEquals(eta, clock(Instant.parse((String) values.get("arrival")), plan));
+        Object magnetic = values.get("headingMagneticDegrees");
+        Object shown = magnetic == null ? values.get("headingTrueDegrees") : magnetic;
+        assertEquals(steer.substring(0, 3), threeFigures((Double) shown), scene.getKey());
         assertEquals(leg.leg().to().name(), cells.item(0).getTextContent());
         assertEquals(steer, cells.item(1).getTextContent(), scene.getKey());
         assertEquals(minutes, cells.item(2).getTextContent(), scene.getKey());
@@ -177,8 +187,11 @@ class PassagePageTest {
             .map(reading -> leg.heading().degrees() - reading.variation().degreesEast())
             .orElse(Double.NaN);
     double shown = Double.isNaN(magnetic) ? leg.heading().degrees() : magnetic;
-    String figures = Long.toString(Math.floorMod(Math.round(shown), 360L) + 1000L).substring(1);
-    return figures + "°" + (Double.isNaN(magnetic) ? "T" : "");
+    return threeFigures(shown) + "°" + (Double.isNaN(magnetic) ? "T" : "");
+  }
+
+  private static String threeFigures(double degrees) {
+    return Long.toString(Math.floorMod(Math.round(degrees), 360L) + 1000L).substring(1);
   }
 
   private static Instant ceiling(Instant time) {
