@@ -1,10 +1,8 @@
 package org.ferryglide.tide.stream;
 
-import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
@@ -27,23 +25,22 @@ import org.ferryglide.nav.water.Explanation;
  *         FlowShape.FIFTY_NINETY, slackBefore, strongest, slackAfter, set, Speed.ofKnots(1.9));
  * }</pre>
  */
-final class CurrentCurve implements StreamCurve, Serializable {
+final class CurrentCurve extends SlackCurve {
   private static final long serialVersionUID = 1L;
 
   private final String name;
-  private final CurrentEvent[] events;
   private final FlowShape shape;
-  private final SlackToMaximum breaks;
-  private final boolean rule;
   private final Note[] doubts;
 
   private CurrentCurve(
       String name, CurrentEvent[] events, FlowShape shape, boolean rule, Note[] doubts) {
+    super(breaks(events, shape, rule));
     this.doubts = doubts;
     this.name = name;
-    this.events = events;
     this.shape = shape;
-    this.rule = rule;
+  }
+
+  private static SlackToMaximum breaks(CurrentEvent[] events, FlowShape shape, boolean rule) {
     SlackToMaximum.Builder builder = new SlackToMaximum.Builder();
     builder.startAt(EpochSeconds.of(events[0].time()));
     int rough = rule || shape != FlowShape.SINE ? StreamFlags.ROUGH_RULE : 0;
@@ -62,7 +59,7 @@ final class CurrentCurve implements StreamCurve, Serializable {
           fromSlack,
           rough | StreamFlags.BETWEEN_SLACKS);
     }
-    this.breaks = builder.build(shape);
+    return builder.build(shape);
   }
 
   static CurrentCurve of(CurrentTable table, FlowShape shape) {
@@ -100,33 +97,8 @@ final class CurrentCurve implements StreamCurve, Serializable {
   }
 
   @Override
-  public boolean sample(double epochSeconds, double[] eastNorth, int offset) {
-    return breaks.sample(epochSeconds, eastNorth, offset);
-  }
-
-  @Override
-  public double startSeconds() {
-    return breaks.start();
-  }
-
-  @Override
-  public double endSeconds() {
-    return breaks.end();
-  }
-
-  @Override
   public String source() {
     return name;
-  }
-
-  @Override
-  public double nextBreakAfter(double epochSeconds) {
-    return breaks.nextBreakAfter(epochSeconds);
-  }
-
-  @Override
-  public Optional<Speed> maxRate() {
-    return Optional.of(Speed.ofMetresPerSecond(breaks.maxRate()));
   }
 
   @Override

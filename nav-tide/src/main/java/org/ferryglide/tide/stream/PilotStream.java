@@ -1,6 +1,5 @@
 package org.ferryglide.tide.stream;
 
-import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,7 +25,7 @@ import org.ferryglide.tide.height.TideTable;
  * PilotStream stream = remarks.boundTo(tides).withShape(FlowShape.FIFTY_NINETY);
  * }</pre>
  */
-final class PilotStream implements StreamCurve, Serializable {
+final class PilotStream extends SlackCurve {
   private static final long serialVersionUID = 1L;
 
   private static final double LONGEST_STREAM_SECONDS = 12.0 * 3600.0;
@@ -35,15 +34,13 @@ final class PilotStream implements StreamCurve, Serializable {
   private final TideTable tides;
   private final FlowShape shape;
   private final TideRange range;
-  private final SlackToMaximum breaks;
 
   private PilotStream(PilotRemarks remarks, TideTable tides, FlowShape shape, TideRange range) {
+    super(breaks(remarks, ReferenceTides.of(tides, remarks.standardPort().about(), range), shape));
     this.remarks = remarks;
     this.tides = tides;
     this.shape = shape;
     this.range = range;
-    this.breaks =
-        breaks(remarks, ReferenceTides.of(tides, remarks.standardPort().about(), range), shape);
   }
 
   static PilotStream of(PilotRemarks remarks, TideTable tides, FlowShape shape, TideRange range) {
@@ -119,21 +116,6 @@ final class PilotStream implements StreamCurve, Serializable {
   }
 
   @Override
-  public boolean sample(double epochSeconds, double[] eastNorth, int offset) {
-    return breaks.sample(epochSeconds, eastNorth, offset);
-  }
-
-  @Override
-  public double startSeconds() {
-    return breaks.start();
-  }
-
-  @Override
-  public double endSeconds() {
-    return breaks.end();
-  }
-
-  @Override
   public String source() {
     return remarks.station();
   }
@@ -141,16 +123,6 @@ final class PilotStream implements StreamCurve, Serializable {
   @Override
   public Optional<Position> position() {
     return Optional.of(remarks.position());
-  }
-
-  @Override
-  public double nextBreakAfter(double epochSeconds) {
-    return breaks.nextBreakAfter(epochSeconds);
-  }
-
-  @Override
-  public Optional<Speed> maxRate() {
-    return Optional.of(Speed.ofMetresPerSecond(breaks.maxRate()));
   }
 
   @Override
