@@ -16,6 +16,7 @@ package org.ferryglide.nav.quickest;
  *     are the ends of straight tracks, which tell no headings: a place that stands twice is one
  *     where the craft waits
  */
+@SuppressWarnings("ArrayRecordComponent") // handed on inside the engine, never compared
 public record FoundWay(double seconds, double errorSeconds, double[][] rows, boolean isSmooth) {
   /** Index in a row: seconds since the departure. */
   public static final int TIME = 0;
