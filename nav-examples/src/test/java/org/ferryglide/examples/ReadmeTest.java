@@ -7,13 +7,18 @@ import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.lang.reflect.Modifier;
 import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.tools.ToolProvider;
@@ -83,6 +88,42 @@ class ReadmeTest {
         .filter(block -> block.stream().anyMatch(line -> line.contains("RhumbLeg.between")))
         .findFirst()
         .orElseThrow();
+  }
+
+  /** Types of the table, each with the method that is called on it, are there by that name. */
+  @Test
+  void theTableOfTasksNamesWhatThereIs() throws Exception {
+    Map<String, String> types = new HashMap<>();
+    for (String module : List.of("nav-core", "nav-tide")) {
+      Path root = Path.of("..", module, "src", "main", "java");
+      try (Stream<Path> files = Files.walk(root)) {
+        files
+            .map(file -> root.relativize(file).toString().replace(File.separatorChar, '.'))
+            .filter(name -> name.endsWith(".java"))
+            .map(name -> name.substring(0, name.length() - ".java".length()))
+            .forEach(name -> types.put(name.substring(name.lastIndexOf('.') + 1), name));
+      }
+    }
+    Pattern named = Pattern.compile("(?<![\\w.])([A-Z][a-z]\\w*)(?:\\.([a-z]\\w*)\\()?");
+    int found = 0;
+    for (String line : readme()) {
+      Matcher code = Pattern.compile("`([^`]+)`").matcher(line.startsWith("| ") ? line : "");
+      while (code.find()) {
+        Matcher type = named.matcher(code.group(1));
+        while (type.find()) {
+          assertTrue(types.containsKey(type.group(1)), code.group());
+          Class<?> there = Class.forName(types.get(type.group(1)));
+          String method = type.group(2);
+          assertTrue(Modifier.isPublic(there.getModifiers()), type.group());
+          assertTrue(
+              method == null
+                  || Stream.of(there.getMethods()).anyMatch(one -> one.getName().equals(method)),
+              type.group());
+          found++;
+        }
+      }
+    }
+    assertTrue(found > 50, "names in the README's tables: " + found);
   }
 
   /** Imports above a class, the rest in its main method: nothing else is added. */
