@@ -49,7 +49,12 @@ public final class Verdict implements Serializable {
   private final double figure;
   private final String unit;
   private final double margin;
-  private final String reason;
+
+  /** What was checked; where it has no figure, what was found too. */
+  private final String name;
+
+  private final double warn;
+  private final double stop;
   private final @Nullable Instant when;
   private final @Nullable Position where;
 
@@ -58,14 +63,18 @@ public final class Verdict implements Serializable {
       double figure,
       String unit,
       double margin,
-      String reason,
+      String name,
+      double warn,
+      double stop,
       @Nullable Instant when,
       @Nullable Position where) {
     this.answer = answer;
     this.figure = figure;
     this.unit = unit;
     this.margin = margin;
-    this.reason = reason;
+    this.name = name;
+    this.warn = warn;
+    this.stop = stop;
     this.when = when;
     this.where = where;
   }
@@ -89,14 +98,7 @@ public final class Verdict implements Serializable {
     Limits.refuseBad(name, unit, warn, stop);
     double margin = (figure - stop) / (warn - stop);
     Answer answer = margin >= 1.0 ? Answer.WITHIN : margin >= 0.0 ? Answer.WARNED : Answer.STOPPED;
-    String told = name + ": " + Limits.rounded(figure) + " " + unit;
-    String reason =
-        switch (answer) {
-          case WARNED -> told + ", beyond " + Limits.rounded(warn) + ", where it warns";
-          case STOPPED -> told + ", beyond the limit of " + Limits.rounded(stop);
-          default -> told;
-        };
-    return new Verdict(answer, figure, unit, margin, reason, null, null);
+    return new Verdict(answer, figure, unit, margin, name, warn, stop, null, null);
   }
 
   /**
@@ -151,6 +153,8 @@ public final class Verdict implements Serializable {
         "",
         margin,
         Objects.requireNonNull(name, "name") + ": " + Objects.requireNonNull(why, "why"),
+        Double.NaN,
+        Double.NaN,
         null,
         null);
   }
@@ -163,7 +167,15 @@ public final class Verdict implements Serializable {
    */
   public Verdict at(Instant time) {
     return new Verdict(
-        answer, figure, unit, margin, reason, Objects.requireNonNull(time, "time"), where);
+        answer,
+        figure,
+        unit,
+        margin,
+        name,
+        warn,
+        stop,
+        Objects.requireNonNull(time, "time"),
+        where);
   }
 
   /**
@@ -174,7 +186,15 @@ public final class Verdict implements Serializable {
    */
   public Verdict at(Position place) {
     return new Verdict(
-        answer, figure, unit, margin, reason, when, Objects.requireNonNull(place, "place"));
+        answer,
+        figure,
+        unit,
+        margin,
+        name,
+        warn,
+        stop,
+        when,
+        Objects.requireNonNull(place, "place"));
   }
 
   /**
@@ -254,7 +274,16 @@ public final class Verdict implements Serializable {
    * @return a few words without a full stop
    */
   public String reason() {
-    return reason;
+    if (Double.isNaN(figure)) {
+      return name;
+    }
+    // put into words only when asked: a search makes thousands of verdicts that nobody reads
+    String told = name + ": " + Limits.rounded(figure) + " " + unit;
+    return switch (answer) {
+      case WARNED -> told + ", beyond " + Limits.rounded(warn) + ", where it warns";
+      case STOPPED -> told + ", beyond the limit of " + Limits.rounded(stop);
+      default -> told;
+    };
   }
 
   /**
@@ -263,7 +292,7 @@ public final class Verdict implements Serializable {
    * @return one line without a full stop
    */
   public String message() {
-    return reason
+    return reason()
         + (when == null ? "" : ", at " + when.truncatedTo(ChronoUnit.SECONDS))
         + (where == null ? "" : ", near " + where.text(AngleForm.DEGREES_MINUTES, 1));
   }
@@ -275,14 +304,16 @@ public final class Verdict implements Serializable {
         && Double.doubleToLongBits(figure) == Double.doubleToLongBits(that.figure)
         && Double.doubleToLongBits(margin) == Double.doubleToLongBits(that.margin)
         && unit.equals(that.unit)
-        && reason.equals(that.reason)
+        && name.equals(that.name)
+        && Double.doubleToLongBits(warn) == Double.doubleToLongBits(that.warn)
+        && Double.doubleToLongBits(stop) == Double.doubleToLongBits(that.stop)
         && Objects.equals(when, that.when)
         && Objects.equals(where, that.where);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(answer, figure, reason, when, where);
+    return Objects.hash(answer, figure, name, when, where);
   }
 
   @Override
