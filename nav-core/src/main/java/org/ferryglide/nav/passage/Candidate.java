@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import java.util.function.Consumer;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.NotPossible;
@@ -43,6 +44,8 @@ final class Candidate {
   /** Seconds from the look before; 0 where a leg begins. */
   final double[] seconds;
 
+  private final StreamField[] streams;
+  private final int[] lastLooks;
   private final WorkRoom room;
   private @Nullable Outcome<SteeredRoute, NotPossible> slower;
   private double @Nullable [] slowerTimes;
@@ -57,6 +60,11 @@ final class Candidate {
 
   /** With a room to work in that serves many candidates of one thread. */
   Candidate(Passage passage, SteeredRoute route, WorkRoom room) {
+    this(passage, route, room, candidate -> {});
+  }
+
+  private Candidate(
+      Passage passage, SteeredRoute route, WorkRoom room, Consumer<Candidate> displaced) {
     this.passage = passage;
     this.route = route;
     this.room = room;
@@ -79,13 +87,27 @@ final class Candidate {
     seconds = new double[count];
     goneLatitude = new double[count];
     goneLongitude = new double[count];
+    int legs = route.legs().size();
+    int first = passage.legs().size() - legs;
+    streams = new StreamField[legs];
+    lastLooks = new int[legs];
+    for (int i = 0; i < legs; i++) {
+      streams[i] = passage.legs().get(first + i).options().stream().orElse(passage.stream());
+    }
     fill();
+    displaced.accept(this);
     move();
   }
 
   /** For a passage at the slower speed already: nothing slower is to be solved. */
   static Candidate ofTheSlowest(Passage slow, SteeredRoute route) {
-    Candidate candidate = new Candidate(slow, route);
+    return ofTheSlowest(slow, route, candidate -> {});
+  }
+
+  /** The same with places that are changed before anything is made of them. */
+  static Candidate ofTheSlowest(
+      Passage slow, SteeredRoute route, Consumer<Candidate> displaced) {
+    Candidate candidate = new Candidate(slow, route, new WorkRoom(slow), displaced);
     candidate.slower = Outcome.ofSolved(route);
     return candidate;
   }
@@ -128,12 +150,7 @@ final class Candidate {
 
   /** The stream along a leg of the route. */
   StreamField streamOf(int legOfRoute) {
-    return passage
-        .legs()
-        .get(legOfRoute + passage.legs().size() - route.legs().size())
-        .options()
-        .stream()
-        .orElse(passage.stream());
+    return streams[legOfRoute];
   }
 
   /** Whether the party was ashore before a leg of the route. */
@@ -157,11 +174,7 @@ final class Candidate {
 
   /** The look at the end of a leg. */
   int lastLookOf(int legOfRoute) {
-    int last = -1;
-    for (int look = 0; look < size; look++) {
-      last = leg[look] == legOfRoute ? look : last;
-    }
-    return last;
+    return lastLooks[legOfRoute];
   }
 
   /** The look with the strongest stream of a leg. */
@@ -235,12 +248,13 @@ final class Candidate {
         sample(stream, wind, at, flow);
         at++;
       }
+      lastLooks[number] = at - 1;
       number++;
     }
   }
 
-  /** Works out how the party moves, from its places; again after they were changed. */
-  void move() {
+  /** Works out how the party moves, from its places. */
+  private void move() {
     PlaneMetres metres = room.metres();
     for (int look = 1; look < size; look++) {
       double span = time[look] - time[look - 1];

@@ -106,8 +106,7 @@ final class PlanDraws {
     for (int i = 0; i < route.legs().size(); i++) {
       arrivals[number][i + 1] = route.legs().get(i).arrivalSeconds();
     }
-    Candidate candidate = Candidate.ofTheSlowest(world, route);
-    displace(candidate, off);
+    Candidate candidate = Candidate.ofTheSlowest(world, route, looks -> displace(looks, off));
     for (int i = 0; i < holds[number].length; i++) {
       Condition condition = conditions.get(i);
       Verdict verdict =
@@ -119,6 +118,7 @@ final class PlanDraws {
 
   /** Moves each look to the side by as much as the printed headings would have left the party. */
   private void displace(Candidate candidate, double[] off) {
+    PlaneMetres metres = candidate.room().metres();
     int first = 0;
     int plannedFirst = 0;
     for (int number = 0; number < candidate.route.legs().size(); number++) {
@@ -126,20 +126,20 @@ final class PlanDraws {
       int plannedLast = planned.lastLookOf(number);
       double course =
           Math.toRadians(candidate.route.legs().get(number).leg().initialCourse().degrees());
+      double sine = Math.sin(course);
+      double cosine = Math.cos(course);
       double perLook = (plannedLast - plannedFirst) / (double) Math.max(1, last - first);
       for (int look = first; look <= last; look++) {
         int same = plannedFirst + (int) Math.round((look - first) * perLook);
-        double aside = off[2 * same] * Math.cos(course) - off[2 * same + 1] * Math.sin(course);
-        double latitude = candidate.latitude[look];
-        candidate.latitude[look] -= aside * Math.sin(course) / PlaneMetres.north(latitude);
+        double aside = off[2 * same] * cosine - off[2 * same + 1] * sine;
+        metres.moveTo(candidate.latitude[look]);
+        candidate.latitude[look] -= aside * sine / metres.north();
         candidate.longitude[look] =
-            Candidate.longitude(
-                candidate.longitude[look] + aside * Math.cos(course) / PlaneMetres.east(latitude));
+            Candidate.longitude(candidate.longitude[look] + aside * cosine / metres.east());
       }
       first = last + 1;
       plannedFirst = plannedLast + 1;
     }
-    candidate.move();
   }
 
   /** The passage in the water, the wind and the shape of a draw. */

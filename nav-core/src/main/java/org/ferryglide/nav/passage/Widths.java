@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.reckon.ErrorWalk;
 import org.ferryglide.nav.steer.SteeredLeg;
 
@@ -12,7 +13,9 @@ final class Widths {
 
   /** NaN from the first gap of the stream on, until the next stop ashore. */
   static double[] of(Candidate candidate) {
-    double[] covariances = candidate.covariances();
+    boolean exact = candidate.passage.errors().equals(ErrorModel.none());
+    double[] covariances =
+        exact ? new double[3 * candidate.size] : candidate.covariances();
     double[] widths = new double[candidate.size];
     boolean known = true;
     for (int look = 0; look < widths.length; look++) {
