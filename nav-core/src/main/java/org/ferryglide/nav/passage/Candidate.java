@@ -105,8 +105,7 @@ final class Candidate {
   }
 
   /** The same with places that are changed before anything is made of them. */
-  static Candidate ofTheSlowest(
-      Passage slow, SteeredRoute route, Consumer<Candidate> displaced) {
+  static Candidate ofTheSlowest(Passage slow, SteeredRoute route, Consumer<Candidate> displaced) {
     Candidate candidate = new Candidate(slow, route, new WorkRoom(slow), displaced);
     candidate.slower = Outcome.ofSolved(route);
     return candidate;

@@ -14,8 +14,7 @@ final class Widths {
   /** NaN from the first gap of the stream on, until the next stop ashore. */
   static double[] of(Candidate candidate) {
     boolean exact = candidate.passage.errors().equals(ErrorModel.none());
-    double[] covariances =
-        exact ? new double[3 * candidate.size] : candidate.covariances();
+    double[] covariances = exact ? new double[3 * candidate.size] : candidate.covariances();
     double[] widths = new double[candidate.size];
     boolean known = true;
     for (int look = 0; look < widths.length; look++) {

@@ -59,7 +59,8 @@ class LooksLeftOutProperties {
     for (int i = 1; i <= legs; i++) {
       WayPoint place = WayPoint.of("" + i, near(random, 4.0));
       builder.to(
-          random.nextInt(4) == 0 ? place.withStop(Stop.ashore(java.time.Duration.ofMinutes(20)))
+          random.nextInt(4) == 0
+              ? place.withStop(Stop.ashore(java.time.Duration.ofMinutes(20)))
               : place);
     }
     List<Danger> dangers = new ArrayList<>();
@@ -130,7 +131,8 @@ class LooksLeftOutProperties {
         .match(
             route -> {
               for (int i = 0; i < route.legs().size(); i++) {
-                assertEquals(route.legs().get(i).departure().toEpochMilli() / 1e3, times[2 * i], 0.002);
+                assertEquals(
+                    route.legs().get(i).departure().toEpochMilli() / 1e3, times[2 * i], 0.002);
                 assertEquals(
                     route.legs().get(i).arrival().toEpochMilli() / 1e3, times[2 * i + 1], 0.002);
               }
