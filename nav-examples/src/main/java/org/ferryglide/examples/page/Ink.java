@@ -1,5 +1,7 @@
 package org.ferryglide.examples.page;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.ferryglide.examples.svg.Svg;
 
 /**
@@ -35,22 +37,13 @@ final class Ink {
 
   /** Words with white round them, so that lines below do not cut them. */
   static void words(Svg svg, double x, double y, String words, double size, String... attributes) {
-    String[] all = new String[attributes.length + 10];
-    System.arraycopy(attributes, 0, all, 0, attributes.length);
-    String[] own = {
-      "font-size",
-      Svg.number(size),
-      "paint-order",
-      "stroke",
-      "stroke",
-      "#fff",
-      "stroke-width",
-      "2.5",
-      "stroke-linejoin",
-      "round"
-    };
-    System.arraycopy(own, 0, all, attributes.length, own.length);
-    svg.text(x, y, words, all);
+    List<String> under = new ArrayList<>(List.of(attributes));
+    under.addAll(List.of("font-size", Svg.number(size)));
+    List<String> round = new ArrayList<>(under);
+    // drawn twice: an order of painting is not in every reader's SVG
+    round.addAll(List.of("stroke", "#fff", "stroke-width", "2.5", "stroke-linejoin", "round"));
+    svg.text(x, y, words, round.toArray(new String[0]));
+    svg.text(x, y, words, under.toArray(new String[0]));
   }
 
   /**

@@ -1,6 +1,8 @@
 package org.ferryglide.examples.svg;
 
 import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Set;
 
 /**
  * A picture being drawn, in units of its own with the first of both axes at the upper left.
@@ -20,6 +22,7 @@ public final class Svg {
   private final String title;
   private final String description;
   private final Markup drawn = new Markup();
+  private final Set<String> patterns = new HashSet<>();
 
   private Svg(String name, double width, double height, String title, String description) {
     this.name = name;
@@ -266,7 +269,8 @@ public final class Svg {
   }
 
   /**
-   * A pattern of lines to fill areas with, so that they differ without colours.
+   * A pattern of lines to fill areas with, so that they differ without colours; the first of an id
+   * counts.
    *
    * @param id of the pattern, to be named as {@link #fill} tells
    * @param spacing from line to line
@@ -275,6 +279,9 @@ public final class Svg {
    * @return this
    */
   public Svg hatch(String id, double spacing, double degrees, String colour) {
+    if (!patterns.add(id)) {
+      return this; // an id stands once in a page
+    }
     drawn
         .open(
             "pattern",

@@ -61,6 +61,13 @@ class SvgTest {
   }
 
   @Test
+  void aPatternAskedForTwiceStandsOnce() {
+    Svg svg = Svg.of("a", 9, 9, "title", "words");
+    svg.hatch("h", 4, 45, "#000").hatch("h", 4, 45, "#000");
+    assertEquals(svg.file().indexOf("id=\"a-h\""), svg.file().lastIndexOf("id=\"a-h\""));
+  }
+
+  @Test
   void anElementLeftOpenIsRefused() {
     Svg svg = picture("b");
     svg.group("fill", "none");
