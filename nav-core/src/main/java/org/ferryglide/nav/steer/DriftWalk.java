@@ -136,8 +136,8 @@ final class DriftWalk extends Stepper {
   }
 
   @Override
-  double longestStep(double toSeam) {
-    return motion.longestStep(toSeam, !Double.isInfinite(motion.nextBreakAfter(time)));
+  double longestStep(double toBreak) {
+    return motion.longestStep(toBreak, !Double.isInfinite(motion.nextBreakAfter(time)));
   }
 
   @Override

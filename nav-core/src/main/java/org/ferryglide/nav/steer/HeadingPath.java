@@ -68,8 +68,8 @@ class HeadingPath extends Stepper {
   }
 
   @Override
-  double longestStep(double toSeam) {
-    return motion.longestStep(toSeam, !Double.isInfinite(motion.nextBreakAfter(time)));
+  double longestStep(double toBreak) {
+    return motion.longestStep(toBreak, !Double.isInfinite(motion.nextBreakAfter(time)));
   }
 
   @Override

@@ -124,7 +124,7 @@ final class HeldTrack extends Stepper {
   }
 
   @Override
-  double longestStep(double toSeam) {
+  double longestStep(double toBreak) {
     return LONGEST_STEP;
   }
 

@@ -2,9 +2,9 @@ package org.ferryglide.nav.steer;
 
 /**
  * Follows two numbers through time by the embedded Runge-Kutta pair of Dormand and Prince, order 5
- * with an error estimate of order 4, from seam to seam.
+ * with an error estimate of order 4, from break point to break point.
  *
- * <p>No stage is taken at a seam itself but a microsecond inside it, so that a table held in hourly
+ * <p>No stage is taken at a break point itself but a microsecond inside it, so that a table held in hourly
  * steps gives the step's own value up to its end. One object follows one craft and is not shared
  * between threads; nothing is allocated while it runs.
  *
@@ -58,8 +58,8 @@ abstract class Stepper {
   /** How finely the moment is found at which a craft can go no further, seconds. */
   private static final double FAILURE_STEP = 0.25;
 
-  /** How far inside a seam a stage is taken, seconds; a double of 2026 resolves 2e-7. */
-  private static final double INSIDE_SEAM = 1e-6;
+  /** How far inside a break point a stage is taken, seconds; a double of 2026 resolves 2e-7. */
+  private static final double INSIDE_BREAK = 1e-6;
 
   /** Now, and the state now. */
   double time;
@@ -72,17 +72,30 @@ abstract class Stepper {
 
   double rate1;
 
+  /** Bounds of the times at which stages are taken. */
   private double earliest;
+
   private double latest;
+
+  /** Rates from which a step is tried. */
+  private double startRate0;
+
+  private double startRate1;
+
+  /** Where the step tried leads, and its error in units of the error allowed. */
+  private double next0;
+
+  private double next1;
+  private double error;
 
   /** Rates at a time and state into {@link #rate0} and {@link #rate1}; false if there are none. */
   abstract boolean rates(double time, double state0, double state1);
 
-  /** First seam strictly later, seconds. */
+  /** First break point strictly later, seconds. */
   abstract double nextBreakAfter(double time);
 
-  /** The longest step worth trusting toward a seam, seconds. */
-  abstract double longestStep(double toSeam);
+  /** The longest step worth trusting toward a break point, seconds. */
+  abstract double longestStep(double toBreak);
 
   /** Metres for a unit of the first and of the second number, for the error estimate. */
   abstract double metresPerUnit();
@@ -96,7 +109,7 @@ abstract class Stepper {
     return false;
   }
 
-  /** Told of the rates at the start and just after each seam, before the first step from there. */
+  /** Told of the rates at the start and just after each break point, before the first step from there. */
   void setOut() {}
 
   /** Puts the craft at a time and place. */
@@ -115,11 +128,11 @@ abstract class Stepper {
    */
   final boolean runUntil(double until) {
     while (time < until) {
-      double seam = Math.min(nextBreakAfter(time), until);
-      if (!(seam > time)) {
+      double end = Math.min(nextBreakAfter(time), until);
+      if (!(end > time)) {
         return false; // NaN
       }
-      int ended = runTo(seam);
+      int ended = runTo(end);
       if (ended != RUNNING) {
         return ended == STOPPED;
       }
@@ -136,74 +149,31 @@ abstract class Stepper {
     return rates(inside, y0, y1);
   }
 
-  private int runTo(double seam) {
+  /** Steps up to a break point or the end, no further. */
+  private int runTo(double end) {
     double start = time;
-    double longest = longestStep(seam - start);
-    int steps = (int) Math.ceil((seam - start) / longest - 1e-9);
-    double h = (seam - start) / Math.max(1, steps);
-    double inside = Math.min(INSIDE_SEAM, 0.25 * (seam - start));
+    double longest = longestStep(end - start);
+    int steps = (int) Math.ceil((end - start) / longest - 1e-9);
+    double h = (end - start) / Math.max(1, steps);
+    double inside = Math.min(INSIDE_BREAK, 0.25 * (end - start));
     earliest = start + inside;
-    latest = seam - inside;
-    double scale = metresPerUnit();
+    latest = end - inside;
     if (!at(time, state0, state1)) {
       return FAILED;
     }
-    double a0 = rate0;
-    double a1 = rate1;
+    startRate0 = rate0;
+    startRate1 = rate1;
     setOut();
-    while (time < seam) {
-      boolean last = time + h >= seam - 1e-6;
-      double step = last ? seam - time : h;
-      double y0 = state0;
-      double y1 = state1;
-      boolean known = at(time + step / 5.0, y0 + step * (a0 / 5.0), y1 + step * (a1 / 5.0));
-      double b0 = rate0;
-      double b1 = rate1;
-      known =
-          known
-              && at(
-                  time + step * 0.3,
-                  y0 + step * (3.0 / 40.0 * a0 + 9.0 / 40.0 * b0),
-                  y1 + step * (3.0 / 40.0 * a1 + 9.0 / 40.0 * b1));
-      double c0 = rate0;
-      double c1 = rate1;
-      known =
-          known
-              && at(
-                  time + step * 0.8,
-                  y0 + step * (44.0 / 45.0 * a0 - 56.0 / 15.0 * b0 + 32.0 / 9.0 * c0),
-                  y1 + step * (44.0 / 45.0 * a1 - 56.0 / 15.0 * b1 + 32.0 / 9.0 * c1));
-      double d0 = rate0;
-      double d1 = rate1;
-      known =
-          known
-              && at(
-                  time + step * (8.0 / 9.0),
-                  y0 + step * (A51 * a0 + A52 * b0 + A53 * c0 + A54 * d0),
-                  y1 + step * (A51 * a1 + A52 * b1 + A53 * c1 + A54 * d1));
-      double e0 = rate0;
-      double e1 = rate1;
-      known =
-          known
-              && at(
-                  time + step,
-                  y0 + step * (A61 * a0 + A62 * b0 + A63 * c0 + A64 * d0 + A65 * e0),
-                  y1 + step * (A61 * a1 + A62 * b1 + A63 * c1 + A64 * d1 + A65 * e1));
-      double f0 = rate0;
-      double f1 = rate1;
-      double next0 = y0 + step * (B1 * a0 + B3 * c0 + B4 * d0 + B5 * e0 + B6 * f0);
-      double next1 = y1 + step * (B1 * a1 + B3 * c1 + B4 * d1 + B5 * e1 + B6 * f1);
-      known = known && at(time + step, next0, next1);
-      if (!known) {
+    while (time < end) {
+      boolean last = time + h >= end - 1e-6;
+      double step = last ? end - time : h;
+      if (!stages(step)) {
         if (step <= FAILURE_STEP) {
           return FAILED;
         }
         h = step / 2.0;
         continue;
       }
-      double error0 = E1 * a0 + E3 * c0 + E4 * d0 + E5 * e0 + E6 * f0 + E7 * rate0;
-      double error1 = E1 * a1 + E3 * c1 + E4 * d1 + E5 * e1 + E6 * f1 + E7 * rate1;
-      double error = step * scale * (Math.abs(error0) + Math.abs(error1)) / STEP_ERROR_METRES;
       if (error > 1.0 && step > shortestStep) {
         h = Math.max(shortestStep, step * Math.max(0.1, 0.9 * Math.pow(error, -0.2)));
         continue;
@@ -214,21 +184,89 @@ abstract class Stepper {
       if (Double.isNaN(error)) {
         return FAILED;
       }
-      double fromTime = time;
-      time = last ? seam : time + step;
-      state0 = next0;
-      state1 = next1;
-      if (stepped(fromTime, y0, y1, a0, a1)) {
+      if (goOn(last ? end : time + step)) {
         return STOPPED;
       }
-      a0 = rate0;
-      a1 = rate1;
       if (error < 0.2 && h < longest) {
         h = Math.min(longest, h * Math.min(5.0, 0.9 * Math.pow(Math.max(error, 1e-6), -0.2)));
       }
       h = Math.min(longest, Math.max(h, shortestStep));
     }
     return RUNNING;
+  }
+
+  /** Takes the step tried; true if {@link #stepped} stops it there. */
+  private boolean goOn(double toTime) {
+    double fromTime = time;
+    double before0 = state0;
+    double before1 = state1;
+    time = toTime;
+    state0 = next0;
+    state1 = next1;
+    if (stepped(fromTime, before0, before1, startRate0, startRate1)) {
+      return true;
+    }
+    startRate0 = rate0;
+    startRate1 = rate1;
+    return false;
+  }
+
+  /**
+   * Tries a step of Dormand and Prince from {@link #startRate0} and {@link #startRate1}: where it leads, and
+   * its error in units of the error allowed. False where a stage has no rates.
+   */
+  private boolean stages(double step) {
+    double y0 = state0;
+    double y1 = state1;
+    double a0 = startRate0;
+    double a1 = startRate1;
+    if (!at(time + step / 5.0, y0 + step * (a0 / 5.0), y1 + step * (a1 / 5.0))) {
+      return false;
+    }
+    double b0 = rate0;
+    double b1 = rate1;
+    if (!at(
+        time + step * 0.3,
+        y0 + step * (3.0 / 40.0 * a0 + 9.0 / 40.0 * b0),
+        y1 + step * (3.0 / 40.0 * a1 + 9.0 / 40.0 * b1))) {
+      return false;
+    }
+    double c0 = rate0;
+    double c1 = rate1;
+    if (!at(
+        time + step * 0.8,
+        y0 + step * (44.0 / 45.0 * a0 - 56.0 / 15.0 * b0 + 32.0 / 9.0 * c0),
+        y1 + step * (44.0 / 45.0 * a1 - 56.0 / 15.0 * b1 + 32.0 / 9.0 * c1))) {
+      return false;
+    }
+    double d0 = rate0;
+    double d1 = rate1;
+    if (!at(
+        time + step * (8.0 / 9.0),
+        y0 + step * (A51 * a0 + A52 * b0 + A53 * c0 + A54 * d0),
+        y1 + step * (A51 * a1 + A52 * b1 + A53 * c1 + A54 * d1))) {
+      return false;
+    }
+    double e0 = rate0;
+    double e1 = rate1;
+    if (!at(
+        time + step,
+        y0 + step * (A61 * a0 + A62 * b0 + A63 * c0 + A64 * d0 + A65 * e0),
+        y1 + step * (A61 * a1 + A62 * b1 + A63 * c1 + A64 * d1 + A65 * e1))) {
+      return false;
+    }
+    double f0 = rate0;
+    double f1 = rate1;
+    next0 = y0 + step * (B1 * a0 + B3 * c0 + B4 * d0 + B5 * e0 + B6 * f0);
+    next1 = y1 + step * (B1 * a1 + B3 * c1 + B4 * d1 + B5 * e1 + B6 * f1);
+    if (!at(time + step, next0, next1)) {
+      return false;
+    }
+    double error0 = E1 * a0 + E3 * c0 + E4 * d0 + E5 * e0 + E6 * f0 + E7 * rate0;
+    double error1 = E1 * a1 + E3 * c1 + E4 * d1 + E5 * e1 + E6 * f1 + E7 * rate1;
+    error =
+        step * metresPerUnit() * (Math.abs(error0) + Math.abs(error1)) / STEP_ERROR_METRES;
+    return true;
   }
 
   private void countShort() {
