@@ -8,6 +8,7 @@ package org.ferryglide.nav.geodesy;
  * abs; not for calls, comparisons or branches, nor where a product or sum takes two values that
  * were just worked in the same way. Hence so many small loops, and steps made of min and max.
  */
+@SuppressWarnings("FloatingPointLiteralPrecision") // digits of the exact coefficients
 final class Lanes {
   /** Rows in a block: few enough that its quantities stay near the processor. */
   static final int ROWS = 512;

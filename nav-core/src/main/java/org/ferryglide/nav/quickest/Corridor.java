@@ -139,7 +139,7 @@ final class Corridor {
           track = i + share;
         }
       }
-      if (track == track) {
+      if (!Double.isNaN(track)) {
         stations.add(
             across(way, (int) track, cornerAlong[c], cornerRight[c], width, true, track, 0.0));
         added++;

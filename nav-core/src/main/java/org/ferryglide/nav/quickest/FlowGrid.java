@@ -147,7 +147,7 @@ final class FlowGrid {
    */
   int at(float[] held, int node, int layer) {
     int at = node * width;
-    if (held[at] != held[at]) {
+    if (Float.isNaN(held[at])) {
       fill(held, at, node, layer);
     }
     return at;

@@ -154,11 +154,11 @@ public final class QuickestSearch {
     times.setLenient(!last);
     double seconds = relaxed.arrival(times);
     times.setLenient(false);
-    if (last && seconds != seconds) { // what chords cannot do, twice as many may
+    if (last && Double.isNaN(seconds)) { // what chords cannot do, twice as many may
       relaxed = relaxation.relaxed(relaxed.evenly(2 * TRACKS[level], times), ROUNDS[level]);
       seconds = relaxed.arrival(times);
     }
-    return seconds == seconds ? new Timed(relaxed, seconds, Double.NaN) : null;
+    return Double.isNaN(seconds) ? null : new Timed(relaxed, seconds, Double.NaN);
   }
 
   /** A way, its time, and how much it gained when its tracks were last halved. */
@@ -166,7 +166,7 @@ public final class QuickestSearch {
 
   private FoundWay finished(Timed timed) {
     double[][] tracks = places(timed.way);
-    double error = timed.gained == timed.gained ? Math.abs(timed.gained) : 0.001 * timed.seconds;
+    double error = Double.isNaN(timed.gained) ? 0.001 * timed.seconds : Math.abs(timed.gained);
     if (!motion.isWindless() || !waters.isOpen() || timed.way.waits()) {
       return new FoundWay(timed.seconds, error / 3.0, tracks, false);
     }

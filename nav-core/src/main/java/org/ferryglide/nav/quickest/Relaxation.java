@@ -150,7 +150,7 @@ final class Relaxation {
     double time = times.arrival(way.along()[i - 1], way.right()[i - 1], along, right, left);
     time = Math.max(time, way.notBefore()[i]);
     time = times.arrival(along, right, way.along()[i + 1], way.right()[i + 1], time);
-    return time == time ? time : Double.POSITIVE_INFINITY;
+    return Double.isNaN(time) ? Double.POSITIVE_INFINITY : time;
   }
 
   /** Newton's method; leaves in {@link #stuck} whether it ended before it settled. */
@@ -160,7 +160,7 @@ final class Relaxation {
     stuck = false;
     Way best = way;
     double time = best.arrival(times);
-    if (time != time || n < 3) {
+    if (Double.isNaN(time) || n < 3) {
       return way;
     }
     double damping = 0.0;
@@ -261,7 +261,7 @@ final class Relaxation {
       }
       double tick = 1.0;
       double later = times.arrival(a[i], r[i], a[i + 1], r[i + 1], left + tick);
-      double slope = later == later ? (later - reached[i + 1]) / tick : 1.0;
+      double slope = Double.isNaN(later) ? 1.0 : (later - reached[i + 1]) / tick;
       weight *= Math.max(0.0, Math.min(4.0, slope));
       if (way.notBefore()[i] > reached[i]) {
         weight = 0.0;
@@ -291,7 +291,7 @@ final class Relaxation {
     endBack = arrival(way, i, left, 0.0, -delta);
     bothAhead = arrival(way, i, left, delta, delta);
     double sum = startAhead + startBack + endAhead + endBack + bothAhead;
-    return sum == sum;
+    return !Double.isNaN(sum);
   }
 
   private double arrival(Way way, int i, double left, double start, double end) {

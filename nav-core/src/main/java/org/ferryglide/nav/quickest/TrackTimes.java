@@ -121,7 +121,7 @@ final class TrackTimes {
     double time = started;
     double at = from;
     double rest = metres;
-    for (int i = 0; i < CUTS && time == time; i++) {
+    for (int i = 0; i < CUTS && !Double.isNaN(time); i++) {
       double until = smoothUntil(time);
       double end = integrated(at, rest, time, until);
       if (!(end > until)) {
@@ -183,7 +183,7 @@ final class TrackTimes {
   private double slowness(double made) {
     double slow = SLOW_SHARE * calm;
     double speed = made;
-    if (speed != speed) {
+    if (Double.isNaN(speed)) {
       double across = flow[0] * cosine - flow[1] * sine;
       double along = flow[0] * sine + flow[1] * cosine;
       speed = along - Math.sqrt(Math.max(0.0, across * across - calm * calm));

@@ -63,7 +63,7 @@ record Way(double[] along, double[] right, double[] notBefore, boolean[] pinned)
     for (int i = 0; i < tracks(); i++) {
       time = Math.max(time, notBefore[i]);
       time = times.arrival(along[i], right[i], along[i + 1], right[i + 1], time);
-      if (time != time) {
+      if (Double.isNaN(time)) {
         return Double.NaN;
       }
     }
@@ -138,7 +138,7 @@ record Way(double[] along, double[] right, double[] notBefore, boolean[] pinned)
       all += weight;
     }
     for (int i = 0; i < weights.length; i++) {
-      double share = all == all && all > 0.0 ? weights[i] / all : 0.0;
+      double share = all > 0.0 ? weights[i] / all : 0.0;
       weights[i] = Math.max(1e-9, metres(i) / length + share);
     }
     return evenly(tracks, weights);
