@@ -4,9 +4,9 @@ package org.ferryglide.nav.steer;
  * Follows two numbers through time by the embedded Runge-Kutta pair of Dormand and Prince, order 5
  * with an error estimate of order 4, from break point to break point.
  *
- * <p>No stage is taken at a break point itself but a microsecond inside it, so that a table held in hourly
- * steps gives the step's own value up to its end. One object follows one craft and is not shared
- * between threads; nothing is allocated while it runs.
+ * <p>No stage is taken at a break point itself but a microsecond inside it, so that a table held in
+ * hourly steps gives the step's own value up to its end. One object follows one craft and is not
+ * shared between threads; nothing is allocated while it runs.
  *
  * <p>Coefficients: Dormand and Prince (1980), J. Comput. Appl. Math. 6, 19, RK5(4)7M, DOI
  * 10.1016/0771-050X(80)90013-3.
@@ -109,7 +109,10 @@ abstract class Stepper {
     return false;
   }
 
-  /** Told of the rates at the start and just after each break point, before the first step from there. */
+  /**
+   * Told of the rates at the start and just after each break point, before the first step from
+   * there.
+   */
   void setOut() {}
 
   /** Puts the craft at a time and place. */
@@ -212,8 +215,8 @@ abstract class Stepper {
   }
 
   /**
-   * Tries a step of Dormand and Prince from {@link #startRate0} and {@link #startRate1}: where it leads, and
-   * its error in units of the error allowed. False where a stage has no rates.
+   * Tries a step of Dormand and Prince from {@link #startRate0} and {@link #startRate1}: where it
+   * leads, and its error in units of the error allowed. False where a stage has no rates.
    */
   private boolean stages(double step) {
     double y0 = state0;
@@ -264,8 +267,7 @@ abstract class Stepper {
     }
     double error0 = E1 * a0 + E3 * c0 + E4 * d0 + E5 * e0 + E6 * f0 + E7 * rate0;
     double error1 = E1 * a1 + E3 * c1 + E4 * d1 + E5 * e1 + E6 * f1 + E7 * rate1;
-    error =
-        step * metresPerUnit() * (Math.abs(error0) + Math.abs(error1)) / STEP_ERROR_METRES;
+    error = step * metresPerUnit() * (Math.abs(error0) + Math.abs(error1)) / STEP_ERROR_METRES;
     return true;
   }
 
