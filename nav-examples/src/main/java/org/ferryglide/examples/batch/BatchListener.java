@@ -30,13 +30,6 @@ public interface BatchListener {
   void progress(long rows, long rowsASecond);
 
   /**
-   * All rows have been written.
-   *
-   * @param summary what came of it
-   */
-  void ended(BatchSummary summary);
-
-  /**
    * A listener that writes each of these on a line of its own.
    *
    * @param out where to; usually the standard error stream; flushed
@@ -53,12 +46,6 @@ public interface BatchListener {
       @Override
       public void progress(long rows, long rowsASecond) {
         out.println(rows + " rows, " + rowsASecond + " rows a second");
-        out.flush();
-      }
-
-      @Override
-      public void ended(BatchSummary summary) {
-        out.println(summary);
         out.flush();
       }
     };

@@ -253,9 +253,7 @@ public final class BatchRun {
     }
 
     BatchSummary end() {
-      BatchSummary summary = new BatchSummary(rows, refused, stopped, seconds());
-      listener.ended(summary);
-      return summary;
+      return new BatchSummary(rows, refused, stopped, seconds());
     }
   }
 }

@@ -38,8 +38,9 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "Example:",
-      "  ferryglide batch rhumb-inverse legs.csv --out laid-off.csv",
-      "where legs.csv begins with lat1,lon1,lat2,lon2; course_deg,distance_m are added."
+      "  ferryglide batch rhumb-inverse nav-examples/batch/legs.csv --out"
+          + " nav-examples/target/laid-off.csv",
+      "reads leg,lat1,lon1,lat2,lon2 and adds course_deg,distance_m."
     })
 final class BatchVerb extends Verb {
   @Parameters(index = "0", paramLabel = "OPERATION", description = "What to work.")
@@ -119,7 +120,13 @@ final class BatchVerb extends Verb {
             outFile == null ? new WriterStream(out()) : Files.newOutputStream(outFile)) {
       summary = run.run(file.equals("-") ? "standard input" : name(), in, rows, listener);
     }
-    return new Answer()
+    Answer answer = new Answer();
+    if (outFile == null) { // the rows have standard output to themselves
+      err().println(summary);
+    } else {
+      answer.line(summary.toString());
+    }
+    return answer
         .value("rows", summary.rows())
         .value("refused", summary.refused())
         .value("rowsASecond", summary.rowsASecond())

@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
         "Rhumb lines beside geodesics, and what a compass, an old rose, a chart's edge, a map's"
             + " straight line, a sphere and a plane add: tables, pictures and a report into a"
             + " folder.",
-    footer = {"", "Example:", "  ferryglide study leg-errors --seed 1 --legs 20000"})
+    footer = {"", "Example:", "  ferryglide study nav-examples/target/study --seed 1 --legs 500"})
 final class StudyVerb extends Verb {
   @Parameters(index = "0", paramLabel = "FOLDER", description = "Where the files go.")
   private Path folder = Path.of("");

@@ -50,9 +50,6 @@ final class Batches {
 
           @Override
           public void progress(long rows, long rowsASecond) {}
-
-          @Override
-          public void ended(BatchSummary summary) {}
         };
     try {
       BatchSummary summary =
