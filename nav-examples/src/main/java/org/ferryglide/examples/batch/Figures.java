@@ -57,7 +57,7 @@ final class Figures {
   void add(double value) {
     Added to = columns.get(column);
     comma();
-    if (value != value) {
+    if (Double.isNaN(value)) {
       return;
     }
     if (full) {

@@ -7,7 +7,7 @@ final class Tally {
   private double greatest;
 
   void add(double value) {
-    if (value == value) { // what was not worked does not count
+    if (!Double.isNaN(value)) { // what was not worked does not count
       count++;
       sum += value;
       greatest = Math.max(greatest, value);
