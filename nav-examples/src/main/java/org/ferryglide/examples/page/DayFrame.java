@@ -8,7 +8,7 @@ import org.ferryglide.nav.passage.TimedPlan;
 /** A day from side to side, midnight to midnight by the clock of the passage. */
 final class DayFrame {
   private static final double LEFT = 24.0;
-  private static final double RIGHT = 8.0;
+  private static final double RIGHT = 15.0;
 
   private final Instant from;
   private final Instant until;

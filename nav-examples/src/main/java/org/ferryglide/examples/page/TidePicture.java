@@ -92,7 +92,7 @@ final class TidePicture {
       svg.text(4, 10, labels.say("tide.axis", "datum", level.datum()), "font-size", "9");
       day.passage(svg, worked, TOP, BOTTOM);
       curve(svg, day, times, heights, least, most);
-      Places room = new Places(day.left(), 2, day.right(), BOTTOM);
+      Places room = new Places(day.left(), TOP - 2, day.right(), BOTTOM);
       for (Turn turn : turns) {
         double x = day.x(turn.time());
         double y = y(turn.metres(), least, most);
