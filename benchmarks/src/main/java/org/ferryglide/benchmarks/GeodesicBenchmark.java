@@ -44,6 +44,12 @@ public class GeodesicBenchmark {
   private final double[] course = new double[LEGS];
   private final double[] metres = new double[LEGS];
   private final double[] out = new double[LegComparisons.WIDTH_WITH_SEPARATION * LEGS];
+
+  /** The same legs many times over, for the array forms, whose room then costs little a row. */
+  private static final int ROWS = 128 * LEGS;
+
+  private final double[][] rows = new double[4][ROWS];
+  private final double[] rowsOut = new double[LegComparisons.WIDTH_WITH_SEPARATION * ROWS];
   private int next;
 
   /** Draws legs of 1 to 20 km between 35 and 70 degrees of latitude; both solvers must agree. */
@@ -63,6 +69,29 @@ public class GeodesicBenchmark {
       agree(metres[i] * Math.toRadians(out[Geodesics.INITIAL_COURSE] - course[i]));
       Geodesics.direct(lat1[i], lon1[i], course[i], metres[i], out, 0);
       agree(6378137.0 * Math.toRadians(out[Geodesics.LATITUDE] - lat2[i]));
+    }
+    for (int i = 0; i < ROWS; i++) {
+      rows[0][i] = lat1[i % LEGS];
+      rows[1][i] = lon1[i % LEGS];
+      rows[2][i] = lat2[i % LEGS];
+      rows[3][i] = lon2[i % LEGS];
+    }
+    rowsAgree();
+  }
+
+  /** Rows of arrays and single calls must agree. */
+  private void rowsAgree() {
+    comparisonOfRow();
+    for (int i = 0; i < ROWS; i++) {
+      LegComparisons.compare(
+          Ellipsoid.WGS84, rows[0][i], rows[1][i], rows[2][i], rows[3][i], out, 0);
+      for (int k : new int[] {LegComparisons.RHUMB_LENGTH, LegComparisons.GEODESIC_LENGTH}) {
+        agree(out[k] - rowsOut[LegComparisons.WIDTH * i + k]);
+      }
+      for (int k : new int[] {LegComparisons.RHUMB_COURSE, LegComparisons.FINAL_COURSE}) {
+        double turn = out[k] - rowsOut[LegComparisons.WIDTH * i + k];
+        agree(metres[i % LEGS] * Math.toRadians(Math.IEEEremainder(turn, 360.0)));
+      }
     }
   }
 
@@ -115,26 +144,27 @@ public class GeodesicBenchmark {
 
   /** Length and both courses, a row of an array. */
   @Benchmark
-  @OperationsPerInvocation(LEGS)
+  @OperationsPerInvocation(ROWS)
   public double[] inverseOfRow() {
-    Geodesics.inverse(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, 0, LEGS, out, 0);
-    return out;
+    Geodesics.inverse(Ellipsoid.WGS84, rows[0], rows[1], rows[2], rows[3], 0, ROWS, rowsOut, 0);
+    return rowsOut;
   }
 
   /** Course and length of the rhumb line, a row of an array. */
   @Benchmark
-  @OperationsPerInvocation(LEGS)
+  @OperationsPerInvocation(ROWS)
   public double[] rhumbInverseOfRow() {
-    RhumbLines.inverse(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, 0, LEGS, out, 0);
-    return out;
+    RhumbLines.inverse(Ellipsoid.WGS84, rows[0], rows[1], rows[2], rows[3], 0, ROWS, rowsOut, 0);
+    return rowsOut;
   }
 
   /** Rhumb line and geodesic without the separation, a row of an array. */
   @Benchmark
-  @OperationsPerInvocation(LEGS)
+  @OperationsPerInvocation(ROWS)
   public double[] comparisonOfRow() {
-    LegComparisons.compare(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, 0, LEGS, out, 0);
-    return out;
+    LegComparisons.compare(
+        Ellipsoid.WGS84, rows[0], rows[1], rows[2], rows[3], 0, ROWS, rowsOut, 0);
+    return rowsOut;
   }
 
   /** Rhumb line and geodesic, lengths and courses. */
@@ -156,9 +186,19 @@ public class GeodesicBenchmark {
 
   /** The same, a row of an array. */
   @Benchmark
-  @OperationsPerInvocation(LEGS)
+  @OperationsPerInvocation(ROWS)
   public double[] comparisonWithSeparationOfRow() {
-    LegComparisons.compareWithSeparation(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, 0, LEGS, out, 0);
-    return out;
+    LegComparisons.compareWithSeparation(
+        Ellipsoid.WGS84, rows[0], rows[1], rows[2], rows[3], 0, ROWS, rowsOut, 0);
+    return rowsOut;
+  }
+
+  /** The comparison without the separation, a row when all processors share the work. */
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public double[] comparisonOfRowInParallel() {
+    LegComparisons.compareInParallel(
+        Ellipsoid.WGS84, rows[0], rows[1], rows[2], rows[3], 0, ROWS, rowsOut, 0);
+    return rowsOut;
   }
 }

@@ -55,6 +55,8 @@ public final class Angles {
    * @return the same difference in [-180, 180], degrees; ±180 keeps the sign it comes with
    */
   public static double shortWay(double degrees) {
-    return Math.IEEEremainder(degrees, 360.0);
+    return Math.abs(degrees) <= 180.0 // most are, and a remainder is dear
+        ? degrees
+        : Math.IEEEremainder(degrees, 360.0);
   }
 }
