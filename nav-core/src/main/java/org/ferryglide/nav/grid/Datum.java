@@ -6,6 +6,7 @@ import java.util.List;
 import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 
@@ -19,7 +20,7 @@ import org.ferryglide.nav.position.Position;
  *         "Old survey",
  *         Ellipsoid.AIRY_1830,
  *         HelmertShift.fromWgs84(-446.448, 125.157, -542.060, -0.1502, -0.2470, -0.8421, 20.4894),
- *         5.0);
+ *         Distance.ofMetres(5.0));
  * old.notes(); // shifted by seven parameters only: good to about 5 m
  * }</pre>
  */
@@ -94,13 +95,16 @@ public final class Datum implements Serializable {
    * @param name what the map calls it, not empty
    * @param ellipsoid the figure of the earth it uses
    * @param shift how it lies to WGS84
-   * @param accuracyMetres how good positions are after the shift, metres, at least 0; 0 if the
-   *     datum is WGS84 itself
+   * @param accuracy how good positions are after the shift, at least 0; 0 if the datum is WGS84
+   *     itself
    * @return the datum
-   * @throws IllegalArgumentException if the name is empty or the accuracy is NaN, infinite or
-   *     negative
+   * @throws IllegalArgumentException if the name is empty or the accuracy is negative
    */
-  public static Datum of(
+  public static Datum of(String name, Ellipsoid ellipsoid, HelmertShift shift, Distance accuracy) {
+    return of(name, ellipsoid, shift, accuracy.metres());
+  }
+
+  private static Datum of(
       String name, Ellipsoid ellipsoid, HelmertShift shift, double accuracyMetres) {
     if (name.isEmpty()) {
       throw new IllegalArgumentException("name of a datum must not be empty");
@@ -145,7 +149,7 @@ public final class Datum implements Serializable {
    * Whether a place lies in the area for which the shift was fitted.
    *
    * @param position where
-   * @return whether positions there are as good as {@link #accuracyMetres} says
+   * @return whether positions there are as good as {@link #accuracy} says
    */
   public boolean covers(Position position) {
     double latitude = position.latitudeDegrees();
@@ -189,10 +193,10 @@ public final class Datum implements Serializable {
   /**
    * How good positions are after the shift.
    *
-   * @return metres, 0 for WGS84 itself
+   * @return at least 0; 0 if the datum is WGS84 itself
    */
-  public double accuracyMetres() {
-    return accuracyMetres;
+  public Distance accuracy() {
+    return Distance.ofMetres(accuracyMetres);
   }
 
   /**

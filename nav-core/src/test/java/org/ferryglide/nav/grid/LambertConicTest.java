@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.testing.Rows;
 import org.junit.jupiter.api.Test;
@@ -16,7 +17,7 @@ class LambertConicTest {
   private final double[] out = new double[4];
 
   private static MapGrid grid(String code) {
-    Datum datum = Datum.of("GRS80", Ellipsoid.GRS80, HelmertShift.NONE, 0.0);
+    Datum datum = Datum.of("GRS80", Ellipsoid.GRS80, HelmertShift.NONE, Distance.ofMetres(0.0));
     return switch (code) {
       case "2154" -> MapGrid.lambertConic(code, datum, 49, 44, 46.5, 3, 700000, 6600000);
       case "3057" -> MapGrid.lambertConic(code, datum, 64.25, 65.75, 65, -19, 500000, 500000);
@@ -51,7 +52,12 @@ class LambertConicTest {
   @Test
   void theProducersAssociationsExampleIsMet() {
     double footMetres = 1200.0 / 3937.0;
-    Datum datum = Datum.of("NAD27", Ellipsoid.ofAxes(6378206.4, 6356583.8), HelmertShift.NONE, 0.0);
+    Datum datum =
+        Datum.of(
+            "NAD27",
+            Ellipsoid.ofAxes(6378206.4, 6356583.8),
+            HelmertShift.NONE,
+            Distance.ofMetres(0.0));
     MapGrid texas =
         MapGrid.lambertConic(
             "Texas",

@@ -12,6 +12,7 @@ import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.util.List;
 import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.TextFormatException;
 import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,7 @@ class MapGridTest {
   private static final MapGrid UNSHIFTED =
       MapGrid.transverseMercator(
           "Unshifted",
-          Datum.of("Airy", Ellipsoid.AIRY_1830, HelmertShift.NONE, 0.0),
+          Datum.of("Airy", Ellipsoid.AIRY_1830, HelmertShift.NONE, Distance.ofMetres(0.0)),
           49.0,
           -2.0,
           0.9996012717,
