@@ -100,6 +100,7 @@ final class Corridor {
   }
 
   /** A station: places to choose from, and when it is left at the earliest. */
+  @SuppressWarnings("ArrayRecordComponent") // handed on inside the engine, never compared
   private record Station(
       double track, double[] along, double[] right, boolean corner, double notBefore) {}
 

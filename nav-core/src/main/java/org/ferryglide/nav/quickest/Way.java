@@ -12,6 +12,7 @@ import java.util.Arrays;
  * @param notBefore when each place is left at the earliest; 0 where the craft never waits
  * @param pinned the places at corners of the land, which stay where they are
  */
+@SuppressWarnings("ArrayRecordComponent") // handed on inside the engine, never compared
 record Way(double[] along, double[] right, double[] notBefore, boolean[] pinned) {
 
   /** The places of a front's path; one that stands twice, since the craft waits, stands once. */
