@@ -59,6 +59,16 @@ class TurnBackTest {
     assertEquals(4.0, turn.fromStart().nauticalMiles(), 0.001);
     assertEquals(NOON_SECONDS + 3600, EpochSeconds.of(turn.time()), 1.0);
     assertEquals(NOON_SECONDS + 3 * 3600, EpochSeconds.of(turn.home()), 2.0);
+    // 4.13 kn and 1.87 kn: a radius between two of the distances that are tried
+    TurnPoint between =
+        TurnBack.radius(
+                solver(3, steady(90, 1.13)),
+                START,
+                TrueBearing.ofDegrees(90),
+                NOON,
+                NOON.plusSeconds(3 * 3600))
+            .orElseThrow();
+    assertEquals(3.0 * 4.13 * 1.87 / 6.0, between.fromStart().nauticalMiles(), 0.001);
     assertFalse(
         TurnBack.radius(
                 solver(3, steady(90, 4)),
