@@ -42,6 +42,7 @@ final class Front {
   private final double least;
   private final boolean windless;
   private final boolean open;
+  private final boolean mayWait;
 
   private final int[] moveColumns = new int[96];
   private final int[] moveRows = new int[96];
@@ -107,6 +108,7 @@ final class Front {
     this.least = LEAST_SHARE * calm;
     this.windless = motion.isWindless();
     this.open = waters.isOpen();
+    this.mayWait = !backward && !(grid.steady && waters.closures().isEmpty());
     int nodes = grid.nodes();
     first = filled(nodes);
     last = filled(nodes);
@@ -215,7 +217,7 @@ final class Front {
       }
       barred = false;
       spreadFrom(label, node, time);
-      if (barred && !grid.steady && !backward && holds(node, time)) {
+      if (barred && mayWait && holds(node, time)) {
         push(node, time + APART_SECONDS, label, true);
       }
     }

@@ -19,10 +19,16 @@ public final class Obstacles {
   /** How far outside a corner a path turns, metres. */
   static final double CLEARANCE_METRES = 2.0;
 
+  /** A step that passes a corner nearer than this may be taken to cross it, metres. */
+  private static final double GRAZING_METRES = 0.3;
+
   private static final int MOST_SQUARES_A_SIDE = 256;
 
   /** Ends of each edge in degrees: latitude, longitude, latitude, longitude; land on the left. */
   private final double[] edges;
+
+  /** The edges made a little longer at both ends, so that a step that grazes a corner is caught. */
+  private final double[] walls;
 
   /** The edge after each round its polygon, by number. */
   private final int[] after;
@@ -42,16 +48,17 @@ public final class Obstacles {
   private Obstacles(double[] edges, int[] after, double meridian) {
     this.edges = edges;
     this.after = after;
+    this.walls = lengthened(edges);
     this.meridian = meridian;
     double s = Double.POSITIVE_INFINITY;
     double w = Double.POSITIVE_INFINITY;
     double n = Double.NEGATIVE_INFINITY;
     double e = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < edges.length; i += 2) {
-      s = Math.min(s, edges[i]);
-      n = Math.max(n, edges[i]);
-      w = Math.min(w, edges[i + 1]);
-      e = Math.max(e, edges[i + 1]);
+    for (int i = 0; i < walls.length; i += 2) {
+      s = Math.min(s, walls[i]);
+      n = Math.max(n, walls[i]);
+      w = Math.min(w, walls[i + 1]);
+      e = Math.max(e, walls[i + 1]);
     }
     side = (int) Math.min(MOST_SQUARES_A_SIDE, Math.ceil(Math.sqrt(edges.length)));
     south = s;
@@ -60,10 +67,10 @@ public final class Obstacles {
     squareLongitude = Math.max(1e-9, (e - w) / Math.max(1, side));
     squares = new int[side * side][];
     for (int i = 0; i < edges.length; i += 4) {
-      int fromRow = row(Math.min(edges[i], edges[i + 2]));
-      int toRow = row(Math.max(edges[i], edges[i + 2]));
-      int fromColumn = column(Math.min(edges[i + 1], edges[i + 3]));
-      int toColumn = column(Math.max(edges[i + 1], edges[i + 3]));
+      int fromRow = row(Math.min(walls[i], walls[i + 2]));
+      int toRow = row(Math.max(walls[i], walls[i + 2]));
+      int fromColumn = column(Math.min(walls[i + 1], walls[i + 3]));
+      int toColumn = column(Math.max(walls[i + 1], walls[i + 3]));
       for (int r = fromRow; r <= toRow; r++) {
         for (int c = fromColumn; c <= toColumn; c++) {
           int[] held = squares[r * side + c];
@@ -74,6 +81,24 @@ public final class Obstacles {
         }
       }
     }
+  }
+
+  private static double[] lengthened(double[] edges) {
+    double[] walls = edges.clone();
+    for (int i = 0; i < edges.length; i += 4) {
+      double north = edges[i + 2] - edges[i];
+      double east = edges[i + 3] - edges[i + 1];
+      double metres =
+          Math.hypot(
+              north * SearchPlane.metresPerLatitudeDegree(edges[i]),
+              east * SearchPlane.metresPerLongitudeDegree(edges[i]));
+      double share = GRAZING_METRES / metres;
+      walls[i] -= share * north;
+      walls[i + 1] -= share * east;
+      walls[i + 2] += share * north;
+      walls[i + 3] += share * east;
+    }
+    return walls;
   }
 
   private int row(double latitude) {
@@ -263,10 +288,10 @@ public final class Obstacles {
     double east = toLongitude - longitude;
     double north = toLatitude - latitude;
     for (int i : held) {
-      double northI = edges[i] - latitude;
-      double eastI = edges[i + 1] - longitude;
-      double northJ = edges[i + 2] - latitude;
-      double eastJ = edges[i + 3] - longitude;
+      double northI = walls[i] - latitude;
+      double eastI = walls[i + 1] - longitude;
+      double northJ = walls[i + 2] - latitude;
+      double eastJ = walls[i + 3] - longitude;
       double sideI = east * northI - north * eastI;
       double sideJ = east * northJ - north * eastJ;
       if (sideI > 0.0 == sideJ > 0.0) {

@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 public final class QuickestSearch {
   /** Squares between start and goal, and beyond and beside them as shares of these. */
   private static final double[][] GRIDS = {
-    {60, 0.35, 0.6}, {44, 0.9, 1.2}, {30, 2.0, 2.4}, {18, 4.5, 5.0}, {10, 10.0, 10.0}
+    {80, 0.35, 0.6}, {44, 0.9, 1.2}, {30, 2.0, 2.4}, {18, 4.5, 5.0}, {10, 10.0, 10.0}
   };
 
   /** In wind a move costs more to time, so that the grid is coarser. */
@@ -34,6 +34,10 @@ public final class QuickestSearch {
   private static final int RIM = 3;
 
   private static final int MOST_WAYS = 5;
+
+  /** Waits of the front are in steps of half of this. */
+  private static final double LONGEST_WAIT_SECONDS = 1800.0;
+
   private static final int[] TRACKS = {32, 64, 128};
   private static final int[] ROUNDS = {10, 12, 20};
 
@@ -111,7 +115,7 @@ public final class QuickestSearch {
     List<FoundWay> found = new ArrayList<>();
     for (Timed timed : ways) {
       if (found.size() < most && timed.seconds <= horizon) {
-        found.add(finished(timed));
+        found.add(finished(timed.way.waits() ? tightened(timed) : timed));
       }
     }
     found.sort(Comparator.comparingDouble(FoundWay::seconds));
@@ -146,7 +150,7 @@ public final class QuickestSearch {
    */
   private @Nullable Timed settled(Way way, int level) {
     Way begun = way.evenly(TRACKS[level], times);
-    if (!waters.isOpen()) {
+    if (!waters.isOpen() || isBroken(begun)) {
       begun = corridor.narrowed(way, level == 0 ? rimMetres : plane.length / 50.0, TRACKS[level]);
     }
     Way relaxed = relaxation.relaxed(begun, ROUNDS[level]);
@@ -159,6 +163,37 @@ public final class QuickestSearch {
       seconds = relaxed.arrival(times);
     }
     return Double.isNaN(seconds) ? null : new Timed(relaxed, seconds, Double.NaN);
+  }
+
+  /** Whether a way leads through what is not known, or may not be entered. */
+  private boolean isBroken(Way way) {
+    times.setLenient(true);
+    double seconds = way.arrival(times);
+    times.setLenient(false);
+    return seconds != seconds;
+  }
+
+  /** The same way with no wait longer than it need be. */
+  private Timed tightened(Timed timed) {
+    double[] notBefore = timed.way.notBefore().clone();
+    Way way = new Way(timed.way.along(), timed.way.right(), notBefore, timed.way.pinned());
+    double best = timed.seconds;
+    for (int i = 0; i < notBefore.length; i++) {
+      double low = Math.max(0.0, notBefore[i] - 2.0 * LONGEST_WAIT_SECONDS);
+      double high = notBefore[i];
+      while (high - low > 0.1) {
+        notBefore[i] = 0.5 * (low + high);
+        double seconds = way.arrival(times);
+        if (seconds <= best) {
+          high = notBefore[i];
+          best = seconds;
+        } else {
+          low = notBefore[i];
+        }
+      }
+      notBefore[i] = high;
+    }
+    return new Timed(way, best, timed.gained);
   }
 
   /** A way, its time, and how much it gained when its tracks were last halved. */

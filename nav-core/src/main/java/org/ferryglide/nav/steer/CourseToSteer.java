@@ -3,10 +3,15 @@ package org.ferryglide.nav.steer;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Objects;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
 
@@ -248,5 +253,59 @@ public final class CourseToSteer implements Serializable {
    */
   public Outcome<SteeredRoute, NotPossible> solve(Route route, Instant departure) {
     return new LegSolver(this).solve(route, EpochSeconds.of(departure), true);
+  }
+
+  /**
+   * The quickest path and other ways to the end that take little longer: on the other side of an
+   * island or an eddy, say. Of ways that differ by 0.4 % at most each stands once.
+   *
+   * @param leg the leg
+   * @param departure when it starts
+   * @param most how many are wanted at most, at least 1
+   * @return the ways that the limits allow, the quickest first; empty if there is none, or if the
+   *     strategy is not the quickest path
+   * @throws IllegalArgumentException if {@code most} is below 1, an end of the leg lies in an
+   *     obstacle, or the departure is not within the years 1 to 4999
+   */
+  public List<SteeredLeg> quickestWays(Leg leg, Instant departure, int most) {
+    if (most < 1) {
+      throw new IllegalArgumentException("most ways must be at least 1, but was " + most);
+    }
+    double seconds = EpochSeconds.of(departure);
+    LegSolver.refuseFarYears(seconds);
+    return Collections.unmodifiableList(new LegSolver(this).quickestWays(leg, seconds, most));
+  }
+
+  /**
+   * A path as a paddler can steer it: one heading held for each stretch of time, from where the
+   * path is at the start of the stretch to where it is at the end. The craft is on the path at each
+   * change and at the end; how much later it gets there than by the path itself is the time lost by
+   * steering in steps.
+   *
+   * <pre>{@code
+   * SteeredRoute steps = solver.inSteps(quickest, Duration.ofMinutes(15)).orElseThrow();
+   * Duration lost = Duration.between(quickest.arrival(), steps.arrival());
+   * }</pre>
+   *
+   * @param path what is to be followed
+   * @param each how long each heading is held, at least a second; the last may be shorter
+   * @return the steps, a leg each; or why one of them cannot be steered
+   * @throws IllegalArgumentException if a step is shorter than a second
+   */
+  public Outcome<SteeredRoute, NotPossible> inSteps(SteeredLeg path, Duration each) {
+    if (each.compareTo(Duration.ofSeconds(1)) < 0) {
+      throw new IllegalArgumentException("a step must be at least PT1S, but was " + each);
+    }
+    List<Position> places = new ArrayList<>();
+    for (TrackPoint point : path.groundTrack().pointsEvery(Seconds.of(each))) {
+      if (places.isEmpty() || !places.get(places.size() - 1).equals(point.position())) {
+        places.add(point.position());
+      }
+    }
+    if (places.size() < 2) {
+      return solve(Route.ofLegs(path.leg()), path.departure());
+    }
+    return withStrategy(Strategy.oneHeading())
+        .solve(Route.ofRhumbLegs(places.toArray(new Position[0])), path.departure());
   }
 }

@@ -81,6 +81,20 @@ final class LegSolver {
         : track.endSeconds();
   }
 
+  /** The quickest path and others that take little longer, as far as the limits allow them. */
+  List<SteeredLeg> quickestWays(Leg leg, double departure, int most) {
+    List<SteeredLeg> ways = new ArrayList<>();
+    LegFrame frame = new LegFrame(leg);
+    if (follower instanceof QuickestPath quickest
+        && frame.length >= NO_LENGTH_METRES
+        && motion.calmWaterSpeed() > 0.0) {
+      for (Followed way : quickest.ways(frame, departure, departure + longest, most)) {
+        weighed(leg, way).solved().map(held -> Notes.added(held, options)).ifPresent(ways::add);
+      }
+    }
+    return ways;
+  }
+
   /** Steers the legs of a route one after another. */
   Outcome<SteeredRoute, NotPossible> solve(Route route, double departure, boolean withNotes) {
     List<SteeredLeg> steered = new ArrayList<>(route.legs().size());
@@ -137,6 +151,9 @@ final class LegSolver {
     double effort = motion.calmWaterSpeed() * (track.endSeconds() - track.startSeconds());
     List<Note> notes = new ArrayList<>(Notes.ofDemand(demand, options.limits()));
     notes.addAll(followed.notes());
+    if (options.strategy().isQuickest()) {
+      notes.add(Notes.greatestStream(track, demand, options.stream()));
+    }
     return Outcome.ofSolved(
         new SteeredLeg(leg, options.strategy(), track, demand, effort, List.copyOf(notes)));
   }

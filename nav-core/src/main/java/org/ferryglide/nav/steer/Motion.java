@@ -119,6 +119,11 @@ final class Motion {
     return true;
   }
 
+  /** The wind over the ground, whether it matters to the craft or not; false if not known. */
+  boolean sampleWind(double latitude, double longitude, double time, double[] eastNorth) {
+    return wind.sample(latitude, Earth.longitude(longitude), time, eastNorth, 0);
+  }
+
   /** The motion through the water on a heading, in the wind of the last sample. */
   void head(double sine, double cosine) {
     if (!windy) {

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.steer;
 
+import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -12,7 +13,10 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.AngleForm;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.Explanation;
+import org.ferryglide.nav.water.StreamField;
 
 /** The notes of a steered leg. */
 final class Notes {
@@ -50,6 +54,25 @@ final class Notes {
               .with("streamShare", demand.streamShare()));
     }
     return notes;
+  }
+
+  /** Where a quickest path meets its greatest stream, which is where the sea is worst. */
+  static Note greatestStream(GroundTrack track, PathDemand demand, StreamField stream) {
+    Instant when = EpochSeconds.toInstant(demand.streamTime());
+    double[] place = new double[2];
+    track.place(demand.streamTime(), place);
+    Position where = Position.ofDegrees(place[0], Earth.longitude(place[1]));
+    Velocity set = stream.at(where, when).orElse(Velocity.STILL);
+    return Note.information(
+            "steer.greatest-stream",
+            "The quickest path meets its greatest stream, "
+                + set.rate().inKnots(1)
+                + ", at "
+                + when.truncatedTo(ChronoUnit.SECONDS)
+                + " near "
+                + where.text(AngleForm.DEGREES_MINUTES, 1)
+                + "; there the sea is likely to be worst.")
+        .with("rateMetresPerSecond", set.rate().metresPerSecond());
   }
 
   /** That the path passes the end of the leg and is brought back to it. */

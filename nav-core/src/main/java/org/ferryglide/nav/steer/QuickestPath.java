@@ -1,6 +1,8 @@
 package org.ferryglide.nav.steer;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.note.Note;
@@ -17,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  * terms of this room. Not thread-safe.
  */
 final class QuickestPath implements Follower {
-  /** Ways asked for, so that one stands by if the quickest cannot be held after all. */
-  private static final int MOST_WAYS = 2;
+  /** Ways asked for beyond those wanted, to stand by if one cannot be held after all. */
+  private static final int SPARE_WAYS = 1;
 
   /** The end of a piece is looked at from just before, so that a jump there belongs to the next. */
   private static final double BEFORE_BREAK_SECONDS = 1e-3;
@@ -38,15 +40,17 @@ final class QuickestPath implements Follower {
   private final CraftMotion motion;
   private final Motion steered;
   private final Waters waters;
+  private final boolean open;
   private final OneHeading oneHeading;
   private final TrackRecorder recorder = new TrackRecorder();
   private final double[] flow = new double[CraftMotion.FLOW];
   private final double[] water = new double[2];
 
-  QuickestPath(Motion motion, Waters waters) {
-    this.motion = new SearchedMotion(motion);
+  QuickestPath(Motion motion, SeaRoom room) {
+    this.motion = new SearchedMotion(motion, room, room.hasLimits());
     this.steered = motion;
-    this.waters = waters;
+    this.waters = room.waters();
+    this.open = room.isOpen();
     this.oneHeading = new OneHeading(motion);
   }
 
@@ -59,7 +63,7 @@ final class QuickestPath implements Follower {
     if (motion.calmSpeed() == 0.0) {
       return driftClearOfObstacles(oneHeading.follow(frame, departure, limit));
     }
-    Followed held = waters.isOpen() ? oneHeading.follow(frame, departure, limit) : null;
+    Followed held = open ? oneHeading.follow(frame, departure, limit) : null;
     if (held != null && held.isReached() && motion.isUniform() && motion.isWindless()) {
       return held; // nothing is quicker where place does not matter
     }
@@ -71,11 +75,32 @@ final class QuickestPath implements Follower {
     if (found.isReached()) {
       return found;
     }
-    Followed open = oneHeading.follow(frame, departure, limit);
-    return open.isReached() ? found : open; // the stream forbids it even in open water
+    Followed anywhere = oneHeading.follow(frame, departure, limit);
+    return anywhere.isReached() ? found : anywhere; // the stream forbids it even in open water
+  }
+
+  CraftMotion searched() {
+    return motion;
+  }
+
+  Waters waters() {
+    return waters;
   }
 
   private Followed search(LegFrame frame, double departure, double limit) {
+    List<Followed> ways = ways(frame, departure, limit, 1);
+    return ways.isEmpty()
+        ? Followed.failed(
+            open ? Reason.BEYOND_HORIZON : Reason.NO_ROOM,
+            limit,
+            frame.endLatitude,
+            frame.endLongitude,
+            Double.NaN)
+        : ways.get(0);
+  }
+
+  /** The quickest way and others that take little longer, those left out that cannot be held. */
+  List<Followed> ways(LegFrame frame, double departure, double limit, int most) {
     QuickestSearch search =
         new QuickestSearch(
             motion,
@@ -84,15 +109,25 @@ final class QuickestPath implements Follower {
             new double[] {frame.endLatitude, frame.endLongitude},
             departure,
             limit - departure);
-    for (FoundWay way : search.ways(MOST_WAYS)) {
+    List<Followed> held = new ArrayList<>();
+    for (FoundWay way : search.ways(most + SPARE_WAYS)) {
       GroundTrack track =
           way.isSmooth() ? curve(way.rows(), departure) : tracks(way, departure, limit);
-      if (track != null && track.endSeconds() <= limit) {
-        return Followed.reached(track);
+      if (track != null && track.endSeconds() <= limit && held.size() < most) {
+        held.add(Followed.reached(track).with(error(way)));
       }
     }
-    return Followed.failed(
-        Reason.BEYOND_HORIZON, limit, frame.endLatitude, frame.endLongitude, Double.NaN);
+    return held;
+  }
+
+  /** How far two refinements of the path are apart, as the answer's own doubt. */
+  private static Note error(FoundWay way) {
+    double seconds = way.errorSeconds();
+    String text = seconds < 1.0 ? "less than a second" : Math.round(seconds) + " s";
+    return Note.information(
+            "steer.quickest-error",
+            "The path was refined in two ways, whose times differ by " + text + ".")
+        .with("errorSeconds", seconds);
   }
 
   /** The tracks of a way held one after another; null if one cannot be held after all. */
@@ -202,11 +237,17 @@ final class QuickestPath implements Follower {
   }
 
   /** The craft, the stream and the wind as the search asks for them. */
-  private record SearchedMotion(Motion motion) implements CraftMotion {
+  private record SearchedMotion(Motion motion, SeaRoom room, boolean limited)
+      implements CraftMotion {
     @Override
     public boolean flow(double latitude, double longitude, double time, double[] flow) {
       if (!motion.sample(latitude, longitude, time)) {
         return false;
+      }
+      if (limited
+          && !(motion.sampleWind(latitude, longitude, time, flow)
+              && room.allows(motion.streamEast, motion.streamNorth, flow[0], flow[1]))) {
+        return false; // waters beyond the limits are as good as unknown
       }
       flow[0] = motion.streamEast;
       flow[1] = motion.streamNorth;

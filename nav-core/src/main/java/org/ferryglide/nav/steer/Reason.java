@@ -22,6 +22,11 @@ public enum Reason {
   NO_DATA("the stream or wind is not known there and then"),
   /** The end is not reached within the longest duration that the caller allows. */
   BEYOND_HORIZON("the end is not reached within the longest duration allowed"),
+  /**
+   * Land, closed areas and the party's limits of stream and sea leave no way to the end within the
+   * longest duration.
+   */
+  NO_ROOM("land, closed areas and the limits of stream and sea leave no way to the end"),
   /** It can be steered, but takes a larger share of the craft's speed than the limits allow. */
   NO_RESERVE("it would leave too little reserve of speed");
 

@@ -16,6 +16,8 @@ final class ManyStarts {
   private final Eddies eddies;
   private final double goalX;
   private final double[] flow = new double[2];
+  private boolean barred;
+  private double halfAsFine;
 
   ManyStarts(Eddies eddies, double goalX) {
     this.eddies = eddies;
@@ -45,6 +47,7 @@ final class ManyStarts {
       seen.add(coarseTime);
       double[] path = coarse;
       double stride = 0.15;
+      double before = NEVER;
       for (int n = 20; n <= sides; n *= 2) {
         path = halved(path);
         sweep(path, n > 40 ? 150 : 80, stride);
@@ -52,10 +55,20 @@ final class ManyStarts {
         if (time(path) > 1.02 * best) {
           break;
         }
+        before = n < sides ? strictTime(path) : before;
       }
-      best = Math.min(best, time(path));
+      double found = strictTime(path);
+      if (found < best) {
+        best = found;
+        halfAsFine = before;
+      }
     }
     return best;
+  }
+
+  /** The time of the same path with half as many sides. */
+  double halfAsFine() {
+    return halfAsFine;
   }
 
   private double[] start(Random random, int number, int sides) {
@@ -99,9 +112,6 @@ final class ManyStarts {
           int at = 2 * i + k;
           double here = path[at];
           double now = side(path, i, side(path, i - 1, reached[i - 1]));
-          if (Double.isNaN(now)) {
-            now = NEVER;
-          }
           double better = now;
           double place = here;
           double stride = strides[at];
@@ -143,15 +153,22 @@ final class ManyStarts {
     }
   }
 
+  /** Infinite for a path that cannot be made. */
+  private double strictTime(double[] path) {
+    barred = false;
+    double t = time(path);
+    return barred ? NEVER : t;
+  }
+
   double time(double[] path) {
     double t = 0.0;
     for (int i = 0; i + 1 < path.length / 2; i++) {
       t = side(path, i, t);
     }
-    return Double.isNaN(t) ? NEVER : t;
+    return t;
   }
 
-  /** When the end of a side is reached, by the midpoint rule in four parts; NaN if it is not. */
+  /** When the end of a side is reached, by the midpoint rule. */
   private double side(double[] path, int i, double started) {
     double dx = path[2 * i + 2] - path[2 * i];
     double dy = path[2 * i + 3] - path[2 * i + 1];
@@ -174,10 +191,16 @@ final class ManyStarts {
         v = flow[0] * c + flow[1] * s + Math.sqrt(1.0 - across * across);
         guess = t + 0.5 * each / v;
       }
-      if (!(v > 1e-3)) {
-        return Double.NaN;
+      if (v > 0.05) {
+        t += each / v;
+        continue;
       }
-      t += each / v;
+      // no way, or hardly one: very slow, the more so the more is lacking, so that it can be left
+      double across = flow[1] * c - flow[0] * s;
+      double lacking = v >= 0.0 ? 0.0 : Math.sqrt(Math.max(0.0, across * across - 1.0));
+      v = v == v ? v : flow[0] * c + flow[1] * s - lacking;
+      barred |= !(v > 1e-3);
+      t += each * (20.0 + 400.0 * Math.max(0.0, 0.05 - v));
     }
     return t;
   }

@@ -1,0 +1,164 @@
+package org.ferryglide.nav.quickest;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How far a craft gets by when from a place, or from where and when it can still make a place: the
+ * front of {@link Front} itself, read between its nodes.
+ *
+ * <pre>{@code
+ * Reach reach = Reach.from(motion, Waters.open(), 50.1, -5.5, departure, 3600.0);
+ * double seconds = reach.seconds(50.12, -5.5); // infinite beyond the hour
+ * }</pre>
+ */
+public final class Reach {
+  /** Squares from the middle to the rim. */
+  private static final int ASIDE = 40;
+
+  /** How far the first area goes, as a share of how far still water carries; and how much wider. */
+  private static final double FIRST = 1.6;
+
+  private static final double WIDER = 1.6;
+  private static final int MOST_WIDENINGS = 3;
+
+  private final FlowGrid grid;
+  private final Front front;
+
+  private Reach(FlowGrid grid, Front front) {
+    this.grid = grid;
+    this.front = front;
+  }
+
+  /**
+   * The places reached from a start.
+   *
+   * @param motion the craft, the stream and the wind
+   * @param waters what must be kept out of
+   * @param latitude of the start, degrees
+   * @param longitude of the start, degrees
+   * @param departure when it starts, seconds since 1970-01-01T00:00:00Z
+   * @param within how long at most, seconds
+   * @return the reach
+   */
+  public static Reach from(
+      CraftMotion motion,
+      Waters waters,
+      double latitude,
+      double longitude,
+      double departure,
+      double within) {
+    return spread(motion, waters, latitude, longitude, departure, within, false);
+  }
+
+  /**
+   * The places from which a goal can be reached by a time.
+   *
+   * @param motion the craft, the stream and the wind
+   * @param waters what must be kept out of
+   * @param latitude of the goal, degrees
+   * @param longitude of the goal, degrees
+   * @param arrival when it must be reached, seconds since 1970-01-01T00:00:00Z
+   * @param within how long before at most, seconds
+   * @return the reach
+   */
+  public static Reach backFrom(
+      CraftMotion motion,
+      Waters waters,
+      double latitude,
+      double longitude,
+      double arrival,
+      double within) {
+    return spread(motion, waters, latitude, longitude, arrival - within, within, true);
+  }
+
+  private static Reach spread(
+      CraftMotion motion,
+      Waters waters,
+      double latitude,
+      double longitude,
+      double departure,
+      double within,
+      boolean backward) {
+    double radius = FIRST * motion.calmSpeed() * within;
+    CourseSpeed speeds = new CourseSpeed(motion);
+    for (int i = 0; ; i++) {
+      // a plane whose line runs one square to the north, and ends on the place for a way back
+      double spacing = radius / ASIDE;
+      double square = spacing / SearchPlane.metresPerLatitudeDegree(latitude);
+      SearchPlane plane =
+          backward
+              ? new SearchPlane(latitude - square, longitude, latitude, longitude)
+              : new SearchPlane(latitude, longitude, latitude + square, longitude);
+      double layer = Math.max(30.0, Math.min(600.0, within / 40.0));
+      FlowGrid grid = new FlowGrid(motion, plane, departure, 1, ASIDE, ASIDE, layer, within);
+      Front front =
+          new Front(grid, motion, speeds, waters, departure, backward ? within : Double.NaN);
+      front.spread(within, false);
+      if (i == MOST_WIDENINGS || !touchesRim(grid, front, within)) {
+        return new Reach(grid, front);
+      }
+      radius *= WIDER;
+    }
+  }
+
+  private static boolean touchesRim(FlowGrid grid, Front front, double within) {
+    for (int node = 0; node < grid.nodes(); node++) {
+      if (grid.fromRim(node) == 0 && front.firstReached(node) <= within) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * How long to a place, or back from it to the goal, read between the nodes of the front.
+   *
+   * @param latitude degrees
+   * @param longitude degrees
+   * @return seconds; infinite where it is not reached
+   */
+  public double seconds(double latitude, double longitude) {
+    double along = grid.plane.along(latitude, longitude) / grid.spacing;
+    double right = grid.plane.right(latitude, longitude) / grid.spacing;
+    double column = Math.floor(along);
+    double row = Math.floor(right);
+    double a = along - column;
+    double r = right - row;
+    double sum = 0.0;
+    for (int i = 0; i < 4; i++) {
+      int c = i / 2;
+      int k = i % 2;
+      double weight = (c == 1 ? a : 1.0 - a) * (k == 1 ? r : 1.0 - r);
+      if (weight > 0.0) {
+        int node = grid.nearest((column + c) * grid.spacing, (row + k) * grid.spacing);
+        sum += weight * (node < 0 ? Double.POSITIVE_INFINITY : front.firstReached(node));
+      }
+    }
+    return sum;
+  }
+
+  /**
+   * The line on which a time is reached, as polygons round what is within it; water within them
+   * that is not reached has a line of its own.
+   *
+   * @param seconds the time
+   * @return latitudes and longitudes in turn, degrees, of the corners of each polygon
+   */
+  public List<double[]> lines(double seconds) {
+    List<double[]> planar =
+        new Contours(grid.columns, grid.rows, node -> front.firstReached(node), seconds).rings();
+    List<double[]> lines = new ArrayList<>();
+    for (double[] ring : planar) {
+      double[] line = new double[ring.length];
+      for (int i = 0; i < ring.length; i += 2) {
+        double along = grid.along(0) + ring[i] * grid.spacing;
+        double right = grid.right(0) + ring[i + 1] * grid.spacing;
+        line[i] = grid.plane.latitude(along, right);
+        line[i + 1] = grid.plane.longitude(along, right);
+      }
+      lines.add(line);
+    }
+    return lines;
+  }
+}

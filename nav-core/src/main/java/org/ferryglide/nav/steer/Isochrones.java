@@ -1,0 +1,157 @@
+package org.ferryglide.nav.steer;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.quickest.Reach;
+
+/**
+ * Lines of equal time: how far a craft gets by when, or from where and until when it can still make
+ * a landing. The second is turning back, escape and latest departure in one picture.
+ *
+ * <pre>{@code
+ * Isochrones out = Isochrones.from(solver, slip, departure, Duration.ofHours(3));
+ * List<List<Position>> hour = out.lineAt(departure.plus(Duration.ofHours(1)));
+ * Isochrones home = Isochrones.backFrom(solver, slip, sunset, Duration.ofHours(6));
+ * Optional<Instant> turnBy = home.timeAt(island); // the latest departure from there
+ * }</pre>
+ *
+ * <p>They are the front on a grid of 81 nodes a side from which the quickest path starts, before
+ * anything is refined: times are late by up to 1.5 % near the end and more within a few squares of
+ * the place, so that a reach out is a little small and a reach back errs to the safe side. Rests,
+ * wind and, if the solver's strategy is the quickest path, its {@link SeaRoom} are in them.
+ */
+public final class Isochrones {
+  private final Reach reach;
+  private final double place;
+  private final boolean backward;
+  private final double longest;
+
+  private Isochrones(Reach reach, double time, boolean backward, double longest) {
+    this.reach = reach;
+    this.place = time;
+    this.backward = backward;
+    this.longest = longest;
+  }
+
+  /**
+   * How far the craft gets by when.
+   *
+   * @param solver the craft, the stream and the wind
+   * @param start where it starts
+   * @param departure when it starts
+   * @param longest how long it is followed, above 0
+   * @return the lines
+   * @throws IllegalArgumentException if the craft has no speed, or {@code longest} is not above 0
+   */
+  public static Isochrones from(
+      CourseToSteer solver, Position start, Instant departure, Duration longest) {
+    double within = checked(solver, longest);
+    QuickestPath path = path(solver);
+    double time = EpochSeconds.of(departure);
+    return new Isochrones(
+        Reach.from(
+            path.searched(),
+            path.waters(),
+            start.latitudeDegrees(),
+            start.longitudeDegrees(),
+            time,
+            within),
+        time,
+        false,
+        within);
+  }
+
+  /**
+   * From where and until when a place can still be made.
+   *
+   * @param solver the craft, the stream and the wind
+   * @param goal the place to be made
+   * @param arrival when it must be made at the latest
+   * @param longest how far back it is looked, above 0
+   * @return the lines
+   * @throws IllegalArgumentException if the craft has no speed, or {@code longest} is not above 0
+   */
+  public static Isochrones backFrom(
+      CourseToSteer solver, Position goal, Instant arrival, Duration longest) {
+    double within = checked(solver, longest);
+    QuickestPath path = path(solver);
+    double time = EpochSeconds.of(arrival);
+    return new Isochrones(
+        Reach.backFrom(
+            path.searched(),
+            path.waters(),
+            goal.latitudeDegrees(),
+            goal.longitudeDegrees(),
+            time,
+            within),
+        time,
+        true,
+        within);
+  }
+
+  private static double checked(CourseToSteer solver, Duration longest) {
+    double within = Seconds.of(longest);
+    if (!(within > 0.0)) {
+      throw new IllegalArgumentException("longest must be above PT0S, but was " + longest);
+    }
+    if (solver.craft().meanSpeed().metresPerSecond() == 0.0) {
+      throw new IllegalArgumentException(
+          "a craft with isochrones must have some speed, but was " + solver.craft());
+    }
+    return within;
+  }
+
+  private static QuickestPath path(CourseToSteer solver) {
+    return new QuickestPath(
+        new Motion(solver.craft(), solver.stream(), solver.wind()), solver.strategy().room());
+  }
+
+  /**
+   * The earliest arrival at a place, or the latest departure from it.
+   *
+   * @param position the place
+   * @return the time; empty if the place is beyond reach
+   */
+  public Optional<Instant> timeAt(Position position) {
+    double seconds = reach.seconds(position.latitudeDegrees(), position.longitudeDegrees());
+    return seconds <= longest
+        ? Optional.of(EpochSeconds.toInstant(place + (backward ? -seconds : seconds)))
+        : Optional.empty();
+  }
+
+  /**
+   * The line of a time.
+   *
+   * @param time between the departure and the longest after it, or that long before the arrival
+   * @return closed polygons, the first corner not repeated: the water that is reached by then, or
+   *     from which the place can be made by leaving then, lies between them; unmodifiable, empty if
+   *     the time is outside that stretch
+   */
+  public List<List<Position>> lineAt(Instant time) {
+    double seconds = (EpochSeconds.of(time) - place) * (backward ? -1.0 : 1.0);
+    if (!(seconds > 0.0 && seconds <= longest)) {
+      return List.of();
+    }
+    List<List<Position>> lines = new ArrayList<>();
+    for (double[] corners : reach.lines(seconds)) {
+      List<Position> line = new ArrayList<>(corners.length / 2);
+      for (int i = 0; i < corners.length; i += 2) {
+        line.add(Position.ofDegrees(corners[i], Earth.longitude(corners[i + 1])));
+      }
+      lines.add(Collections.unmodifiableList(line));
+    }
+    return Collections.unmodifiableList(lines);
+  }
+
+  @Override
+  public String toString() {
+    return "isochrones " + (backward ? "back from " : "from ") + EpochSeconds.toInstant(place);
+  }
+}
