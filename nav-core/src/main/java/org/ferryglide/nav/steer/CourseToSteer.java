@@ -277,6 +277,40 @@ public final class CourseToSteer implements Serializable {
   }
 
   /**
+   * The line that the craft reaches by a time: how far it gets.
+   *
+   * <p>The line is that of a front on a grid, before anything is refined: up to 2 % of the way
+   * short in still water, where it was measured. Rests, wind and what the strategy keeps the
+   * quickest path out of are in it.
+   *
+   * @param start where it starts
+   * @param departure when it starts
+   * @param by when the line is reached, after the departure
+   * @return closed polygons, the first corner not repeated; the water that is reached lies between
+   *     them; unmodifiable
+   * @throws IllegalArgumentException if the craft has no speed, or the time is not after the
+   *     departure
+   */
+  public List<List<Position>> isochrone(Position start, Instant departure, Instant by) {
+    return Isochrones.from(this, start, departure, Duration.between(departure, by)).lineAt(by);
+  }
+
+  /**
+   * The line from within which a place can still be made: turning back and escape in one picture.
+   *
+   * @param goal the place to be made
+   * @param arrival when it must be made at the latest
+   * @param leaving when the craft leaves for it, before the arrival
+   * @return closed polygons as {@link #isochrone} gives them; unmodifiable
+   * @throws IllegalArgumentException if the craft has no speed, or the arrival is not after the
+   *     leaving
+   */
+  public List<List<Position>> reachBack(Position goal, Instant arrival, Instant leaving) {
+    return Isochrones.backFrom(this, goal, arrival, Duration.between(leaving, arrival))
+        .lineAt(leaving);
+  }
+
+  /**
    * A path as a paddler can steer it: one heading held for each stretch of time, from where the
    * path is at the start of the stretch to where it is at the end. The craft is on the path at each
    * change and at the end; how much later it gets there than by the path itself is the time lost by

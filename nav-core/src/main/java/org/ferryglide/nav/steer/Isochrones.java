@@ -27,7 +27,7 @@ import org.ferryglide.nav.quickest.Reach;
  * the place, so that a reach out is a little small and a reach back errs to the safe side. Rests,
  * wind and, if the solver's strategy is the quickest path, its {@link SeaRoom} are in them.
  */
-public final class Isochrones {
+final class Isochrones {
   private final Reach reach;
   private final double place;
   private final boolean backward;

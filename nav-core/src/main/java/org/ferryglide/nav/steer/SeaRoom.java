@@ -28,10 +28,10 @@ import org.jspecify.annotations.Nullable;
  *         .withClosure(firingRange, TimeSpan.of(nine, noon))
  *         .withGreatestStream(Speed.ofKnots(3))
  *         .withoutWindAgainstStream(new WindAgainstStream(Speed.ofKnots(10), Speed.ofKnots(1.5), 45));
- * solver.withStrategy(Strategy.quickestIn(room)).solve(leg, departure);
+ * Strategy strategy = Strategy.quickestIn(room);
  * }</pre>
  */
-public final class SeaRoom implements Serializable {
+final class SeaRoom implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private static final SeaRoom OPEN = new SeaRoom(List.of(), List.of(), List.of(), null, null);

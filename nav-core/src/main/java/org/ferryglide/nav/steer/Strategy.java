@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Objects;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.water.WindAgainstStream;
 
 /**
  * How a leg is steered.
@@ -226,18 +229,55 @@ public final class Strategy implements Serializable {
     return quickestIn(SeaRoom.open().withObstacles(obstacles));
   }
 
-  /**
-   * The quickest path within the room that the party has: clear of dangers, out of closed areas,
-   * and within its limits of stream and of wind against stream; see {@link #quickest}. Where the
-   * room is not open the path is a chain of straight tracks, and where a stream or an area bars the
-   * way for a time, it may hold its place and wait.
-   *
-   * @param room where it may go
-   * @return the strategy
-   */
-  public static Strategy quickestIn(SeaRoom room) {
+  static Strategy quickestIn(SeaRoom room) {
     return new Strategy(
         Kind.QUICKEST, Duration.ZERO, List.of(), Objects.requireNonNull(room, "room"));
+  }
+
+  /**
+   * The same quickest path, kept out of an area for a time, such as a firing range; where that bars
+   * the way, it may hold its place and wait.
+   *
+   * @param area at least three corners, the first not repeated at the end
+   * @param when from when until when it may not be entered
+   * @return the strategy
+   * @throws IllegalArgumentException if the polygon has fewer than three corners or the same one
+   *     twice running
+   * @throws IllegalStateException if this is not the quickest path
+   */
+  public Strategy withClosure(List<Position> area, TimeSpan when) {
+    return quickestIn(quickestRoom().withClosure(area, when));
+  }
+
+  /**
+   * The same quickest path, kept out of waters where the stream runs harder than the party will
+   * meet.
+   *
+   * @param rate the greatest rate the path may meet
+   * @return the strategy
+   * @throws IllegalStateException if this is not the quickest path
+   */
+  public Strategy withGreatestStream(Speed rate) {
+    return quickestIn(quickestRoom().withGreatestStream(rate));
+  }
+
+  /**
+   * The same quickest path, kept out of waters where the wind is against the stream.
+   *
+   * @param rough from when on that matters to the party
+   * @return the strategy
+   * @throws IllegalStateException if this is not the quickest path
+   */
+  public Strategy withoutWindAgainstStream(WindAgainstStream rough) {
+    return quickestIn(quickestRoom().withoutWindAgainstStream(rough));
+  }
+
+  private SeaRoom quickestRoom() {
+    if (!isQuickest()) {
+      throw new IllegalStateException(
+          "only the quickest path is kept out of waters, but the strategy was " + words());
+    }
+    return room;
   }
 
   /** Where the quickest path may go; everywhere under any other strategy. */

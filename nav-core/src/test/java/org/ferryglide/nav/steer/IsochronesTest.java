@@ -43,6 +43,10 @@ class IsochronesTest {
     }
     assertTrue(out.lineAt(NOON.plus(TWO_HOURS).plusSeconds(1)).isEmpty());
     assertTrue(out.lineAt(NOON).isEmpty());
+    CourseToSteer solver = solver(StreamField.slack());
+    Instant end = NOON.plus(TWO_HOURS);
+    assertEquals(out.lineAt(end), solver.isochrone(start, NOON, end));
+    assertEquals(1, solver.reachBack(start, end, NOON).size());
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.ferryglide.nav.steer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
@@ -234,6 +235,16 @@ class SeaRoomTest {
         before = here;
       }
     }
+  }
+
+  @Test
+  void onlyTheQuickestPathIsKeptOutOfWaters() {
+    assertEquals(
+        Strategy.quickestIn(SeaRoom.open().withGreatestStream(Speed.ofKnots(2))),
+        Strategy.quickest().withGreatestStream(Speed.ofKnots(2)));
+    assertThrows(
+        IllegalStateException.class,
+        () -> Strategy.trackHeld().withGreatestStream(Speed.ofKnots(2)));
   }
 
   @Test
