@@ -7,6 +7,7 @@ package org.ferryglide.examples.batch;
  * @param length how many bytes count
  * @param kind what they are
  */
+@SuppressWarnings("ArrayRecordComponent") // handed on once, never compared
 record Chunk(byte[] bytes, int length, Kind kind) {
 
   /** What the bytes of a chunk are. */

@@ -22,6 +22,7 @@ abstract class ChunkWork {
    * @param refusals the first of them
    * @param lengthBeforeRefusal how much is written before the first refused row
    */
+  @SuppressWarnings("ArrayRecordComponent") // handed on once, never compared
   record Result(
       byte[] bytes,
       int length,

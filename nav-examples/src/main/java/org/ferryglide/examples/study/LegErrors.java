@@ -46,27 +46,27 @@ final class LegErrors {
     LegComparisons.compareWithSeparation(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, lines, 0);
     double course = lines[LegComparisons.RHUMB_COURSE];
     double metres = lines[LegComparisons.RHUMB_LENGTH];
-    out[ErrorKind.GEODESIC.ordinal()] = lines[LegComparisons.SEPARATION];
+    out[ErrorKind.GEODESIC.index()] = lines[LegComparisons.SEPARATION];
 
     RhumbLines.inverse(SPHERE, lat1, lon1, lat2, lon2, other, 0);
-    out[ErrorKind.SPHERE.ordinal()] =
+    out[ErrorKind.SPHERE.index()] =
         apart(course, metres, other[RhumbLines.COURSE], other[RhumbLines.LENGTH]);
 
     double north = 60.0 * METRES_A_MINUTE * (lat2 - lat1);
     double middle = Math.toRadians(0.5 * (lat1 + lat2));
     double east =
         60.0 * METRES_A_MINUTE * Math.IEEEremainder(lon2 - lon1, 360.0) * Math.cos(middle);
-    out[ErrorKind.PLANE.ordinal()] =
+    out[ErrorKind.PLANE.index()] =
         apart(course, metres, Math.toDegrees(Math.atan2(east, north)), Math.hypot(east, north));
 
-    out[ErrorKind.MAP_LINE.ordinal()] = withMap ? mapLine(lat1, lon1, lat2, lon2) : Double.NaN;
+    out[ErrorKind.MAP_LINE.index()] = withMap ? mapLine(lat1, lon1, lat2, lon2) : Double.NaN;
 
     double paper = ChartScale.mercator(CHART, lat1).millimetres(Distance.ofMetres(metres), lat1);
-    out[ErrorKind.STRAIGHT_EDGE.ordinal()] = off(metres, EDGE.bearingErrorDegrees(paper));
-    out[ErrorKind.OLD_ROSE.ordinal()] =
+    out[ErrorKind.STRAIGHT_EDGE.index()] = off(metres, EDGE.bearingErrorDegrees(paper));
+    out[ErrorKind.OLD_ROSE.index()] =
         off(metres, Math.IEEEremainder(variation(now, leg) - variation(printed, leg), 360.0));
-    out[ErrorKind.COMPASS.ordinal()] = off(metres, COMPASS_DEGREES);
-    out[ErrorKind.STEERING.ordinal()] = off(metres, STEERING_DEGREES);
+    out[ErrorKind.COMPASS.index()] = off(metres, COMPASS_DEGREES);
+    out[ErrorKind.STEERING.index()] = off(metres, STEERING_DEGREES);
   }
 
   /** Rhumb line less geodesic of the leg worked last, metres. */

@@ -56,7 +56,7 @@ final class StudyFigures {
       tallies[kind][length][latitude].add(out[kind]);
       tallies[kind][length][LATITUDES].add(out[kind]);
     }
-    compareWithSeries(middle, errors, out[ErrorKind.GEODESIC.ordinal()]);
+    compareWithSeries(middle, errors, out[ErrorKind.GEODESIC.index()]);
   }
 
   /**
@@ -87,12 +87,12 @@ final class StudyFigures {
 
   /** Legs of a class of length, over all latitudes. */
   Tally at(ErrorKind kind, int length) {
-    return tallies[kind.ordinal()][length][LATITUDES];
+    return tallies[kind.index()][length][LATITUDES];
   }
 
   /** Legs of a class of length and one of latitude. */
   Tally at(ErrorKind kind, int length, int latitude) {
-    return tallies[kind.ordinal()][length][latitude];
+    return tallies[kind.index()][length][latitude];
   }
 
   /** How far the separation is from k L² / 8, as a share of it. */

@@ -89,8 +89,8 @@ class DecimalsProperties {
     assertEquals(0.5, parse(".5"));
     assertEquals(-1.25e-7, parse(" -1.25E-7 "));
     assertEquals(7.0, parse("+007"));
-    assertEquals(0.1234567890123456789, parse("0.1234567890123456789"));
-    assertEquals(12345678901234567890.0, parse("12345678901234567890"));
+    assertEquals(Double.parseDouble("0.1234567890123456789"), parse("0.1234567890123456789"));
+    assertEquals(Double.parseDouble("12345678901234567890"), parse("12345678901234567890"));
   }
 
   @Test
@@ -99,7 +99,7 @@ class DecimalsProperties {
     assertEquals("-0.0001", write(-0.00005000001, 4));
     assertEquals("1.000000", write(0.9999999, 6));
     assertEquals("100", write(99.9, 0));
-    assertEquals("123456789012345.1250", write(123456789012345.125, 4));
+    assertEquals("123456789012345.1250", write(Double.parseDouble("123456789012345.125"), 4));
     assertEquals("1.0E300", write(1e300, 4));
     BigDecimal exact = new BigDecimal(2.5e12).setScale(9, RoundingMode.HALF_EVEN);
     assertEquals(exact.toPlainString(), write(2.5e12, 9));

@@ -131,8 +131,8 @@ class PlaceOperationsTest {
       int compared = 0;
       for (int i = 0; i < rows.size(); i++) {
         String[] row = rows.get(i);
-        if (model.equals("wmm2020") && row[0].startsWith("2025")
-            || model.equals("wmm2015v2") && row[0].startsWith("2020")) {
+        if ((model.equals("wmm2020") && row[0].startsWith("2025"))
+            || (model.equals("wmm2015v2") && row[0].startsWith("2020"))) {
           continue; // that year belongs to the later model
         }
         compared++;

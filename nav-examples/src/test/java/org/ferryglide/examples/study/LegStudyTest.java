@@ -90,12 +90,12 @@ class LegStudyTest {
     double[] out = new double[ErrorKind.values().length];
     errors.work(leg, true, out);
     double metres = errors.metres();
-    assertEquals(metres * 0.017453, out[ErrorKind.COMPASS.ordinal()], 1e-6 * metres);
-    assertEquals(metres * 0.087239, out[ErrorKind.STEERING.ordinal()], 1e-6 * metres);
+    assertEquals(metres * 0.017453, out[ErrorKind.COMPASS.index()], 1e-6 * metres);
+    assertEquals(metres * 0.087239, out[ErrorKind.STEERING.index()], 1e-6 * metres);
     // 0.5 mm at each end, over the shorter of leg and edge: sqrt(2) 0.5 / 218 at 1:75 000
     double edge = metres * Math.sqrt(2.0) * 0.5 / Math.min(400.0, metres / 75.0);
-    assertEquals(edge, out[ErrorKind.STRAIGHT_EDGE.ordinal()], 1e-3 * edge);
-    assertTrue(out[ErrorKind.MAP_LINE.ordinal()] < out[ErrorKind.GEODESIC.ordinal()] * 3.0);
+    assertEquals(edge, out[ErrorKind.STRAIGHT_EDGE.index()], 1e-3 * edge);
+    assertTrue(out[ErrorKind.MAP_LINE.index()] < out[ErrorKind.GEODESIC.index()] * 3.0);
   }
 
   /** The sphere's own error: a meridian's degree at the equator is 0.67 % shorter than its mean. */
@@ -107,9 +107,9 @@ class LegStudyTest {
     errors.work(leg, false, out);
     double sphere = Math.toRadians(LegErrors.MEAN_RADIUS_METRES);
     double peer = sphere - Geodesic.WGS84.Inverse(-0.5, 20.0, 0.5, 20.0).s12;
-    assertEquals(peer, out[ErrorKind.SPHERE.ordinal()], 1e-6);
-    assertEquals(0.0, out[ErrorKind.GEODESIC.ordinal()], THIRTY_NANOMETRES); // along a meridian
-    assertTrue(Double.isNaN(out[ErrorKind.MAP_LINE.ordinal()]));
+    assertEquals(peer, out[ErrorKind.SPHERE.index()], 1e-6);
+    assertEquals(0.0, out[ErrorKind.GEODESIC.index()], THIRTY_NANOMETRES); // along a meridian
+    assertTrue(Double.isNaN(out[ErrorKind.MAP_LINE.index()]));
   }
 
   @Test
