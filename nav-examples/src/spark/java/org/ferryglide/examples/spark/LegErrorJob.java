@@ -144,12 +144,18 @@ public final class LegErrorJob {
               functions.count("number").as("legs"),
               functions.avg("excess_m"),
               functions.max("excess_m"),
-              functions.expr("max(case when isnan(separation_m) then null else separation_m end)")
+              functions
+                  .expr("max(case when isnan(separation_m) then null else separation_m end)")
                   .as("max(separation_m)"))
           .orderBy("latitude_from_deg")
           .show(20, false);
     }
     System.out.println(
-        legs + " legs, " + threads + " threads, " + (System.nanoTime() - begin) / 1_000_000_000L + " s");
+        legs
+            + " legs, "
+            + threads
+            + " threads, "
+            + (System.nanoTime() - begin) / 1_000_000_000L
+            + " s");
   }
 }
