@@ -259,7 +259,7 @@ final class Front {
         continue;
       }
       reached = time + took;
-      if (reached >= waiting[other] || again && isNeedless(other, reached)) {
+      if (reached >= waiting[other] || (again && isNeedless(other, reached))) {
         continue;
       }
       if (met != null && reached + met.first[other] > togetherAtMost) {
