@@ -1,4 +1,4 @@
-package org.ferryglide.tide.stream;
+package org.ferryglide.examples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -20,10 +20,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.tools.ToolProvider;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.tide.stream.StreamTable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Every example in the javadoc of this room compiles, given what it takes as known. */
+/** Every example in the javadoc of the stream room compiles, given what it takes as known. */
 class JavadocExamplesTest {
   private static final Path ROOM =
       Path.of("..", "nav-tide", "src", "main", "java", "org", "ferryglide", "tide", "stream");
