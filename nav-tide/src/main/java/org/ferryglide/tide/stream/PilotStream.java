@@ -22,7 +22,7 @@ import org.ferryglide.tide.height.TideTable;
  * between turns is a guess in any case, and the notes say so.
  *
  * <pre>{@code
- * PilotStream stream = remarks.boundTo(tides).withShape(FlowShape.FIFTY_NINETY);
+ * StreamCurve stream = remarks.withShape(FlowShape.FIFTY_NINETY).boundTo(tides);
  * }</pre>
  */
 final class PilotStream extends SlackCurve {
