@@ -170,7 +170,7 @@ public final class QuickestSearch {
     times.setLenient(true);
     double seconds = way.arrival(times);
     times.setLenient(false);
-    return seconds != seconds;
+    return Double.isNaN(seconds);
   }
 
   /** The same way with no wait longer than it need be. */

@@ -88,7 +88,7 @@ final class Shooting {
       if (gap < CLOSE_METRES) {
         return curve();
       }
-      if (!(gap < 1e6) || i > 6 && gap > before) {
+      if (!(gap < 1e6) || (i > 6 && gap > before)) {
         return null;
       }
       before = gap;
