@@ -198,7 +198,7 @@ final class ManyStarts {
       // no way, or hardly one: very slow, the more so the more is lacking, so that it can be left
       double across = flow[1] * c - flow[0] * s;
       double lacking = v >= 0.0 ? 0.0 : Math.sqrt(Math.max(0.0, across * across - 1.0));
-      v = v == v ? v : flow[0] * c + flow[1] * s - lacking;
+      v = !Double.isNaN(v) ? v : flow[0] * c + flow[1] * s - lacking;
       barred |= !(v > 1e-3);
       t += each * (20.0 + 400.0 * Math.max(0.0, 0.05 - v));
     }
