@@ -86,7 +86,7 @@ record LegSheet(LegOptions options, @Nullable String station, @Nullable Velocity
   private static Strategy strategy(String text, Map<String, List<Position>> obstacles) {
     if (text.startsWith(HEADINGS_AT)) {
       List<Instant> times = new ArrayList<>();
-      for (String time : text.substring(HEADINGS_AT.length()).split(AND)) {
+      for (String time : text.substring(HEADINGS_AT.length()).split(AND, -1)) {
         times.add(PassageSheet.dateAndTime(time.trim()).toInstant());
       }
       return Strategy.newHeadingsAt(times);
@@ -95,7 +95,7 @@ record LegSheet(LegOptions options, @Nullable String station, @Nullable Velocity
       return Words.strategy(text);
     }
     List<List<Position>> round = new ArrayList<>();
-    for (String name : text.substring(ROUND.length()).split(AND)) {
+    for (String name : text.substring(ROUND.length()).split(AND, -1)) {
       List<Position> outline = obstacles.get(name.trim());
       if (outline == null) {
         throw new IllegalArgumentException(
