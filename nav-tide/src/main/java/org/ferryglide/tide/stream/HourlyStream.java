@@ -7,7 +7,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
@@ -156,9 +155,11 @@ public final class HourlyStream implements StreamCurve, Serializable {
    *     clock times to the nearest minute, set and rate; none where the tides give none
    */
   public List<String> pencilledHours(LocalDate day, ZoneId zone) {
-    return clockHours(day, zone).stream()
-        .map(hour -> hour.pencilled(zone))
-        .collect(Collectors.toUnmodifiableList());
+    List<String> pencilled = new ArrayList<>();
+    for (ClockHour hour : clockHours(day, zone)) {
+      pencilled.add(hour.pencilled(zone));
+    }
+    return List.copyOf(pencilled);
   }
 
   /** Those hours as they hold. */
