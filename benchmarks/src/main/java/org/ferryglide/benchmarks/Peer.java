@@ -40,7 +40,7 @@ record Peer(String benchmark, String peer, double atMost, boolean isShort) {
         throw new IOException("no resource " + resource);
       }
       List<String[]> rows = new ArrayList<>();
-      for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n")) {
+      for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n", -1)) {
         if (!line.isBlank() && !line.startsWith("#") && !line.startsWith("benchmark,")) {
           rows.add(line.trim().split(",", -1));
         }
