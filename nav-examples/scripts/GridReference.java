@@ -4,15 +4,15 @@ import static org.ferryglide.examples.Shorthand.*;
 
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.grid.GridPrecision;
+import org.ferryglide.nav.grid.MapGrid;
 import org.ferryglide.nav.grid.Mgrs;
-import org.ferryglide.nav.grid.StandardGrids;
 
 public class GridReference {
   public static void main(String[] args) {
     var place = at("4611.800,N,02617.600,W");
     String reference = Mgrs.reference(place, GridPrecision.TEN_METRES);
     print(reference);
-    double east = StandardGrids.universal(place).convergence(place).degreesEast();
+    double east = MapGrid.universal(place).convergence(place).degreesEast();
     print("grid north is " + Math.round(east * 10) / 10.0 + "° east of true north");
     var back = Mgrs.parse(reference).centre().position();
     double off = RhumbLeg.between(place, back).length().metres();
