@@ -203,9 +203,10 @@ public final class Strategy implements Serializable {
    * steer.quickest-one-heading} if the search found a slower way.
    *
    * <p>In calm air the time is within 1e-6 of the closed forms for still water, a uniform stream
-   * and a linear shear. Among one to fifteen random smooth eddies of up to 1.5 times the craft's
-   * speed, steady or turning with a tide, it was never 0.1 % slower than a relaxation from many
-   * starts that shares no code with it (90 cases). The note {@code steer.quickest-error} says how
+   * and a linear shear. In 90 cases of random smooth eddies, steady or turning with a tide (one to
+   * seven of up to 1.5 times the craft's speed, eight to fifteen of up to 1.2), it was never 0.1 %
+   * slower than a relaxation from many starts that shares no code with it and is itself good to
+   * 0.05 %. In wind no such reference was run. The note {@code steer.quickest-error} says how
    * far two refinements of the path are apart, {@code steer.greatest-stream} where it is hardest.
    *
    * @return the strategy
