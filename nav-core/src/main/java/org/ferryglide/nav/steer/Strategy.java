@@ -206,8 +206,8 @@ public final class Strategy implements Serializable {
    * and a linear shear. In 90 cases of random smooth eddies, steady or turning with a tide (one to
    * seven of up to 1.5 times the craft's speed, eight to fifteen of up to 1.2), it was never 0.1 %
    * slower than a relaxation from many starts that shares no code with it and is itself good to
-   * 0.05 %. In wind no such reference was run. The note {@code steer.quickest-error} says how
-   * far two refinements of the path are apart, {@code steer.greatest-stream} where it is hardest.
+   * 0.05 %. In wind no such reference was run. The note {@code steer.quickest-error} says how far
+   * two refinements of the path are apart, {@code steer.greatest-stream} where it is hardest.
    *
    * @return the strategy
    * @see <a href="https://doi.org/10.1002/zamm.19310110205">Zermelo (1931), ZAMM 11, 114-124</a>
