@@ -2,6 +2,7 @@ package org.ferryglide.nav.teach;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /** Finds what explains a learner's figures. */
@@ -36,10 +37,10 @@ final class Marker {
       if (!follows(i, written[i], carried, made)) {
         Search search = new Search(i, written[i], carried, made);
         if (found.isEmpty()) {
-          found.addAll(search.explanations);
+          found.addAll(search.explanations());
           chance = search.chance;
         }
-        if (search.explanations.isEmpty()) {
+        if (search.candidates.isEmpty()) {
           unexplained.add(lines.get(i).name());
         }
         made.addAll(search.first());
@@ -72,13 +73,12 @@ final class Marker {
 
   /** What explains one figure, given those written before it. */
   private final class Search {
-    final List<Explanation> explanations = new ArrayList<>();
+    private final List<Candidate> candidates = new ArrayList<>();
     final double chance;
     private final int line;
     private final double value;
     private final double[] carried;
     private final double right;
-    private final List<List<SlipRule>> matching = new ArrayList<>();
 
     Search(int line, double value, double[] carried, List<SlipRule> made) {
       this.line = line;
@@ -93,7 +93,7 @@ final class Marker {
         }
       }
       double share = single.share();
-      if (explanations.isEmpty()) {
+      if (candidates.isEmpty()) {
         share += pairs(possible, single);
       }
       chance = Math.min(1.0, share);
@@ -112,8 +112,7 @@ final class Marker {
       }
       double share = pairs.share();
       if (share > PAIRS_EXPLAIN) {
-        explanations.clear();
-        matching.clear();
+        candidates.clear();
         return 0.0;
       }
       return share;
@@ -132,8 +131,8 @@ final class Marker {
         for (SlipRule slip : made) {
           named.add(slip.slip());
         }
-        explanations.add(new Explanation(lines.get(line).name(), named, reached));
-        matching.add(made);
+        candidates.add(
+            new Candidate(new Explanation(lines.get(line).name(), named, reached), made));
       }
       return true;
     }
@@ -141,31 +140,24 @@ final class Marker {
     /** Likeliest first; of equally likely ones the nearer. */
     private void sort() {
       Quantity quantity = lines.get(line).quantity();
-      explanations.sort(
-          (a, b) -> {
-            int byLikelihood = Double.compare(b.likelihood(), a.likelihood());
-            return byLikelihood != 0
-                ? byLikelihood
-                : Double.compare(
-                    Math.abs(quantity.difference(a.value(), value)),
-                    Math.abs(quantity.difference(b.value(), value)));
-          });
+      candidates.sort(
+          Comparator.<Candidate>comparingDouble(it -> -it.explanation.likelihood())
+              .thenComparingDouble(
+                  it -> Math.abs(quantity.difference(it.explanation.value(), value))));
+    }
+
+    List<Explanation> explanations() {
+      List<Explanation> explanations = new ArrayList<>();
+      candidates.forEach(candidate -> explanations.add(candidate.explanation));
+      return explanations;
     }
 
     /** The slips of the likeliest explanation, which later figures may show again. */
     List<SlipRule> first() {
-      if (explanations.isEmpty()) {
-        return List.of();
-      }
-      List<Slip> likeliest = explanations.get(0).slips();
-      for (List<SlipRule> made : matching) {
-        List<Slip> named = new ArrayList<>();
-        made.forEach(slip -> named.add(slip.slip()));
-        if (named.equals(likeliest)) {
-          return made;
-        }
-      }
-      return List.of();
+      return candidates.isEmpty() ? List.of() : candidates.get(0).made;
     }
   }
+
+  /** An explanation and the slips that make it. */
+  private record Candidate(Explanation explanation, List<SlipRule> made) {}
 }

@@ -190,6 +190,16 @@ public final class Problem {
   }
 
   /**
+   * The name of the figure that is asked for.
+   *
+   * @return the last of {@link #figures()}
+   * @throws IllegalStateException if the problem has no lines yet
+   */
+  public String asked() {
+    return lines[last()].name();
+  }
+
+  /**
    * What one figure measures.
    *
    * @param figure its name

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.ferryglide.examples.svg.HtmlFile;
 import org.ferryglide.examples.svg.Markup;
 import org.ferryglide.nav.passage.DeckCard;
 
@@ -66,7 +67,11 @@ public final class CardSheet {
     sheets(body, card.further(), "further");
     body.close().line();
     return HtmlFile.of(
-        labels.say("sheet.title", "passage", name), labels.say("language"), "sheet.css", body);
+        labels.say("sheet.title", "passage", name),
+        labels.say("language"),
+        CardSheet.class,
+        "sheet.css",
+        body);
   }
 
   private void sheets(Markup body, List<String> sides, String kind) {

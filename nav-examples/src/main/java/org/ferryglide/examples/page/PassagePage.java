@@ -2,6 +2,7 @@ package org.ferryglide.examples.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.examples.svg.HtmlFile;
 import org.ferryglide.examples.svg.Markup;
 import org.ferryglide.examples.svg.Svg;
 import org.ferryglide.nav.passage.TimedPlan;
@@ -111,7 +112,8 @@ public final class PassagePage {
     day.notes(body);
     body.close().line();
     body.open("footer").element("p", labels.say("caution")).close().line();
-    return HtmlFile.of(worked.passage().name(), labels.say("language"), "page.css", body);
+    return HtmlFile.of(
+        worked.passage().name(), labels.say("language"), PassagePage.class, "page.css", body);
   }
 
   private void head(Markup body) {

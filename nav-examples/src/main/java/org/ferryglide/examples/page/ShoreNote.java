@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ferryglide.examples.svg.HtmlFile;
 import org.ferryglide.examples.svg.Markup;
 import org.ferryglide.nav.passage.PlannedLeg;
 import org.ferryglide.nav.passage.TimedPlan;
@@ -119,7 +120,7 @@ public final class ShoreNote {
     }
     body.close().line();
     body.open("footer").element("p", labels.say("caution")).close().line();
-    return HtmlFile.of(title(), labels.say("language"), "page.css", body);
+    return HtmlFile.of(title(), labels.say("language"), ShoreNote.class, "page.css", body);
   }
 
   private String title() {

@@ -1,6 +1,5 @@
 package org.ferryglide.examples.teach;
 
-import java.util.List;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.Quantity;
 
@@ -19,8 +18,7 @@ public record Exercise(int number, int grade, String story, Problem problem) {
    * @return for example {@code 049°M, 2 either way}
    */
   public String answer() {
-    List<String> figures = problem.figures();
-    Quantity quantity = problem.quantity(figures.get(figures.size() - 1));
+    Quantity quantity = problem.quantity(problem.asked());
     return quantity.text(problem.answer())
         + ", "
         + quantity.tolerance()

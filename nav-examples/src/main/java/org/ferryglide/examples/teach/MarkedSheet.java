@@ -58,7 +58,7 @@ public final class MarkedSheet {
     Map<Integer, Marking> markings = new LinkedHashMap<>();
     for (Exercise exercise : exercises.list()) {
       Map<String, Double> figures = written.get(exercise.number());
-      if (figures != null && figures.containsKey(last(exercise.problem()))) {
+      if (figures != null && figures.containsKey(exercise.problem().asked())) {
         markings.put(exercise.number(), exercise.problem().mark(figures));
       }
     }
@@ -73,7 +73,7 @@ public final class MarkedSheet {
           "a line must be number,value or number,figure,value, was \"" + line + "\"");
     }
     Problem problem = exercise(exercises, cells[0].trim()).problem();
-    String figure = cells.length == 2 ? last(problem) : cells[1].trim();
+    String figure = cells.length == 2 ? problem.asked() : cells[1].trim();
     double value = WrittenFigure.read(problem.quantity(figure), cells[cells.length - 1]);
     int number = Integer.parseInt(cells[0].trim());
     Double before = written.computeIfAbsent(number, n -> new LinkedHashMap<>()).put(figure, value);
@@ -94,11 +94,6 @@ public final class MarkedSheet {
             + ", was \""
             + number
             + "\"");
-  }
-
-  private static String last(Problem problem) {
-    List<String> figures = problem.figures();
-    return figures.get(figures.size() - 1);
   }
 
   /**

@@ -76,16 +76,10 @@ final class Questions {
   }
 
   private static Exercise exercise(int number, int grade, Problem problem) {
-    List<String> figures = problem.figures();
     return new Exercise(
         number,
         grade,
-        problem.title()
-            + ". "
-            + problem.question()
-            + ". Wanted: "
-            + figures.get(figures.size() - 1)
-            + ".",
+        problem.title() + ". " + problem.question() + ". Wanted: " + problem.asked() + ".",
         problem);
   }
 

@@ -1,12 +1,9 @@
 package org.ferryglide.examples.teach;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.examples.svg.HtmlFile;
 import org.ferryglide.examples.svg.Markup;
 import org.ferryglide.nav.bearing.CompassBearing;
 import org.ferryglide.nav.bearing.HandRounding;
@@ -195,32 +192,6 @@ public final class Worksheet {
   }
 
   private static String file(String title, Markup body) {
-    Markup file =
-        new Markup()
-            .open("html", "lang", "en")
-            .open("head")
-            .leaf("meta", "charset", "utf-8")
-            .leaf("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
-            .element("title", title)
-            .element("style", style())
-            .close()
-            .line()
-            .open("body")
-            .add(body)
-            .close()
-            .close()
-            .line();
-    return "<!DOCTYPE html>\n" + file;
-  }
-
-  private static String style() {
-    try (InputStream in = Worksheet.class.getResourceAsStream("worksheet.css")) {
-      if (in == null) {
-        throw new IllegalStateException("worksheet.css is missing beside Worksheet");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return HtmlFile.of(title, "en", Worksheet.class, "worksheet.css", body);
   }
 }

@@ -1,13 +1,18 @@
-package org.ferryglide.examples.page;
+package org.ferryglide.examples.svg;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import org.ferryglide.examples.svg.Markup;
 
-/** A file of HTML that needs nothing beside it: no script, and its style within. */
-final class HtmlFile {
+/**
+ * A file of HTML that needs nothing beside it: no script, and its style within.
+ *
+ * <pre>{@code
+ * String file = HtmlFile.of("Answers", "en", Worksheet.class, "worksheet.css", body);
+ * }</pre>
+ */
+public final class HtmlFile {
   private HtmlFile() {}
 
   /**
@@ -15,10 +20,14 @@ final class HtmlFile {
    *
    * @param title for the reader's window
    * @param language of its words
-   * @param style name of the style beside this class
+   * @param beside a class that the style stands beside
+   * @param style name of the style there
    * @param body what stands in the body
+   * @return the whole file
+   * @throws IllegalStateException if the style is missing, or holds what would need escaping
    */
-  static String of(String title, String language, String style, Markup body) {
+  public static String of(
+      String title, String language, Class<?> beside, String style, Markup body) {
     Markup file =
         new Markup()
             .open("html", "lang", language)
@@ -28,7 +37,7 @@ final class HtmlFile {
             .leaf("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
             .element("title", title)
             .line()
-            .element("style", style(style))
+            .element("style", style(beside, style))
             .close()
             .line()
             .open("body")
@@ -41,10 +50,10 @@ final class HtmlFile {
   }
 
   /** A style of ours holds none of the characters that would need escaping. */
-  private static String style(String name) {
-    try (InputStream in = HtmlFile.class.getResourceAsStream(name)) {
+  private static String style(Class<?> beside, String name) {
+    try (InputStream in = beside.getResourceAsStream(name)) {
       if (in == null) {
-        throw new IllegalStateException(name + " is missing beside HtmlFile");
+        throw new IllegalStateException(name + " is missing beside " + beside.getSimpleName());
       }
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       if (!Markup.escaped(text).equals(text)) {
