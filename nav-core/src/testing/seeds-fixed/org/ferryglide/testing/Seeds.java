@@ -2,7 +2,10 @@ package org.ferryglide.testing;
 
 /** The seed of every property test: fixed, so that the gate is repeatable. */
 public final class Seeds {
-  /** Same values on every machine; {@code -Dseeds=fresh} and {@code -Dseeds=thorough} compile the other editions. */
+  /**
+   * Same values on every machine; {@code -Dseeds=fresh} and {@code -Dseeds=thorough} compile the
+   * other editions.
+   */
   public static final String SEED = "20261126";
 
   /**
