@@ -4,12 +4,7 @@ package org.ferryglide.nav.geodesy;
 final class Cartesian {
   private Cartesian() {}
 
-  /** Writes the three coordinates of a point of WGS84, metres from its centre. */
-  static void vector(double latDegrees, double lonDegrees, double[] out) {
-    vector(Ellipsoid.WGS84, latDegrees, lonDegrees, out);
-  }
-
-  /** The same on another ellipsoid. */
+  /** Writes the three coordinates of a point, metres from the centre of the ellipsoid. */
   static void vector(Ellipsoid ellipsoid, double latDegrees, double lonDegrees, double[] out) {
     double e2 = ellipsoid.e2;
     double sine = Degrees.sine(latDegrees);
@@ -24,8 +19,8 @@ final class Cartesian {
    * The longest piece of a rhumb line at a latitude that bends little: a quarter of the distance
    * from the axis, since near a pole it winds ever more tightly; a hundred metres at least.
    */
-  static double gentlePieceMetres(double latDegrees) {
-    double fromAxis = Ellipsoid.WGS84.semiMajorAxisMetres() * Degrees.cosine(latDegrees);
+  static double gentlePieceMetres(Ellipsoid ellipsoid, double latDegrees) {
+    double fromAxis = ellipsoid.semiMajorAxisMetres() * Degrees.cosine(latDegrees);
     return Math.max(100.0, 0.25 * fromAxis);
   }
 

@@ -244,8 +244,8 @@ public final class ClosestApproach implements Serializable {
     private double step;
 
     Pair(MovingVessel a, MovingVessel b) {
-      trackA = RhumbLine.from(a.position(), a.track());
-      trackB = RhumbLine.from(b.position(), b.track());
+      trackA = RhumbLine.from(Ellipsoid.WGS84, a.position(), a.track());
+      trackB = RhumbLine.from(Ellipsoid.WGS84, b.position(), b.track());
       speedA = a.speed().metresPerSecond();
       speedB = b.speed().metresPerSecond();
     }
@@ -271,8 +271,8 @@ public final class ClosestApproach implements Serializable {
     @Override
     public double chord(double time) {
       place(time);
-      Cartesian.vector(pointA[0], pointA[1], vectorA);
-      Cartesian.vector(pointB[0], pointB[1], vectorB);
+      Cartesian.vector(Ellipsoid.WGS84, pointA[0], pointA[1], vectorA);
+      Cartesian.vector(Ellipsoid.WGS84, pointB[0], pointB[1], vectorB);
       return Cartesian.distance(vectorA, vectorB);
     }
 

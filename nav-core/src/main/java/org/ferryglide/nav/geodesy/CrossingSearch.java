@@ -29,6 +29,7 @@ final class CrossingSearch {
 
   private final Line a;
   private final Line b;
+  private final Ellipsoid ellipsoid;
   private final double fromA;
   private final double toA;
   private final double fromB;
@@ -47,6 +48,7 @@ final class CrossingSearch {
   private CrossingSearch(Line a, double fromA, double toA, Line b, double fromB, double toB) {
     this.a = a;
     this.b = b;
+    ellipsoid = a.ellipsoid();
     this.fromA = fromA;
     this.toA = toA;
     this.fromB = fromB;
@@ -57,6 +59,7 @@ final class CrossingSearch {
 
   /** The crossings of two legs: short ones decided on the chart where that can be. */
   static Crossings search(Leg first, Leg second) {
+    requireOneEllipsoid(first.ellipsoid(), second.ellipsoid());
     Crossings decided = ShortCrossing.of(first, second);
     return decided != null
         ? decided
@@ -70,10 +73,18 @@ final class CrossingSearch {
   }
 
   static Crossings search(Line a, double fromA, double toA, Line b, double fromB, double toB) {
+    requireOneEllipsoid(a.ellipsoid(), b.ellipsoid());
     CrossingSearch search = new CrossingSearch(a, fromA, toA, b, fromB, toB);
     search.touch(); // first, since an end is known exactly
     search.halve(fromA, toA, fromB, toB);
     return search.crossings();
+  }
+
+  private static void requireOneEllipsoid(Ellipsoid first, Ellipsoid second) {
+    if (!first.equals(second)) {
+      throw new IllegalArgumentException(
+          "crossings need two lines on one ellipsoid, but they lie on " + first + " and " + second);
+    }
   }
 
   private void halve(double loA, double hiA, double loB, double hiB) {
@@ -83,8 +94,8 @@ final class CrossingSearch {
     double middleB = loB + halfB;
     a.pointAt(middleA, pointA, 0);
     b.pointAt(middleB, pointB, 0);
-    Cartesian.vector(pointA[0], pointA[1], vectorA);
-    Cartesian.vector(pointB[0], pointB[1], vectorB);
+    Cartesian.vector(ellipsoid, pointA[0], pointA[1], vectorA);
+    Cartesian.vector(ellipsoid, pointB[0], pointB[1], vectorB);
     if (Cartesian.distance(vectorA, vectorB) > halfA + halfB + TOLERANCE_METRES) {
       return;
     }
@@ -102,8 +113,8 @@ final class CrossingSearch {
     }
   }
 
-  private static double shortPiece(double piece, double[] middle) {
-    return Math.min(1.001 * piece, Cartesian.gentlePieceMetres(middle[0])); // 1.001 for rounding
+  private double shortPiece(double piece, double[] middle) {
+    return Math.min(1.001 * piece, Cartesian.gentlePieceMetres(ellipsoid, middle[0])); // 1.001 for rounding
   }
 
   /** Newton's method from a pair of distances along; the lines are taken as straight. */
@@ -114,7 +125,7 @@ final class CrossingSearch {
     for (int i = 0; i < MOST_STEPS; i++) {
       a.pointAt(alongA, pointA, 0);
       b.pointAt(alongB, pointB, 0);
-      Geodesics.inverse(pointA[0], pointA[1], pointB[0], pointB[1], sight, 0);
+      Geodesics.inverse(ellipsoid, pointA[0], pointA[1], pointB[0], pointB[1], sight, 0);
       double apart = sight[2];
       double courseB = pointB[2] - (sight[1] - sight[0]); // carried along the sight to A
       double sine = Degrees.sine(courseB - pointA[2]);
@@ -204,8 +215,8 @@ final class CrossingSearch {
     double half = 0.5 * (to - from);
     double[] middle = new double[3];
     line.pointAt(from + half, middle, 0);
-    Cartesian.vector(middle[0], middle[1], vectorA);
-    Cartesian.vector(point[0], point[1], vectorB);
+    Cartesian.vector(ellipsoid, middle[0], middle[1], vectorA);
+    Cartesian.vector(ellipsoid, point[0], point[1], vectorB);
     if (Cartesian.distance(vectorA, vectorB) > half + TOLERANCE_METRES) {
       return Double.NaN; // out of reach, seen quickly
     }

@@ -27,13 +27,14 @@ final class FarPoints {
   /** How far the great circle may be off: half the flattening of the way along, and some more. */
   private static final double SHARE_OF_WAY = 0.002;
 
-  /** The square of the turn of longitude, and half a flattening of it. */
-  private static final double NEARBY_METRES = 500.0;
+  /** The square of the turn of longitude, and half a flattening of it; 500 m on the earth. */
+  private static final double NEARBY = 500.0 / 6.378e6;
 
   /** Those two hold up to this flattening. */
   private static final double GREATEST_FLATTENING = 1.0 / 290.0;
 
   private final Line line;
+  private final Ellipsoid ellipsoid;
   private final double best;
   private final double[] there = new double[3];
   private final double[] vector = new double[3];
@@ -51,6 +52,7 @@ final class FarPoints {
 
   FarPoints(Line line, Ellipsoid ellipsoid, double lat, double lon, double best) {
     this.line = line;
+    this.ellipsoid = ellipsoid;
     this.best = best;
     Cartesian.vector(ellipsoid, lat, lon, position);
     axis = ellipsoid.semiMajorAxisMetres();
@@ -113,7 +115,7 @@ final class FarPoints {
   private double atLeast(double along) {
     if (line instanceof RhumbLine) {
       line.pointAt(along, there, 0);
-      Cartesian.vector(there[0], there[1], vector);
+      Cartesian.vector(ellipsoid, there[0], there[1], vector);
       return Cartesian.distance(vector, position);
     }
     double arc = along * arcPerMetre;
@@ -123,6 +125,6 @@ final class FarPoints {
     double x = axis * (origin[0] * cosine + ahead[0] * sine) - (position[0] - turn * position[1]);
     double y = axis * (origin[1] * cosine + ahead[1] * sine) - (position[1] + turn * position[0]);
     double z = axis * ratio * (origin[2] * cosine + ahead[2] * sine) - position[2];
-    return Math.sqrt(x * x + y * y + z * z) - SHARE_OF_WAY * Math.abs(along) - NEARBY_METRES;
+    return Math.sqrt(x * x + y * y + z * z) - SHARE_OF_WAY * Math.abs(along) - NEARBY * axis;
   }
 }

@@ -10,7 +10,8 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 
 /**
- * The shortest line between two points on the WGS84 ellipsoid; its course changes along it.
+ * The shortest line between two points on an ellipsoid, WGS84 unless another is given; its course
+ * changes along it.
  *
  * <p>Lengths are good to 15 nanometres, and courses to as much across the far end; {@link
  * Geodesics} tells how that was measured.
@@ -27,6 +28,7 @@ public final class GeodesicLeg implements Leg, Serializable {
 
   private static final long serialVersionUID = 1L;
 
+  private final Ellipsoid ellipsoid;
   private final Position start;
   private final Position end;
   private final TrueBearing initialCourse;
@@ -34,11 +36,13 @@ public final class GeodesicLeg implements Leg, Serializable {
   private final Distance length;
 
   private GeodesicLeg(
+      Ellipsoid ellipsoid,
       Position start,
       Position end,
       TrueBearing initialCourse,
       TrueBearing finalCourse,
       Distance length) {
+    this.ellipsoid = ellipsoid;
     this.start = start;
     this.end = end;
     this.initialCourse = initialCourse;
@@ -54,24 +58,42 @@ public final class GeodesicLeg implements Leg, Serializable {
    * @return the leg; between points nearly opposite on the earth one of the shortest
    */
   public static GeodesicLeg between(Position start, Position end) {
-    double[] answer = new double[3];
+    return between(Ellipsoid.WGS84, start, end);
+  }
+
+  /**
+   * The shortest leg from one point to another on an ellipsoid.
+   *
+   * <pre>{@code
+   * GeodesicLeg.between(Ellipsoid.AIRY_1830, hill, tower).length();
+   * }</pre>
+   *
+   * @param ellipsoid the figure of the earth
+   * @param start where it begins
+   * @param end where it ends
+   * @return the leg; between points nearly opposite on the earth one of the shortest
+   */
+  public static GeodesicLeg between(Ellipsoid ellipsoid, Position start, Position end) {
+    double[] answer = new double[Geodesics.WIDTH];
     Geodesics.inverse(
+        ellipsoid,
         start.latitudeDegrees(),
         start.longitudeDegrees(),
         end.latitudeDegrees(),
         end.longitudeDegrees(),
         answer,
         0);
-    if (answer[2] == 0.0) {
+    if (answer[Geodesics.LENGTH] == 0.0) {
       return new GeodesicLeg(
-          start, end, TrueBearing.ofDegrees(0), TrueBearing.ofDegrees(0), Distance.ZERO);
+          ellipsoid, start, end, TrueBearing.ofDegrees(0), TrueBearing.ofDegrees(0), Distance.ZERO);
     }
     return new GeodesicLeg(
+        ellipsoid,
         start,
         end,
-        new TrueBearing(answer[0]),
-        new TrueBearing(answer[1]),
-        Distance.ofMetres(answer[2]));
+        new TrueBearing(answer[Geodesics.INITIAL_COURSE]),
+        new TrueBearing(answer[Geodesics.FINAL_COURSE]),
+        Distance.ofMetres(answer[Geodesics.LENGTH]));
   }
 
   /**
@@ -84,11 +106,31 @@ public final class GeodesicLeg implements Leg, Serializable {
    * @throws IllegalArgumentException if the length is negative
    */
   public static GeodesicLeg from(Position start, TrueBearing course, Distance length) {
+    return from(Ellipsoid.WGS84, start, course, length);
+  }
+
+  /**
+   * The leg that leaves a point on a course and goes straight on over an ellipsoid.
+   *
+   * @param ellipsoid the figure of the earth
+   * @param start where it begins
+   * @param course the true course at the start
+   * @param length how long it is, at least 0; beyond half the earth it is no longer the shortest
+   * @return the leg
+   * @throws IllegalArgumentException if the length is negative
+   */
+  public static GeodesicLeg from(
+      Ellipsoid ellipsoid, Position start, TrueBearing course, Distance length) {
     Arguments.notNegative(length.metres(), "length of a leg", "metres");
     double[] end = new double[3];
-    GeodesicLine.from(start, course).pointAt(length.metres(), end, 0);
+    GeodesicLine.from(ellipsoid, start, course).pointAt(length.metres(), end, 0);
     return new GeodesicLeg(
-        start, new Position(end[0], end[1]), course, new TrueBearing(end[2]), length);
+        ellipsoid, start, new Position(end[0], end[1]), course, new TrueBearing(end[2]), length);
+  }
+
+  @Override
+  public Ellipsoid ellipsoid() {
+    return ellipsoid;
   }
 
   @Override
@@ -131,7 +173,7 @@ public final class GeodesicLeg implements Leg, Serializable {
 
   @Override
   public Line line() {
-    return GeodesicLine.from(start, initialCourse);
+    return GeodesicLine.from(ellipsoid, start, initialCourse);
   }
 
   @Override
@@ -144,7 +186,7 @@ public final class GeodesicLeg implements Leg, Serializable {
     for (int i = 1; i <= parts; i++) {
       TrueBearing next =
           i == parts ? finalCourse : line.courseAt(Distance.ofMetres(length.metres() * i / parts));
-      legs.add(new GeodesicLeg(ends.get(i - 1), ends.get(i), course, next, part));
+      legs.add(new GeodesicLeg(ellipsoid, ends.get(i - 1), ends.get(i), course, next, part));
       course = next;
     }
     return Collections.unmodifiableList(legs);
@@ -153,15 +195,16 @@ public final class GeodesicLeg implements Leg, Serializable {
   @Override
   public GeodesicLeg reverse() {
     if (length.metres() == 0.0) {
-      return new GeodesicLeg(end, start, initialCourse, finalCourse, length);
+      return new GeodesicLeg(ellipsoid, end, start, initialCourse, finalCourse, length);
     }
     return new GeodesicLeg(
-        end, start, finalCourse.reciprocal(), initialCourse.reciprocal(), length);
+        ellipsoid, end, start, finalCourse.reciprocal(), initialCourse.reciprocal(), length);
   }
 
   @Override
   public boolean equals(Object other) {
     return other instanceof GeodesicLeg that
+        && ellipsoid.equals(that.ellipsoid)
         && start.equals(that.start)
         && end.equals(that.end)
         && initialCourse.equals(that.initialCourse)
@@ -174,7 +217,7 @@ public final class GeodesicLeg implements Leg, Serializable {
     return 31 * (31 * start.hashCode() + end.hashCode()) + length.hashCode();
   }
 
-  /** Ends, courses and length, without loss. */
+  /** Ends, courses and length, and the ellipsoid if it is not WGS84; without loss. */
   @Override
   public String toString() {
     return "geodesic from "
@@ -186,6 +229,7 @@ public final class GeodesicLeg implements Leg, Serializable {
         + " becoming "
         + finalCourse
         + ", "
-        + length;
+        + length
+        + LegParts.named(ellipsoid);
   }
 }

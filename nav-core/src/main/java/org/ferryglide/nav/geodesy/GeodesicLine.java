@@ -9,7 +9,7 @@ import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A geodesic carried on round WGS84, prepared for many points along it.
+ * A geodesic carried on round an ellipsoid, prepared for many points along it.
  *
  * <p>Points up to about 500 km from the origin are worked as {@link Geodesics#direct} works them,
  * to the same bits; the preparation is made when the first point beyond is asked for.
@@ -37,32 +37,18 @@ final class GeodesicLine implements Line, Serializable {
   /**
    * The geodesic that leaves a point on a course.
    *
+   * @param ellipsoid the figure of the earth
    * @param origin a point of the line
    * @param initialCourse the true course there
    * @return the line
    */
-  public static GeodesicLine from(Position origin, TrueBearing initialCourse) {
-    return new GeodesicLine(Ellipsoid.WGS84, origin, initialCourse);
-  }
-
-  /** The same on another ellipsoid; inside this room only, where no WGS84 leg meets it. */
-  static GeodesicLine on(Ellipsoid ellipsoid, Position origin, TrueBearing initialCourse) {
+  static GeodesicLine from(Ellipsoid ellipsoid, Position origin, TrueBearing initialCourse) {
     return new GeodesicLine(ellipsoid, origin, initialCourse);
   }
 
-  Ellipsoid ellipsoid() {
+  @Override
+  public Ellipsoid ellipsoid() {
     return ellipsoid;
-  }
-
-  /**
-   * The geodesic through two points, the short way.
-   *
-   * @param origin where distances count from
-   * @param other another point, ahead
-   * @return the line; due north if the points are one
-   */
-  public static GeodesicLine through(Position origin, Position other) {
-    return from(origin, GeodesicLeg.between(origin, other).initialCourse());
   }
 
   @Override
@@ -141,12 +127,12 @@ final class GeodesicLine implements Line, Serializable {
 
   @Override
   public int hashCode() {
-    return 31 * origin.hashCode() + initialCourse.hashCode();
+    return 31 * (31 * ellipsoid.hashCode() + origin.hashCode()) + initialCourse.hashCode();
   }
 
-  /** Origin and course, without loss. */
+  /** Origin and course, and the ellipsoid if it is not WGS84; without loss. */
   @Override
   public String toString() {
-    return "geodesic through " + origin + ", " + initialCourse;
+    return "geodesic through " + origin + ", " + initialCourse + LegParts.named(ellipsoid);
   }
 }

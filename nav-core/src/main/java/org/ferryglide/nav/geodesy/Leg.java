@@ -22,6 +22,13 @@ import org.ferryglide.nav.position.Position;
 public sealed interface Leg extends Serializable permits RhumbLeg, GeodesicLeg {
 
   /**
+   * The figure of the earth that the leg lies on.
+   *
+   * @return the ellipsoid; WGS84 unless the leg was made on another
+   */
+  Ellipsoid ellipsoid();
+
+  /**
    * Where the leg begins.
    *
    * @return the start
@@ -160,6 +167,7 @@ public sealed interface Leg extends Serializable permits RhumbLeg, GeodesicLeg {
    *
    * @param other the other leg
    * @return the crossings in their order along this leg, ends included; perhaps none
+   * @throws IllegalArgumentException if the legs lie on two ellipsoids
    */
   default Crossings crossings(Leg other) {
     return CrossingSearch.search(this, other);

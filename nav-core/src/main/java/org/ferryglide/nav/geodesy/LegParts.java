@@ -16,6 +16,11 @@ final class LegParts {
 
   private LegParts() {}
 
+  /** What the text of a leg or line tells of its ellipsoid: nothing of WGS84. */
+  static String named(Ellipsoid ellipsoid) {
+    return ellipsoid.equals(Ellipsoid.WGS84) ? "" : ", on " + ellipsoid;
+  }
+
   static List<Position> waypoints(Leg leg, Distance spacing) {
     double metres = Arguments.positive(spacing.metres(), "spacing", "metres");
     double count = Math.ceil((leg.length().metres() - LEAST_STRETCH_METRES) / metres);

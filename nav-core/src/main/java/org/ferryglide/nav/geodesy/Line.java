@@ -41,7 +41,20 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
    * @throws IllegalArgumentException if the point is a pole and the course is not along a meridian
    */
   static Line rhumb(Position origin, TrueBearing course) {
-    return RhumbLine.from(origin, course);
+    return rhumb(Ellipsoid.WGS84, origin, course);
+  }
+
+  /**
+   * The rhumb line through a point on a course.
+   *
+   * @param ellipsoid the figure of the earth
+   * @param origin a point of the line
+   * @param course its true course
+   * @return the line
+   * @throws IllegalArgumentException if the point is a pole and the course is not along a meridian
+   */
+  static Line rhumb(Ellipsoid ellipsoid, Position origin, TrueBearing course) {
+    return RhumbLine.from(ellipsoid, origin, course);
   }
 
   /**
@@ -57,8 +70,27 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
    * @return the line
    */
   static Line geodesic(Position origin, TrueBearing initialCourse) {
-    return GeodesicLine.from(origin, initialCourse);
+    return geodesic(Ellipsoid.WGS84, origin, initialCourse);
   }
+
+  /**
+   * The geodesic that leaves a point on a course.
+   *
+   * @param ellipsoid the figure of the earth
+   * @param origin a point of the line
+   * @param initialCourse the true course there
+   * @return the line
+   */
+  static Line geodesic(Ellipsoid ellipsoid, Position origin, TrueBearing initialCourse) {
+    return GeodesicLine.from(ellipsoid, origin, initialCourse);
+  }
+
+  /**
+   * The figure of the earth that the line lies on.
+   *
+   * @return the ellipsoid
+   */
+  Ellipsoid ellipsoid();
 
   /**
    * Where distances along the line count from.
@@ -140,7 +172,7 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
    * @param span how far ahead and astern of their origins both are followed, above 0 and at most
    *     {@link #SEARCH_SPAN}
    * @return the crossings in their order along this line; perhaps none
-   * @throws IllegalArgumentException if the span is out of range
+   * @throws IllegalArgumentException if the span is out of range, or the lines lie on two ellipsoids
    */
   default Crossings crossings(Line other, Distance span) {
     Arguments.positive(span.metres(), "span", "metres");

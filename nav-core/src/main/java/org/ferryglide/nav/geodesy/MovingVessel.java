@@ -59,7 +59,7 @@ public record MovingVessel(Position position, TrueBearing track, Speed speed)
    * @throws IllegalArgumentException if it would run past a pole
    */
   public Position positionAfter(Duration time) {
-    return RhumbLine.from(position, track)
+    return RhumbLine.from(Ellipsoid.WGS84, position, track)
         .pointAt(Distance.ofMetres(seconds(time) * speed.metresPerSecond()));
   }
 

@@ -25,9 +25,6 @@ final class NearestPoint {
   /** A stretch round a foot shorter than this leaves too little room for {@link FarPoints}. */
   private static final double LEAST_ROUND_FOOT_METRES = 10e3;
 
-  /** A degree of latitude is longer than this on every ellipsoid near the earth's figure. */
-  private static final double LEAST_DEGREE_METRES = 109e3;
-
   /** Nearer to a pole a line turns too fast for a small step; degrees. */
   private static final double GREATEST_LATITUDE = 85.0;
 
@@ -55,7 +52,7 @@ final class NearestPoint {
     this.line = line;
     this.lat = lat;
     this.lon = lon;
-    ellipsoid = line instanceof GeodesicLine geodesic ? geodesic.ellipsoid() : Ellipsoid.WGS84;
+    ellipsoid = line.ellipsoid();
     leastRadius = leastRadius(ellipsoid);
     sineOfCourse = line instanceof RhumbLine rhumb ? rhumb.sineOfCourse() : 0.0;
   }
@@ -67,6 +64,12 @@ final class NearestPoint {
     return ellipsoid.flattening() >= 0.0
         ? ellipsoid.semiMinorAxisMetres()
         : ellipsoid.semiMajorAxisMetres() / (1.0 - ellipsoid.flattening());
+  }
+
+  /** Least radius of curvature of a meridian: at the equator of an oblate ellipsoid. */
+  private static double leastMeridianRadius(Ellipsoid ellipsoid) {
+    double axes = 1.0 - ellipsoid.flattening();
+    return ellipsoid.semiMajorAxisMetres() * (axes <= 1.0 ? axes * axes : 1.0 / axes);
   }
 
   /**
@@ -167,7 +170,7 @@ final class NearestPoint {
     if (sineOfCourse == 0.0) {
       return 0.0;
     }
-    double polar = Math.abs(point[0]) + reach / LEAST_DEGREE_METRES;
+    double polar = Math.abs(point[0]) + Degrees.fromRadians(reach / leastMeridianRadius(ellipsoid));
     return polar >= 89.9
         ? Double.POSITIVE_INFINITY
         : Math.abs(sineOfCourse)

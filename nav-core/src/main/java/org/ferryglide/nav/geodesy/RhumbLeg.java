@@ -10,7 +10,8 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 
 /**
- * A leg of one true course on the WGS84 ellipsoid: straight on a Mercator chart.
+ * A leg of one true course on an ellipsoid, WGS84 unless another is given: straight on a
+ * Mercator chart.
  *
  * <pre>{@code
  * RhumbLeg leg = RhumbLeg.between(landing, island);
@@ -25,12 +26,15 @@ public final class RhumbLeg implements Leg, Serializable {
 
   private static final long serialVersionUID = 1L;
 
+  private final Ellipsoid ellipsoid;
   private final Position start;
   private final Position end;
   private final TrueBearing course;
   private final Distance length;
 
-  private RhumbLeg(Position start, Position end, TrueBearing course, Distance length) {
+  private RhumbLeg(
+      Ellipsoid ellipsoid, Position start, Position end, TrueBearing course, Distance length) {
+    this.ellipsoid = ellipsoid;
     this.start = start;
     this.end = end;
     this.course = course;
@@ -46,8 +50,25 @@ public final class RhumbLeg implements Leg, Serializable {
    *     runs along that meridian, and from pole to pole along the meridian of the start
    */
   public static RhumbLeg between(Position start, Position end) {
-    double[] answer = new double[2];
+    return between(Ellipsoid.WGS84, start, end);
+  }
+
+  /**
+   * The rhumb leg from one point to another on an ellipsoid.
+   *
+   * <pre>{@code
+   * RhumbLeg.between(Ellipsoid.sphere(6371008.8), landing, island).length();
+   * }</pre>
+   *
+   * @param ellipsoid the figure of the earth
+   * @param start where it begins
+   * @param end where it ends
+   * @return the leg; at a pole as {@link #between(Position, Position)} says
+   */
+  public static RhumbLeg between(Ellipsoid ellipsoid, Position start, Position end) {
+    double[] answer = new double[RhumbLines.WIDTH];
     RhumbLines.inverse(
+        ellipsoid,
         start.latitudeDegrees(),
         start.longitudeDegrees(),
         end.latitudeDegrees(),
@@ -56,7 +77,12 @@ public final class RhumbLeg implements Leg, Serializable {
         0);
     Position from = isPole(start) && !isPole(end) ? onMeridianOf(end, start) : start;
     Position to = isPole(end) ? onMeridianOf(from, end) : end;
-    return new RhumbLeg(from, to, new TrueBearing(answer[0]), Distance.ofMetres(answer[1]));
+    return new RhumbLeg(
+        ellipsoid,
+        from,
+        to,
+        new TrueBearing(answer[RhumbLines.COURSE]),
+        Distance.ofMetres(answer[RhumbLines.LENGTH]));
   }
 
   private static boolean isPole(Position position) {
@@ -78,8 +104,29 @@ public final class RhumbLeg implements Leg, Serializable {
    *     that length, or it starts at a pole on a course other than 0 or 180
    */
   public static RhumbLeg from(Position start, TrueBearing course, Distance length) {
+    return from(Ellipsoid.WGS84, start, course, length);
+  }
+
+  /**
+   * The rhumb leg from a point on a course over an ellipsoid.
+   *
+   * @param ellipsoid the figure of the earth
+   * @param start where it begins
+   * @param course the true course
+   * @param length how long it is, at least 0
+   * @return the leg
+   * @throws IllegalArgumentException as {@link #from(Position, TrueBearing, Distance)}
+   */
+  public static RhumbLeg from(
+      Ellipsoid ellipsoid, Position start, TrueBearing course, Distance length) {
     Arguments.notNegative(length.metres(), "length of a leg", "metres");
-    return new RhumbLeg(start, RhumbLine.from(start, course).pointAt(length), course, length);
+    Position end = RhumbLine.from(ellipsoid, start, course).pointAt(length);
+    return new RhumbLeg(ellipsoid, start, end, course, length);
+  }
+
+  @Override
+  public Ellipsoid ellipsoid() {
+    return ellipsoid;
   }
 
   @Override
@@ -129,7 +176,7 @@ public final class RhumbLeg implements Leg, Serializable {
 
   @Override
   public Line line() {
-    return RhumbLine.from(start, course);
+    return RhumbLine.from(ellipsoid, start, course);
   }
 
   /** The course of each part is that of the leg. */
@@ -139,7 +186,7 @@ public final class RhumbLeg implements Leg, Serializable {
     Distance part = length.times(1.0 / parts);
     List<RhumbLeg> legs = new ArrayList<>(parts);
     for (int i = 0; i < parts; i++) {
-      legs.add(new RhumbLeg(ends.get(i), ends.get(i + 1), course, part));
+      legs.add(new RhumbLeg(ellipsoid, ends.get(i), ends.get(i + 1), course, part));
     }
     return Collections.unmodifiableList(legs);
   }
@@ -147,12 +194,13 @@ public final class RhumbLeg implements Leg, Serializable {
   @Override
   public RhumbLeg reverse() {
     TrueBearing back = length.metres() == 0.0 ? course : course.reciprocal();
-    return new RhumbLeg(end, start, back, length);
+    return new RhumbLeg(ellipsoid, end, start, back, length);
   }
 
   @Override
   public boolean equals(Object other) {
     return other instanceof RhumbLeg that
+        && ellipsoid.equals(that.ellipsoid)
         && start.equals(that.start)
         && end.equals(that.end)
         && course.equals(that.course)
@@ -164,9 +212,9 @@ public final class RhumbLeg implements Leg, Serializable {
     return 31 * (31 * start.hashCode() + end.hashCode()) + length.hashCode();
   }
 
-  /** Ends, course and length, without loss. */
+  /** Ends, course and length, and the ellipsoid if it is not WGS84; without loss. */
   @Override
   public String toString() {
-    return "rhumb line from " + start + " to " + end + ", " + course + ", " + length;
+    return "rhumb line from " + start + " to " + end + ", " + course + ", " + length + LegParts.named(ellipsoid);
   }
 }

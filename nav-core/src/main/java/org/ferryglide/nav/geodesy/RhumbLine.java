@@ -5,11 +5,12 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 
-/** A line of one true course on WGS84, prepared for many points along it. */
+/** A line of one true course on an ellipsoid, prepared for many points along it. */
 final class RhumbLine implements Line, Serializable {
 
   private static final long serialVersionUID = 1L;
 
+  private final Ellipsoid ellipsoid;
   private final Position origin;
   private final TrueBearing course;
   private final transient double sine;
@@ -18,14 +19,15 @@ final class RhumbLine implements Line, Serializable {
   private final transient double sinCourse;
   private final transient double cosCourse;
 
-  private RhumbLine(Position origin, TrueBearing course) {
+  private RhumbLine(Ellipsoid ellipsoid, Position origin, TrueBearing course) {
+    this.ellipsoid = ellipsoid;
     this.origin = origin;
     this.course = course;
     double lat = origin.latitudeDegrees();
     double lesser = RhumbMath.lesserPart(lat);
     sine = RhumbMath.sine(lat, lesser);
     cosine = RhumbMath.cosine(lat, lesser);
-    mu = RhumbMath.rectifying(Ellipsoid.WGS84, Degrees.toRadians(lat), sine, cosine);
+    mu = RhumbMath.rectifying(ellipsoid, Degrees.toRadians(lat), sine, cosine);
     sinCourse = Degrees.sine(course.degrees());
     cosCourse = Degrees.cosine(course.degrees());
   }
@@ -33,28 +35,23 @@ final class RhumbLine implements Line, Serializable {
   /**
    * The rhumb line through a point on a course.
    *
+   * @param ellipsoid the figure of the earth
    * @param origin a point of the line
    * @param course its true course
    * @return the line
    * @throws IllegalArgumentException if the point is a pole and the course is not along a meridian
    */
-  public static RhumbLine from(Position origin, TrueBearing course) {
+  static RhumbLine from(Ellipsoid ellipsoid, Position origin, TrueBearing course) {
     if (Math.abs(origin.latitudeDegrees()) == 90.0 && course.degrees() % 180.0 != 0.0) {
       throw new IllegalArgumentException(
           "course of a rhumb line at a pole must be 0 or 180 degrees, but was " + course);
     }
-    return new RhumbLine(origin, course);
+    return new RhumbLine(ellipsoid, origin, course);
   }
 
-  /**
-   * The rhumb line through two points.
-   *
-   * @param origin where distances count from
-   * @param other another point, ahead
-   * @return the line; due north if the points are one
-   */
-  public static RhumbLine through(Position origin, Position other) {
-    return from(origin, RhumbLeg.between(origin, other).course());
+  @Override
+  public Ellipsoid ellipsoid() {
+    return ellipsoid;
   }
 
   @Override
@@ -96,8 +93,8 @@ final class RhumbLine implements Line, Serializable {
    */
   private double reach(double cosine) {
     double toPole =
-        Ellipsoid.WGS84.quarterMeridianMetres()
-            - Math.signum(cosine) * Ellipsoid.WGS84.rectifyingRadiusMetres() * mu
+        ellipsoid.quarterMeridianMetres()
+            - Math.signum(cosine) * ellipsoid.rectifyingRadiusMetres() * mu
             - (sinCourse == 0.0 ? 0.0 : 1e-6);
     return Math.min(SEARCH_SPAN.metres(), Math.max(0.0, toPole) / Math.abs(cosine));
   }
@@ -105,7 +102,7 @@ final class RhumbLine implements Line, Serializable {
   @Override
   public void pointAt(double metres, double[] out, int offset) {
     RhumbMath.point(
-        Ellipsoid.WGS84,
+        ellipsoid,
         origin.latitudeDegrees(),
         origin.longitudeDegrees(),
         sine,
@@ -148,24 +145,25 @@ final class RhumbLine implements Line, Serializable {
   }
 
   private Object readResolve() {
-    return new RhumbLine(origin, course);
+    return new RhumbLine(ellipsoid, origin, course);
   }
 
   @Override
   public boolean equals(Object other) {
     return other instanceof RhumbLine that
+        && ellipsoid.equals(that.ellipsoid)
         && origin.equals(that.origin)
         && course.equals(that.course);
   }
 
   @Override
   public int hashCode() {
-    return 31 * origin.hashCode() + course.hashCode();
+    return 31 * (31 * ellipsoid.hashCode() + origin.hashCode()) + course.hashCode();
   }
 
-  /** Origin and course, without loss. */
+  /** Origin and course, and the ellipsoid if it is not WGS84; without loss. */
   @Override
   public String toString() {
-    return "rhumb line through " + origin + ", " + course;
+    return "rhumb line through " + origin + ", " + course + LegParts.named(ellipsoid);
   }
 }

@@ -24,8 +24,8 @@ import org.jspecify.annotations.Nullable;
  * question is left to {@link CrossingSearch}.
  */
 final class ShortCrossing {
-  /** Longest leg; it spans less than 60° of longitude up to the greatest latitude. */
-  private static final double LONGEST_METRES = 500e3;
+  /** Longest arc, about 500 km; it spans less than 60° of longitude to the greatest latitude. */
+  private static final double LONGEST_ARC = 0.078;
 
   private static final double GREATEST_LATITUDE = 85.0;
 
@@ -34,9 +34,6 @@ final class ShortCrossing {
 
   /** A last step's cube times the square of the bend, of a line or the earth: what it leaves. */
   private static final double NO_GAIN_METRES = 2e-9;
-
-  /** The bend of the earth, radians a metre. */
-  private static final double EARTH = 1.0 / Ellipsoid.WGS84.semiMinorAxisMetres();
 
   /** Sine of the least angle between cones that are held to be apart. */
   private static final double LEAST_SINE = 1e-7;
@@ -48,6 +45,11 @@ final class ShortCrossing {
 
   private final Track a;
   private final Track b;
+  private final Ellipsoid ellipsoid;
+
+  /** The bend of the earth, radians a metre, at least. */
+  private final double earth;
+
   private final double[] pointA = new double[3];
   private final double[] pointB = new double[3];
   private final double[] sight = new double[3];
@@ -58,6 +60,8 @@ final class ShortCrossing {
   private ShortCrossing(Track a, Track b) {
     this.a = a;
     this.b = b;
+    ellipsoid = a.ellipsoid;
+    earth = 1.0 / NearestPoint.leastRadius(ellipsoid);
   }
 
   /** The crossings, or null where they cannot be decided here. */
@@ -72,7 +76,9 @@ final class ShortCrossing {
       return null;
     }
     Track a = new Track(first, 0.0, 0.0);
-    Track b = new Track(second, Degrees.toRadians(away), northing(origin, second.start()));
+    Ellipsoid ellipsoid = first.ellipsoid();
+    double north = northing(ellipsoid, origin, second.start());
+    Track b = new Track(second, Degrees.toRadians(away), north);
     if (!(a.sag <= WIDEST_CONE * a.chord && b.sag <= WIDEST_CONE * b.chord)) {
       return null;
     }
@@ -83,7 +89,7 @@ final class ShortCrossing {
     double margin =
         2.0
             * CrossingSearch.TOLERANCE_METRES
-            / (Ellipsoid.WGS84.semiMajorAxisMetres() * Degrees.cosine(polar));
+            / (ellipsoid.semiMajorAxisMetres() * Degrees.cosine(polar));
     if (a.isApartFrom(b, margin) || b.isApartFrom(a, margin)) {
       return new Crossings(List.of(), false);
     }
@@ -93,7 +99,7 @@ final class ShortCrossing {
   private static boolean isShort(Leg leg) {
     double metres = leg.length().metres();
     return metres > 0.0
-        && metres <= LONGEST_METRES
+        && metres <= LONGEST_ARC * leg.ellipsoid().semiMajorAxisMetres()
         && latitude(leg.start()) <= GREATEST_LATITUDE
         && latitude(leg.end()) <= GREATEST_LATITUDE;
   }
@@ -103,7 +109,7 @@ final class ShortCrossing {
   }
 
   /** From one point to another on the chart, radians at the equator. */
-  private static double northing(Position from, Position to) {
+  private static double northing(Ellipsoid ellipsoid, Position from, Position to) {
     double lat1 = from.latitudeDegrees();
     double lat2 = to.latitudeDegrees();
     double sinHalf = Math.sin(0.5 * Degrees.toRadians(lat2 - lat1));
@@ -114,12 +120,13 @@ final class ShortCrossing {
     double versine = 2.0 * sinHalf * sinHalf;
     double dsin = cos1 * sinDelta - sin1 * versine;
     double cos2 = cos1 - (sin1 * sinDelta + cos1 * versine);
-    return RhumbMath.isometric(Ellipsoid.WGS84, dsin, sin1 * (sin1 + dsin), cos1 * cos2);
+    return RhumbMath.isometric(ellipsoid, dsin, sin1 * (sin1 + dsin), cos1 * cos2);
   }
 
   /** A leg on the chart: its chord, the edges of its cone and how far it strays from the chord. */
   private static final class Track {
     private final Line line;
+    private final Ellipsoid ellipsoid;
     private final double length;
     private final double sineOfCourse;
     private final double startX;
@@ -143,6 +150,7 @@ final class ShortCrossing {
 
     Track(Leg leg, double startX, double startY) {
       line = leg.line();
+      ellipsoid = leg.ellipsoid();
       length = leg.length().metres();
       this.startX = startX;
       this.startY = startY;
@@ -151,7 +159,7 @@ final class ShortCrossing {
       dx =
           Degrees.toRadians(
               Degrees.longitudeDifference(start.longitudeDegrees(), end.longitudeDegrees()));
-      dy = northing(start, end);
+      dy = northing(ellipsoid, start, end);
       startScale = Degrees.cosine(start.latitudeDegrees());
       endScale = Degrees.cosine(end.latitudeDegrees());
       chord = Math.sqrt(dx * dx + dy * dy);
@@ -170,7 +178,7 @@ final class ShortCrossing {
           double polar = Math.max(latitude(start), latitude(end));
           acrossEquator =
               Degrees.fromRadians(
-                  length * Degrees.toRadians(polar) * 1.01 / Ellipsoid.WGS84.semiMinorAxisMetres());
+                  length * Degrees.toRadians(polar) * 1.01 / NearestPoint.leastRadius(ellipsoid));
           acrossEquator /= Degrees.cosine(polar);
         }
         double degrees = Math.IEEEremainder(last - first, 360.0);
@@ -253,12 +261,12 @@ final class ShortCrossing {
     }
 
     /** Curvature to starboard, and how fast a geodesic's course turns, of a parallel here. */
-    private static double parallel(double[] point) {
+    private double parallel(double[] point) {
       double phi = Degrees.toRadians(point[0]);
       double sine = Math.sin(phi);
       return sine
-          * Math.sqrt(1.0 - Ellipsoid.WGS84.e2 * sine * sine)
-          / (Math.cos(phi) * Ellipsoid.WGS84.semiMajorAxisMetres());
+          * Math.sqrt(1.0 - ellipsoid.e2 * sine * sine)
+          / (Math.cos(phi) * ellipsoid.semiMajorAxisMetres());
     }
 
     double bend(double[] point) {
@@ -286,7 +294,7 @@ final class ShortCrossing {
         && alongB <= b.length + slack) {
       double onA = atEnd(alongA, a.length, slack);
       double onB = atEnd(alongB, b.length, slack);
-      SmallStep.take(Ellipsoid.WGS84, a.line instanceof RhumbLine, onA - alongA, pointA);
+      SmallStep.take(ellipsoid, a.line instanceof RhumbLine, onA - alongA, pointA);
       points.add(
           new Crossings.Crossing(
               new Position(pointA[0], pointA[1]),
@@ -333,7 +341,7 @@ final class ShortCrossing {
     for (int i = 0; i < MOST_STEPS; i++) {
       a.line.pointAt(alongA, pointA, 0);
       b.line.pointAt(alongB, pointB, 0);
-      Geodesics.inverse(pointA[0], pointA[1], pointB[0], pointB[1], sight, 0);
+      Geodesics.inverse(ellipsoid, pointA[0], pointA[1], pointB[0], pointB[1], sight, 0);
       double apart = sight[Geodesics.LENGTH];
       double toB = sight[Geodesics.INITIAL_COURSE];
       double carriedB = pointB[2] - (sight[Geodesics.FINAL_COURSE] - toB);
@@ -347,7 +355,7 @@ final class ShortCrossing {
       double bendB = 0.5 * bendOfB * stepB * stepB;
       double longest = Math.max(apart, Math.max(Math.abs(stepA), Math.abs(stepB)));
       double bend = Math.max(Math.abs(bendOfA), Math.abs(bendOfB));
-      double left = longest * longest * longest * (bend * bend + EARTH * EARTH);
+      double left = longest * longest * longest * (bend * bend + earth * earth);
       stepA += (bendA * cosine - bendB) / between;
       stepB += (bendA - bendB * cosine) / between;
       alongA += stepA;
@@ -356,7 +364,7 @@ final class ShortCrossing {
           && Math.abs(stepA) <= SmallStep.LONGEST_METRES
           && Math.abs(between) > CrossingSearch.LEAST_SINE) {
         courseB = b.courseAfter(pointB, stepB);
-        SmallStep.take(Ellipsoid.WGS84, a.line instanceof RhumbLine, stepA, pointA);
+        SmallStep.take(ellipsoid, a.line instanceof RhumbLine, stepA, pointA);
         return true;
       }
       if (!(Math.abs(alongA - 0.5 * a.length) <= 2.0 * a.length

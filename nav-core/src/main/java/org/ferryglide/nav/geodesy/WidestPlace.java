@@ -108,7 +108,7 @@ record WidestPlace(double separationMetres, double alongMetres) {
       this.end = end;
       course = comparison.rhumbCourse();
       rhumbLength = comparison.rhumbLength().metres();
-      shortest = GeodesicLine.on(ellipsoid, start, comparison.initialCourse());
+      shortest = GeodesicLine.from(ellipsoid, start, comparison.initialCourse());
       geodesicLength = comparison.geodesicLength().metres();
     }
 

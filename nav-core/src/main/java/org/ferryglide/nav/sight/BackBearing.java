@@ -52,7 +52,7 @@ public final class BackBearing implements Serializable {
    * @return the true bearing of the mark while one is on the line
    */
   public TrueBearing expectedAt(Distance fromStart) {
-    return TrueBearing.ofDegrees(sight(leg.pointAt(fromStart))[0]);
+    return TrueBearing.ofDegrees(sight(leg.pointAt(fromStart))[Geodesics.INITIAL_COURSE]);
   }
 
   /**
@@ -72,17 +72,18 @@ public final class BackBearing implements Serializable {
     Arguments.positive(backWithin.metres(), "distance ahead", "metres");
     Position onLine = leg.pointAt(fromStart);
     double[] sight = sight(onLine);
-    double difference = Angles.turn(sight[0], observed.degrees());
+    double expected = sight[Geodesics.INITIAL_COURSE];
+    double difference = Angles.turn(expected, observed.degrees());
     double course = leg.courseAt(fromStart).degrees();
     // Square to the leg through the reckoned point, to the line on which the mark bears as
     // observed.
-    double metres = sight[2];
-    double astern = Math.toRadians(Angles.turn(course + 180.0, sight[0]));
+    double metres = sight[Geodesics.LENGTH];
+    double astern = Math.toRadians(Angles.turn(course + 180.0, expected));
     double turn = Math.toRadians(difference);
     if (metres > 0.0 && !(Math.cos(astern) * Math.cos(astern + turn) > 0.0)) {
       throw new IllegalArgumentException(
           "observed bearing must be less than a right angle from the "
-              + TrueBearing.ofDegrees(sight[0])
+              + TrueBearing.ofDegrees(expected)
               + " expected, but was "
               + observed
               + "; was it read at the wrong end?");
@@ -93,8 +94,9 @@ public final class BackBearing implements Serializable {
   }
 
   private double[] sight(Position from) {
-    double[] sight = new double[3];
+    double[] sight = new double[Geodesics.WIDTH];
     Geodesics.inverse(
+        leg.ellipsoid(),
         from.latitudeDegrees(),
         from.longitudeDegrees(),
         mark.latitudeDegrees(),

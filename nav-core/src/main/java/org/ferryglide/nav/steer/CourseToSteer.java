@@ -234,8 +234,8 @@ public final class CourseToSteer implements Serializable {
    * @param leg the leg, within 89 degrees of the equator
    * @param departure when it starts
    * @return the steered leg, or why it is not possible
-   * @throws IllegalArgumentException if an end of the leg lies beyond 89 degrees of latitude, or
-   *     the departure not in the years 1 to 4999
+   * @throws IllegalArgumentException if the leg does not lie on WGS84 or an end of it beyond 89
+   *     degrees of latitude, or the departure not in the years 1 to 4999
    */
   public Outcome<SteeredLeg, NotPossible> solve(Leg leg, Instant departure) {
     LegSolver solver = new LegSolver(this);

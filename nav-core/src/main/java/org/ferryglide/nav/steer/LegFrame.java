@@ -1,5 +1,6 @@
 package org.ferryglide.nav.steer;
 
+import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.geodesy.RhumbLines;
@@ -41,6 +42,10 @@ final class LegFrame {
     startLatitude = leg.start().latitudeDegrees();
     startLongitude = leg.start().longitudeDegrees();
     endLatitude = leg.end().latitudeDegrees();
+    if (!leg.ellipsoid().equals(Ellipsoid.WGS84)) {
+      throw new IllegalArgumentException(
+          "a leg to steer must lie on WGS84, where positions are, but lies on " + leg.ellipsoid());
+    }
     checkPoles(startLatitude);
     checkPoles(endLatitude);
     double difference = leg.end().longitudeDegrees() - startLongitude;

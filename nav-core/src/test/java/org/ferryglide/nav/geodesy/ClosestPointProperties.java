@@ -47,7 +47,7 @@ class ClosestPointProperties {
     boolean atPole = Math.abs(origin.latitudeDegrees()) == 90;
     TrueBearing bearing = new TrueBearing(atPole ? (course < 180 ? 0 : 180) : course);
     for (Line line :
-        new Line[] {RhumbLine.from(origin, bearing), GeodesicLine.from(origin, bearing)}) {
+        new Line[] {Line.rhumb(origin, bearing), Line.geodesic(origin, bearing)}) {
       double closest = line.closestTo(position).distance().metres();
       double astern = line.farthestAstern().metres();
       double step = (line.farthestAhead().metres() - astern) / 500;
@@ -71,7 +71,7 @@ class ClosestPointProperties {
       Distance along = leg.length().times(part);
       TrueBearing abeam = leg.courseAt(along).turnedBy(90);
       Position position =
-          GeodesicLine.from(leg.pointAt(along), abeam).pointAt(Distance.ofMetres(metres));
+          Line.geodesic(leg.pointAt(along), abeam).pointAt(Distance.ofMetres(metres));
       ClosestPoint closest = leg.closestTo(position);
       assertEquals(along.metres(), closest.alongTrack().metres(), A_MICROMETRE);
       assertEquals(metres, closest.crossTrack().metres(), A_MICROMETRE);
@@ -88,7 +88,7 @@ class ClosestPointProperties {
       Distance along = leg.length().times(part);
       TrueBearing abeam = leg.courseAt(along).turnedBy(toStarboard ? 90 : -90);
       Position position =
-          GeodesicLine.from(leg.pointAt(along), abeam).pointAt(Distance.ofMetres(metres));
+          Line.geodesic(leg.pointAt(along), abeam).pointAt(Distance.ofMetres(metres));
       ClosestPoint closest = leg.closestTo(position);
       assertEquals(Place.ABEAM, closest.place());
       assertEquals(toStarboard, closest.crossTrack().metres() > 0.0);

@@ -83,8 +83,8 @@ class ClosestPointTest {
   /** Over the pole: the geodesic of the date line and the one of Greenwich are one line. */
   @Test
   void aLineOverThePoleIsFollowedBeyondIt() {
-    GeodesicLine overThePole =
-        GeodesicLine.from(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(0));
+    Line overThePole =
+        Line.geodesic(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(0));
     ClosestPoint beyond = overThePole.closestTo(Position.ofDegrees(85, 180));
     assertEquals(0.0, beyond.distance().metres(), A_MICROMETRE);
     double toPole = new GeodesicFrom(80).metresTo(90);
@@ -100,7 +100,7 @@ class ClosestPointTest {
 
   @Test
   void aRhumbLineEndsAtThePole() {
-    RhumbLine north = RhumbLine.from(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(0));
+    Line north = Line.rhumb(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(0));
     ClosestPoint closest = north.closestTo(Position.ofDegrees(85, 180));
     assertEquals(90.0, closest.position().latitudeDegrees(), 1e-10);
     assertEquals(Place.END, closest.place());
@@ -118,7 +118,7 @@ class ClosestPointTest {
 
   @Test
   void onALongSpiralTheNearestTurnIsFound() {
-    RhumbLine spiral = RhumbLine.from(Position.ofDegrees(0, 0), TrueBearing.ofDegrees(88));
+    Line spiral = Line.rhumb(Position.ofDegrees(0, 0), TrueBearing.ofDegrees(88));
     double[] point = new double[3];
     spiral.pointAt(19_000e3, point, 0);
     Position near =
@@ -135,7 +135,7 @@ class ClosestPointTest {
   /** Four kilometres short of the pole the line still turns away from a position far off. */
   @Test
   void theLastTurnBeforeThePoleIsFound() {
-    RhumbLine line = RhumbLine.from(Position.ofDegrees(63, 165), TrueBearing.ofDegrees(335));
+    Line line = Line.rhumb(Position.ofDegrees(63, 165), TrueBearing.ofDegrees(335));
     Position far = Position.ofDegrees(49, 141);
     double closest = Double.POSITIVE_INFINITY;
     double[] point = new double[3];
@@ -156,8 +156,8 @@ class ClosestPointTest {
   /** Two hollows 700 km apart, both at a quarter of the earth; the nearer one is the shallower. */
   @Test
   void theDeeperOfTwoHollowsIsFound() {
-    GeodesicLine line =
-        GeodesicLine.from(
+    Line line =
+        Line.geodesic(
             Position.ofDegrees(5.309364041962027, -8.156368127192138),
             TrueBearing.ofDegrees(128.0348875829354));
     Position far = Position.ofDegrees(-51.47033106686027, -90);
@@ -194,7 +194,7 @@ class ClosestPointTest {
   /** The equator is as far from the pole everywhere: any point will do, but it takes an answer. */
   @Test
   void theEquatorIsAQuarterMeridianFromThePole() {
-    GeodesicLine equator = GeodesicLine.from(Position.ofDegrees(0, 20), TrueBearing.ofDegrees(90));
+    Line equator = Line.geodesic(Position.ofDegrees(0, 20), TrueBearing.ofDegrees(90));
     ClosestPoint closest = equator.closestTo(Position.ofDegrees(90, 0));
     assertEquals(
         Ellipsoid.WGS84.quarterMeridianMetres(), closest.distance().metres(), A_MICROMETRE);

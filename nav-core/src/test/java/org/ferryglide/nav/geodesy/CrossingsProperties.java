@@ -75,9 +75,9 @@ class CrossingsProperties {
     double course2 = notEast(0.5 + (course1 - 0.5 + courseApart) % 179.0);
     double kilometres =
         Math.min(kilometresDrawn, kilometresToThePole(lat1, lat2, course1, course2));
-    RhumbLine first = RhumbLine.from(Position.ofDegrees(lat1, 0), new TrueBearing(course1));
-    RhumbLine second =
-        RhumbLine.from(Position.ofDegrees(lat2, Degrees.longitude(dlon)), new TrueBearing(course2));
+    Line first = Line.rhumb(Position.ofDegrees(lat1, 0), new TrueBearing(course1));
+    Line second =
+        Line.rhumb(Position.ofDegrees(lat2, Degrees.longitude(dlon)), new TrueBearing(course2));
     Distance span = Distance.ofKilometres(kilometres);
     double[] reach1 = northings(first, span);
     double[] reach2 = northings(second, span);
@@ -115,7 +115,7 @@ class CrossingsProperties {
   }
 
   /** Isometric latitude at both ends of what is searched, from that of the origin. */
-  private static double[] northings(RhumbLine line, Distance span) {
+  private static double[] northings(Line line, Distance span) {
     double origin = isometric(line.origin().latitudeDegrees());
     double[] point = new double[3];
     line.pointAt(Math.max(-span.metres(), line.farthestAstern().metres()), point, 0);

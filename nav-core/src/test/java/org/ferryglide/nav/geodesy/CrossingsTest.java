@@ -101,8 +101,8 @@ class CrossingsTest {
   /** On the Mercator chart both are straight, so that each turn and its northing are known. */
   @Test
   void aSpiralMeetsAMeridianOnceEachTurnInOrder() {
-    RhumbLine spiral = RhumbLine.from(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(88));
-    RhumbLine meridian = RhumbLine.from(Position.ofDegrees(80, 10), TrueBearing.ofDegrees(0));
+    Line spiral = Line.rhumb(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(88));
+    Line meridian = Line.rhumb(Position.ofDegrees(80, 10), TrueBearing.ofDegrees(0));
     List<Crossing> points = spiral.crossings(meridian, Line.SEARCH_SPAN).points();
     double ahead = turnedDegrees(spiral, Line.SEARCH_SPAN);
     double astern = turnedDegrees(spiral, Line.SEARCH_SPAN.times(-1));
@@ -120,9 +120,9 @@ class CrossingsTest {
   }
 
   /** Snyder (1987), eq. 7-7: the isometric latitude gained, times the tangent of the course. */
-  private static double turnedDegrees(RhumbLine line, Distance along) {
+  private static double turnedDegrees(Line line, Distance along) {
     double gained = isometric(line.pointAt(along)) - isometric(line.origin());
-    return Math.toDegrees(gained * Math.tan(Math.toRadians(line.course().degrees())));
+    return Math.toDegrees(gained * Math.tan(Math.toRadians(line.initialCourse().degrees())));
   }
 
   private static double isometric(Position position) {
@@ -137,8 +137,8 @@ class CrossingsTest {
 
   @Test
   void twoGreatCirclesMeetOnOppositeSidesOfTheEarth() {
-    GeodesicLine first = GeodesicLine.from(Position.ofDegrees(0, 0), TrueBearing.ofDegrees(45));
-    GeodesicLine second = GeodesicLine.from(Position.ofDegrees(10, 20), TrueBearing.ofDegrees(100));
+    Line first = Line.geodesic(Position.ofDegrees(0, 0), TrueBearing.ofDegrees(45));
+    Line second = Line.geodesic(Position.ofDegrees(10, 20), TrueBearing.ofDegrees(100));
     List<Crossing> points = first.crossings(second, Line.SEARCH_SPAN).points();
     assertTrue(points.size() >= 2, points.toString());
     for (Crossing point : points) {
@@ -149,7 +149,7 @@ class CrossingsTest {
 
   @Test
   void aSpanOutOfRangeIsRefused() {
-    RhumbLine line = RhumbLine.from(WEST, TrueBearing.ofDegrees(45));
+    Line line = Line.rhumb(WEST, TrueBearing.ofDegrees(45));
     assertEquals(
         "span must be a finite number of metres above 0, but was 0.0",
         message(() -> line.crossings(line, Distance.ZERO)));

@@ -16,21 +16,21 @@ class LineTest {
 
   @Test
   void aPreparedRhumbLineGivesTheSameBitsAsTheKernel() {
-    RhumbLine line = RhumbLine.through(HERE, THERE);
+    Line line = RhumbLeg.between(HERE, THERE).line();
     double[] kernel = new double[2];
     double[] prepared = new double[3];
     for (double metres = -1e6; metres <= 1e6; metres += 12_345) {
-      RhumbLines.direct(50, -5, line.course().degrees(), metres, kernel, 0);
+      RhumbLines.direct(50, -5, line.initialCourse().degrees(), metres, kernel, 0);
       line.pointAt(metres, prepared, 0);
       assertEquals(kernel[0], prepared[0]);
       assertEquals(kernel[1], prepared[1]);
-      assertEquals(line.course().degrees(), prepared[2]);
+      assertEquals(line.initialCourse().degrees(), prepared[2]);
     }
   }
 
   @Test
   void aPreparedGeodesicAgreesWithTheKernel() {
-    GeodesicLine line = GeodesicLine.through(HERE, THERE);
+    Line line = GeodesicLeg.between(HERE, THERE).line();
     double[] kernel = new double[3];
     for (double metres = -1e7; metres <= 1e7; metres += 123_456) {
       Geodesics.direct(50, -5, line.initialCourse().degrees(), metres, kernel, 0);
@@ -42,25 +42,25 @@ class LineTest {
 
   @Test
   void aRhumbLineReachesFromPoleToPole() {
-    RhumbLine north = RhumbLine.from(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(0));
+    Line north = Line.rhumb(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(0));
     double toPole = Places.metres(Position.ofDegrees(80, 0), 90, 0);
     assertEquals(toPole, north.farthestAhead().metres(), 1e-8);
     double pole = Ellipsoid.WGS84.quarterMeridianMetres();
     assertEquals(toPole - 2 * pole, north.farthestAstern().metres(), 1e-8);
     assertEquals(90.0, north.pointAt(north.farthestAhead()).latitudeDegrees(), 1e-13);
 
-    RhumbLine winding = RhumbLine.from(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(120));
+    Line winding = Line.rhumb(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(120));
     assertEquals(-toPole / Math.cos(Math.toRadians(60)), winding.farthestAstern().metres(), 1e-5);
     assertTrue(winding.pointAt(winding.farthestAstern()).latitudeDegrees() > 89.999_999);
     assertEquals(Line.SEARCH_SPAN, winding.farthestAhead());
-    RhumbLine east = RhumbLine.from(HERE, TrueBearing.ofDegrees(90));
+    Line east = Line.rhumb(HERE, TrueBearing.ofDegrees(90));
     assertEquals(Line.SEARCH_SPAN, east.farthestAhead());
     assertEquals(Line.SEARCH_SPAN, east.farthestAstern().magnitude());
   }
 
   @Test
   void aGeodesicHasNoEnd() {
-    GeodesicLine line = GeodesicLine.through(HERE, THERE);
+    Line line = GeodesicLeg.between(HERE, THERE).line();
     assertEquals(Line.SEARCH_SPAN, line.farthestAhead());
     assertEquals(Line.SEARCH_SPAN, line.farthestAstern().magnitude());
     assertEquals(HERE, line.origin());
@@ -68,10 +68,12 @@ class LineTest {
 
   @Test
   void linesAreEqualByOriginAndCourse() {
-    assertEquals(RhumbLine.through(HERE, THERE), RhumbLeg.between(HERE, THERE).line());
-    assertEquals(GeodesicLine.through(HERE, THERE), GeodesicLeg.between(HERE, THERE).line());
-    assertNotEquals(RhumbLine.through(HERE, THERE), RhumbLine.through(THERE, HERE));
-    for (Line line : List.of(RhumbLine.through(HERE, THERE), GeodesicLine.through(HERE, THERE))) {
+    RhumbLeg rhumb = RhumbLeg.between(HERE, THERE);
+    GeodesicLeg geodesic = GeodesicLeg.between(HERE, THERE);
+    assertEquals(Line.rhumb(HERE, rhumb.course()), rhumb.line());
+    assertEquals(Line.geodesic(HERE, geodesic.initialCourse()), geodesic.line());
+    assertNotEquals(RhumbLeg.between(HERE, THERE).line(), RhumbLeg.between(THERE, HERE).line());
+    for (Line line : List.of(RhumbLeg.between(HERE, THERE).line(), GeodesicLeg.between(HERE, THERE).line())) {
       assertNotEquals(line, HERE);
       assertTrue(line.toString().contains("through 50.0°N 5.0°W"), line.toString());
     }
@@ -80,7 +82,7 @@ class LineTest {
   @Test
   void nanAlongGivesNan() {
     double[] out = new double[3];
-    for (Line line : List.of(RhumbLine.through(HERE, THERE), GeodesicLine.through(HERE, THERE))) {
+    for (Line line : List.of(RhumbLeg.between(HERE, THERE).line(), GeodesicLeg.between(HERE, THERE).line())) {
       line.pointAt(Double.NaN, out, 0);
       assertTrue(Double.isNaN(out[0]) && Double.isNaN(out[1]) && Double.isNaN(out[2]));
     }

@@ -74,8 +74,8 @@ class NearestPointTest {
       TrueBearing bearing = TrueBearing.ofDegrees(course);
       Line line =
           random.nextBoolean()
-              ? RhumbLine.from(origin, bearing)
-              : GeodesicLine.from(origin, bearing);
+              ? Line.rhumb(origin, bearing)
+              : Line.geodesic(origin, bearing);
       double[] end = new double[3];
       double far = farthest * random.nextDouble() * random.nextDouble();
       Geodesics.direct(

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
@@ -443,6 +444,11 @@ class CourseToSteerTest {
     assertEquals(
         "times of new headings must ascend, but 2026-06-01T12:00:00Z follows 2026-06-01T12:00:00Z",
         refusal(() -> Strategy.newHeadingsAt(List.of(NOON, NOON))));
+    Ellipsoid airy = Ellipsoid.AIRY_1830;
+    RhumbLeg onAiry = RhumbLeg.between(airy, Position.ofDegrees(50, -5), Position.ofDegrees(50, -4));
+    assertEquals(
+        "a leg to steer must lie on WGS84, where positions are, but lies on " + airy,
+        refusal(() -> solver.solve(onAiry, NOON)));
     assertEquals(
         "a leg to steer must lie within 89 degrees of the equator, but an end is at latitude 89.5",
         refusal(
