@@ -114,7 +114,8 @@ final class CrossingSearch {
   }
 
   private double shortPiece(double piece, double[] middle) {
-    return Math.min(1.001 * piece, Cartesian.gentlePieceMetres(ellipsoid, middle[0])); // 1.001 for rounding
+    return Math.min(
+        1.001 * piece, Cartesian.gentlePieceMetres(ellipsoid, middle[0])); // 1.001 for rounding
   }
 
   /** Newton's method from a pair of distances along; the lines are taken as straight. */

@@ -172,7 +172,8 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
    * @param span how far ahead and astern of their origins both are followed, above 0 and at most
    *     {@link #SEARCH_SPAN}
    * @return the crossings in their order along this line; perhaps none
-   * @throws IllegalArgumentException if the span is out of range, or the lines lie on two ellipsoids
+   * @throws IllegalArgumentException if the span is out of range, or the lines lie on two
+   *     ellipsoids
    */
   default Crossings crossings(Line other, Distance span) {
     Arguments.positive(span.metres(), "span", "metres");

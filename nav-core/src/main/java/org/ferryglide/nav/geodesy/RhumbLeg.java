@@ -10,8 +10,8 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 
 /**
- * A leg of one true course on an ellipsoid, WGS84 unless another is given: straight on a
- * Mercator chart.
+ * A leg of one true course on an ellipsoid, WGS84 unless another is given: straight on a Mercator
+ * chart.
  *
  * <pre>{@code
  * RhumbLeg leg = RhumbLeg.between(landing, island);
@@ -215,6 +215,14 @@ public final class RhumbLeg implements Leg, Serializable {
   /** Ends, course and length, and the ellipsoid if it is not WGS84; without loss. */
   @Override
   public String toString() {
-    return "rhumb line from " + start + " to " + end + ", " + course + ", " + length + LegParts.named(ellipsoid);
+    return "rhumb line from "
+        + start
+        + " to "
+        + end
+        + ", "
+        + course
+        + ", "
+        + length
+        + LegParts.named(ellipsoid);
   }
 }

@@ -46,8 +46,7 @@ class ClosestPointProperties {
       @ForAll @DoubleRange(min = 0, max = 359) @Scale(9) double course) {
     boolean atPole = Math.abs(origin.latitudeDegrees()) == 90;
     TrueBearing bearing = new TrueBearing(atPole ? (course < 180 ? 0 : 180) : course);
-    for (Line line :
-        new Line[] {Line.rhumb(origin, bearing), Line.geodesic(origin, bearing)}) {
+    for (Line line : new Line[] {Line.rhumb(origin, bearing), Line.geodesic(origin, bearing)}) {
       double closest = line.closestTo(position).distance().metres();
       double astern = line.farthestAstern().metres();
       double step = (line.farthestAhead().metres() - astern) / 500;

@@ -83,8 +83,7 @@ class ClosestPointTest {
   /** Over the pole: the geodesic of the date line and the one of Greenwich are one line. */
   @Test
   void aLineOverThePoleIsFollowedBeyondIt() {
-    Line overThePole =
-        Line.geodesic(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(0));
+    Line overThePole = Line.geodesic(Position.ofDegrees(80, 0), TrueBearing.ofDegrees(0));
     ClosestPoint beyond = overThePole.closestTo(Position.ofDegrees(85, 180));
     assertEquals(0.0, beyond.distance().metres(), A_MICROMETRE);
     double toPole = new GeodesicFrom(80).metresTo(90);

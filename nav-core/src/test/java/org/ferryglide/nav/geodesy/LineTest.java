@@ -73,7 +73,8 @@ class LineTest {
     assertEquals(Line.rhumb(HERE, rhumb.course()), rhumb.line());
     assertEquals(Line.geodesic(HERE, geodesic.initialCourse()), geodesic.line());
     assertNotEquals(RhumbLeg.between(HERE, THERE).line(), RhumbLeg.between(THERE, HERE).line());
-    for (Line line : List.of(RhumbLeg.between(HERE, THERE).line(), GeodesicLeg.between(HERE, THERE).line())) {
+    for (Line line :
+        List.of(RhumbLeg.between(HERE, THERE).line(), GeodesicLeg.between(HERE, THERE).line())) {
       assertNotEquals(line, HERE);
       assertTrue(line.toString().contains("through 50.0°N 5.0°W"), line.toString());
     }
@@ -82,7 +83,8 @@ class LineTest {
   @Test
   void nanAlongGivesNan() {
     double[] out = new double[3];
-    for (Line line : List.of(RhumbLeg.between(HERE, THERE).line(), GeodesicLeg.between(HERE, THERE).line())) {
+    for (Line line :
+        List.of(RhumbLeg.between(HERE, THERE).line(), GeodesicLeg.between(HERE, THERE).line())) {
       line.pointAt(Double.NaN, out, 0);
       assertTrue(Double.isNaN(out[0]) && Double.isNaN(out[1]) && Double.isNaN(out[2]));
     }

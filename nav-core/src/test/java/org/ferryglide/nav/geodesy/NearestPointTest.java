@@ -73,9 +73,7 @@ class NearestPointTest {
       double course = quarters < 4 ? 90.0 * quarters + (random.nextBoolean() ? 0.0 : 1e-7) : drawn;
       TrueBearing bearing = TrueBearing.ofDegrees(course);
       Line line =
-          random.nextBoolean()
-              ? Line.rhumb(origin, bearing)
-              : Line.geodesic(origin, bearing);
+          random.nextBoolean() ? Line.rhumb(origin, bearing) : Line.geodesic(origin, bearing);
       double[] end = new double[3];
       double far = farthest * random.nextDouble() * random.nextDouble();
       Geodesics.direct(

@@ -97,8 +97,7 @@ class OtherEllipsoidsTest {
       GeodesicLeg.from(TWICE, kayak.start(), kayak.course(), twice)
     };
     Position rock =
-        GeodesicLeg.from(
-                legs[0].midpoint(), kayak.course().turnedBy(60), kayak.length().times(0.2))
+        GeodesicLeg.from(legs[0].midpoint(), kayak.course().turnedBy(60), kayak.length().times(0.2))
             .end();
     for (int i = 0; i < legs.length; i++) {
       assertTrue(metres(legs[i].end(), doubles[i].end()) < ROUNDING_METRES);

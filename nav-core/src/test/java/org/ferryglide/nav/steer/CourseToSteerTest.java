@@ -445,7 +445,8 @@ class CourseToSteerTest {
         "times of new headings must ascend, but 2026-06-01T12:00:00Z follows 2026-06-01T12:00:00Z",
         refusal(() -> Strategy.newHeadingsAt(List.of(NOON, NOON))));
     Ellipsoid airy = Ellipsoid.AIRY_1830;
-    RhumbLeg onAiry = RhumbLeg.between(airy, Position.ofDegrees(50, -5), Position.ofDegrees(50, -4));
+    RhumbLeg onAiry =
+        RhumbLeg.between(airy, Position.ofDegrees(50, -5), Position.ofDegrees(50, -4));
     assertEquals(
         "a leg to steer must lie on WGS84, where positions are, but lies on " + airy,
         refusal(() -> solver.solve(onAiry, NOON)));
