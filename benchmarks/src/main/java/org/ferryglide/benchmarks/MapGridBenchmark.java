@@ -73,7 +73,7 @@ public class MapGridBenchmark {
     String plane = utm ? "+proj=utm +zone=30 +datum=WGS84 +units=m" : BRITISH;
     toGrid = transform(WGS84, plane);
     fromGrid = transform(plane, WGS84);
-    ours = utm ? UtmZone.of(30, Hemisphere.NORTH).grid() : MapGrid.britishNationalGrid();
+    ours = utm ? MapGrid.utm(UtmZone.of(30, Hemisphere.NORTH)) : MapGrid.britishNationalGrid();
 
     double metres = utm ? 1e-6 : 1e-2; // the peer turns the signs of the shift instead of inverting
     positions = new Position[POINTS];

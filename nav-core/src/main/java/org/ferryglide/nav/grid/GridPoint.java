@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.bearing.GridConvergence;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 
@@ -16,13 +17,13 @@ import org.ferryglide.nav.position.Position;
  *
  * <pre>{@code
  * GridPoint point = MapGrid.britishNationalGrid().at(Position.ofDegrees(50.105, -5.535));
- * point.eastingMetres();
+ * point.easting().metres();
  * point.convergence().toTrue(GridBearing.ofDegrees(91, point.grid().name()));
  * point.notes(); // shifted by seven parameters only: good to about 5 m
  * }</pre>
  *
- * <p>Made by {@link MapGrid#at(Position)} and {@link MapGrid#at(double, double)}. Two points are
- * equal if grid and figures are.
+ * <p>Made by {@link MapGrid#at(Position)} and {@link MapGrid#at(Distance, Distance)}. Two points
+ * are equal if grid and figures are.
  */
 public final class GridPoint implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -64,19 +65,19 @@ public final class GridPoint implements Serializable {
   /**
    * How far east of the false origin.
    *
-   * @return metres on the map
+   * @return the distance on the map
    */
-  public double eastingMetres() {
-    return eastingMetres;
+  public Distance easting() {
+    return Distance.ofMetres(eastingMetres);
   }
 
   /**
    * How far north of the false origin.
    *
-   * @return metres on the map
+   * @return the distance on the map
    */
-  public double northingMetres() {
-    return northingMetres;
+  public Distance northing() {
+    return Distance.ofMetres(northingMetres);
   }
 
   /**

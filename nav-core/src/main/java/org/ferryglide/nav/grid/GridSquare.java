@@ -11,7 +11,7 @@ import org.ferryglide.nav.note.Note;
  *
  * <pre>{@code
  * GridSquare square = LetteredGrid.BRITISH.parse("SW 473 287");
- * square.southWestCorner().eastingMetres(); // 147300
+ * square.southWestCorner().easting().metres(); // 147300
  * square.centre().position(); // the best guess at the place, within 71 m
  * }</pre>
  */
@@ -59,7 +59,7 @@ public final class GridSquare implements Serializable {
    * @return the south-west corner
    */
   public GridPoint southWestCorner() {
-    return grid.at(westMetres, southMetres);
+    return grid.atMetres(westMetres, southMetres);
   }
 
   /**
@@ -69,7 +69,7 @@ public final class GridSquare implements Serializable {
    */
   public GridPoint centre() {
     double half = precision.sideMetres() / 2.0;
-    return grid.at(westMetres + half, southMetres + half);
+    return grid.atMetres(westMetres + half, southMetres + half);
   }
 
   /**
@@ -86,8 +86,8 @@ public final class GridSquare implements Serializable {
       throw new IllegalArgumentException(
           "point must be of " + grid + ", but was of " + point.grid());
     }
-    double east = point.eastingMetres() - westMetres;
-    double north = point.northingMetres() - southMetres;
+    double east = point.easting().metres() - westMetres;
+    double north = point.northing().metres() - southMetres;
     return east >= -Figures.ROUNDING_METRES
         && north >= -Figures.ROUNDING_METRES
         && east < precision.sideMetres()

@@ -102,8 +102,8 @@ public enum LetteredGrid {
       throw new IllegalArgumentException(
           "point must be of " + grid + ", but was of " + point.grid());
     }
-    int east = Figures.wholeMetres(point.eastingMetres()) - westMetres;
-    int north = Figures.wholeMetres(point.northingMetres()) - southMetres;
+    int east = Figures.wholeMetres(point.easting().metres()) - westMetres;
+    int north = Figures.wholeMetres(point.northing().metres()) - southMetres;
     int column = Math.floorDiv(east, SQUARE_METRES);
     int row = Math.floorDiv(north, SQUARE_METRES);
     if (column < 0 || row < 0 || column >= squares || row >= squares) {

@@ -17,7 +17,7 @@ import org.ferryglide.nav.position.Position;
  *
  * <pre>{@code
  * Variation variation = model.at(LocalDate.of(2026, 7, 1)).variation(landing);
- * MapBearings here = MapBearings.at(landing, UtmZone.containing(landing).grid(), variation);
+ * MapBearings here = MapBearings.at(landing, MapGrid.utm(UtmZone.containing(landing)), variation);
  * MagneticBearing set = here.toMagnetic(GridBearing.ofDegrees(91, here.grid().name()));
  * GridBearing draw = here.toGrid(MagneticBearing.ofDegrees(270)); // a bearing taken, to the map
  * here.gridMagneticAngle().instruction(); // grid to magnetic: …

@@ -5,21 +5,31 @@ import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.basics.ParallelRows;
 import org.ferryglide.nav.bearing.GridConvergence;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reading.AngleReader;
 
 /**
  * The square grid printed on a land map: a datum, a projection and a false origin.
  *
- * <p>The grids in common use are in {@link StandardGrids} and {@link UtmZone}; any other grid on
- * the transverse Mercator projection is made from the parameters printed in the map's margin:
+ * <p>The grids in common use have methods of their own here, zones of UTM are in {@link UtmZone};
+ * any other grid on the transverse Mercator projection is made from the parameters printed in the
+ * map's margin:
  *
  * <pre>{@code
  * MapGrid grid =
- *     MapGrid.transverseMercator("Island grid", Datum.WGS84, 49.0, -2.0, 0.9996, 400000, -100000);
+ *     MapGrid.transverseMercator(
+ *         "Island grid",
+ *         Datum.WGS84,
+ *         49.0,
+ *         -2.0,
+ *         0.9996,
+ *         Distance.ofMetres(400000),
+ *         Distance.ofMetres(-100000));
  * GridPoint point = grid.at(Position.ofDegrees(50.105, -5.535));
- * point.eastingMetres();
- * Position back = grid.at(147100, 27350).position();
+ * point.easting().metres();
+ * Position back = grid.at(Distance.ofMetres(147100), Distance.ofMetres(27350)).position();
+ * Position same = grid.parse("147100 27350").position();
  * }</pre>
  *
  * <p>Accuracy: that of {@link TransverseMercator} and {@link PolarStereographic}, 5 nanometres;
@@ -73,6 +83,17 @@ public final class MapGrid implements Serializable {
    */
   public static MapGrid universal(Position position) {
     return StandardGrids.universal(position);
+  }
+
+  /**
+   * The grid of a zone of the universal transverse Mercator grid. Places outside the zone may be
+   * asked for too, which is what a map across the edge of a zone needs.
+   *
+   * @param zone the zone, as {@code UtmZone.parse("30N")}
+   * @return the grid, named as {@code UTM 30N}
+   */
+  public static MapGrid utm(UtmZone zone) {
+    return zone.grid();
   }
 
   /**
@@ -134,8 +155,8 @@ public final class MapGrid implements Serializable {
    * @param centralMeridianDegrees longitude of the true origin, degrees, on the grid's datum, in
    *     [-180, 180]
    * @param centralScale scale along the central meridian, above 0
-   * @param falseEastingMetres easting given to the true origin, metres
-   * @param falseNorthingMetres northing given to the true origin, metres
+   * @param falseEasting easting given to the true origin
+   * @param falseNorthing northing given to the true origin
    * @return the grid
    * @throws IllegalArgumentException if the name does not fit or a number is NaN or out of range
    */
@@ -145,16 +166,16 @@ public final class MapGrid implements Serializable {
       double originLatitudeDegrees,
       double centralMeridianDegrees,
       double centralScale,
-      double falseEastingMetres,
-      double falseNorthingMetres) {
+      Distance falseEasting,
+      Distance falseNorthing) {
     return central(
         name,
         datum,
         TransverseMercator.of(datum.ellipsoid(), centralScale),
         originLatitudeDegrees,
         centralMeridianDegrees,
-        falseEastingMetres,
-        falseNorthingMetres);
+        falseEasting,
+        falseNorthing);
   }
 
   /**
@@ -167,8 +188,8 @@ public final class MapGrid implements Serializable {
    * @param originLatitudeDegrees latitude of the origin, degrees, on the grid's datum, in [-90, 90]
    * @param centralMeridianDegrees longitude of the origin, degrees, on the grid's datum, in [-180,
    *     180]
-   * @param falseEastingMetres easting given to the origin, metres
-   * @param falseNorthingMetres northing given to the origin, metres
+   * @param falseEasting easting given to the origin
+   * @param falseNorthing northing given to the origin
    * @return the grid
    * @throws IllegalArgumentException if the name does not fit, a number is NaN or out of range, or
    *     the mean of the parallels lies within 1° of the equator
@@ -180,16 +201,16 @@ public final class MapGrid implements Serializable {
       double secondParallelDegrees,
       double originLatitudeDegrees,
       double centralMeridianDegrees,
-      double falseEastingMetres,
-      double falseNorthingMetres) {
+      Distance falseEasting,
+      Distance falseNorthing) {
     return central(
         name,
         datum,
         LambertConic.of(datum.ellipsoid(), firstParallelDegrees, secondParallelDegrees).cone(),
         originLatitudeDegrees,
         centralMeridianDegrees,
-        falseEastingMetres,
-        falseNorthingMetres);
+        falseEasting,
+        falseNorthing);
   }
 
   /**
@@ -201,8 +222,8 @@ public final class MapGrid implements Serializable {
    * @param centralMeridianDegrees longitude along which grid north is true north, degrees, in
    *     [-180, 180]: it runs down the map from a north pole, up from a south pole
    * @param poleScale scale at the pole, above 0
-   * @param falseEastingMetres easting given to the pole, metres
-   * @param falseNorthingMetres northing given to the pole, metres
+   * @param falseEasting easting given to the pole
+   * @param falseNorthing northing given to the pole
    * @return the grid
    * @throws IllegalArgumentException if the name does not fit or a number is NaN or out of range
    */
@@ -212,8 +233,8 @@ public final class MapGrid implements Serializable {
       Hemisphere pole,
       double centralMeridianDegrees,
       double poleScale,
-      double falseEastingMetres,
-      double falseNorthingMetres) {
+      Distance falseEasting,
+      Distance falseNorthing) {
     boolean north = pole == Hemisphere.NORTH;
     PolarStereographic projection =
         north
@@ -225,8 +246,8 @@ public final class MapGrid implements Serializable {
         projection.cone(),
         north ? 90.0 : -90.0,
         centralMeridianDegrees,
-        falseEastingMetres,
-        falseNorthingMetres);
+        falseEasting,
+        falseNorthing);
   }
 
   /** Shared by the zones of UTM, which have one projection. */
@@ -236,8 +257,8 @@ public final class MapGrid implements Serializable {
       Projector projection,
       double originLatitudeDegrees,
       double centralMeridianDegrees,
-      double falseEastingMetres,
-      double falseNorthingMetres) {
+      Distance falseEasting,
+      Distance falseNorthing) {
     GridConvergence.ofDegreesEast(0.0, name); // refuses names that bearings cannot carry
     return new MapGrid(
         name,
@@ -247,8 +268,8 @@ public final class MapGrid implements Serializable {
             projection,
             Arguments.within(originLatitudeDegrees, -90.0, 90.0, "latitude of origin", "degrees"),
             Arguments.within(centralMeridianDegrees, -180.0, 180.0, "central meridian", "degrees"),
-            Arguments.finite(falseEastingMetres, "false easting", "metres"),
-            Arguments.finite(falseNorthingMetres, "false northing", "metres")));
+            falseEasting.metres(),
+            falseNorthing.metres()));
   }
 
   /**
@@ -279,35 +300,37 @@ public final class MapGrid implements Serializable {
    *     projection is no longer exact
    */
   public GridPoint at(Position position) {
-    double[] out = new double[4];
+    double[] out = new double[WIDTH];
     plane.forward(position.latitudeDegrees(), position.longitudeDegrees(), out, 0);
-    if (isFarAway(out[0], out[1])) {
+    if (isFarAway(out[EASTING], out[NORTHING])) {
       throw farAway(position.toString());
     }
-    return new GridPoint(this, out[0], out[1], position, out[2], out[3]);
+    return new GridPoint(this, out[EASTING], out[NORTHING], position, out[CONVERGENCE], out[SCALE]);
   }
 
   /**
    * The point of the map with these figures.
    *
-   * @param eastingMetres metres east of the false origin
-   * @param northingMetres metres north of the false origin
+   * @param easting how far east of the false origin, on the map
+   * @param northing how far north of the false origin, on the map
    * @return the point
-   * @throws IllegalArgumentException if a figure is NaN or infinite, or the point lies more than
-   *     3900 km from the central meridian (on a cone, from its parallels; on a polar grid, from the
-   *     pole)
+   * @throws IllegalArgumentException if the point lies more than 3900 km from the central meridian
+   *     (on a cone, from its parallels; on a polar grid, from the pole)
    */
-  public GridPoint at(double eastingMetres, double northingMetres) {
-    double easting = Arguments.finite(eastingMetres, "easting", "metres");
-    double northing = Arguments.finite(northingMetres, "northing", "metres");
+  public GridPoint at(Distance easting, Distance northing) {
+    return atMetres(easting.metres(), northing.metres());
+  }
+
+  /** The same in metres. */
+  GridPoint atMetres(double easting, double northing) {
     if (isFarAway(easting, northing)) {
       throw farAway("easting " + easting + ", northing " + northing);
     }
-    double[] out = new double[4];
+    double[] out = new double[WIDTH];
     plane.reverse(easting, northing, out, 0);
-    double latitude = Math.max(-90.0, Math.min(90.0, out[0])); // rounding at the pole
-    Position position = Position.ofDegrees(latitude, out[1]);
-    return new GridPoint(this, easting, northing, position, out[2], out[3]);
+    double latitude = Math.max(-90.0, Math.min(90.0, out[LATITUDE])); // rounding at the pole
+    Position position = Position.ofDegrees(latitude, out[LONGITUDE]);
+    return new GridPoint(this, easting, northing, position, out[CONVERGENCE], out[SCALE]);
   }
 
   private boolean isFarAway(double easting, double northing) {
@@ -346,7 +369,7 @@ public final class MapGrid implements Serializable {
     double northing = signed(reader, "northing in metres must follow");
     reader.skip("Nn");
     reader.expectEnd("nothing but this grid's name in square brackets may follow the northing");
-    return at(easting, northing);
+    return atMetres(easting, northing);
   }
 
   private static double signed(AngleReader reader, String reason) {

@@ -15,7 +15,7 @@ import org.ferryglide.nav.position.Position;
  * that a compass keeps and from the geodesic that the eye follows.
  *
  * <pre>{@code
- * MapLine line = MapLine.between(landing, island, UtmZone.containing(landing).grid());
+ * MapLine line = MapLine.between(landing, island, MapGrid.utm(UtmZone.containing(landing)));
  * line.gridBearing(); // what the protractor reads
  * line.arcToChordDegreesAtStart(); // thousandths of a degree on a kayak's leg
  * line.greatestSeparationOfRhumb().distance(); // how far the rhumb line strays from the pencil
@@ -109,11 +109,11 @@ public final class MapLine implements Serializable {
   }
 
   private double eastMetres() {
-    return end.eastingMetres() - start.eastingMetres();
+    return end.easting().metres() - start.easting().metres();
   }
 
   private double northMetres() {
-    return end.northingMetres() - start.northingMetres();
+    return end.northing().metres() - start.northing().metres();
   }
 
   /**
@@ -135,9 +135,9 @@ public final class MapLine implements Serializable {
     double middle =
         start
             .grid()
-            .at(
-                start.eastingMetres() + 0.5 * eastMetres(),
-                start.northingMetres() + 0.5 * northMetres())
+            .atMetres(
+                start.easting().metres() + 0.5 * eastMetres(),
+                start.northing().metres() + 0.5 * northMetres())
             .scale();
     // of the ground's length for each metre of map, since the line is straight on the map
     double inverse = (1.0 / start.scale() + 4.0 / middle + 1.0 / end.scale()) / 6.0;
@@ -245,8 +245,8 @@ public final class MapLine implements Serializable {
   /** Distance on the ground to the right of the pencil line, near enough a straight offset. */
   private double sideMetres(Leg leg, double alongMetres) {
     GridPoint point = start.grid().at(leg.pointAt(Distance.ofMetres(alongMetres)));
-    double east = point.eastingMetres() - start.eastingMetres();
-    double north = point.northingMetres() - start.northingMetres();
+    double east = point.easting().metres() - start.easting().metres();
+    double north = point.northing().metres() - start.northing().metres();
     double right = (east * northMetres() - north * eastMetres()) / lengthOnMap().metres();
     return right / point.scale();
   }

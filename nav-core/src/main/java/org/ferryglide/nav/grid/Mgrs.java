@@ -71,7 +71,7 @@ public final class Mgrs {
           "position must lie in the half of zone " + zone + ", but was " + position);
     }
     double[] plane = new double[4];
-    zone.grid().forward(latitude, position.longitudeDegrees(), plane, 0);
+    MapGrid.utm(zone).forward(latitude, position.longitudeDegrees(), plane, 0);
     int column =
         plane[0] > 0.0 && plane[0] < 1e6 ? Figures.wholeMetres(plane[0]) / SQUARE_METRES : 0;
     if (column < 1 || column > 8) {
@@ -161,7 +161,7 @@ public final class Mgrs {
     double westMetres = west + figures.eastMetres();
     double southMetres = south + figures.northMetres();
     return new GridSquare(
-        utm.grid(),
+        MapGrid.utm(utm),
         westMetres,
         southMetres,
         figures.precision(),
@@ -191,9 +191,9 @@ public final class Mgrs {
     double far = west < 500_000 ? west : west + SQUARE_METRES;
     for (int south = rowInCycle * SQUARE_METRES; south < 10e6; south += 20 * SQUARE_METRES) {
       // along a line of one northing the latitude shrinks away from the middle of the zone
-      zone.grid().reverse(zone.isNorth() ? far : near, south, out, 0);
+      MapGrid.utm(zone).reverse(zone.isNorth() ? far : near, south, out, 0);
       double least = out[0];
-      zone.grid().reverse(zone.isNorth() ? near : far, south + SQUARE_METRES, out, 0);
+      MapGrid.utm(zone).reverse(zone.isNorth() ? near : far, south + SQUARE_METRES, out, 0);
       double greatest = out[0];
       if (least < bandNorth && greatest > bandSouth) {
         return south;
@@ -218,7 +218,7 @@ public final class Mgrs {
     for (int i = 0; i < 9; i++) { // three by three points; the fifth is the centre
       int column = i % 3;
       int row = i / 3;
-      zone.grid().reverse(west + column * half, south + row * half, out, 0);
+      MapGrid.utm(zone).reverse(west + column * half, south + row * half, out, 0);
       boolean inside = UtmZone.number(out[0], out[1]) == zone.number() && band(out[0]) == band;
       if (inside && i == 4) {
         return new Note[0];
@@ -243,7 +243,7 @@ public final class Mgrs {
       if (UtmZone.number(inBand, meridian) == zone.number()
           || UtmZone.number(inBand, meridian - 1.0) == zone.number()) {
         for (double parallel : new double[] {southOfBand(band), northOfBand(band)}) {
-          zone.grid().forward(parallel, meridian, out, 0);
+          MapGrid.utm(zone).forward(parallel, meridian, out, 0);
           if (isIn(west, side, out[0]) && isIn(south, side, out[1])) {
             return true;
           }

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.grid;
 
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 
 /**
@@ -27,7 +28,13 @@ final class StandardGrids {
    */
   public static final MapGrid BRITISH_NATIONAL_GRID =
       MapGrid.transverseMercator(
-          "British National Grid", Datum.OSGB36, 49.0, -2.0, 0.9996012717, 400000.0, -100000.0);
+          "British National Grid",
+          Datum.OSGB36,
+          49.0,
+          -2.0,
+          0.9996012717,
+          metres(400000.0),
+          metres(-100000.0));
 
   /**
    * The grid of older Irish land maps: true origin 53.5° N 8° W on TM75, scale 1.000035, false
@@ -36,7 +43,7 @@ final class StandardGrids {
    */
   public static final MapGrid IRISH_GRID =
       MapGrid.transverseMercator(
-          "Irish Grid", Datum.TM75, 53.5, -8.0, 1.000035, 200000.0, 250000.0);
+          "Irish Grid", Datum.TM75, 53.5, -8.0, 1.000035, metres(200000.0), metres(250000.0));
 
   /**
    * The grid of newer Irish land maps: true origin 53.5° N 8° W on ETRS89, scale 0.99982, false
@@ -44,21 +51,33 @@ final class StandardGrids {
    */
   public static final MapGrid IRISH_TRANSVERSE_MERCATOR =
       MapGrid.transverseMercator(
-          "Irish Transverse Mercator", Datum.ETRS89, 53.5, -8.0, 0.99982, 600000.0, 750000.0);
+          "Irish Transverse Mercator",
+          Datum.ETRS89,
+          53.5,
+          -8.0,
+          0.99982,
+          metres(600000.0),
+          metres(750000.0));
 
   /**
    * The universal polar stereographic grid of the north: pole at 2000 km east and north, scale
    * 0.994; for latitudes from 84° N; EPSG 32661 with easting first.
    */
   public static final MapGrid UPS_NORTH =
-      MapGrid.polarStereographic("UPS north", Datum.WGS84, Hemisphere.NORTH, 0.0, 0.994, 2e6, 2e6);
+      MapGrid.polarStereographic(
+          "UPS north", Datum.WGS84, Hemisphere.NORTH, 0.0, 0.994, metres(2e6), metres(2e6));
 
   /**
    * The universal polar stereographic grid of the south: pole at 2000 km east and north, scale
    * 0.994; for latitudes beyond 80° S; EPSG 32761 with easting first.
    */
   public static final MapGrid UPS_SOUTH =
-      MapGrid.polarStereographic("UPS south", Datum.WGS84, Hemisphere.SOUTH, 0.0, 0.994, 2e6, 2e6);
+      MapGrid.polarStereographic(
+          "UPS south", Datum.WGS84, Hemisphere.SOUTH, 0.0, 0.994, metres(2e6), metres(2e6));
+
+  private static Distance metres(double metres) {
+    return Distance.ofMetres(metres);
+  }
 
   /**
    * The universal grid of a place: its UTM zone, or UPS from 84° N and beyond 80° S.
@@ -71,6 +90,8 @@ final class StandardGrids {
     if (latitude >= UtmZone.NORTH_LIMIT_DEGREES) {
       return UPS_NORTH;
     }
-    return latitude < UtmZone.SOUTH_LIMIT_DEGREES ? UPS_SOUTH : UtmZone.containing(position).grid();
+    return latitude < UtmZone.SOUTH_LIMIT_DEGREES
+        ? UPS_SOUTH
+        : MapGrid.utm(UtmZone.containing(position));
   }
 }

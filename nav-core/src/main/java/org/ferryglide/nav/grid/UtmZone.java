@@ -3,6 +3,7 @@ package org.ferryglide.nav.grid;
 import java.io.Serializable;
 import java.util.Objects;
 import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.TextFormatException;
 import org.ferryglide.nav.position.Position;
 
@@ -11,8 +12,9 @@ import org.ferryglide.nav.position.Position;
  *
  * <pre>{@code
  * Position landing = Position.ofDegrees(50.105, -5.535);
- * GridPoint point = UtmZone.containing(landing).grid().at(landing); // zone 30 north
- * GridPoint neighbour = UtmZone.of(29, Hemisphere.NORTH).grid().at(landing); // the zone of the map at hand
+ * GridPoint point = MapGrid.utm(UtmZone.containing(landing)).at(landing); // zone 30 north
+ * MapGrid onTheMap = MapGrid.utm(UtmZone.parse("29N")); // the zone of the map at hand
+ * GridPoint neighbour = onTheMap.at(landing);
  * }</pre>
  *
  * <p>Zone 1 begins at 180° W. Two exceptions are kept: in 56° to 64° N zone 32 reaches west to 3°
@@ -52,8 +54,8 @@ public record UtmZone(int number, Hemisphere hemisphere) implements Serializable
                 projection,
                 0.0,
                 6.0 * number - 183.0,
-                500000.0,
-                half == 0 ? 0.0 : 1e7);
+                Distance.ofMetres(500000.0),
+                Distance.ofMetres(half == 0 ? 0.0 : 1e7));
       }
     }
     return grids;
@@ -155,12 +157,8 @@ public record UtmZone(int number, Hemisphere hemisphere) implements Serializable
     return new UtmZone(number, half == 'N' ? Hemisphere.NORTH : Hemisphere.SOUTH);
   }
 
-  /**
-   * The grid of this zone. Places outside the zone may be asked for too.
-   *
-   * @return the grid, named as {@code UTM 30N}
-   */
-  public MapGrid grid() {
+  /** The grid of this zone, for {@link MapGrid#utm}. */
+  MapGrid grid() {
     return GRIDS[(isNorth() ? 0 : 60) + number - 1];
   }
 

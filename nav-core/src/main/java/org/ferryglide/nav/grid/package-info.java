@@ -8,7 +8,7 @@
  *
  * <pre>{@code
  * Position landing = Position.ofDegrees(50.105, -5.535);
- * GridPoint point = UtmZone.containing(landing).grid().at(landing);
+ * GridPoint point = MapGrid.utm(UtmZone.containing(landing)).at(landing);
  * point.convergence(); // grid north lies 1.9° west of true north
  * Mgrs.reference(landing, GridPrecision.TEN_METRES);
  * LetteredGrid.BRITISH.reference(landing, GridPrecision.HUNDRED_METRES); // two letters, six figures

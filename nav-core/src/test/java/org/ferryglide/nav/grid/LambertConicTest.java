@@ -19,10 +19,17 @@ class LambertConicTest {
   private static MapGrid grid(String code) {
     Datum datum = Datum.of("GRS80", Ellipsoid.GRS80, HelmertShift.NONE, Distance.ofMetres(0.0));
     return switch (code) {
-      case "2154" -> MapGrid.lambertConic(code, datum, 49, 44, 46.5, 3, 700000, 6600000);
-      case "3057" -> MapGrid.lambertConic(code, datum, 64.25, 65.75, 65, -19, 500000, 500000);
-      default -> MapGrid.lambertConic(code, datum, -36, -38, -37, 145, 2500000, 2500000);
+      case "2154" ->
+          MapGrid.lambertConic(code, datum, 49, 44, 46.5, 3, metres(700000), metres(6600000));
+      case "3057" ->
+          MapGrid.lambertConic(code, datum, 64.25, 65.75, 65, -19, metres(500000), metres(500000));
+      default ->
+          MapGrid.lambertConic(code, datum, -36, -38, -37, 145, metres(2500000), metres(2500000));
     };
+  }
+
+  private static Distance metres(double metres) {
+    return Distance.ofMetres(metres);
   }
 
   @Test
@@ -33,13 +40,13 @@ class LambertConicTest {
       double longitude = Rows.number(row, 2);
       MapGrid grid = grid(row[0]);
       GridPoint point = grid.at(Position.ofDegrees(latitude, longitude));
-      assertEquals(Rows.number(row, 3), point.eastingMetres(), PRINTED_MICROMETRE, where);
-      assertEquals(Rows.number(row, 4), point.northingMetres(), PRINTED_MICROMETRE, where);
+      assertEquals(Rows.number(row, 3), point.easting().metres(), PRINTED_MICROMETRE, where);
+      assertEquals(Rows.number(row, 4), point.northing().metres(), PRINTED_MICROMETRE, where);
       assertEquals(Rows.number(row, 5), point.scale(), 5e-6, where);
-      Position back = grid.at(point.eastingMetres(), point.northingMetres()).position();
+      Position back = grid.at(point.easting(), point.northing()).position();
       assertEquals(0.0, (back.latitudeDegrees() - latitude) * 111.7e3, THERE_AND_BACK_METRES);
       assertEquals(0.0, (back.longitudeDegrees() - longitude) * 105e3, THERE_AND_BACK_METRES);
-      grid.reverse(point.eastingMetres(), point.northingMetres(), out, 0);
+      grid.reverse(point.easting().metres(), point.northing().metres(), out, 0);
       assertEquals(point.convergence().degreesEast(), out[2], 1e-12);
       assertEquals(point.scale(), out[3], 1e-14);
     }
@@ -66,12 +73,12 @@ class LambertConicTest {
             30.0 + 17.0 / 60.0,
             27.0 + 50.0 / 60.0,
             -99.0,
-            2_000_000.0 * footMetres,
-            0.0);
+            metres(2_000_000.0 * footMetres),
+            Distance.ZERO);
     GridPoint point = texas.at(Position.ofDegrees(28.5, -96.0));
     double halfAPrintedHundredth = 0.005;
-    assertEquals(2963503.91, point.eastingMetres() / footMetres, halfAPrintedHundredth);
-    assertEquals(254759.80, point.northingMetres() / footMetres, halfAPrintedHundredth);
+    assertEquals(2963503.91, point.easting().metres() / footMetres, halfAPrintedHundredth);
+    assertEquals(254759.80, point.northing().metres() / footMetres, halfAPrintedHundredth);
   }
 
   @Test
@@ -113,7 +120,8 @@ class LambertConicTest {
   @Test
   void aDatumShiftTravelsWithTheCone() {
     MapGrid shifted =
-        MapGrid.lambertConic("Shifted", Datum.OSGB36, 49.0, 44.0, 46.5, 3.0, 0.0, 0.0);
+        MapGrid.lambertConic(
+            "Shifted", Datum.OSGB36, 49.0, 44.0, 46.5, 3.0, Distance.ZERO, Distance.ZERO);
     double[] south = new double[4];
     shifted.forward(50.0 - 1e-5, -5.0, south, 0);
     shifted.forward(50.0 + 1e-5, -5.0, out, 0);

@@ -21,7 +21,7 @@ class LetteredGridTest {
   /** Ordnance Survey's worked example lies in square TG, as GeographicLib's OSGB example reads. */
   @Test
   void theOrdnanceSurveysExampleHasItsLetters() {
-    GridPoint point = BRITISH.at(651409.903, 313177.270);
+    GridPoint point = BRITISH.atMetres(651409.903, 313177.270);
     assertEquals("TG", ref(point, GridPrecision.HUNDRED_KILOMETRES));
     assertEquals("TG 5 1", ref(point, GridPrecision.TEN_KILOMETRES));
     assertEquals("TG 51 13", ref(point, GridPrecision.KILOMETRE));
@@ -57,8 +57,8 @@ class LetteredGridTest {
   })
   void britishLettersStandWhereTheyShould(String letters, int eastKilometres, int northKilometres) {
     GridSquare square = LetteredGrid.BRITISH.parse(letters);
-    assertEquals(1000.0 * eastKilometres, square.southWestCorner().eastingMetres());
-    assertEquals(1000.0 * northKilometres, square.southWestCorner().northingMetres());
+    assertEquals(1000.0 * eastKilometres, square.southWestCorner().easting().metres());
+    assertEquals(1000.0 * northKilometres, square.southWestCorner().northing().metres());
     assertEquals(letters, ref(square.southWestCorner(), GridPrecision.HUNDRED_KILOMETRES));
     assertEquals(letters, ref(square.centre(), GridPrecision.HUNDRED_KILOMETRES));
   }
@@ -76,8 +76,8 @@ class LetteredGridTest {
   })
   void irishLettersStandWhereTheyShould(String letter, int eastKilometres, int northKilometres) {
     GridSquare square = LetteredGrid.IRISH.parse(letter + " 12 34");
-    assertEquals(1000.0 * eastKilometres + 12000.0, square.southWestCorner().eastingMetres());
-    assertEquals(1000.0 * northKilometres + 34000.0, square.southWestCorner().northingMetres());
+    assertEquals(1000.0 * eastKilometres + 12000.0, square.southWestCorner().easting().metres());
+    assertEquals(1000.0 * northKilometres + 34000.0, square.southWestCorner().northing().metres());
     assertEquals(
         letter + " 12 34", LetteredGrid.IRISH.reference(square.centre(), GridPrecision.KILOMETRE));
   }
@@ -143,7 +143,7 @@ class LetteredGridTest {
             IllegalArgumentException.class,
             () ->
                 LetteredGrid.IRISH.reference(
-                    StandardGrids.IRISH_GRID.at(-1.0, 5.0), GridPrecision.METRE));
+                    StandardGrids.IRISH_GRID.atMetres(-1.0, 5.0), GridPrecision.METRE));
     assertEquals(
         "a point must lie in the lettered squares of Irish Grid, but was E -1.0 N 5.0 [Irish"
             + " Grid]",
@@ -154,7 +154,8 @@ class LetteredGridTest {
     refusal =
         assertThrows(
             IllegalArgumentException.class,
-            () -> LetteredGrid.IRISH.reference(BRITISH.at(100000.0, 5.0), GridPrecision.METRE));
+            () ->
+                LetteredGrid.IRISH.reference(BRITISH.atMetres(100000.0, 5.0), GridPrecision.METRE));
     assertEquals(
         "point must be of Irish Grid, but was of British National Grid", refusal.getMessage());
   }
@@ -164,23 +165,23 @@ class LetteredGridTest {
     GridSquare square = LetteredGrid.BRITISH.parse("SW 47 27");
     assertTrue(square.contains(square.southWestCorner()));
     assertTrue(square.contains(square.centre()));
-    assertFalse(square.contains(BRITISH.at(148000.0, 27500.0)));
-    assertFalse(square.contains(BRITISH.at(147500.0, 28000.0)));
-    assertFalse(square.contains(BRITISH.at(146999.999, 27500.0)));
+    assertFalse(square.contains(BRITISH.atMetres(148000.0, 27500.0)));
+    assertFalse(square.contains(BRITISH.atMetres(147500.0, 28000.0)));
+    assertFalse(square.contains(BRITISH.atMetres(146999.999, 27500.0)));
     assertEquals("1000 m square from E 147000 N 27000 [British National Grid]", square.toString());
     assertEquals("grid.helmert-only", square.notes().get(0).code());
     assertThrows(
         IllegalArgumentException.class,
-        () -> square.contains(StandardGrids.IRISH_GRID.at(1.0, 1.0)));
+        () -> square.contains(StandardGrids.IRISH_GRID.atMetres(1.0, 1.0)));
   }
 
   @Property(seed = Seeds.SEED, tries = 500)
   void figuresAreThoseOfThePoint(
       @ForAll @IntRange(max = 699_999) int east, @ForAll @IntRange(max = 1_299_999) int north) {
-    String text = ref(BRITISH.at(east + 0.999, north + 0.999), GridPrecision.METRE);
+    String text = ref(BRITISH.atMetres(east + 0.999, north + 0.999), GridPrecision.METRE);
     GridSquare square = LetteredGrid.BRITISH.parse(text);
-    assertEquals(east, square.southWestCorner().eastingMetres());
-    assertEquals(north, square.southWestCorner().northingMetres());
+    assertEquals(east, square.southWestCorner().easting().metres());
+    assertEquals(north, square.southWestCorner().northing().metres());
     Position corner = square.southWestCorner().position();
     assertEquals(text, ref(BRITISH.at(corner), GridPrecision.METRE));
   }

@@ -28,7 +28,7 @@ class MapBearingsTest {
   private static final double PRINTED_DEGREES = 2e-13;
 
   private static final Position PLACE = Position.ofDegrees(50.105, -5.535);
-  private static final MapGrid GRID = UtmZone.of(30, Hemisphere.NORTH).grid();
+  private static final MapGrid GRID = MapGrid.utm(UtmZone.of(30, Hemisphere.NORTH));
   private static final MapBearings HERE = MapBearings.at(PLACE, GRID, Variation.ofDegreesWest(1.4));
 
   /** Worked by hand from the convergence that GeoConvert 2.1.2 prints there (-c -p 9). */

@@ -18,7 +18,7 @@ import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Test;
 
 class MapGridTest {
-  private static final MapGrid UTM = UtmZone.of(30, Hemisphere.NORTH).grid();
+  private static final MapGrid UTM = MapGrid.utm(UtmZone.of(30, Hemisphere.NORTH));
 
   /** The British grid's projection on its own ellipsoid, without the shift. */
   private static final MapGrid UNSHIFTED =
@@ -28,8 +28,12 @@ class MapGridTest {
           49.0,
           -2.0,
           0.9996012717,
-          400000.0,
-          -100000.0);
+          metres(400000.0),
+          metres(-100000.0));
+
+  private static Distance metres(double metres) {
+    return Distance.ofMetres(metres);
+  }
 
   /** Ordnance Survey, A guide to coordinate systems in Great Britain, worked example. */
   @Test
@@ -39,9 +43,9 @@ class MapGridTest {
             52.0 + 39.0 / 60.0 + 27.2531 / 3600.0, 1.0 + 43.0 / 60.0 + 4.5177 / 3600.0);
     GridPoint point = UNSHIFTED.at(place);
     double halfAPrintedMillimetre = 0.0005;
-    assertEquals(651409.903, point.eastingMetres(), halfAPrintedMillimetre);
-    assertEquals(313177.270, point.northingMetres(), halfAPrintedMillimetre);
-    Position back = UNSHIFTED.at(651409.903, 313177.270).position();
+    assertEquals(651409.903, point.easting().metres(), halfAPrintedMillimetre);
+    assertEquals(313177.270, point.northing().metres(), halfAPrintedMillimetre);
+    Position back = UNSHIFTED.atMetres(651409.903, 313177.270).position();
     double half10ThousandthSecond = 0.00005 / 3600.0;
     assertEquals(place.latitudeDegrees(), back.latitudeDegrees(), half10ThousandthSecond);
     assertEquals(place.longitudeDegrees(), back.longitudeDegrees(), half10ThousandthSecond);
@@ -51,35 +55,40 @@ class MapGridTest {
   @Test
   void theProducersAssociationsExampleIsMetToACentimetre() {
     GridPoint point = UNSHIFTED.at(Position.ofDegrees(50.5, 0.5));
-    assertEquals(577274.99, point.eastingMetres(), 0.01);
-    assertEquals(69740.50, point.northingMetres(), 0.01);
-    assertEquals(577274.984, point.eastingMetres(), 0.0005);
-    assertEquals(69740.492, point.northingMetres(), 0.0005);
+    assertEquals(577274.99, point.easting().metres(), 0.01);
+    assertEquals(69740.50, point.northing().metres(), 0.01);
+    assertEquals(577274.984, point.easting().metres(), 0.0005);
+    assertEquals(69740.492, point.northing().metres(), 0.0005);
   }
 
   @Test
   void aGridOfOnesOwnIsMadeFromTheMargin() {
-    MapGrid own = MapGrid.transverseMercator("Own", Datum.WGS84, 0.0, -3.0, 0.9996, 500000.0, 0.0);
+    MapGrid own =
+        MapGrid.transverseMercator(
+            "Own", Datum.WGS84, 0.0, -3.0, 0.9996, metres(500000), metres(0));
     Position place = Position.ofDegrees(50.105, -5.535);
-    assertEquals(UTM.at(place).eastingMetres(), own.at(place).eastingMetres());
-    assertEquals(UTM.at(place).northingMetres(), own.at(place).northingMetres());
+    assertEquals(UTM.at(place).easting().metres(), own.at(place).easting().metres());
+    assertEquals(UTM.at(place).northing().metres(), own.at(place).northing().metres());
     assertEquals("Own", own.at(place).convergence().grid());
     assertNotEquals(UTM, own);
-    assertEquals(UTM, MapGrid.transverseMercator("UTM 30N", Datum.WGS84, 0, -3, 0.9996, 500000, 0));
+    assertEquals(
+        UTM,
+        MapGrid.transverseMercator(
+            "UTM 30N", Datum.WGS84, 0, -3, 0.9996, metres(500000), metres(0)));
   }
 
   @Test
   void theTrueOriginHasTheFalseFigures() {
     GridPoint origin = UNSHIFTED.at(Position.ofDegrees(49.0, -2.0));
-    assertEquals(400000.0, origin.eastingMetres(), 1e-9);
-    assertEquals(-100000.0, origin.northingMetres(), 1e-8);
+    assertEquals(400000.0, origin.easting().metres(), 1e-9);
+    assertEquals(-100000.0, origin.northing().metres(), 1e-8);
     assertEquals(0.0, origin.convergence().degreesEast(), 0.0);
     assertEquals(0.9996012717, origin.scale(), 1e-15);
   }
 
   @Test
   void longitudesWrap() {
-    MapGrid first = UtmZone.of(1, Hemisphere.NORTH).grid();
+    MapGrid first = MapGrid.utm(UtmZone.of(1, Hemisphere.NORTH));
     double[] one = new double[4];
     double[] other = new double[4];
     first.forward(10.0, -179.5, one, 0);
@@ -89,7 +98,7 @@ class MapGridTest {
     }
     first.reverse(one[0] - 200000.0, one[1], other, 0);
     assertTrue(other[1] > 178.0 && other[1] < 180.0, "" + other[1]);
-    Position westward = first.at(100000.0, 0.0).position();
+    Position westward = first.atMetres(100000.0, 0.0).position();
     // echo "01n 100000 0" | GeoConvert -p 9, version 2.1.2
     assertEquals(179.4076727974333, westward.longitudeDegrees(), 1e-13);
   }
@@ -97,26 +106,27 @@ class MapGridTest {
   @Test
   void zonesMeetAtTheirCommonMeridian() {
     GridPoint west = UTM.at(Position.ofDegrees(50.0, 0.0));
-    GridPoint east = UtmZone.of(31, Hemisphere.NORTH).grid().at(Position.ofDegrees(50.0, 0.0));
-    assertEquals(west.northingMetres(), east.northingMetres(), 1e-8);
-    assertEquals(1e6, west.eastingMetres() + east.eastingMetres(), 1e-8);
+    GridPoint east =
+        MapGrid.utm(UtmZone.of(31, Hemisphere.NORTH)).at(Position.ofDegrees(50.0, 0.0));
+    assertEquals(west.northing().metres(), east.northing().metres(), 1e-8);
+    assertEquals(1e6, west.easting().metres() + east.easting().metres(), 1e-8);
     assertEquals(west.scale(), east.scale(), 1e-15);
   }
 
   @Test
   void northAndSouthDifferByTenThousandKilometres() {
-    MapGrid south = UtmZone.of(30, Hemisphere.SOUTH).grid();
+    MapGrid south = MapGrid.utm(UtmZone.of(30, Hemisphere.SOUTH));
     GridPoint one = UTM.at(Position.ofDegrees(-0.0, -3.0));
     GridPoint other = south.at(Position.ofDegrees(0.0, -3.0));
-    assertEquals(0.0, one.northingMetres(), 0.0);
-    assertEquals(1e7, other.northingMetres(), 0.0);
+    assertEquals(0.0, one.northing().metres(), 0.0);
+    assertEquals(1e7, other.northing().metres(), 0.0);
     assertEquals("E 500000.0 N 10000000 [UTM 30S]", other.toString());
     assertEquals(other, south.parse(other.toString()));
   }
 
   @Test
   void figuresAreReadInAnyOfTheirForms() {
-    GridPoint point = UTM.at(318730.38549176685, 5553382.707248007);
+    GridPoint point = UTM.atMetres(318730.38549176685, 5553382.707248007);
     for (String text :
         List.of(
             point.toString(),
@@ -127,7 +137,7 @@ class MapGridTest {
             "E318730.38549176685 N5553382.707248007 [UTM 30N]")) {
       assertEquals(point, UTM.parse(text), text);
     }
-    assertEquals(-12.5, UTM.parse("E -12.5 N 100000").eastingMetres());
+    assertEquals(-12.5, UTM.parse("E -12.5 N 100000").easting().metres());
   }
 
   @Test
@@ -158,40 +168,35 @@ class MapGridTest {
         String.valueOf(refusal.getMessage())
             .startsWith("a point of UTM 30N must lie within 3900 km of the central meridian, but"),
         refusal.getMessage());
-    refusal = assertThrows(IllegalArgumentException.class, () -> UTM.at(5e6, 0.0));
+    refusal = assertThrows(IllegalArgumentException.class, () -> UTM.atMetres(5e6, 0.0));
     assertEquals(
         "a point of UTM 30N must lie within 3900 km of the central meridian, but was easting"
             + " 5000000.0, northing 0.0",
         refusal.getMessage());
-    assertThrows(IllegalArgumentException.class, () -> UTM.at(5e5, 1.5e7));
+    assertThrows(IllegalArgumentException.class, () -> UTM.atMetres(5e5, 1.5e7));
     assertThrows(IllegalArgumentException.class, () -> UTM.at(Position.ofDegrees(0.0, 87.0)));
     assertThrows(
         IllegalArgumentException.class,
         () -> StandardGrids.UPS_NORTH.at(Position.ofDegrees(-90.0, 0.0)));
-    refusal = assertThrows(IllegalArgumentException.class, () -> UTM.at(Double.NaN, 0.0));
-    assertEquals("easting must be a finite number of metres, but was NaN", refusal.getMessage());
   }
 
   @Test
   void parametersThatDoNotFitAreRefused() {
     assertThrows(
         IllegalArgumentException.class,
-        () -> MapGrid.transverseMercator("", Datum.WGS84, 0, 0, 1, 0, 0));
+        () -> MapGrid.transverseMercator("", Datum.WGS84, 0, 0, 1, Distance.ZERO, Distance.ZERO));
     assertThrows(
         IllegalArgumentException.class,
-        () -> MapGrid.transverseMercator("a[b", Datum.WGS84, 0, 0, 1, 0, 0));
+        () ->
+            MapGrid.transverseMercator("a[b", Datum.WGS84, 0, 0, 1, Distance.ZERO, Distance.ZERO));
     IllegalArgumentException refusal =
         assertThrows(
             IllegalArgumentException.class,
-            () -> MapGrid.transverseMercator("a", Datum.WGS84, 91, 0, 1, 0, 0));
+            () ->
+                MapGrid.transverseMercator(
+                    "a", Datum.WGS84, 91, 0, 1, Distance.ZERO, Distance.ZERO));
     assertEquals(
         "latitude of origin must be in [-90, 90] degrees, but was 91.0", refusal.getMessage());
-    refusal =
-        assertThrows(
-            IllegalArgumentException.class,
-            () -> MapGrid.transverseMercator("a", Datum.WGS84, 0, 0, 1, Double.NaN, 0));
-    assertEquals(
-        "false easting must be a finite number of metres, but was NaN", refusal.getMessage());
   }
 
   @Test
@@ -225,14 +230,14 @@ class MapGridTest {
     assertEquals(12.0, StandardGrids.UPS_NORTH.convergence(north).degreesEast(), 1e-12);
     for (MapGrid grid : List.of(UTM, StandardGrids.UPS_NORTH)) {
       GridPoint pole = grid.at(north);
-      Position back = grid.at(pole.eastingMetres(), pole.northingMetres()).position();
+      Position back = grid.at(pole.easting(), pole.northing()).position();
       assertEquals(90.0, back.latitudeDegrees());
     }
     GridPoint south = StandardGrids.UPS_SOUTH.at(Position.ofDegrees(-90.0, 12.0));
-    assertEquals(2e6, south.eastingMetres());
-    assertEquals(2e6, south.northingMetres());
+    assertEquals(2e6, south.easting().metres());
+    assertEquals(2e6, south.northing().metres());
     assertEquals(-12.0, south.convergence().degreesEast(), 1e-14);
-    assertEquals(0.0, StandardGrids.UPS_SOUTH.at(2e6, 2e6).position().longitudeDegrees());
+    assertEquals(0.0, StandardGrids.UPS_SOUTH.atMetres(2e6, 2e6).position().longitudeDegrees());
   }
 
   /**
@@ -243,20 +248,22 @@ class MapGridTest {
   void aPolarGridOfOnesOwnIsMadeFromTheMargin() {
     double printedMicrometre = 1e-6;
     MapGrid north =
-        MapGrid.polarStereographic("Own", Datum.WGS84, Hemisphere.NORTH, -45.0, 0.97, 1e6, 3e6);
+        MapGrid.polarStereographic(
+            "Own", Datum.WGS84, Hemisphere.NORTH, -45.0, 0.97, metres(1e6), metres(3e6));
     GridPoint point = north.at(Position.ofDegrees(78.25, -10.5));
-    assertEquals(1723488.912734, point.eastingMetres(), printedMicrometre);
-    assertEquals(1947317.099828, point.northingMetres(), printedMicrometre);
+    assertEquals(1723488.912734, point.easting().metres(), printedMicrometre);
+    assertEquals(1947317.099828, point.northing().metres(), printedMicrometre);
     assertEquals(34.5, point.convergence().degreesEast(), 1e-13);
     point = north.at(Position.ofDegrees(85.0, 120.0));
-    assertEquals(1140291.813968, point.eastingMetres(), printedMicrometre);
-    assertEquals(3523576.177613, point.northingMetres(), printedMicrometre);
+    assertEquals(1140291.813968, point.easting().metres(), printedMicrometre);
+    assertEquals(3523576.177613, point.northing().metres(), printedMicrometre);
     MapGrid south =
-        MapGrid.polarStereographic("Own", Datum.WGS84, Hemisphere.SOUTH, -70.0, 0.97, 0, 0);
+        MapGrid.polarStereographic(
+            "Own", Datum.WGS84, Hemisphere.SOUTH, -70.0, 0.97, Distance.ZERO, Distance.ZERO);
     point = south.at(Position.ofDegrees(-66.0, -60.25));
-    assertEquals(446642.112548, point.eastingMetres(), printedMicrometre);
-    assertEquals(2599303.985232, point.northingMetres(), printedMicrometre);
-    Position back = south.at(point.eastingMetres(), point.northingMetres()).position();
+    assertEquals(446642.112548, point.easting().metres(), printedMicrometre);
+    assertEquals(2599303.985232, point.northing().metres(), printedMicrometre);
+    Position back = south.at(point.easting(), point.northing()).position();
     assertEquals(-66.0, back.latitudeDegrees(), 1e-13);
     assertEquals(-60.25, back.longitudeDegrees(), 1e-13);
   }
@@ -268,7 +275,7 @@ class MapGridTest {
             UTM,
             StandardGrids.BRITISH_NATIONAL_GRID,
             StandardGrids.UPS_SOUTH,
-            StandardGrids.IRISH_GRID.at(200000.0, 250000.0),
+            StandardGrids.IRISH_GRID.atMetres(200000.0, 250000.0),
             Mgrs.parse("38SMB4484"))) {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
@@ -302,8 +309,8 @@ class MapGridTest {
     assertArrayEquals(array, parallel);
     GridPoint last = grid.at(Position.ofDegrees(latitudes[rows - 1], longitudes[rows - 1]));
     int row = offset + MapGrid.WIDTH * (rows - 8);
-    assertEquals(last.eastingMetres(), array[row + MapGrid.EASTING]);
-    assertEquals(last.northingMetres(), array[row + MapGrid.NORTHING]);
+    assertEquals(last.easting().metres(), array[row + MapGrid.EASTING]);
+    assertEquals(last.northing().metres(), array[row + MapGrid.NORTHING]);
     assertEquals(last.scale(), array[row + MapGrid.SCALE]);
     double[] eastings = new double[rows];
     double[] northings = new double[rows];

@@ -10,7 +10,7 @@ import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Test;
 
 class MapLineTest {
-  private static final MapGrid UTM = UtmZone.of(30, Hemisphere.NORTH).grid();
+  private static final MapGrid UTM = MapGrid.utm(UtmZone.of(30, Hemisphere.NORTH));
   private static final Position LANDING = Position.ofDegrees(50.105, -5.535);
   private static final Position ISLAND = Position.ofDegrees(50.2, -5.43);
 
@@ -26,9 +26,9 @@ class MapLineTest {
       double falseEasting = grid.equals(UTM) ? 500000.0 : 400000.0;
       for (double north = -0.8; north <= 0.8; north += 0.32) {
         MapLine line = MapLine.between(LANDING, Position.ofDegrees(50.105 + north, -5.1), grid);
-        double y1 = line.start().eastingMetres() - falseEasting;
-        double y2 = line.end().eastingMetres() - falseEasting;
-        double south = line.start().northingMetres() - line.end().northingMetres();
+        double y1 = line.start().easting().metres() - falseEasting;
+        double y2 = line.end().easting().metres() - falseEasting;
+        double south = line.start().northing().metres() - line.end().northing().metres();
         double start = Math.toDegrees((2.0 * y1 + y2) * south / (6.0 * radius * radius));
         double end = -Math.toDegrees((2.0 * y2 + y1) * south / (6.0 * radius * radius));
         // t - T turns from geodesic to chord, the answer from chord to geodesic

@@ -72,8 +72,8 @@ class MgrsProperties {
       @ForAll("places") Position place, @ForAll GridPrecision precision) {
     GridSquare square = Mgrs.parse(Mgrs.reference(place, precision));
     GridPoint point = square.grid().at(place);
-    double east = point.eastingMetres() - square.centre().eastingMetres();
-    double north = point.northingMetres() - square.centre().northingMetres();
+    double east = point.easting().metres() - square.centre().easting().metres();
+    double north = point.northing().metres() - square.centre().northing().metres();
     double half = precision.sideMetres() / 2.0 + 1e-7;
     assertTrue(Math.abs(east) <= half && Math.abs(north) <= half, east + " " + north);
   }

@@ -25,8 +25,8 @@ class MgrsTest {
         assertEquals(precision, square.precision());
         assertEquals(StandardGridsTest.gridName(row[2]), square.grid().name());
         GridPoint point = square.grid().at(place);
-        double east = point.eastingMetres() - square.southWestCorner().eastingMetres();
-        double north = point.northingMetres() - square.southWestCorner().northingMetres();
+        double east = point.easting().metres() - square.southWestCorner().easting().metres();
+        double north = point.northing().metres() - square.southWestCorner().northing().metres();
         assertTrue(east >= -1e-7 && east < precision.sideMetres(), expected + " " + east);
         assertTrue(north >= -1e-7 && north <= precision.sideMetres(), expected + " " + north);
       }
@@ -38,12 +38,12 @@ class MgrsTest {
   void publishedExamplesAreMet() {
     assertEquals(
         "38SMB4484", Mgrs.reference(Position.ofDegrees(33.3, 44.4), GridPrecision.KILOMETRE));
-    MapGrid zone = UtmZone.of(38, Hemisphere.NORTH).grid();
-    Position place = zone.at(444140.6, 3684706.3).position();
+    MapGrid zone = MapGrid.utm(UtmZone.of(38, Hemisphere.NORTH));
+    Position place = zone.atMetres(444140.6, 3684706.3).position();
     assertEquals("38SMB4414084706", Mgrs.reference(place, GridPrecision.METRE));
-    place = zone.at(500000.0, 63.811).position();
+    place = zone.atMetres(500000.0, 63.811).position();
     assertEquals("38NNF0000000063", Mgrs.reference(place, GridPrecision.METRE));
-    place = StandardGrids.UPS_SOUTH.at(2746000.0, 1515000.0).position();
+    place = StandardGrids.UPS_SOUTH.atMetres(2746000.0, 1515000.0).position();
     assertEquals("BKH", Mgrs.reference(place, GridPrecision.HUNDRED_KILOMETRES));
     assertEquals("BKH41", Mgrs.reference(place, GridPrecision.TEN_KILOMETRES));
     Position centre = Mgrs.parse("38SMB").centre().position();
@@ -54,8 +54,8 @@ class MgrsTest {
 
   @Test
   void figuresAreTruncatedNotRounded() {
-    MapGrid grid = UtmZone.of(30, Hemisphere.NORTH).grid();
-    Position place = grid.at(399999.9, 5599999.9).position();
+    MapGrid grid = MapGrid.utm(UtmZone.of(30, Hemisphere.NORTH));
+    Position place = grid.atMetres(399999.9, 5599999.9).position();
     assertEquals("30UUA9999999999", Mgrs.reference(place, GridPrecision.METRE));
     assertEquals("30UUA99999999", Mgrs.reference(place, GridPrecision.TEN_METRES));
     assertEquals("30UUA99", Mgrs.reference(place, GridPrecision.TEN_KILOMETRES));
@@ -116,13 +116,13 @@ class MgrsTest {
   /** The rows of one letter lie 2000 km apart; here all of column M of zone 38 in the north. */
   @Test
   void theBandSaysWhichRowIsMeant() {
-    MapGrid grid = UtmZone.of(38, Hemisphere.NORTH).grid();
-    assertEquals(3_600_000.0, Mgrs.parse("38SMB").southWestCorner().northingMetres());
-    assertEquals(1_600_000.0, Mgrs.parse("38PMB").southWestCorner().northingMetres());
-    assertEquals(5_600_000.0, Mgrs.parse("38UMB").southWestCorner().northingMetres());
-    assertEquals(7_600_000.0, Mgrs.parse("38WMB").southWestCorner().northingMetres());
+    MapGrid grid = MapGrid.utm(UtmZone.of(38, Hemisphere.NORTH));
+    assertEquals(3_600_000.0, Mgrs.parse("38SMB").southWestCorner().northing().metres());
+    assertEquals(1_600_000.0, Mgrs.parse("38PMB").southWestCorner().northing().metres());
+    assertEquals(5_600_000.0, Mgrs.parse("38UMB").southWestCorner().northing().metres());
+    assertEquals(7_600_000.0, Mgrs.parse("38WMB").southWestCorner().northing().metres());
     assertEquals(grid, Mgrs.parse("38WMB").grid());
-    assertEquals(7_600_000.0, Mgrs.parse("38KMB").southWestCorner().northingMetres());
+    assertEquals(7_600_000.0, Mgrs.parse("38KMB").southWestCorner().northing().metres());
     assertEquals("UTM 38S", Mgrs.parse("38KMB").grid().name());
   }
 
@@ -132,8 +132,8 @@ class MgrsTest {
     // 48° N on the middle of zone 31 has northing 5 316 300: the row from 5300 km is cut
     GridSquare below = Mgrs.parse("31TEP0010");
     GridSquare above = Mgrs.parse("31UEP0020");
-    assertEquals(5_310_000.0, below.southWestCorner().northingMetres());
-    assertEquals(5_320_000.0, above.southWestCorner().northingMetres());
+    assertEquals(5_310_000.0, below.southWestCorner().northing().metres());
+    assertEquals(5_320_000.0, above.southWestCorner().northing().metres());
     assertEquals(List.of(), below.notes());
     assertEquals(List.of(), above.notes());
     GridSquare wrong = Mgrs.parse("31TEP0020");
@@ -223,7 +223,8 @@ class MgrsTest {
               ? edge
               : UtmZone.of(1 + random.nextInt(60), Hemisphere.NORTH)
                   .grid()
-                  .at(1000.0 * (300 + random.nextInt(400)), 1000.0 * (1 + random.nextInt(7000)))
+                  .atMetres(
+                      1000.0 * (300 + random.nextInt(400)), 1000.0 * (1 + random.nextInt(7000)))
                   .position();
       for (GridPrecision precision : GridPrecision.values()) {
         GridSquare square = Mgrs.parse(Mgrs.reference(place, precision));

@@ -25,12 +25,12 @@ class StandardGridsTest {
       MapGrid grid = StandardGrids.universal(position);
       assertEquals(gridName(row[2]), grid.name(), where);
       GridPoint point = grid.at(position);
-      assertEquals(Rows.number(row, 3), point.eastingMetres(), NANOMETRES, where);
-      assertEquals(Rows.number(row, 4), point.northingMetres(), NANOMETRES, where);
+      assertEquals(Rows.number(row, 3), point.easting().metres(), NANOMETRES, where);
+      assertEquals(Rows.number(row, 4), point.northing().metres(), NANOMETRES, where);
       assertEquals(0.0, turn(point.convergence().degreesEast(), Rows.number(row, 5)), 2e-13, where);
       assertEquals(Rows.number(row, 6), point.scale(), 2e-15, where);
 
-      Position back = grid.at(Rows.number(row, 3), Rows.number(row, 4)).position();
+      Position back = grid.atMetres(Rows.number(row, 3), Rows.number(row, 4)).position();
       double parallel = Math.cos(Math.toRadians(latitude));
       assertEquals(0.0, (back.latitudeDegrees() - latitude) * 111.7e3, NANOMETRES, where);
       double east = turn(back.longitudeDegrees(), longitude) * 111.7e3 * parallel;
@@ -64,10 +64,10 @@ class StandardGridsTest {
       double longitude = Rows.number(row, 2);
       GridPoint point = grid.at(Position.ofDegrees(latitude, longitude));
       // printed to a micrometre, or computed from such figures
-      assertEquals(Rows.number(row, 3), point.eastingMetres(), 1e-6, where);
-      assertEquals(Rows.number(row, 4), point.northingMetres(), 1e-6, where);
+      assertEquals(Rows.number(row, 3), point.easting().metres(), 1e-6, where);
+      assertEquals(Rows.number(row, 4), point.northing().metres(), 1e-6, where);
 
-      Position back = grid.at(point.eastingMetres(), point.northingMetres()).position();
+      Position back = grid.at(point.easting(), point.northing()).position();
       assertEquals(0.0, (back.latitudeDegrees() - latitude) * 111.7e3, 1e-8, where);
       assertEquals(0.0, (back.longitudeDegrees() - longitude) * 70e3, 1e-8, where);
     }
@@ -82,7 +82,7 @@ class StandardGridsTest {
         List.of(
             StandardGrids.BRITISH_NATIONAL_GRID,
             StandardGrids.IRISH_GRID,
-            UtmZone.of(30, Hemisphere.NORTH).grid())) {
+            MapGrid.utm(UtmZone.of(30, Hemisphere.NORTH)))) {
       for (double latitude = 50.0; latitude < 61.0; latitude += 0.7) {
         for (double longitude = -10.0; longitude < 2.0; longitude += 0.9) {
           grid.forward(latitude - 1e-5, longitude, south, 0);
@@ -116,7 +116,7 @@ class StandardGridsTest {
     Note itm = StandardGrids.IRISH_TRANSVERSE_MERCATOR.at(place).notes().get(0);
     assertEquals("grid.taken-as-wgs84", itm.code());
     assertEquals("ETRS89 is taken as WGS84; they agree to about 1 m.", itm.text());
-    assertEquals(List.of(), UtmZone.of(30, Hemisphere.NORTH).grid().at(place).notes());
+    assertEquals(List.of(), MapGrid.utm(UtmZone.of(30, Hemisphere.NORTH)).at(place).notes());
   }
 
   @Test
@@ -126,7 +126,7 @@ class StandardGridsTest {
     assertEquals(
         "Lengths on this grid are 0.6 % shorter than on the ground here.",
         pole.notes().get(0).text());
-    GridPoint far = UtmZone.of(30, Hemisphere.NORTH).grid().at(Position.ofDegrees(50.0, 7.0));
+    GridPoint far = MapGrid.utm(UtmZone.of(30, Hemisphere.NORTH)).at(Position.ofDegrees(50.0, 7.0));
     assertEquals("grid.stretched", far.notes().get(0).code());
     assertEquals(
         "Lengths on this grid are 0.6 % longer than on the ground here.",

@@ -29,7 +29,7 @@ class UtmZoneTest {
   void theZoneOfAPlaceKnowsItsHalf() {
     assertEquals("30N", UtmZone.containing(Position.ofDegrees(50.1, -5.5)).toString());
     assertEquals("60S", UtmZone.containing(Position.ofDegrees(-1e-9, 179.9)).toString());
-    assertEquals("UTM 60S", UtmZone.of(60, Hemisphere.SOUTH).grid().name());
+    assertEquals("UTM 60S", MapGrid.utm(UtmZone.of(60, Hemisphere.SOUTH)).name());
     assertEquals(-3.0, UtmZone.of(30, Hemisphere.NORTH).centralMeridianDegrees());
     assertEquals(177.0, UtmZone.of(60, Hemisphere.NORTH).centralMeridianDegrees());
   }
@@ -37,12 +37,12 @@ class UtmZoneTest {
   @Test
   void aZoneCanBeForced() {
     Position place = Position.ofDegrees(50.105, -5.535);
-    GridPoint own = UtmZone.containing(place).grid().at(place);
-    GridPoint neighbour = UtmZone.of(29, Hemisphere.NORTH).grid().at(place);
-    assertEquals(318730.385, own.eastingMetres(), 0.001);
+    GridPoint own = MapGrid.utm(UtmZone.containing(place)).at(place);
+    GridPoint neighbour = MapGrid.utm(UtmZone.of(29, Hemisphere.NORTH)).at(place);
+    assertEquals(318730.385, own.easting().metres(), 0.001);
     // zone 29, from GeoConvert 2.1.2: echo 50.105 -5.535 | GeoConvert -u -z 29 -p 3
-    assertEquals(747758.467, neighbour.eastingMetres(), 0.001);
-    assertEquals(5556056.172, neighbour.northingMetres(), 0.001);
+    assertEquals(747758.467, neighbour.easting().metres(), 0.001);
+    assertEquals(5556056.172, neighbour.northing().metres(), 0.001);
   }
 
   @Test

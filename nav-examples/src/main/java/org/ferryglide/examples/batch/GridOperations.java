@@ -8,6 +8,7 @@ import org.ferryglide.nav.grid.Hemisphere;
 import org.ferryglide.nav.grid.MapGrid;
 import org.ferryglide.nav.grid.Mgrs;
 import org.ferryglide.nav.grid.UtmZone;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 
 /** Operations of map grids, from a position to the map and back. */
@@ -37,7 +38,7 @@ final class GridOperations {
               throw row.refused(0, "must be in [-80, 84) degrees to lie in a zone");
             }
             UtmZone zone = UtmZone.of(number, lat < 0.0 ? Hemisphere.SOUTH : Hemisphere.NORTH);
-            zone.grid().forward(lat, lon, out, 0);
+            MapGrid.utm(zone).forward(lat, lon, out, 0);
             addPoint(out, figures);
             figures.add(zone.toString());
           };
@@ -52,7 +53,8 @@ final class GridOperations {
         () ->
             (row, figures) ->
                 addPlace(
-                    UtmZone.parse(row.word(2)).grid().at(metres(row, 0), metres(row, 1)), figures));
+                    MapGrid.utm(UtmZone.parse(row.word(2))).at(distance(row, 0), distance(row, 1)),
+                    figures));
   }
 
   static Operation of(String name, MapGrid grid) {
@@ -83,7 +85,7 @@ final class GridOperations {
         name,
         List.of("easting_m", "northing_m"),
         PLACE_ADDED,
-        () -> (row, figures) -> addPlace(grid.at(metres(row, 0), metres(row, 1)), figures));
+        () -> (row, figures) -> addPlace(grid.at(distance(row, 0), distance(row, 1)), figures));
   }
 
   static Operation mgrs(GridPrecision precision) {
@@ -111,8 +113,8 @@ final class GridOperations {
             });
   }
 
-  private static double metres(Row row, int slot) {
-    return row.number(slot, -2e7, 2e7, "metres");
+  private static Distance distance(Row row, int slot) {
+    return Distance.ofMetres(row.number(slot, -2e7, 2e7, "metres"));
   }
 
   private static void addPoint(double[] out, Figures figures) {

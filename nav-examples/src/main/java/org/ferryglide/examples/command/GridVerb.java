@@ -64,17 +64,17 @@ final class GridVerb extends Verb {
         .row(
             "grid point",
             "E "
-                + Math.round(point.eastingMetres())
+                + Math.round(point.easting().metres())
                 + " N "
-                + Math.round(point.northingMetres())
+                + Math.round(point.northing().metres())
                 + ", "
                 + point.grid().name())
         .row("convergence", convergence(point.convergence().degreesEast()))
         .value("latitudeDegrees", position.latitudeDegrees())
         .value("longitudeDegrees", position.longitudeDegrees())
         .value("reference", reference)
-        .value("eastingMetres", point.eastingMetres())
-        .value("northingMetres", point.northingMetres())
+        .value("eastingMetres", point.easting().metres())
+        .value("northingMetres", point.northing().metres())
         .value("grid", point.grid().name())
         .value("convergenceDegreesEast", point.convergence().degreesEast())
         .value("scale", point.scale());

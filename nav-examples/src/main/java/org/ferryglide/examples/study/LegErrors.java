@@ -5,6 +5,7 @@ import org.ferryglide.nav.chart.StraightEdge;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.LegComparisons;
 import org.ferryglide.nav.geodesy.RhumbLines;
+import org.ferryglide.nav.grid.MapGrid;
 import org.ferryglide.nav.grid.MapLine;
 import org.ferryglide.nav.grid.UtmZone;
 import org.ferryglide.nav.magnetic.MagneticModel;
@@ -87,7 +88,8 @@ final class LegErrors {
   private static double mapLine(double lat1, double lon1, double lat2, double lon2) {
     Position start = Position.ofDegrees(lat1, lon1);
     MapLine line =
-        MapLine.between(start, Position.ofDegrees(lat2, lon2), UtmZone.containing(start).grid());
+        MapLine.between(
+            start, Position.ofDegrees(lat2, lon2), MapGrid.utm(UtmZone.containing(start)));
     return Math.abs(line.greatestSeparationOfRhumb().distance().metres()); // right positive
   }
 
