@@ -78,8 +78,10 @@ public final class WhenToGo {
   private static WhenToGo search(
       Passage passage, Instant from, Instant until, Duration step, boolean parallel) {
     Checks checks = passage.checks();
-    DepartureSearch search =
-        DepartureSearch.of(PassageSolver.lean(passage)).withStep(step).withParallel(parallel);
+    DepartureSearch search = DepartureSearch.of(PassageSolver.lean(passage)).withStep(step);
+    if (parallel) {
+      search = search.onAllCores();
+    }
     for (Condition condition : checks.conditions()) {
       search = search.withCondition(condition);
     }

@@ -107,13 +107,12 @@ public final class DepartureSearch {
   }
 
   /**
-   * The same search on all cores, or on one.
+   * The same search on all the cores of the common pool.
    *
-   * @param parallel true for all the cores of the common pool
    * @return the changed search, which finds the same
    */
-  public DepartureSearch withParallel(boolean parallel) {
-    return new DepartureSearch(way, conditions, step, parallel);
+  public DepartureSearch onAllCores() {
+    return new DepartureSearch(way, conditions, step, true);
   }
 
   /**

@@ -133,7 +133,7 @@ class DepartureSearchTest {
     DepartureSearch one = DepartureSearch.of(solver(), ROUTE);
     Instant until = MIDNIGHT.plus(Duration.ofHours(30));
     assertEquals(
-        one.between(MIDNIGHT, until).all(), one.withParallel(true).between(MIDNIGHT, until).all());
+        one.between(MIDNIGHT, until).all(), one.onAllCores().between(MIDNIGHT, until).all());
   }
 
   @Test

@@ -140,8 +140,8 @@ public final class Worksheet {
       curve.add(
           List.of(
               sixth + "/6",
-              Quantity.SHARE.text(area.curve().heightFraction(sixth / 6.0, true)),
-              Quantity.SHARE.text(area.curve().heightFraction(sixth / 6.0, false))));
+              Quantity.SHARE.text(area.curve().risingFraction(sixth / 6.0)),
+              Quantity.SHARE.text(area.curve().fallingFraction(sixth / 6.0))));
     }
     table(
         body,

@@ -199,13 +199,22 @@ public final class NormalisedCurve implements Serializable {
   }
 
   /**
-   * How far the water stands above low water.
+   * How far the rising water stands above low water.
    *
-   * @param fractionOfInterval time since the last water as a fraction of the interval, in [0, 1]
-   * @param rising true from low to high water, false from high to low water
+   * @param fractionOfInterval time since low water as a fraction of the rise, in [0, 1]
    * @return fraction of the range, in [0, 1]; NaN for NaN
    */
-  public double heightFraction(double fractionOfInterval, boolean rising) {
-    return part(rising).value(fractionOfInterval);
+  public double risingFraction(double fractionOfInterval) {
+    return rise.value(fractionOfInterval);
+  }
+
+  /**
+   * How far the falling water stands above low water.
+   *
+   * @param fractionOfInterval time since high water as a fraction of the fall, in [0, 1]
+   * @return fraction of the range, in [0, 1]; NaN for NaN
+   */
+  public double fallingFraction(double fractionOfInterval) {
+    return fall.value(fractionOfInterval);
   }
 }

@@ -156,8 +156,7 @@ public final class TideProblems {
   /** Share of the range gone since the water before; the curve counts from low water. */
   private static double gone(NormalisedCurve curve, double share, boolean rising) {
     double inside = Math.min(1.0, Math.max(0.0, share));
-    double aboveLow = curve.heightFraction(inside, rising);
-    return rising ? aboveLow : 1.0 - aboveLow;
+    return rising ? curve.risingFraction(inside) : 1.0 - curve.fallingFraction(inside);
   }
 
   private static double twelfths(double share) {

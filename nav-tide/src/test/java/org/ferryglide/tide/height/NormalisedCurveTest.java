@@ -36,10 +36,10 @@ class NormalisedCurveTest {
   @Test
   void theCurvePassesThroughItsPoints() {
     for (int i = 0; i < RISE.length; i++) {
-      assertEquals(RISE[i], SPRINGS.heightFraction(i / 4.0, true), 1e-12);
-      assertEquals(FALL[i], SPRINGS.heightFraction(i / 4.0, false), 1e-12);
+      assertEquals(RISE[i], SPRINGS.risingFraction(i / 4.0), 1e-12);
+      assertEquals(FALL[i], SPRINGS.fallingFraction(i / 4.0), 1e-12);
     }
-    assertEquals(Double.NaN, SPRINGS.heightFraction(Double.NaN, true));
+    assertEquals(Double.NaN, SPRINGS.risingFraction(Double.NaN));
   }
 
   @Provide
@@ -118,8 +118,8 @@ class NormalisedCurveTest {
                 rise,1,1
                 fall,1,0
                 """));
-    assertEquals(0.22, curve.heightFraction(0.25, true), 1e-12);
-    assertEquals(0.5, curve.heightFraction(0.5, false), 1e-12);
+    assertEquals(0.22, curve.risingFraction(0.25), 1e-12);
+    assertEquals(0.5, curve.fallingFraction(0.5), 1e-12);
   }
 
   @Test
