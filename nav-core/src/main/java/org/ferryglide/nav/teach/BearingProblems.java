@@ -8,13 +8,12 @@ import org.ferryglide.nav.bearing.GridConvergence;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
-import org.ferryglide.nav.magnetic.CompassRose;
 
 /**
  * Problems of the norths: from the chart or the land map to the compass on deck, and back.
  *
- * <p>The exact answers are those of {@link Variation}, {@link Deviation}, {@link GridConvergence}
- * and {@link CompassRose}; rules and slips are common practice, no source.
+ * <p>The exact answers are those of {@link Variation}, {@link Deviation} and {@link
+ * GridConvergence}; rules and slips are common practice, no source.
  *
  * <pre>{@code
  * Problem problem =
@@ -25,14 +24,14 @@ import org.ferryglide.nav.magnetic.CompassRose;
  * }</pre>
  */
 public final class BearingProblems {
-  private static final String TRUE = "True course";
+  static final String TRUE = "True course";
   private static final String MAGNETIC = "Magnetic course";
   private static final String COMPASS = "Compass course";
   private static final String GRID = "Grid bearing";
-  private static final String VARIATION = "Variation";
+  static final String VARIATION = "Variation";
   private static final String DEVIATION = "Deviation";
   private static final String CONVERGENCE = "Convergence";
-  private static final String WAY_ROUND =
+  static final String WAY_ROUND =
       "which way round: the course must point at the mark, not back from it";
 
   private BearingProblems() {}
@@ -99,7 +98,7 @@ public final class BearingProblems {
                 f -> onMagnetic(card, f.of(MAGNETIC)))
             .slip(
                 DEVIATION,
-                "read at the reversed course",
+                "read at the reversed course, the wrong heading",
                 Slip.SOMETIMES,
                 f -> onMagnetic(card, f.of(MAGNETIC) + 180.0));
     return compass(problem, deviation).checked(WAY_ROUND);
@@ -165,50 +164,6 @@ public final class BearingProblems {
   }
 
   /**
-   * A printed rose carried forward to a later year, then applied.
-   *
-   * @param course true course
-   * @param rose the rose printed on the chart
-   * @param year the year it is used in
-   * @return the problem; its answer is the magnetic course
-   * @throws IllegalArgumentException if {@code year} is beyond the years of {@link
-   *     CompassRose#variationInYear}
-   */
-  public static Problem roseCarriedForward(TrueBearing course, CompassRose rose, int year) {
-    Variation now = rose.variationInYear(year);
-    double printed = rose.variation().degreesEast();
-    int years = year - rose.year();
-    double change = years == 0 ? 0.0 : (now.degreesEast() - printed) / years;
-    Problem problem =
-        Problem.titled("Magnetic course with a rose of " + rose.year() + " in " + year)
-            .given(TRUE, Quantity.TRUE_BEARING, course.degrees(), "laid off on the chart")
-            .given("Printed variation", Quantity.EAST_WEST, printed, "on the rose")
-            .given("Years since", Quantity.COUNT, years, "this year less the rose's")
-            .then(
-                "Change since",
-                Quantity.EAST_WEST,
-                "years times " + rose.annualChange() + " a year",
-                f -> f.of("Years since") * change)
-            .then(
-                VARIATION,
-                Quantity.EAST_WEST,
-                "printed variation and change, east and west apart",
-                f -> f.of("Printed variation") + f.of("Change since"))
-            .slip(
-                VARIATION,
-                "year of the rose forgotten",
-                Slip.COMMON,
-                f -> f.of("Printed variation"))
-            .slip(
-                VARIATION,
-                "change taken the wrong way",
-                Slip.COMMON,
-                f -> f.of("Printed variation") - f.of("Change since"))
-            .slip("Change since", "change of one year only", Slip.RARE, f -> change);
-    return magnetic(problem, now).checked(WAY_ROUND);
-  }
-
-  /**
    * The bearing of the mark left astern, for holding the track.
    *
    * @param track track over the ground
@@ -242,7 +197,7 @@ public final class BearingProblems {
         .checked("the mark left must be seen on it from the track");
   }
 
-  private static Problem magnetic(Problem problem, Variation variation) {
+  static Problem magnetic(Problem problem, Variation variation) {
     return Slips.takingOff(
         problem
             .then(

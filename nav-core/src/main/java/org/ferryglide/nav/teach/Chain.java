@@ -57,7 +57,11 @@ final class Chain implements Figures {
     }
   }
 
+  /** What is infinite, as where lines do not cut, is no figure. */
   private double inForm(Line line, double value) {
+    if (Double.isInfinite(value)) {
+      return Double.NaN;
+    }
     double rounded = byHand ? line.quantity().rounded(value) : value;
     return line.quantity().isBearing() ? Angles.reduced(rounded) : rounded;
   }

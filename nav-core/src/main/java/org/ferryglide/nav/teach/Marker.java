@@ -36,10 +36,8 @@ final class Marker {
       }
       if (!follows(i, written[i], carried, made)) {
         Search search = new Search(i, written[i], carried, made);
-        if (found.isEmpty()) {
-          found.addAll(search.explanations());
-          chance = search.chance;
-        }
+        found.addAll(search.explanations());
+        chance = Math.max(chance, search.chance);
         if (search.candidates.isEmpty()) {
           unexplained.add(lines.get(i).name());
         }

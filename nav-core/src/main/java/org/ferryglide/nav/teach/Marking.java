@@ -15,11 +15,13 @@ import org.ferryglide.nav.basics.Arguments;
  *
  * @param isRight whether the answer lies within the tolerance of the right one
  * @param answer the right answer, exact, in the unit of its quantity
- * @param explanations what would explain the answer, likeliest first; all of them lie within the
- *     tolerance of what was written, so none of them is ruled out. Empty where nothing does, and
- *     where nothing went wrong. With a right answer they are wrongs that cancel
+ * @param explanations what would explain the answer, figure by figure in the order of
+ *     the problem, for one figure the likeliest first; all of them lie within the tolerance of what
+ *     was written, so none of them is ruled out. Empty where nothing does, and where nothing went
+ *     wrong. With a right answer they are wrongs that cancel
  * @param unexplained names of the figures written that follow from nothing known here, in order
- * @param chance the share of arbitrary wrong answers that would be explained as well, 0 to 1
+ * @param chance the share of arbitrary wrong answers that would be explained as well, 0 to 1; where
+ *     several figures went wrong, the greatest of theirs
  */
 public record Marking(
     boolean isRight,
@@ -59,6 +61,15 @@ public record Marking(
     return chance <= TELLS_NOTHING;
   }
 
+  private boolean hasPair() {
+    for (Explanation explanation : explanations) {
+      if (explanation.slips().size() > 1) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The mark in plain English. */
   @Override
   public String toString() {
@@ -66,14 +77,22 @@ public record Marking(
     if (isRight && !explanations.isEmpty()) {
       text.append(", but by wrongs that cancel");
     }
-    for (int i = 0; i < explanations.size(); i++) {
-      text.append(i == 0 ? ": " : " · or ").append(explanations.get(i));
+    String figure = "";
+    for (Explanation explanation : explanations) {
+      text.append(
+          figure.isEmpty() ? ": " : figure.equals(explanation.figure()) ? " · or " : "; then ");
+      text.append(explanation);
+      figure = explanation.figure();
     }
-    for (String figure : unexplained) {
-      text.append("; no slip known here leads to ").append(figure);
+    for (String unknown : unexplained) {
+      text.append("; no slip known here leads to ").append(unknown);
     }
     if (!explanations.isEmpty() && !tells()) {
-      text.append(" (half of all answers would be explained so: it does not tell)");
+      text.append(" (more than half of all answers would be explained so: it does not tell)");
+    } else if (hasPair()) {
+      text.append(" (so would ")
+          .append(Math.round(chance * 100.0))
+          .append(" in 100 arbitrary wrong answers)");
     }
     return text.toString();
   }

@@ -2,13 +2,10 @@ package org.ferryglide.nav.teach;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.ferryglide.nav.basics.Arguments;
-import org.ferryglide.nav.note.Figure;
-import org.ferryglide.nav.note.Step;
 import org.ferryglide.nav.note.Working;
 
 /**
@@ -31,7 +28,9 @@ import org.ferryglide.nav.note.Working;
  * }</pre>
  *
  * <p>Immutable; each method gives a new problem. It holds rules, not data, so it is not
- * serializable: serializable functions need parts of Java that old Android lacks. The exact answer
+ * serializable: serializable functions need parts of Java that old Android lacks. What is to be
+ * sent or kept is data: the figures from which a problem is made, its {@link Working}, a {@link
+ * Marking}. The exact answer
  * carries no rounding; the working by hand rounds every line as {@link Quantity} says and uses what
  * it has written.
  */
@@ -259,9 +258,30 @@ public final class Problem {
    * @throws IllegalArgumentException if the slip is not one of this problem's
    */
   public double answerAfter(Slip slip) {
+    return after(slip).last();
+  }
+
+  /**
+   * All figures as somebody would write them who made one slip, all else being right.
+   *
+   * @param slip one of {@link #slips()}
+   * @return exact values by name, in order, in the unit of each quantity; NaN where the slip leads
+   *     to none
+   * @throws IllegalArgumentException if the slip is not one of this problem's
+   */
+  public Map<String, Double> figuresAfter(Slip slip) {
+    Chain chain = after(slip);
+    Map<String, Double> figures = new LinkedHashMap<>();
+    for (int i = 0; i < lines.length; i++) {
+      figures.put(lines[i].name(), chain.value(i));
+    }
+    return figures;
+  }
+
+  private Chain after(Slip slip) {
     for (SlipRule known : slips) {
       if (known.slip().equals(slip)) {
-        return exact(List.of(known)).value(last());
+        return exact(List.of(known));
       }
     }
     throw new IllegalArgumentException("not a slip of this problem: " + slip);
@@ -282,8 +302,9 @@ public final class Problem {
   }
 
   /**
-   * Whether nobody can make a slip and still be marked right: no slip leads within the tolerance of
-   * the answer, but for those that change nothing at all.
+   * Whether nobody can make a slip and still be marked right, nor work carefully by hand and be
+   * marked wrong: no slip leads within the tolerance of the answer, but for those that change
+   * nothing at all, and rounding every line stays within it.
    *
    * @return true if the question may be set
    */
@@ -296,62 +317,19 @@ public final class Problem {
         return false;
       }
     }
-    return Double.isFinite(right);
+    return Math.abs(new HandWork(List.of(lines)).moved()) <= quantity.tolerance();
   }
 
   /**
-   * The working by hand: estimate, given figures, one line for each step, check. Made when asked.
+   * The working by hand: estimate, given figures, one line for each step, how finely the lines are
+   * written and by how much that moved the answer, check. Made when asked.
    *
    * @return the working; its last figure is the answer
    * @throws IllegalStateException if the problem has no lines yet
    */
   public Working working() {
-    int answer = last();
-    Chain exact = exact(List.of());
-    Chain hand = Chain.worked(List.of(lines), true, NOTHING_WRITTEN, List.of());
-    Figure[] written = new Figure[lines.length];
-    Working working = Working.titled(title);
-    for (int i = 0; i < lines.length; i++) {
-      Line line = lines[i];
-      written[i] =
-          new Figure(
-              line.name(),
-              exact.value(i),
-              hand.value(i),
-              line.quantity().unit(),
-              line.quantity().text(hand.value(i)));
-      if (i == 0 && !estimate.isEmpty()) {
-        working = working.plus(remark("In the head", estimate, exact, hand));
-      }
-      List<Figure> inputs = new ArrayList<>();
-      for (int read : inputsOf(hand, i)) {
-        inputs.add(written[read]);
-      }
-      working = working.plus(new Step(line.words(), inputs, written[i]));
-    }
-    return check.isEmpty() || answer < 0
-        ? working
-        : working.plus(remark("Check", check, exact, hand));
-  }
-
-  /** A line of words about the answer; it carries the answer, so that the last line always does. */
-  private Step remark(String name, String words, Chain exact, Chain hand) {
-    Line line = lines[last()];
-    Quantity quantity = line.quantity();
-    Figure figure =
-        new Figure(
-            name,
-            exact.last(),
-            hand.last(),
-            quantity.unit(),
-            name.equals("Check") ? quantity.text(hand.last()) : "about");
-    return new Step(words, List.of(), figure);
-  }
-
-  private Set<Integer> inputsOf(Chain chain, int line) {
-    Set<Integer> inputs = new LinkedHashSet<>();
-    chain.reading(line, inputs::add);
-    return inputs;
+    last();
+    return new HandWork(List.of(lines)).working(title, estimate, check);
   }
 
   /**

@@ -37,6 +37,8 @@ public enum Quantity {
   MINUTES("minutes", 1.0, 4.0, 120.0),
   /** A distance, nautical miles. */
   NAUTICAL_MILES("nautical miles", 0.05, 0.15, 2.0),
+  /** A difference of latitude or longitude, minutes of arc. */
+  LATITUDE_MINUTES("minutes of arc", 0.1, 0.2, 5.0),
   /** A speed, knots. */
   KNOTS("knots", 0.1, 0.2, 3.0),
   /** A height or depth, metres; below zero it is under the datum. */
@@ -46,7 +48,7 @@ public enum Quantity {
   /** A number of things, as years or twelfths. */
   COUNT("", 0.5, 0.4, 12.0),
   /** A share of one, as of the way from neaps to springs. */
-  SHARE("of one", 0.05, 0.08, 1.0);
+  SHARE("of one", 0.01, 0.08, 1.0);
 
   private final String unit;
   private final double step;
@@ -70,12 +72,42 @@ public enum Quantity {
   }
 
   /**
+   * The unit of {@link #tolerance()} and of {@link #difference}.
+   *
+   * @return the unit in plain English; of two times of day the difference is in minutes
+   */
+  public String unitOfDifference() {
+    return this == CLOCK ? MINUTES.unit : unit;
+  }
+
+  /**
    * How far a careful answer by hand may lie from the exact one.
    *
    * @return tolerance in {@link #unit()}, above 0
    */
   public double tolerance() {
     return tolerance;
+  }
+
+  /**
+   * How finely it is written by hand.
+   *
+   * @return a few words, as {@code to the whole degree}
+   */
+  public String writtenTo() {
+    return switch (this) {
+      case TRUE_BEARING, MAGNETIC_BEARING, GRID_BEARING, COMPASS_BEARING, ANGLE ->
+          "bearings and angles to the whole degree";
+      case EAST_WEST -> "angles east or west to a quarter of a degree";
+      case CLOCK, MINUTES -> "times to the minute";
+      case NAUTICAL_MILES -> "miles to a twentieth";
+      case LATITUDE_MINUTES -> "minutes of latitude and longitude to a tenth";
+      case KNOTS -> "knots to a tenth";
+      case METRES -> "metres to a tenth";
+      case ARC_MINUTES -> "minutes of arc whole";
+      case COUNT -> "counts to a half";
+      case SHARE -> "shares to a hundredth";
+    };
   }
 
   /**
@@ -134,6 +166,7 @@ public enum Quantity {
       case KNOTS -> decimals(value, 1) + " kn";
       case METRES -> decimals(value, 1) + " m";
       case ARC_MINUTES -> Math.round(value) + "'";
+      case LATITUDE_MINUTES -> decimals(value, 1) + "'";
       case COUNT -> count(value);
       case SHARE -> decimals(value, 2);
     };
@@ -142,7 +175,7 @@ public enum Quantity {
   /** Half the width of the band over which arbitrary wrong answers are taken to lie. */
   double halfSpan(double right) {
     return switch (this) {
-      case NAUTICAL_MILES, KNOTS, MINUTES -> Math.max(span, Math.abs(right));
+      case NAUTICAL_MILES, LATITUDE_MINUTES, KNOTS, MINUTES -> Math.max(span, Math.abs(right));
       default -> span;
     };
   }

@@ -20,9 +20,15 @@ final class ReadingSlips {
         slips.add(
             slip(
                 figure,
-                "scale read backwards from its ten",
+                "scale read backwards from its ten, the one below",
                 Slip.SOMETIMES,
-                f -> backwards(f.of(figure))));
+                f -> backwards(f.of(figure), 0.0)));
+        slips.add(
+            slip(
+                figure,
+                "scale read backwards from its ten, the one above",
+                Slip.SOMETIMES,
+                f -> backwards(f.of(figure), 10.0)));
       } else {
         slips.add(slip(figure, "90° too much", Slip.RARE, f -> f.of(figure) + 90.0));
         slips.add(slip(figure, "90° too little", Slip.RARE, f -> f.of(figure) - 90.0));
@@ -55,6 +61,12 @@ final class ReadingSlips {
                 "hundredths of an hour taken for minutes",
                 Slip.SOMETIMES,
                 f -> hundredths(f.of(figure))));
+        slips.add(
+            slip(
+                figure,
+                "minutes taken as hundredths of an hour",
+                Slip.SOMETIMES,
+                f -> ofHundredths(f.of(figure))));
       }
       case CLOCK -> {
         slips.add(
@@ -72,9 +84,9 @@ final class ReadingSlips {
     return new SlipRule(new Slip(figure, text, likelihood), rule);
   }
 
-  /** 257 read as 263: counted the wrong way from the ten above. */
-  static double backwards(double degrees) {
-    double ten = Math.floor(degrees / 10.0) * 10.0 + 10.0;
+  /** 263 read as 257, counted down from 260; or 257 as 263, counted up from 260. */
+  static double backwards(double degrees, double above) {
+    double ten = Math.floor(degrees / 10.0) * 10.0 + above;
     return ten + (ten - degrees);
   }
 
@@ -93,5 +105,11 @@ final class ReadingSlips {
   static double hundredths(double minutes) {
     double hours = Math.floor(minutes / 60.0);
     return hours * 60.0 + (minutes - hours * 60.0) / 60.0 * 100.0;
+  }
+
+  /** The other way: an hour and thirty minutes keyed in as 1.30 h, which is an hour and eighteen. */
+  static double ofHundredths(double minutes) {
+    double hours = Math.floor(minutes / 60.0);
+    return hours * 60.0 + (minutes - hours * 60.0) * 0.6;
   }
 }

@@ -165,7 +165,7 @@ class ProblemTest {
   @Test
   void aRoseCarriedForwardAnswersAsTheRoseDoes() {
     CompassRose rose = CompassRose.parse("4°15'W 2012 (8'E)");
-    Problem problem = BearingProblems.roseCarriedForward(TrueBearing.ofDegrees(100), rose, 2026);
+    Problem problem = ChartProblems.roseCarriedForward(TrueBearing.ofDegrees(100), rose, 2026);
     same(TrueBearing.ofDegrees(100).toMagnetic(rose.variationInYear(2026)).degrees(), problem);
     assertEquals(
         "year of the rose forgotten",
@@ -194,7 +194,7 @@ class ProblemTest {
     // the same hour three times over is a steady stream
     same(
         heading.answer(),
-        SteeringProblems.hourlyVectors(
+        ReckoningProblems.hourlyVectors(
             course, speed, List.of(stream, stream, stream), Variation.ofDegreesWest(5)));
   }
 
@@ -206,11 +206,11 @@ class ProblemTest {
     Distance run = Distance.ofNauticalMiles(1.3);
     assertEquals(
         BowBearings.atSecond(run, first, first + more).nauticalMiles(),
-        FixingProblems.bowBearings(run, first, first + more).answer(),
+        DistanceOffProblems.bowBearings(run, first, first + more).answer(),
         ROUNDING);
     assertEquals(
         DistanceOff.byVerticalAngle(Distance.ofMetres(40), arc / 60.0).nauticalMiles(),
-        FixingProblems.verticalAngle(40, arc).answer(),
+        DistanceOffProblems.verticalAngle(38, 5, 3, arc).answer(),
         ROUNDING);
     // a running fix without stream is the same triangle as two bearings on the bow
     Problem fix =

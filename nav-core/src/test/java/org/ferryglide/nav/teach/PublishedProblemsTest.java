@@ -51,7 +51,7 @@ class PublishedProblemsTest {
   void bowBearings(double run, double first, double second, double printed) {
     assertEquals(
         printed,
-        FixingProblems.bowBearings(Distance.ofNauticalMiles(run), first, second).answer(),
+        DistanceOffProblems.bowBearings(Distance.ofNauticalMiles(run), first, second).answer(),
         HALF_TENTH);
   }
 

@@ -23,7 +23,7 @@ public record Exercise(int number, int grade, String story, Problem problem) {
         + ", "
         + quantity.tolerance()
         + " "
-        + quantity.unit()
+        + quantity.unitOfDifference()
         + " either way";
   }
 }

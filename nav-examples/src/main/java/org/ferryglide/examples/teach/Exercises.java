@@ -2,7 +2,6 @@ package org.ferryglide.examples.teach;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SplittableRandom;
 
 /**
  * Exercises drawn by a seed, on an invented area.
@@ -17,8 +16,8 @@ import java.util.SplittableRandom;
  * }</pre>
  */
 public final class Exercises {
-  /** Draws of one question before it is given up; the loosest kind needs a handful. */
-  private static final int DRAWS = 200;
+  /** Draws of one question before it is given up; the loosest kind needs some hundreds. */
+  private static final int DRAWS = 3000;
 
   private final PracticeArea area;
   private final List<Exercise> list;
@@ -41,25 +40,25 @@ public final class Exercises {
       throw new IllegalArgumentException("number of exercises must be in 1 to 200, was " + count);
     }
     PracticeArea area = PracticeArea.of(seed);
-    SplittableRandom random = new SplittableRandom(seed ^ 0x5DEECE66DL);
-    Questions questions = new Questions(area, random);
+    SeededRandom random = new SeededRandom(seed ^ 0x5DEECE66DL);
+    Questions questions = new Questions(new Draws(area, random));
     List<Exercise> list = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      list.add(drawn(questions, spread(i, count), i + 1));
+      list.add(drawn(questions, spread(i, count, questions.kinds()), i + 1));
     }
     return new Exercises(area, List.copyOf(list));
   }
 
   /** Kinds from all grades, easy ones first. */
-  private static int spread(int i, int count) {
-    return (int) Math.floor((i + 0.5) * Questions.KINDS / count);
+  private static int spread(int i, int count, int kinds) {
+    return (int) Math.floor((i + 0.5) * kinds / count);
   }
 
   /** A question of this kind, or of the next one where the area has no sharp one of this. */
   private static Exercise drawn(Questions questions, int kind, int number) {
-    for (int further = 0; further < Questions.KINDS; further++) {
+    for (int further = 0; further < questions.kinds(); further++) {
       for (int draw = 0; draw < DRAWS; draw++) {
-        Exercise exercise = questions.draw((kind + further) % Questions.KINDS, number);
+        Exercise exercise = questions.draw((kind + further) % questions.kinds(), number);
         if (exercise != null && exercise.problem().isSharp()) {
           return exercise;
         }

@@ -3,7 +3,6 @@ package org.ferryglide.examples.teach;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SplittableRandom;
 import org.ferryglide.nav.bearing.CompassBearing;
 import org.ferryglide.nav.bearing.Deviation;
 import org.ferryglide.nav.bearing.DeviationTable;
@@ -46,7 +45,7 @@ public final class PracticeArea {
   private final List<StreamHour> stream;
   private final ClockDifferences differences;
 
-  private PracticeArea(SplittableRandom random) {
+  private PracticeArea(SeededRandom random) {
     centre = Position.ofDegrees(tenth(random, 48, 60), tenth(random, -30, -22));
     marks = marks(random, centre);
     rose = rose(random);
@@ -66,14 +65,14 @@ public final class PracticeArea {
    * @return the area
    */
   public static PracticeArea of(long seed) {
-    return new PracticeArea(new SplittableRandom(seed));
+    return new PracticeArea(new SeededRandom(seed));
   }
 
-  private static List<PracticeMark> marks(SplittableRandom random, Position centre) {
+  private static List<PracticeMark> marks(SeededRandom random, Position centre) {
     List<PracticeMark> marks = new ArrayList<>();
     List<String> first = new ArrayList<>(FIRST);
     List<String> second = new ArrayList<>(SECOND);
-    double across = Math.cos(Math.toRadians(centre.latitudeDegrees()));
+    double across = StrictMath.cos(Math.toRadians(centre.latitudeDegrees()));
     for (int i = 0; i < MARKS; i++) {
       String name =
           first.remove(random.nextInt(first.size()))
@@ -81,8 +80,8 @@ public final class PracticeArea {
               + second.remove(random.nextInt(second.size()));
       double angle = 360.0 / MARKS * i + random.nextDouble(-15.0, 15.0);
       double miles = random.nextDouble(1.2, 4.5);
-      double north = miles * Math.cos(Math.toRadians(angle)) / 60.0;
-      double east = miles * Math.sin(Math.toRadians(angle)) / 60.0 / across;
+      double north = miles * StrictMath.cos(Math.toRadians(angle)) / 60.0;
+      double east = miles * StrictMath.sin(Math.toRadians(angle)) / 60.0 / across;
       marks.add(
           new PracticeMark(
               name,
@@ -94,8 +93,8 @@ public final class PracticeArea {
     return List.copyOf(marks);
   }
 
-  /** A rose old enough, and a variation large enough, that forgetting either shows. */
-  private static CompassRose rose(SplittableRandom random) {
+  /** A rose old enough, and variations large enough, that forgetting any of them shows. */
+  private static CompassRose rose(SeededRandom random) {
     while (true) {
       double east = Math.rint(random.nextDouble(-9.0, 9.0) * 4.0) / 4.0;
       int year = THIS_YEAR - random.nextInt(14, 24);
@@ -103,25 +102,25 @@ public final class PracticeArea {
       CompassRose drawn =
           new CompassRose(Variation.ofDegreesEast(east), year, AnnualChange.ofMinutesEast(change));
       double now = drawn.variationInYear(THIS_YEAR).degreesEast();
-      if (Math.abs(now) > 3.4 && Math.abs(now - east) > 2.4) {
+      if (Math.abs(now) > 3.4 && Math.abs(now - east) > 2.4 && Math.abs(east) > 2.4) {
         return drawn;
       }
     }
   }
 
-  private static DeviationTable card(SplittableRandom random) {
+  private static DeviationTable card(SeededRandom random) {
     double size = random.nextDouble(4.0, 7.0);
     double turn = random.nextDouble(0.0, 360.0);
     List<HeadingDeviation> entries = new ArrayList<>();
     for (int heading = 0; heading < 360; heading += 30) {
-      double east = Math.rint(size * Math.sin(Math.toRadians(heading + turn)) * 2.0) / 2.0;
+      double east = Math.rint(size * StrictMath.sin(Math.toRadians(heading + turn)) * 2.0) / 2.0;
       entries.add(
           new HeadingDeviation(CompassBearing.ofDegrees(heading), Deviation.ofDegreesEast(east)));
     }
     return DeviationTable.through(entries);
   }
 
-  private static List<Water> waters(SplittableRandom random, MeanRanges ranges) {
+  private static List<Water> waters(SeededRandom random, MeanRanges ranges) {
     List<Water> waters = new ArrayList<>();
     double minutes = random.nextInt(10, 200);
     boolean high = random.nextBoolean();
@@ -137,12 +136,12 @@ public final class PracticeArea {
     return List.copyOf(waters);
   }
 
-  private static List<StreamHour> stream(SplittableRandom random) {
+  private static List<StreamHour> stream(SeededRandom random) {
     double peak = tenth(random, 2.0, 3.4);
     int flood = 5 * random.nextInt(0, 72);
     List<StreamHour> rows = new ArrayList<>();
     for (int hour = -6; hour <= 6; hour++) {
-      double wave = Math.cos(2.0 * Math.PI * (hour + 2.3) / 12.4);
+      double wave = StrictMath.cos(2.0 * Math.PI * (hour + 2.3) / 12.4);
       double rate = Math.max(0.1, tidy(peak * Math.abs(wave)));
       TrueBearing set = TrueBearing.ofDegrees(wave >= 0.0 ? flood : flood + 180.0);
       rows.add(new StreamHour(hour, set, Speed.ofKnots(rate), Speed.ofKnots(tidy(rate * 0.5))));
@@ -150,7 +149,7 @@ public final class PracticeArea {
     return List.copyOf(rows);
   }
 
-  private static double tenth(SplittableRandom random, double from, double to) {
+  private static double tenth(SeededRandom random, double from, double to) {
     return tidy(random.nextDouble(from, to));
   }
 

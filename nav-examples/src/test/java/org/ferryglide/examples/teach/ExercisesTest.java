@@ -30,34 +30,8 @@ class ExercisesTest {
   }
 
   @Property(seed = Seeds.SEED, tries = 12)
-  void everySlipMadeIsFoundFirstOrAmongTies(@ForAll long seed) {
-    for (Exercise exercise : Exercises.of(seed, 20).list()) {
-      Problem problem = exercise.problem();
-      Quantity quantity = quantity(problem);
-      for (Slip slip : problem.slips()) {
-        double wrong = problem.answerAfter(slip);
-        if (!(Math.abs(quantity.difference(wrong, problem.answer())) > NO_EFFECT)) {
-          continue;
-        }
-        Marking marking = problem.mark(wrong);
-        assertFalse(marking.isRight(), () -> problem + " " + slip);
-        assertTrue(
-            marking.explanations().stream().anyMatch(found -> found.slips().equals(List.of(slip))),
-            () -> problem + " " + slip + " " + marking);
-        for (Explanation found : marking.explanations()) { // ties: none can be told from another
-          assertEquals(
-              0.0,
-              quantity.difference(found.value(), wrong),
-              quantity.tolerance() + NO_EFFECT,
-              () -> problem + " " + slip);
-        }
-      }
-    }
-  }
-
-  @Property(seed = Seeds.SEED, tries = 12)
   void theRightAnswerIsRightAndSoIsTheOneByHandOrItsRoundingIsTold(@ForAll long seed) {
-    for (Exercise exercise : Exercises.of(seed, 20).list()) {
+    for (Exercise exercise : Exercises.of(seed, 29).list()) {
       Problem problem = exercise.problem();
       assertTrue(problem.mark(problem.answer()).isRight());
       Working working = problem.working();
@@ -76,7 +50,7 @@ class ExercisesTest {
   void arbitraryAnswersAreExplainedAsOftenAsStatedAndNoOftener(@ForAll long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     int draws = 400;
-    for (Exercise exercise : Exercises.of(seed, 20).list()) {
+    for (Exercise exercise : Exercises.of(seed, 29).list()) {
       Problem problem = exercise.problem();
       Quantity quantity = quantity(problem);
       double half = quantity.isBearing() ? 180.0 : spanOf(quantity, problem.answer());

@@ -1,18 +1,16 @@
 package org.ferryglide.tide.teach;
 
 import java.io.Serializable;
-import java.time.LocalTime;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.teach.Figures;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.Quantity;
 import org.ferryglide.nav.teach.Rule;
-import org.ferryglide.tide.height.ClockDifferences;
 import org.ferryglide.tide.height.NormalisedCurve;
 
 /**
  * Problems of the height of the tide: between two waters by twelfths, by the cosine and by a
- * printed curve, at a secondary port, and the depth over a bank.
+ * printed curve, and the depth over a bank.
  *
  * <p>Clock times are minutes since midnight, local, and may pass midnight. Twelfths are the rule of
  * thumb 1, 2, 3, 3, 2, 1 in six equal parts of the interval; like the slips they are common
@@ -34,6 +32,10 @@ public final class TideProblems {
   private static final String RANGE = "Rise";
   private static final String SHARE = "Share of the interval";
   private static final String HEIGHT = "Height";
+  private static final String DRIES = "Dries";
+  private static final String CHARTED = "Charted depth";
+  private static final String MEAN_LEVEL = "Mean level";
+  private static final String DEPTH = "Depth";
 
   private TideProblems() {}
 
@@ -222,92 +224,54 @@ public final class TideProblems {
   }
 
   /**
-   * The time of a high or low water at a secondary port.
-   *
-   * @param standardClockMinutes time at the standard port in its table's zone, minutes since
-   *     midnight
-   * @param differences the port's differences by the clock of the standard port
-   * @param summerTimeMinutes minutes to add for local summer time, after the differences
-   * @return the problem; its answer is the time by the local clock
-   * @throws IllegalArgumentException if a value is NaN or infinite
-   */
-  public static Problem secondaryPortTime(
-      double standardClockMinutes, ClockDifferences differences, double summerTimeMinutes) {
-    return Problem.titled("Time of a water at a secondary port")
-        .given("Standard port", Quantity.CLOCK, standardClockMinutes, "its table, its zone")
-        .given("Summer time", Quantity.MINUTES, summerTimeMinutes, "to add, last of all")
-        .then(
-            "Difference",
-            Quantity.MINUTES,
-            "between the printed columns, by the time at the standard port",
-            f -> difference(differences, f.of("Standard port")))
-        .slip(
-            "Difference",
-            "hour of summer time added before the difference was looked up",
-            4.0,
-            f -> difference(differences, f.of("Standard port") + f.of("Summer time")))
-        .slip("Difference", "difference taken the wrong way", 4.0, f -> -f.of("Difference"))
-        .slip("Difference", "difference left out: the standard port's own time", 4.0, f -> 0.0)
-        .then(
-            "Port's own zone",
-            Quantity.CLOCK,
-            "standard port and difference",
-            f -> f.of("Standard port") + f.of("Difference"))
-        .then(
-            "Local clock",
-            Quantity.CLOCK,
-            "summer time added",
-            f -> f.of("Port's own zone") + f.of("Summer time"))
-        .slip(
-            "Local clock",
-            "summer time taken off",
-            2.0,
-            f -> f.of("Port's own zone") - f.of("Summer time"))
-        .estimated("about the standard port's time, an hour on in summer")
-        .checked("does the flood get there before or after it passes the standard port?");
-  }
-
-  private static double difference(ClockDifferences differences, double clockMinutes) {
-    long second = Math.floorMod(Math.round(clockMinutes * 60.0), 86400L);
-    return differences.minutesAt(LocalTime.ofSecondOfDay(second));
-  }
-
-  /**
    * The depth of water over a bank that dries, or over a sounding.
    *
    * @param heightMetres height of the tide above the datum
    * @param chartedMetres charted depth below the datum; a height that dries is below zero
+   * @param meanLevelMetres mean level above the datum, which a careless reader takes for the datum
    * @return the problem; its answer is the depth of water, below zero where the bank stands dry
    * @throws IllegalArgumentException if a value is NaN or infinite
    */
-  public static Problem depthOver(double heightMetres, double chartedMetres) {
+  public static Problem depthOver(
+      double heightMetres, double chartedMetres, double meanLevelMetres) {
     boolean dries = chartedMetres < 0.0;
     return Problem.titled(dries ? "Depth over a bank that dries" : "Depth over a sounding")
         .given(HEIGHT, Quantity.METRES, heightMetres, "of the tide, above chart datum")
         .given(
-            dries ? "Dries" : "Charted depth",
+            dries ? DRIES : CHARTED,
             Quantity.METRES,
             Math.abs(chartedMetres),
             "on the chart, from the same datum")
+        .given(MEAN_LEVEL, Quantity.METRES, meanLevelMetres, "above chart datum")
         .then(
-            "Depth",
+            DEPTH,
             Quantity.METRES,
             dries
                 ? "height of the tide less what the bank dries"
                 : "height of the tide and charted depth",
-            f -> dries ? f.of(HEIGHT) - f.of("Dries") : f.of(HEIGHT) + f.of("Charted depth"))
+            f -> dries ? f.of(HEIGHT) - f.of(DRIES) : f.of(HEIGHT) + f.of(CHARTED))
         .slip(
-            "Depth",
+            DEPTH,
             dries ? "drying height added" : "charted depth taken off",
             4.0,
-            f -> dries ? f.of(HEIGHT) + f.of("Dries") : f.of(HEIGHT) - f.of("Charted depth"))
-        .slip("Depth", "height of the tide taken for the depth", 4.0, f -> f.of(HEIGHT))
-        .slip("Depth", "subtracted the other way about", 2.0, f -> charted(f, dries) - f.of(HEIGHT))
+            f -> dries ? f.of(HEIGHT) + f.of(DRIES) : f.of(HEIGHT) - f.of(CHARTED))
+        .slip(
+            DEPTH,
+            "height from the wrong datum: tide taken above mean level",
+            2.0,
+            f -> f.of(DEPTH) - f.of(MEAN_LEVEL))
+        .slip(
+            DEPTH,
+            "height from the wrong datum: chart taken below mean level",
+            2.0,
+            f -> f.of(DEPTH) + f.of(MEAN_LEVEL))
+        .slip(DEPTH, "height of the tide taken for the depth", 4.0, f -> f.of(HEIGHT))
+        .slip(
+            DEPTH,
+            "subtracted the other way about",
+            2.0,
+            f -> f.of(dries ? DRIES : CHARTED) - f.of(HEIGHT))
         .estimated(dries ? "less water than the tide's height" : "more water than the chart shows")
         .checked("would I stand in it?");
-  }
-
-  private static double charted(Figures f, boolean dries) {
-    return f.of(dries ? "Dries" : "Charted depth");
   }
 }

@@ -45,18 +45,18 @@ class TideProblemsTest {
   void aSecondaryPortTakesItsDifferenceByTheStandardPortsOwnClock() {
     ClockDifferences differences =
         ClockDifferences.of(LocalTime.of(0, 0), -10).and(LocalTime.of(6, 0), -40);
-    Problem problem = TideProblems.secondaryPortTime(180.0, differences, 60.0);
+    Problem problem = SecondaryPortProblems.time(180.0, differences, 60.0);
     assertEquals(180.0 - 25.0 + 60.0, problem.answer(), ROUNDING);
     assertEquals(-25.0, problem.exact("Difference"), ROUNDING);
   }
 
   @Test
   void aBankThatDriesTakesFromTheTideASoundingAddsToIt() {
-    assertEquals(1.6, TideProblems.depthOver(3.4, -1.8).answer(), ROUNDING);
-    assertEquals(5.2, TideProblems.depthOver(3.4, 1.8).answer(), ROUNDING);
+    assertEquals(1.6, TideProblems.depthOver(3.4, -1.8, 2.6).answer(), ROUNDING);
+    assertEquals(5.2, TideProblems.depthOver(3.4, 1.8, 2.6).answer(), ROUNDING);
     assertEquals(
         "drying height added",
-        TideProblems.depthOver(3.4, -1.8).mark(5.2).explanations().get(0).slips().get(0).text());
+        TideProblems.depthOver(3.4, -1.8, 2.6).mark(5.2).explanations().get(0).slips().get(0).text());
   }
 
   @Test
@@ -71,7 +71,7 @@ class TideProblemsTest {
               Speed.ofKnots(1.0 + hour / 4.0)));
     }
     MeanRanges ranges = new MeanRanges(5.0, 2.0);
-    Problem problem = StreamProblems.rate(rows, ranges, 700.0, 3.5, 5.5, 765.0);
+    Problem problem = StreamProblems.rate(rows, ranges, new StreamProblems.Day(700.0, 5.5, 3.5, 790.0), 765.0);
     assertEquals(1.0, problem.exact("Table hour"), ROUNDING);
     assertEquals(0.5, problem.exact("Neaps to springs"), ROUNDING);
     assertEquals((2.5 + 1.25) / 2.0, problem.answer(), ROUNDING);
@@ -90,9 +90,7 @@ class TideProblemsTest {
             StreamProblems.rate(
                 List.of(StreamHour.slack(0), StreamHour.slack(1)),
                 new MeanRanges(5, 2),
-                700,
-                3,
-                5,
+                new StreamProblems.Day(700, 5, 3, 720),
                 900));
     assertThrows(IllegalArgumentException.class, () -> new Water(Double.NaN, 1.0));
   }
