@@ -68,11 +68,7 @@ public final class ChartProblems {
                 Quantity.EAST_WEST,
                 "printed variation and change, east and west apart",
                 f -> f.of(PRINTED) + f.of("Change since"))
-            .slip(
-                VARIATION,
-                "year of the rose forgotten",
-                Slip.COMMON,
-                f -> f.of(PRINTED))
+            .slip(VARIATION, "year of the rose forgotten", Slip.COMMON, f -> f.of(PRINTED))
             .slip(
                 VARIATION,
                 "change taken the wrong way",
@@ -112,11 +108,7 @@ public final class ChartProblems {
             Quantity.NAUTICAL_MILES,
             "minutes of longitude times the cosine of the middle latitude",
             f -> f.of(EAST) * cosine(f.of(LATITUDE)))
-        .slip(
-            DEPARTURE,
-            "minutes of longitude taken for miles",
-            Slip.COMMON,
-            f -> f.of(EAST))
+        .slip(DEPARTURE, "minutes of longitude taken for miles", Slip.COMMON, f -> f.of(EAST))
         .then(
             "Course",
             Quantity.TRUE_BEARING,

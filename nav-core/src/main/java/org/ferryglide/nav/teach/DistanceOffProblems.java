@@ -10,8 +10,8 @@ import org.ferryglide.nav.sight.Refraction;
  * Problems of how far off a mark is: by two bearings on the bow, by the angle its height stands
  * under, by one in sixty.
  *
- * <p>The exact answers are those of {@link BowBearings} and {@link DistanceOff}; rules and slips are
- * common practice, no source.
+ * <p>The exact answers are those of {@link BowBearings} and {@link DistanceOff}; rules and slips
+ * are common practice, no source.
  *
  * <pre>{@code
  * Problem problem = DistanceOffProblems.bowBearings(Distance.ofNauticalMiles(1.2), 35.0, 70.0);
@@ -195,11 +195,7 @@ public final class DistanceOffProblems {
             Quantity.NAUTICAL_MILES,
             "2.08 times the square root of the eye's height in metres",
             f -> HORIZON_MILES * Math.sqrt(f.of("Eye")))
-        .then(
-            OFF,
-            Quantity.NAUTICAL_MILES,
-            "both horizons together",
-            f -> f.of(LIGHT) + f.of(EYE))
+        .then(OFF, Quantity.NAUTICAL_MILES, "both horizons together", f -> f.of(LIGHT) + f.of(EYE))
         .slip(OFF, "horizon of the eye left out", Slip.COMMON, f -> f.of(LIGHT))
         .slip(
             OFF,

@@ -8,7 +8,8 @@ import org.ferryglide.nav.measure.Distance;
 /**
  * Problems of finding out where one is.
  *
- * <p>The exact answers are those of plane triangles; rules and slips are common practice, no source.
+ * <p>The exact answers are those of plane triangles; rules and slips are common practice, no
+ * source.
  *
  * <pre>{@code
  * Problem problem =
@@ -89,11 +90,7 @@ public final class FixingProblems {
                 "bearings of the two marks swapped",
                 Slip.SOMETIMES,
                 f -> offFirst(f, SECOND_TRUE, FIRST_TRUE))
-            .slip(
-                OFF,
-                "measured to the other mark",
-                Slip.COMMON,
-                f -> f.of("Off the second mark"))
+            .slip(OFF, "measured to the other mark", Slip.COMMON, f -> f.of("Off the second mark"))
             .estimated("a wide cut is a good fix: at least thirty degrees between the bearings")
             .checked("does a third bearing pass where the two cut?");
     double one = first.toTrue(variation).degrees();

@@ -66,7 +66,9 @@ final class HandWork {
 
   private String movedInWords() {
     double hundredths = Math.rint(Math.abs(moved()) * 100.0) / 100.0;
-    return hundredths == 0.0 ? "moves nothing" : ("moves " + hundredths + " " + asked.unitOfDifference()).trim();
+    return hundredths == 0.0
+        ? "moves nothing"
+        : ("moves " + hundredths + " " + asked.unitOfDifference()).trim();
   }
 
   /** A line of words about the answer; it carries the answer, so that the last line always does. */

@@ -9,7 +9,8 @@ import org.ferryglide.nav.sight.ClearingBearing;
 /**
  * Problems of coming to a coast: aiming off, a clearing bearing, the daylight left.
  *
- * <p>The exact answers are those of plane triangles; rules and slips are common practice, no source.
+ * <p>The exact answers are those of plane triangles; rules and slips are common practice, no
+ * source.
  *
  * <pre>{@code
  * Problem problem =

@@ -30,9 +30,8 @@ import org.ferryglide.nav.note.Working;
  * <p>Immutable; each method gives a new problem. It holds rules, not data, so it is not
  * serializable: serializable functions need parts of Java that old Android lacks. What is to be
  * sent or kept is data: the figures from which a problem is made, its {@link Working}, a {@link
- * Marking}. The exact answer
- * carries no rounding; the working by hand rounds every line as {@link Quantity} says and uses what
- * it has written.
+ * Marking}. The exact answer carries no rounding; the working by hand rounds every line as {@link
+ * Quantity} says and uses what it has written.
  */
 public final class Problem {
   private static final double[] NOTHING_WRITTEN = {};

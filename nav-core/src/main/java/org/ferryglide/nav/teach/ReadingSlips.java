@@ -107,7 +107,9 @@ final class ReadingSlips {
     return hours * 60.0 + (minutes - hours * 60.0) / 60.0 * 100.0;
   }
 
-  /** The other way: an hour and thirty minutes keyed in as 1.30 h, which is an hour and eighteen. */
+  /**
+   * The other way: an hour and thirty minutes keyed in as 1.30 h, which is an hour and eighteen.
+   */
   static double ofHundredths(double minutes) {
     double hours = Math.floor(minutes / 60.0);
     return hours * 60.0 + (minutes - hours * 60.0) * 0.6;

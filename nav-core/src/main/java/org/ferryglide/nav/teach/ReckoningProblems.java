@@ -5,7 +5,6 @@ import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
-import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.plane.SteadyTriangle;
@@ -13,8 +12,8 @@ import org.ferryglide.nav.plane.SteadyTriangle;
 /**
  * Problems of reckoning: where the party has got to, and one heading through several hours.
  *
- * <p>The exact answers are those of {@link SteadyTriangle} and of plane vectors; rules and slips are
- * common practice, no source.
+ * <p>The exact answers are those of {@link SteadyTriangle} and of plane vectors; rules and slips
+ * are common practice, no source.
  *
  * <pre>{@code
  * Problem problem =

@@ -8,7 +8,6 @@ import org.ferryglide.nav.bearing.GridBearing;
 import org.ferryglide.nav.bearing.GridConvergence;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
-
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.sight.ClearingBearing;
 import org.ferryglide.nav.teach.BearingProblems;
@@ -140,8 +139,7 @@ final class Questions {
 
   private Problem back() {
     TrueBearing track = draws.bearing();
-    return BearingProblems.backBearing(
-        track, track.turnedBy(draws.eitherSide(8, 25)), draws.now());
+    return BearingProblems.backBearing(track, track.turnedBy(draws.eitherSide(8, 25)), draws.now());
   }
 
   private Problem fromCompass() {

@@ -5,7 +5,8 @@ package org.ferryglide.examples.teach;
  * generators promise that for no bounded number.
  *
  * <p>Source: G. L. Steele, D. Lea, C. H. Flood, Fast splittable pseudorandom number generators,
- * OOPSLA 2014, doi:10.1145/2714064.2660195; mixing constants of variant 13 of D. Stafford, as there.
+ * OOPSLA 2014, doi:10.1145/2714064.2660195; mixing constants of variant 13 of D. Stafford, as
+ * there.
  */
 final class SeededRandom {
   private static final long GOLDEN_GAMMA = 0x9E3779B97F4A7C15L;

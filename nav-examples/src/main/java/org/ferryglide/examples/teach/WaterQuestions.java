@@ -66,8 +66,7 @@ final class WaterQuestions {
 
   Problem secondaryTime() {
     Water water = area().waters().get(draws.whole(0, area().waters().size()));
-    return SecondaryPortProblems.time(
-        water.clockMinutes(), area().differences(), MINUTES_IN_HOUR);
+    return SecondaryPortProblems.time(water.clockMinutes(), area().differences(), MINUTES_IN_HOUR);
   }
 
   Problem secondaryHeight() {

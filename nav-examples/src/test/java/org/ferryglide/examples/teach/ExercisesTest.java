@@ -1,7 +1,6 @@
 package org.ferryglide.examples.teach;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,11 +11,9 @@ import java.util.SplittableRandom;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.ferryglide.nav.note.Working;
-import org.ferryglide.nav.teach.Explanation;
 import org.ferryglide.nav.teach.Marking;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.Quantity;
-import org.ferryglide.nav.teach.Slip;
 import org.ferryglide.testing.Seeds;
 import org.junit.jupiter.api.Test;
 

@@ -2,7 +2,6 @@ package org.ferryglide.tide.teach;
 
 import java.time.LocalTime;
 import org.ferryglide.nav.basics.Arguments;
-import org.ferryglide.nav.teach.Figures;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.Quantity;
 import org.ferryglide.tide.height.ClockDifferences;
@@ -132,16 +131,9 @@ public final class SecondaryPortProblems {
             Quantity.METRES,
             "height at the standard port and the difference",
             f -> f.of(STANDARD) + f.of(DIFFERENCE))
+        .slip(HEIGHT, "difference taken the wrong way", 4.0, f -> f.of(STANDARD) - f.of(DIFFERENCE))
         .slip(
-            HEIGHT,
-            "difference taken the wrong way",
-            4.0,
-            f -> f.of(STANDARD) - f.of(DIFFERENCE))
-        .slip(
-            HEIGHT,
-            "difference left out: the standard port's own height",
-            4.0,
-            f -> f.of(STANDARD))
+            HEIGHT, "difference left out: the standard port's own height", 4.0, f -> f.of(STANDARD))
         .estimated("the standard port's height, more or less as the differences say")
         .checked("is the difference between the two printed ones, or just beyond them?");
   }

@@ -2,7 +2,6 @@ package org.ferryglide.tide.teach;
 
 import java.io.Serializable;
 import org.ferryglide.nav.basics.Arguments;
-import org.ferryglide.nav.teach.Figures;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.Quantity;
 import org.ferryglide.nav.teach.Rule;

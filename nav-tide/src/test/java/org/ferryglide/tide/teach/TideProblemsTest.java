@@ -56,7 +56,13 @@ class TideProblemsTest {
     assertEquals(5.2, TideProblems.depthOver(3.4, 1.8, 2.6).answer(), ROUNDING);
     assertEquals(
         "drying height added",
-        TideProblems.depthOver(3.4, -1.8, 2.6).mark(5.2).explanations().get(0).slips().get(0).text());
+        TideProblems.depthOver(3.4, -1.8, 2.6)
+            .mark(5.2)
+            .explanations()
+            .get(0)
+            .slips()
+            .get(0)
+            .text());
   }
 
   @Test
@@ -71,7 +77,8 @@ class TideProblemsTest {
               Speed.ofKnots(1.0 + hour / 4.0)));
     }
     MeanRanges ranges = new MeanRanges(5.0, 2.0);
-    Problem problem = StreamProblems.rate(rows, ranges, new StreamProblems.Day(700.0, 5.5, 3.5, 790.0), 765.0);
+    Problem problem =
+        StreamProblems.rate(rows, ranges, new StreamProblems.Day(700.0, 5.5, 3.5, 790.0), 765.0);
     assertEquals(1.0, problem.exact("Table hour"), ROUNDING);
     assertEquals(0.5, problem.exact("Neaps to springs"), ROUNDING);
     assertEquals((2.5 + 1.25) / 2.0, problem.answer(), ROUNDING);
