@@ -25,10 +25,10 @@ import org.openjdk.jmh.runner.options.TimeValue;
  * Runs all benchmarks, or a subset that takes about five minutes, and writes a table with their
  * ratios to peers in the same run and to the last release.
  *
- * <p>Each benchmark runs in {@value #ITERATIONS} iterations of 20 milliseconds, and its figure is the
- * one that a tenth of them beat: what other programs on the machine take away only ever makes an
- * iteration slower, so the fastest ones tell what the code costs. The median stands beside it, to
- * show how busy the machine was.
+ * <p>Each benchmark runs in {@value #ITERATIONS} iterations of 20 milliseconds, and its figure is
+ * the one that a tenth of them beat: what other programs on the machine take away only ever makes
+ * an iteration slower, so the fastest ones tell what the code costs. The median stands beside it,
+ * to show how busy the machine was.
  *
  * <p>{@code BenchmarkTable all|short [--out FILE] [--baseline FILE]}. The table goes to the
  * standard output and, as CSV, to the file; {@code --baseline} writes a baseline as well, in the
