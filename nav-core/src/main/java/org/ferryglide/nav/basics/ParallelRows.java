@@ -6,7 +6,8 @@ import java.util.stream.IntStream;
  * Shares rows out over the processors in blocks, so that a row costs next to nothing to hand out.
  *
  * <pre>{@code
- * ParallelRows.share(from, until, (a, b) -> kernel(in, a, b, out, offset + WIDTH * (a - from)));
+ * ParallelRows.share(
+ *     from, until, offset, WIDTH, (first, end, at) -> kernel(in, first, end, out, at));
  * }</pre>
  */
 public final class ParallelRows {
@@ -16,20 +17,21 @@ public final class ParallelRows {
   private ParallelRows() {}
 
   /**
-   * Work on the rows from the first up to, not including, the second.
+   * Work on some rows.
    *
    * <pre>{@code
-   * ParallelRows.Work work = (from, until) -> Arrays.fill(out, from, until, 1.0);
+   * ParallelRows.Work work = (from, until, offset) -> kernel(in, from, until, out, offset);
    * }</pre>
    */
   public interface Work {
     /**
-     * Works on some rows.
+     * Works on the rows from the first up to, not including, the second.
      *
      * @param from first row
      * @param until row after the last
+     * @param offset where the results of the first of them go
      */
-    void on(int from, int until);
+    void on(int from, int until, int offset);
   }
 
   /**
@@ -37,10 +39,12 @@ public final class ParallelRows {
    *
    * @param from first row
    * @param until row after the last
+   * @param offset where the results of the first row go
+   * @param width how many results a row has
    * @param work what to do with a block of them; called by several threads at once
    */
-  public static void share(int from, int until, Work work) {
-    share(from, until, ROWS_IN_BLOCK, work);
+  public static void share(int from, int until, int offset, int width, Work work) {
+    share(from, until, ROWS_IN_BLOCK, offset, width, work);
   }
 
   /**
@@ -49,16 +53,19 @@ public final class ParallelRows {
    * @param from first row
    * @param until row after the last
    * @param rowsInBlock how many rows are handed out at once, above 0
+   * @param offset where the results of the first row go
+   * @param width how many results a row has
    * @param work what to do with a block of them; called by several threads at once
    */
-  public static void share(int from, int until, int rowsInBlock, Work work) {
+  public static void share(int from, int until, int rowsInBlock, int offset, int width, Work work) {
     int blocks = (int) Math.max(0L, ((long) until - from + rowsInBlock - 1) / rowsInBlock);
     IntStream.range(0, blocks)
         .parallel()
         .forEach(
             block -> {
               int first = from + block * rowsInBlock;
-              work.on(first, (int) Math.min(until, (long) first + rowsInBlock));
+              int end = (int) Math.min(until, (long) first + rowsInBlock);
+              work.on(first, end, offset + width * (first - from));
             });
   }
 }

@@ -7,11 +7,7 @@ package org.ferryglide.nav.geodesy;
  * <p>The formulas are those of {@link ShortGeodesics} with three points and one step, up to 48 km.
  * Rows beyond go to {@link Geodesics#inverse}.
  */
-final class GeodesicRows {
-  private final Ellipsoid ellipsoid;
-
-  private final double[] delta = Lanes.lane();
-  private final double[] lambda = Lanes.lane();
+final class GeodesicRows extends ShortRows {
   private final double[] half = Lanes.lane();
   private final double[] sin1 = Lanes.lane();
   private final double[] cos1 = Lanes.lane();
@@ -34,9 +30,7 @@ final class GeodesicRows {
   private final double[] middle = Lanes.lane();
   private final double[] mean = Lanes.lane();
   private final double[] arc = Lanes.lane();
-  private final double[] course = Lanes.lane();
   private final double[] turn = Lanes.lane();
-  private final double[] metres = Lanes.lane();
   private final double[] a = Lanes.lane();
   private final double[] b = Lanes.lane();
   private final double[] c = Lanes.lane();
@@ -44,55 +38,33 @@ final class GeodesicRows {
   private final double[] e = Lanes.lane();
 
   GeodesicRows(Ellipsoid ellipsoid) {
-    this.ellipsoid = ellipsoid;
+    super(ellipsoid);
   }
 
-  /**
-   * Works the rows, and writes both courses and the length for each.
-   *
-   * @param width how many numbers lie from the course of a row to that of the next
-   */
-  void inverse(
-      double[] lat1,
-      double[] lon1,
-      double[] lat2,
-      double[] lon2,
-      int from,
-      int until,
-      double[] out,
-      int offset,
-      int width) {
-    boolean isRound = Math.abs(ellipsoid.flattening()) <= ShortGeodesics.GREATEST_FLATTENING;
-    for (int first = from; first < until; first += Lanes.ROWS) {
-      int n = Math.min(Lanes.ROWS, until - first);
-      boolean mostlyShort = isRound && Lanes.areMostlyShort(lat1, lon1, lat2, lon2, first, n);
-      if (mostlyShort) {
-        work(lat1, lon1, lat2, lon2, first, n);
-      }
-      for (int i = 0; i < n; i++) {
-        int row = first + i;
-        int at = offset + width * (row - from);
-        if (mostlyShort
-            && Lanes.isShort(lat1[row], lon1[row], lat2[row], lon2[row])
-            && square[i] <= ShortGeodesics.THREE_POINTS
-            && course[i] <= 360.0) {
-          out[at + Geodesics.INITIAL_COURSE] = Degrees.reduced(course[i]);
-          out[at + Geodesics.FINAL_COURSE] = Degrees.reduced(course[i] + turn[i]);
-          out[at + Geodesics.LENGTH] = metres[i];
-        } else {
-          Geodesics.inverse(ellipsoid, lat1[row], lon1[row], lat2[row], lon2[row], out, at);
-        }
-      }
-    }
+  @Override
+  boolean isRoundEnough() {
+    return Math.abs(ellipsoid.flattening()) <= ShortGeodesics.GREATEST_FLATTENING;
   }
 
-  private void work(double[] lat1, double[] lon1, double[] lat2, double[] lon2, int first, int n) {
-    for (int i = 0; i < n; i++) {
-      delta[i] = (lat2[first + i] - lat1[first + i]) * (2.0 * Lanes.HALF_DEGREE);
-    }
-    for (int i = 0; i < n; i++) {
-      lambda[i] = (lon2[first + i] - lon1[first + i]) * (2.0 * Lanes.HALF_DEGREE);
-    }
+  @Override
+  boolean isSettled(int i) {
+    return square[i] <= ShortGeodesics.THREE_POINTS;
+  }
+
+  @Override
+  void write(int i, double[] out, int at) {
+    out[at + Geodesics.INITIAL_COURSE] = Degrees.reduced(course[i]);
+    out[at + Geodesics.FINAL_COURSE] = Degrees.reduced(course[i] + turn[i]);
+    out[at + Geodesics.LENGTH] = metres[i];
+  }
+
+  @Override
+  void single(double lat1, double lon1, double lat2, double lon2, double[] out, int offset) {
+    Geodesics.inverse(ellipsoid, lat1, lon1, lat2, lon2, out, offset);
+  }
+
+  @Override
+  void work(double[] lat1, double[] lat2, int first, int n) {
     for (int i = 0; i < n; i++) {
       half[i] = lat1[first + i] * Lanes.HALF_DEGREE;
     }

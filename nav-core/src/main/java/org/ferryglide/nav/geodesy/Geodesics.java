@@ -251,8 +251,9 @@ public final class Geodesics {
         from,
         until,
         Lanes.ROWS_SHARED,
-        (a, b) ->
-            inverse(ellipsoid, lat1, lon1, lat2, lon2, a, b, out, offset + WIDTH * (a - from)));
+        offset,
+        WIDTH,
+        (a, b, at) -> inverse(ellipsoid, lat1, lon1, lat2, lon2, a, b, out, at));
   }
 
   /**
@@ -283,16 +284,8 @@ public final class Geodesics {
     ParallelRows.share(
         from,
         until,
-        (a, b) ->
-            direct(
-                ellipsoid,
-                lat,
-                lon,
-                courseDegrees,
-                metres,
-                a,
-                b,
-                out,
-                offset + WIDTH * (a - from)));
+        offset,
+        WIDTH,
+        (a, b, at) -> direct(ellipsoid, lat, lon, courseDegrees, metres, a, b, out, at));
   }
 }

@@ -31,6 +31,13 @@ final class Lanes {
     return new double[ROWS];
   }
 
+  /** Differences of angles in degrees, radians. */
+  static void differences(double[] degrees1, double[] degrees2, int first, int n, double[] out) {
+    for (int i = 0; i < n; i++) {
+      out[i] = (degrees2[first + i] - degrees1[first + i]) * (2.0 * HALF_DEGREE);
+    }
+  }
+
   /** Sines and cosines of angles of at most 90°, from their halves in radians. */
   static void sinesAndCosines(
       double[] half, int n, double[] z, double[] t, double[] sin, double[] cos) {

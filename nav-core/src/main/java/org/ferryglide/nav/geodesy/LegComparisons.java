@@ -304,17 +304,9 @@ public final class LegComparisons {
     ParallelRows.share(
         from,
         until,
-        (a, b) ->
-            compareWithSeparation(
-                ellipsoid,
-                lat1,
-                lon1,
-                lat2,
-                lon2,
-                a,
-                b,
-                out,
-                offset + WIDTH_WITH_SEPARATION * (a - from)));
+        offset,
+        WIDTH_WITH_SEPARATION,
+        (a, b, at) -> compareWithSeparation(ellipsoid, lat1, lon1, lat2, lon2, a, b, out, at));
   }
 
   /**
@@ -346,7 +338,8 @@ public final class LegComparisons {
         from,
         until,
         Lanes.ROWS_SHARED,
-        (a, b) ->
-            compare(ellipsoid, lat1, lon1, lat2, lon2, a, b, out, offset + WIDTH * (a - from)));
+        offset,
+        WIDTH,
+        (a, b, at) -> compare(ellipsoid, lat1, lon1, lat2, lon2, a, b, out, at));
   }
 }

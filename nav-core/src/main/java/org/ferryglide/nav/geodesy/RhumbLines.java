@@ -302,8 +302,9 @@ public final class RhumbLines {
         from,
         until,
         Lanes.ROWS_SHARED,
-        (a, b) ->
-            inverse(ellipsoid, lat1, lon1, lat2, lon2, a, b, out, offset + WIDTH * (a - from)));
+        offset,
+        WIDTH,
+        (a, b, at) -> inverse(ellipsoid, lat1, lon1, lat2, lon2, a, b, out, at));
   }
 
   /**
@@ -334,16 +335,8 @@ public final class RhumbLines {
     ParallelRows.share(
         from,
         until,
-        (a, b) ->
-            direct(
-                ellipsoid,
-                lat,
-                lon,
-                courseDegrees,
-                metres,
-                a,
-                b,
-                out,
-                offset + WIDTH * (a - from)));
+        offset,
+        WIDTH,
+        (a, b, at) -> direct(ellipsoid, lat, lon, courseDegrees, metres, a, b, out, at));
   }
 }

@@ -8,11 +8,9 @@ package org.ferryglide.nav.geodesy;
  * latitude, each over the difference of latitude, so that nothing is singular along a parallel.
  * Rows that are not short, or where a series would not do, go to {@link RhumbLines#inverse}.
  */
-final class RhumbRows {
+final class RhumbRows extends ShortRows {
   /** The square of dsin φ / (cos φ₁ cos φ₂) up to which eight terms of the arcsinh do. */
   private static final double SERIES_END = 0.01;
-
-  private final Ellipsoid ellipsoid;
 
   /** Powers of cos 2φ in (rectifying - geographic) difference, by even powers of δ/2. */
   private final double[] zeroth;
@@ -20,8 +18,6 @@ final class RhumbRows {
   private final double[] second;
   private final double[] fourth;
 
-  private final double[] delta = Lanes.lane();
-  private final double[] lambda = Lanes.lane();
   private final double[] half = Lanes.lane();
   private final double[] sine = Lanes.lane();
   private final double[] cosine = Lanes.lane();
@@ -36,11 +32,9 @@ final class RhumbRows {
   private final double[] b = Lanes.lane();
   private final double[] c = Lanes.lane();
   private final double[] d = Lanes.lane();
-  private final double[] course = Lanes.lane();
-  private final double[] metres = Lanes.lane();
 
   RhumbRows(Ellipsoid ellipsoid) {
-    this.ellipsoid = ellipsoid;
+    super(ellipsoid);
     double[] k = {
       ellipsoid.toMu1,
       ellipsoid.toMu2,
@@ -77,50 +71,24 @@ final class RhumbRows {
     return sum;
   }
 
-  /**
-   * Works the rows, and writes course and length for each.
-   *
-   * @param width how many numbers lie from the course of a row to that of the next
-   */
-  void inverse(
-      double[] lat1,
-      double[] lon1,
-      double[] lat2,
-      double[] lon2,
-      int from,
-      int until,
-      double[] out,
-      int offset,
-      int width) {
-    for (int first = from; first < until; first += Lanes.ROWS) {
-      int n = Math.min(Lanes.ROWS, until - first);
-      boolean mostlyShort = Lanes.areMostlyShort(lat1, lon1, lat2, lon2, first, n);
-      if (mostlyShort) {
-        work(lat1, lon1, lat2, lon2, first, n);
-      }
-      for (int i = 0; i < n; i++) {
-        int row = first + i;
-        int at = offset + width * (row - from);
-        if (mostlyShort
-            && Lanes.isShort(lat1[row], lon1[row], lat2[row], lon2[row])
-            && square[i] <= SERIES_END
-            && course[i] <= 360.0) {
-          out[at + RhumbLines.COURSE] = course[i] == 360.0 ? 0.0 : course[i];
-          out[at + RhumbLines.LENGTH] = metres[i];
-        } else {
-          RhumbLines.inverse(ellipsoid, lat1[row], lon1[row], lat2[row], lon2[row], out, at);
-        }
-      }
-    }
+  @Override
+  boolean isSettled(int i) {
+    return square[i] <= SERIES_END;
   }
 
-  private void work(double[] lat1, double[] lon1, double[] lat2, double[] lon2, int first, int n) {
-    for (int i = 0; i < n; i++) {
-      delta[i] = (lat2[first + i] - lat1[first + i]) * (2.0 * Lanes.HALF_DEGREE);
-    }
-    for (int i = 0; i < n; i++) {
-      lambda[i] = (lon2[first + i] - lon1[first + i]) * (2.0 * Lanes.HALF_DEGREE);
-    }
+  @Override
+  void write(int i, double[] out, int at) {
+    out[at + RhumbLines.COURSE] = course[i] == 360.0 ? 0.0 : course[i];
+    out[at + RhumbLines.LENGTH] = metres[i];
+  }
+
+  @Override
+  void single(double lat1, double lon1, double lat2, double lon2, double[] out, int offset) {
+    RhumbLines.inverse(ellipsoid, lat1, lon1, lat2, lon2, out, offset);
+  }
+
+  @Override
+  void work(double[] lat1, double[] lat2, int first, int n) {
     for (int i = 0; i < n; i++) {
       half[i] = (lat2[first + i] + lat1[first + i]) * (0.5 * Lanes.HALF_DEGREE);
     }

@@ -460,8 +460,9 @@ public final class MapGrid implements Serializable {
     ParallelRows.share(
         from,
         until,
-        (a, b) ->
-            forward(latitudesDegrees, longitudesDegrees, a, b, out, offset + WIDTH * (a - from)));
+        offset,
+        WIDTH,
+        (a, b, at) -> forward(latitudesDegrees, longitudesDegrees, a, b, out, at));
   }
 
   /**
@@ -511,7 +512,9 @@ public final class MapGrid implements Serializable {
     ParallelRows.share(
         from,
         until,
-        (a, b) -> reverse(eastingsMetres, northingsMetres, a, b, out, offset + WIDTH * (a - from)));
+        offset,
+        WIDTH,
+        (a, b, at) -> reverse(eastingsMetres, northingsMetres, a, b, out, at));
   }
 
   @Override
