@@ -24,7 +24,8 @@ public final class Angles {
     if (degrees >= 0.0 && degrees < 360.0) { // most are, and a remainder is dear
       return degrees + 0.0;
     }
-    double reduced = degrees % 360.0;
+    boolean isNear = degrees >= -360.0 && degrees < 720.0;
+    double reduced = isNear ? (degrees < 0.0 ? degrees : degrees - 360.0) : degrees % 360.0;
     if (reduced < 0.0) {
       reduced += 360.0;
     }
@@ -44,7 +45,7 @@ public final class Angles {
     if (Double.isInfinite(difference)) { // of finite angles: both beyond any use, but no NaN
       difference = toDegrees % 360.0 - fromDegrees % 360.0;
     }
-    double turn = Math.IEEEremainder(difference, 360.0);
+    double turn = shortWay(difference);
     return turn == -180.0 ? 180.0 : turn + 0.0;
   }
 

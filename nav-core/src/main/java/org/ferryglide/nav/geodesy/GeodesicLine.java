@@ -24,6 +24,10 @@ final class GeodesicLine implements Line, Serializable {
   private final Ellipsoid ellipsoid;
   private final Position origin;
   private final TrueBearing initialCourse;
+  private final transient double sine;
+  private final transient double cosine;
+  private final transient double sinCourse;
+  private final transient double cosCourse;
 
   /** For far points, made when first wanted; volatile, since several threads may want it. */
   private transient volatile net.sf.geographiclib.@Nullable GeodesicLine prepared;
@@ -32,6 +36,11 @@ final class GeodesicLine implements Line, Serializable {
     this.ellipsoid = ellipsoid;
     this.origin = origin;
     this.initialCourse = initialCourse;
+    double phi = Degrees.toRadians(origin.latitudeDegrees());
+    sine = Math.sin(phi);
+    cosine = Math.cos(phi);
+    sinCourse = Degrees.sine(initialCourse.degrees());
+    cosCourse = Degrees.cosine(initialCourse.degrees());
   }
 
   /**
@@ -73,11 +82,15 @@ final class GeodesicLine implements Line, Serializable {
 
   @Override
   public void pointAt(double metres, double[] out, int offset) {
-    if (ShortGeodesics.direct(
+    if (ShortGeodesics.point(
         ellipsoid,
         origin.latitudeDegrees(),
         origin.longitudeDegrees(),
         initialCourse.degrees(),
+        sine,
+        cosine,
+        sinCourse,
+        cosCourse,
         metres,
         out,
         offset)) {
@@ -115,6 +128,10 @@ final class GeodesicLine implements Line, Serializable {
     double[] point = new double[3];
     pointAt(along.metres(), point, 0);
     return new TrueBearing(point[2]);
+  }
+
+  private Object readResolve() {
+    return new GeodesicLine(ellipsoid, origin, initialCourse);
   }
 
   @Override

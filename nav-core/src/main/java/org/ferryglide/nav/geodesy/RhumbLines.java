@@ -109,6 +109,22 @@ public final class RhumbLines {
     }
     double dlon = Degrees.toRadians(Degrees.longitudeDifference(lon1, lon2));
     double dlat = lat2 - lat1;
+    double delta = Degrees.toRadians(dlat);
+    if (Math.abs(delta) <= RhumbMath.SHORT
+        && Math.abs(dlat) >= LEAST_DIFFERENCE_DEGREES
+        && Math.abs(lat1) <= RhumbMath.GREATEST_SHORT_LATITUDE
+        && Math.abs(lat2) <= RhumbMath.GREATEST_SHORT_LATITUDE) {
+      double phi = Degrees.toRadians(lat1);
+      double sine = Math.sin(phi);
+      double cosine = Math.cos(phi);
+      double sinHalf = Arcs.sine(0.5 * delta);
+      double versine = 2.0 * sinHalf * sinHalf;
+      double sinDelta = 2.0 * sinHalf * Math.sqrt(1.0 - sinHalf * sinHalf);
+      double dsin = cosine * sinDelta - sine * versine;
+      double other = cosine - (sine * sinDelta + cosine * versine); // cos φ₂
+      finish(ellipsoid, dlon, delta, sinDelta, dsin, sine * (sine + dsin), cosine * other, out, offset);
+      return;
+    }
     double lesser1 = RhumbMath.lesserPart(lat1);
     double sin1 = RhumbMath.sine(lat1, lesser1);
     double cos1 = RhumbMath.cosine(lat1, lesser1);
@@ -121,7 +137,6 @@ public final class RhumbLines {
     double lesser2 = RhumbMath.lesserPart(lat2);
     double sin2 = RhumbMath.sine(lat2, lesser2);
     double cos2 = RhumbMath.cosine(lat2, lesser2);
-    double delta = Degrees.toRadians(dlat);
     double sinDelta;
     double dsin; // sin2 - sin1
     if (Math.abs(dlat) <= 90.0) {
@@ -133,14 +148,25 @@ public final class RhumbLines {
       sinDelta = sin2 * cos1 - sin1 * cos2;
       dsin = sin2 - sin1;
     }
-    double sines = sin1 * sin2;
-    double cosines = cos1 * cos2;
+    finish(ellipsoid, dlon, delta, sinDelta, dsin, sin1 * sin2, cos1 * cos2, out, offset);
+  }
+
+  /** Course and length from the differences. */
+  private static void finish(
+      Ellipsoid ellipsoid,
+      double dlon,
+      double delta,
+      double sinDelta,
+      double dsin,
+      double sines,
+      double cosines,
+      double[] out,
+      int offset) {
     double dpsi = RhumbMath.isometric(ellipsoid, dsin, sines, cosines);
     double dmu = RhumbMath.rectifying(ellipsoid, delta, sinDelta, cosines + sines, cosines - sines);
     double north = ellipsoid.rectifyingRadius * dmu;
     double east = dlon * (north / dpsi);
-    double course = Degrees.fromRadians(Math.atan2(dlon, dpsi));
-    out[offset] = course < 0.0 ? Degrees.reduced(course) : course + 0.0;
+    out[offset] = Arcs.courseDegrees(dlon, dpsi);
     out[offset + 1] = east == 0.0 ? Math.abs(north) : Math.sqrt(north * north + east * east);
   }
 

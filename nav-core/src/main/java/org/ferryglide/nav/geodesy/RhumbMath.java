@@ -11,6 +11,15 @@ final class RhumbMath {
   /** Twenty nanometres of latitude: the rounding of a length that was to end at the pole. */
   private static final double POLE_ROUNDING_DEGREES = 1.8e-13;
 
+  /** Greatest difference of latitude of a short line, radians. */
+  static final double SHORT = 0.17;
+
+  /** Nearer to a pole a cosine by differences would lose figures; degrees. */
+  static final double GREATEST_SHORT_LATITUDE = 80.0;
+
+  /** The square of an argument up to which {@link Arcs#hyperbolicOverSine} holds. */
+  private static final double SMALL_SQUARE = 0.01;
+
   private RhumbMath() {}
 
   /** The sine of the latitude up to 45 degrees, above that its cosine. */
@@ -54,14 +63,24 @@ final class RhumbMath {
       return Math.copySign(Double.POSITIVE_INFINITY, dsin);
     }
     double q = dsin / (1.0 - e.e2 * sines);
-    double z = e.e2 * q * q;
+    double x = dsin / cosines;
+    double square = x * x;
+    double spherical = square <= SMALL_SQUARE ? x * Arcs.hyperbolicOverSine(square) : asinh(x);
+    return spherical - e.e2 * q * hyperbolicOverTangent(e.e2 * q * q);
+  }
+
+  /** atanh(x) / x in powers of x squared, which may be below 0. */
+  private static double hyperbolicOverTangent(double z) {
+    if (Math.abs(z) <= 1e-4) {
+      return 1.0 + z * (1.0 / 3.0 + z * (0.2 + z * (1.0 / 7.0)));
+    }
     double sum = 0.0;
     double power = 1.0;
-    for (int k = 1; Math.abs(power) > 1e-17; k += 2) { // atanh(x) / x in powers of x squared
+    for (int k = 1; Math.abs(power) > 1e-17; k += 2) {
       sum += power / k;
       power *= z;
     }
-    return asinh(dsin / cosines) - e.e2 * q * sum;
+    return sum;
   }
 
   /** Inverse hyperbolic sine with small relative error at every size. */
@@ -92,17 +111,20 @@ final class RhumbMath {
 
   /** Difference of geographic latitude, radians, from a difference and a sum of rectifying ones. */
   static double geographic(Ellipsoid e, double dmu, double sumOfMu) {
+    double cosDmu;
+    double sinDmu;
+    if (Math.abs(dmu) <= SHORT) {
+      double sinHalf = Arcs.sine(0.5 * dmu);
+      sinDmu = Arcs.sine(dmu);
+      cosDmu = 1.0 - 2.0 * sinHalf * sinHalf;
+    } else {
+      sinDmu = Math.sin(dmu);
+      cosDmu = Math.cos(dmu);
+    }
+    double cosSum = Math.cos(sumOfMu);
     double sum =
-        series(
-            Math.cos(dmu),
-            Math.cos(sumOfMu),
-            e.toPhi1,
-            e.toPhi2,
-            e.toPhi3,
-            e.toPhi4,
-            e.toPhi5,
-            e.toPhi6);
-    return dmu + 2.0 * Math.sin(dmu) * sum;
+        series(cosDmu, cosSum, e.toPhi1, e.toPhi2, e.toPhi3, e.toPhi4, e.toPhi5, e.toPhi6);
+    return dmu + 2.0 * sinDmu * sum;
   }
 
   /** The sum over k of c_k U_(k-1)(x) T_k(y), Chebyshev polynomials of both kinds. */
@@ -156,6 +178,16 @@ final class RhumbMath {
       dlon = 0.0;
     } else if (delta == 0.0) { // along a parallel
       dlon = metres * sinCourse / parallelRadius(e, sin1, cos1);
+    } else if (Math.abs(delta) <= SHORT
+        && Math.abs(lat) <= GREATEST_SHORT_LATITUDE
+        && Math.abs(lat2) <= GREATEST_SHORT_LATITUDE) {
+      double sinHalf = Arcs.sine(0.5 * delta);
+      double versine = 2.0 * sinHalf * sinHalf;
+      double sinDelta = Arcs.sine(delta);
+      double dsin = cos1 * sinDelta - sin1 * versine;
+      double cos2 = cos1 - (sin1 * sinDelta + cos1 * versine);
+      double dpsi = isometric(e, dsin, sin1 * (sin1 + dsin), cos1 * cos2);
+      dlon = dpsi * (metres * sinCourse / (dmu * e.rectifyingRadius));
     } else {
       double lesser2 = lesserPart(lat2);
       double sin2 = sine(lat2, lesser2);

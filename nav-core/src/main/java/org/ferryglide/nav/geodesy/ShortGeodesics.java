@@ -42,6 +42,12 @@ final class ShortGeodesics {
   /** Where the inner points of Lobatto's rule of five lie, as a share of the half arc. */
   private static final double INNER_POINT = Math.sqrt(3.0 / 7.0);
 
+  /** Where {@link #sight} writes the sine of the course. */
+  static final int EAST = Geodesics.INITIAL_COURSE;
+
+  /** Where {@link #sight} writes its cosine. */
+  static final int NORTH = Geodesics.FINAL_COURSE;
+
   private ShortGeodesics() {}
 
   /**
@@ -58,6 +64,33 @@ final class ShortGeodesics {
       double lon2,
       double[] out,
       int offset) {
+    double tangent = sight(ellipsoid, lat1, lon1, lat2, lon2, out, offset);
+    if (Double.isNaN(tangent)) {
+      return false;
+    }
+    double course = Arcs.courseDegrees(out[offset + EAST], out[offset + NORTH]);
+    double turn = Degrees.fromRadians(2.0 * Arcs.arctangent(tangent));
+    out[offset + Geodesics.INITIAL_COURSE] = course;
+    out[offset + Geodesics.FINAL_COURSE] = Degrees.reduced(course + turn);
+    return true;
+  }
+
+  /**
+   * The course at the start by its sine and cosine, both times the sine of the arc, and the length.
+   *
+   * @param out receives the sine at {@link #EAST}, the cosine at {@link #NORTH} and the length,
+   *     metres, at {@link Geodesics#LENGTH}
+   * @return the tangent of half the turn of the course; NaN,
+   *     with nothing written, as {@link #inverse} says
+   */
+  static double sight(
+      Ellipsoid ellipsoid,
+      double lat1,
+      double lon1,
+      double lat2,
+      double lon2,
+      double[] out,
+      int offset) {
     double dLat = lat2 - lat1;
     double dLon = Degrees.longitudeDifference(lon1, lon2);
     if (!(Math.abs(dLat) <= GREATEST_DIFFERENCE
@@ -66,7 +99,7 @@ final class ShortGeodesics {
         && Math.abs(lat2) <= GREATEST_LATITUDE
         && Math.abs(dLat) + Math.abs(dLon) >= 1e-100 // or squares would underflow
         && Math.abs(ellipsoid.flattening()) <= GREATEST_FLATTENING)) {
-      return false;
+      return Double.NaN;
     }
     double e2 = ellipsoid.e2;
     double ratio = 1.0 - ellipsoid.flattening();
@@ -75,7 +108,7 @@ final class ShortGeodesics {
     double phi1 = Degrees.toRadians(lat1);
     double sinPhi1 = Math.sin(phi1);
     double cosPhi1 = Math.cos(phi1);
-    double sinHalf = smallSine(0.5 * Degrees.toRadians(dLat));
+    double sinHalf = Arcs.sine(0.5 * Degrees.toRadians(dLat));
     double sinDPhi = 2.0 * sinHalf * Math.sqrt(1.0 - sinHalf * sinHalf);
     double versine = 2.0 * sinHalf * sinHalf;
     double sinPhi2 = sinPhi1 + (cosPhi1 * sinDPhi - sinPhi1 * versine);
@@ -96,36 +129,31 @@ final class ShortGeodesics {
     double endsMean = 0.5 / (1.0 + w1) + 0.5 / (1.0 + w2);
     double thirdOrder = (4.0 * north + (cosines - 1.0) * lambda * lambda) / 6.0;
     double omega = lambda / (1.0 - e2 * cosines * endsMean * (1.0 + thirdOrder));
-    double sinHalfOmega = smallSine(0.5 * omega);
+    double sinHalfOmega = Arcs.sine(0.5 * omega);
     double square = north + cosines * sinHalfOmega * sinHalfOmega; // sin² σ/2
     if (!(square <= 0.25 * LONGEST_ARC * LONGEST_ARC)) {
-      return false;
+      return Double.NaN;
     }
     int steps = square <= ONE_STEP ? 1 : 2;
     for (int i = 0; i < steps; i++) {
-      double arcOverSine = arcOverSine(square) / Math.sqrt(1.0 - square); // σ / sin σ
+      double arcOverSine = Arcs.overSine(square) / Math.sqrt(1.0 - square); // σ / sin σ
       double sinOmega = 2.0 * sinHalfOmega * Math.sqrt(1.0 - sinHalfOmega * sinHalfOmega);
       double cosOmega = 1.0 - 2.0 * sinHalfOmega * sinHalfOmega;
       double pull = e2 * cosines * mean(false, e2, sinB1, sinB2, w1, w2, square);
       double arcGrowth = sinOmega * sinOmega * cosines * (1.0 / 3.0 + 8.0 / 15.0 * square);
       double slope = 1.0 - pull * (cosOmega * arcOverSine + arcGrowth);
       omega -= (omega - lambda - pull * sinOmega * arcOverSine) / slope;
-      sinHalfOmega = smallSine(0.5 * omega);
+      sinHalfOmega = Arcs.sine(0.5 * omega);
       square = north + cosines * sinHalfOmega * sinHalfOmega;
     }
 
     double cosHalfOmega = Math.sqrt(1.0 - sinHalfOmega * sinHalfOmega);
-    double azimuth =
-        Math.atan2(
-            2.0 * cosB2 * sinHalfOmega * cosHalfOmega,
-            sinDB + 2.0 * sinB1 * cosB2 * sinHalfOmega * sinHalfOmega);
-    double turn = turn(sinB1 + sinB2, cosDB, sinHalfOmega / cosHalfOmega);
-    double arc = 2.0 * Math.sqrt(square) * arcOverSine(square);
-    out[offset + Geodesics.INITIAL_COURSE] = Degrees.reduced(Degrees.fromRadians(azimuth));
-    out[offset + Geodesics.FINAL_COURSE] = Degrees.reduced(Degrees.fromRadians(azimuth + turn));
+    double arc = 2.0 * Math.sqrt(square) * Arcs.overSine(square);
+    out[offset + EAST] = 2.0 * cosB2 * sinHalfOmega * cosHalfOmega;
+    out[offset + NORTH] = sinDB + 2.0 * sinB1 * cosB2 * sinHalfOmega * sinHalfOmega;
     out[offset + Geodesics.LENGTH] =
         ellipsoid.semiMajorAxisMetres() * arc * mean(true, e2, sinB1, sinB2, w1, w2, square);
-    return true;
+    return tangentOfHalfTurn(sinB1 + sinB2, cosDB, sinHalfOmega / cosHalfOmega);
   }
 
   /**
@@ -142,6 +170,34 @@ final class ShortGeodesics {
       double metres,
       double[] out,
       int offset) {
+    double phi = Degrees.toRadians(lat);
+    return point(
+        ellipsoid,
+        lat,
+        lon,
+        courseDegrees,
+        Math.sin(phi),
+        Math.cos(phi),
+        Degrees.sine(courseDegrees),
+        Degrees.cosine(courseDegrees),
+        metres,
+        out,
+        offset);
+  }
+
+  /** The same from what a prepared line knows of its start. */
+  static boolean point(
+      Ellipsoid ellipsoid,
+      double lat,
+      double lon,
+      double courseDegrees,
+      double sinPhi,
+      double cosPhi,
+      double sinCourse,
+      double cosCourse,
+      double metres,
+      double[] out,
+      int offset) {
     double length = metres / ellipsoid.semiMajorAxisMetres();
     double reach = Math.abs(length);
     if (!(reach <= LONGEST_ARC
@@ -153,13 +209,9 @@ final class ShortGeodesics {
     }
     double e2 = ellipsoid.e2;
     double ratio = 1.0 - ellipsoid.flattening();
-    double phi = Degrees.toRadians(lat);
-    double sinPhi = Math.sin(phi);
     double w1 = ratio / Math.sqrt(1.0 - e2 * sinPhi * sinPhi);
     double sinB1 = sinPhi * w1;
-    double cosB1 = Math.cos(phi) * w1 / ratio;
-    double sinCourse = Degrees.sine(courseDegrees);
-    double cosCourse = Degrees.cosine(courseDegrees);
+    double cosB1 = cosPhi * w1 / ratio;
 
     // The arc: Taylor's series of dσ/ds = 1/(a w) to the third order, then Newton's method, whose
     // slope is w at the end.
@@ -170,7 +222,7 @@ final class ShortGeodesics {
     double arc = x * (1.0 - x * (0.5 * first - x * (3.0 * first * first - second) / 6.0));
     int steps = 0.25 * length * length <= ONE_STEP ? 1 : 2;
     for (int i = 0; i < steps; i++) {
-      double sinHalf = smallSine(0.5 * arc);
+      double sinHalf = Arcs.sine(0.5 * arc);
       double square = sinHalf * sinHalf;
       double sinB2 =
           sinB1 + (2.0 * north * sinHalf * Math.sqrt(1.0 - square) - 2.0 * sinB1 * square);
@@ -179,7 +231,7 @@ final class ShortGeodesics {
     }
 
     // The end, by its differences from the start.
-    double sinHalf = smallSine(0.5 * arc);
+    double sinHalf = Arcs.sine(0.5 * arc);
     double square = sinHalf * sinHalf;
     double sinArc = 2.0 * sinHalf * Math.sqrt(1.0 - square);
     double dSinB = north * sinArc - 2.0 * sinB1 * square;
@@ -191,20 +243,25 @@ final class ShortGeodesics {
     double dCosB = -dSinB * (sinB1 + sinB2) / (cosB1 + cosB2);
     double sinDB = dSinB * cosB1 - dCosB * sinB1;
     double sinDPhi = ratio * sinDB / (w1 * w2); // exactly sin(φ₂ - φ₁)
-    double dPhi = sinDPhi * arcOverSine(sinDPhi * sinDPhi);
-    double omega = Math.atan2(eastward, inward);
+    double dPhi = sinDPhi * Arcs.overSine(sinDPhi * sinDPhi);
+    double tangent = eastward / (cosB2 + inward); // of half the longitude on the sphere
+    double omega = 2.0 * Arcs.arctangent(tangent);
     double lambda =
         omega - e2 * sinCourse * cosB1 * arc * mean(false, e2, sinB1, sinB2, w1, w2, square);
-    double turn = turn(sinB1 + sinB2, Math.sqrt(1.0 - sinDB * sinDB), eastward / (cosB2 + inward));
+    double turn =
+        2.0
+            * Arcs.arctangent(
+                tangentOfHalfTurn(sinB1 + sinB2, Math.sqrt(1.0 - sinDB * sinDB), tangent));
     out[offset + Geodesics.LATITUDE] = lat + Degrees.fromRadians(dPhi) + 0.0;
     out[offset + Geodesics.LONGITUDE] = Degrees.longitude(lon + Degrees.fromRadians(lambda));
     out[offset + Geodesics.COURSE] = Degrees.reduced(courseDegrees + Degrees.fromRadians(turn));
     return true;
   }
 
-  /** How far the course turns from end to end, radians: Napier's analogy. */
-  private static double turn(double sumOfSines, double cosDB, double tanHalfOmega) {
-    return 2.0 * Math.atan(sumOfSines / (1.0 + cosDB) * tanHalfOmega);
+  /** How far the course turns from end to end: Napier's analogy. */
+  private static double tangentOfHalfTurn(
+      double sumOfSines, double cosDB, double tangentOfHalfOmega) {
+    return sumOfSines / (1.0 + cosDB) * tangentOfHalfOmega;
   }
 
   private static double w(double e2, double sinB) {
@@ -227,7 +284,7 @@ final class ShortGeodesics {
       return (ends + 4.0 * inMiddle) / 6.0;
     }
     double sinHalf = Math.sqrt(square);
-    double sinInner = smallSine(INNER_POINT * sinHalf * arcOverSine(square));
+    double sinInner = Arcs.sine(INNER_POINT * sinHalf * Arcs.overSine(square));
     double atInner = middle * Math.sqrt(1.0 - sinInner * sinInner);
     double side = 0.5 * (sinB2 - sinB1) * sinInner / sinHalf;
     double inner = sample(length, w(e2, atInner - side)) + sample(length, w(e2, atInner + side));
@@ -236,21 +293,5 @@ final class ShortGeodesics {
 
   private static double sample(boolean length, double w) {
     return length ? w : 1.0 / (1.0 + w);
-  }
-
-  /**
-   * An angle over its sine, by the square of the sine: the series of the arcsine. Relative error
-   * below 1e-16 for squares up to 0.007, an arc of 5°.
-   */
-  private static double arcOverSine(double z) {
-    double high = 105.0 / 3456.0 + z * (945.0 / 42240.0 + z * (10395.0 / 599040.0));
-    return 1.0 + z * (1.0 / 6.0 + z * (3.0 / 40.0 + z * (15.0 / 336.0 + z * high)));
-  }
-
-  /** The sine of an angle of at most 0.2 radians, within two units in the last place. */
-  private static double smallSine(double x) {
-    double z = x * x;
-    double high = 1.0 / 5040.0 - z * (1.0 / 362880.0 - z * (1.0 / 39916800.0));
-    return x - x * z * (1.0 / 6.0 - z * (1.0 / 120.0 - z * high));
   }
 }
