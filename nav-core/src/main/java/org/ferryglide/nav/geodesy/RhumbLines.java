@@ -122,7 +122,16 @@ public final class RhumbLines {
       double sinDelta = 2.0 * sinHalf * Math.sqrt(1.0 - sinHalf * sinHalf);
       double dsin = cosine * sinDelta - sine * versine;
       double other = cosine - (sine * sinDelta + cosine * versine); // cos φ₂
-      finish(ellipsoid, dlon, delta, sinDelta, dsin, sine * (sine + dsin), cosine * other, out, offset);
+      finish(
+          ellipsoid,
+          dlon,
+          delta,
+          sinDelta,
+          dsin,
+          sine * (sine + dsin),
+          cosine * other,
+          out,
+          offset);
       return;
     }
     double lesser1 = RhumbMath.lesserPart(lat1);

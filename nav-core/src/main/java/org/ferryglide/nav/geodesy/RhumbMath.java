@@ -122,8 +122,7 @@ final class RhumbMath {
       cosDmu = Math.cos(dmu);
     }
     double cosSum = Math.cos(sumOfMu);
-    double sum =
-        series(cosDmu, cosSum, e.toPhi1, e.toPhi2, e.toPhi3, e.toPhi4, e.toPhi5, e.toPhi6);
+    double sum = series(cosDmu, cosSum, e.toPhi1, e.toPhi2, e.toPhi3, e.toPhi4, e.toPhi5, e.toPhi6);
     return dmu + 2.0 * sinDmu * sum;
   }
 

@@ -80,8 +80,8 @@ final class ShortGeodesics {
    *
    * @param out receives the sine at {@link #EAST}, the cosine at {@link #NORTH} and the length,
    *     metres, at {@link Geodesics#LENGTH}
-   * @return the tangent of half the turn of the course; NaN,
-   *     with nothing written, as {@link #inverse} says
+   * @return the tangent of half the turn of the course; NaN, with nothing written, as {@link
+   *     #inverse} says
    */
   static double sight(
       Ellipsoid ellipsoid,
