@@ -12,6 +12,9 @@ final class CourseSpeed {
   /** Headings in the table, half a degree apart. */
   private static final int HEADINGS = 720;
 
+  /** Headings all round for {@link #motions}. */
+  static final int POLAR_HEADINGS = 144;
+
   private static final double HEADING_STEP = 2.0 * Math.PI / HEADINGS;
 
   /** Wind speeds are tabulated this far apart, metres a second; tables in knots bend on knots. */
@@ -66,6 +69,30 @@ final class CourseSpeed {
     double bin = Math.min(wind / WIND_STEP, STRONGEST - 1e-9);
     int low = (int) bin;
     return along + through(table(low), table(low + 1), bin - low, s, c, across);
+  }
+
+  /**
+   * The motions over the ground on headings all round, the first again at the end.
+   *
+   * @param flow as {@link CraftMotion#flow} gave it
+   * @param out receives parts to the east and north in turn, metres a second
+   */
+  void motions(double[] flow, double[] out) {
+    double wind = Math.sqrt(flow[2] * flow[2] + flow[3] * flow[3]);
+    double windEast = wind < 1e-6 ? 0.0 : flow[2] / wind;
+    double windNorth = wind < 1e-6 ? 1.0 : flow[3] / wind;
+    double bin = Math.min(wind / WIND_STEP, STRONGEST - 1e-9);
+    int weaker = (int) bin;
+    double share = bin - weaker;
+    double[] low = table(weaker);
+    double[] high = table(weaker + 1);
+    int step = 2 * HEADINGS / POLAR_HEADINGS;
+    for (int i = 0, at = 0; i <= POLAR_HEADINGS; i++, at += step) {
+      double down = low[at] + share * (high[at] - low[at]);
+      double aside = low[at + 1] + share * (high[at + 1] - low[at + 1]);
+      out[2 * i] = flow[0] + down * windEast + aside * windNorth;
+      out[2 * i + 1] = flow[1] + down * windNorth - aside * windEast;
+    }
   }
 
   /** The greatest motion along a course whose motion across it cancels a set across. */

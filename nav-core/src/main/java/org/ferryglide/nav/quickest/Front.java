@@ -7,21 +7,14 @@ import org.jspecify.annotations.Nullable;
  * The front of all places reached by a time, as labels on a grid settled in order of time; or, run
  * backward from the goal, of all places from which it can still be reached.
  *
- * <p>Moves go in 80 directions, five squares at the farthest, at the speed that is made good at
- * both ends and in the middle, so that times come out up to 1.5 % late. Where nobody can wait,
- * since the stream outruns the craft and turns with time, an earlier label does not do away with a
- * later one: labels are kept by place and time. Where a move is barred now but the craft can hold
- * its place, it may wait. Not thread-safe.
+ * <p>Moves take as long as the speeds made good at both ends and in the middle say. Where nobody
+ * can wait, since the stream outruns the craft and turns with time, an earlier label does not do
+ * away with a later one: labels are kept by place and time. Where a move is barred now but the
+ * craft can hold its place, it may wait. Not thread-safe.
  */
 final class Front {
-  /** Moves go this many squares at most, either way. */
-  private static final int REACH = 5;
-
   /** A move on which less than this share of the craft's speed is made good is barred. */
   private static final double LEAST_SHARE = 0.03;
-
-  /** A craft holds its place in a stream below this share of its speed. */
-  private static final double HOLDS = 0.95;
 
   /** Labels of one place are this far apart at least, and waits are this long, seconds. */
   private static final double APART_SECONDS = 900.0;
@@ -29,34 +22,19 @@ final class Front {
   /** Labels of one place at most. */
   private static final int MOST_LABELS = 40;
 
-  private static final byte WEAK = 1;
-  private static final byte STRONG = 2;
-
-  private final FlowGrid grid;
-  private final CourseSpeed speeds;
+  private final SearchGrid grid;
+  private final NodeSpeeds speeds;
+  private final Moves moves;
   private final Waters waters;
   private final double departure;
   private final boolean backward;
   private final double arrivalAtGoal;
-  private final double calm;
   private final double least;
-  private final boolean windless;
   private final boolean open;
   private final boolean mayWait;
-
-  private final int[] moveColumns = new int[96];
-  private final int[] moveRows = new int[96];
-  private final double[] moveMetres = new double[96];
-  private final double[] moveSine = new double[96];
-  private final double[] moveCosine = new double[96];
-  private int moves;
-
-  private final LabelQueue queue = new LabelQueue();
-  private int[] labelNode = new int[4096];
-  private double[] labelTime = new double[4096];
-  private int[] labelBefore = new int[4096];
-  private boolean[] labelWaited = new boolean[4096];
-  private int labels;
+  private final NodeSpeeds.Look here = new NodeSpeeds.Look();
+  private final NodeSpeeds.Look there = new NodeSpeeds.Look();
+  private final Labels labels = new Labels();
 
   /** When each node was settled first and last; infinite before. */
   private final double[] first;
@@ -66,10 +44,9 @@ final class Front {
   /** The earliest label of each node that waits to be settled. */
   private final double[] waiting;
 
-  private final byte[] strength;
   private final byte[] count;
 
-  /** Whether land is within a move of each node; null in open water. */
+  /** Whether land is within a move of each node; empty in open water. */
   private final boolean[] nearLand;
 
   /**
@@ -92,89 +69,33 @@ final class Front {
    *     departure; NaN for one run forward
    */
   Front(
-      FlowGrid grid,
+      NodeSpeeds speeds,
       CraftMotion motion,
-      CourseSpeed speeds,
       Waters waters,
       double departure,
       double arrivalAtGoal) {
-    this.grid = grid;
+    this.grid = speeds.grid;
     this.speeds = speeds;
+    this.moves = speeds.moves;
     this.waters = waters;
     this.departure = departure;
     this.backward = !Double.isNaN(arrivalAtGoal);
     this.arrivalAtGoal = arrivalAtGoal;
-    this.calm = motion.calmSpeed();
-    this.least = LEAST_SHARE * calm;
-    this.windless = motion.isWindless();
+    this.least = LEAST_SHARE * motion.calmSpeed();
     this.open = waters.isOpen();
-    this.mayWait = !backward && !(grid.steady && waters.closures().isEmpty());
+    this.mayWait = !backward && !(speeds.steady && waters.closures().isEmpty());
     int nodes = grid.nodes();
     first = filled(nodes);
     last = filled(nodes);
     waiting = filled(nodes);
-    strength = new byte[nodes];
     count = new byte[nodes];
-    nearLand = open ? new boolean[0] : nearLand();
-    layMoves();
+    nearLand = open ? new boolean[0] : NearLand.of(grid, waters.land(), moves.reach);
   }
 
   private static double[] filled(int nodes) {
     double[] times = new double[nodes];
     Arrays.fill(times, Double.POSITIVE_INFINITY);
     return times;
-  }
-
-  private void layMoves() {
-    double turn = backward ? -1.0 : 1.0;
-    for (int c = -REACH; c <= REACH; c++) {
-      for (int r = -REACH; r <= REACH; r++) {
-        if (divisor(Math.abs(c), Math.abs(r)) == 1) {
-          double squares = Math.hypot(c, r);
-          moveColumns[moves] = c;
-          moveRows[moves] = r;
-          moveMetres[moves] = squares * grid.spacing;
-          moveSine[moves] = turn * (c * grid.plane.sine + r * grid.plane.cosine) / squares;
-          moveCosine[moves] = turn * (c * grid.plane.cosine - r * grid.plane.sine) / squares;
-          moves++;
-        }
-      }
-    }
-  }
-
-  private static int divisor(int a, int b) {
-    return b == 0 ? a : divisor(b, a % b);
-  }
-
-  private boolean[] nearLand() {
-    boolean[] near = new boolean[grid.nodes()];
-    double[] edges = waters.land().edges();
-    for (int i = 0; i < edges.length; i += 4) {
-      mark(near, edges, i);
-    }
-    return near;
-  }
-
-  private void mark(boolean[] near, double[] edges, int i) {
-    double along0 = grid.plane.along(edges[i], edges[i + 1]);
-    double right0 = grid.plane.right(edges[i], edges[i + 1]);
-    double along1 = grid.plane.along(edges[i + 2], edges[i + 3]);
-    double right1 = grid.plane.right(edges[i + 2], edges[i + 3]);
-    double metres = Math.hypot(along1 - along0, right1 - right0);
-    int steps = (int) Math.min(1e5, Math.ceil(metres / grid.spacing) + 1);
-    for (int k = 0; k <= steps; k++) {
-      double share = (double) k / steps;
-      long column = Math.round((along0 + share * (along1 - along0)) / grid.spacing);
-      long row = Math.round((right0 + share * (right1 - right0)) / grid.spacing);
-      for (long c = column - REACH - 1; c <= column + REACH + 1; c++) {
-        for (long r = row - REACH - 1; r <= row + REACH + 1; r++) {
-          int node = grid.nearest(c * grid.spacing, r * grid.spacing);
-          if (node >= 0) {
-            near[node] = true;
-          }
-        }
-      }
-    }
   }
 
   /** Keeps only labels where another front has been, both times together below a limit. */
@@ -192,15 +113,17 @@ final class Front {
   void spread(double limit, boolean stopAtGoal) {
     int origin = backward ? grid.goal : grid.start;
     int target = backward ? grid.start : grid.goal;
-    offer(origin, 0.0, -1, false);
-    while (!queue.isEmpty()) {
-      double time = queue.earliest();
-      int label = queue.poll();
-      int node = labelNode[label];
+    offer(origin, 0.0, -1);
+    while (!labels.isEmpty()) {
+      int label = labels.poll();
+      int node = labels.node(label);
+      double time = labels.time(label);
       if (time > limit) {
         return;
       }
-      if (labelWaited[label] ? last[node] > labelTime[labelBefore[label]] : time > waiting[node]) {
+      if (labels.waited(label)
+          ? last[node] > labels.timeBefore(label)
+          : time > waiting[node]) {
         continue; // another label of the node was settled since
       }
       if (last[node] == Double.POSITIVE_INFINITY) {
@@ -218,39 +141,39 @@ final class Front {
       barred = false;
       spreadFrom(label, node, time);
       if (barred && mayWait && holds(node, time)) {
-        push(node, time + APART_SECONDS, label, true);
+        labels.add(node, time + APART_SECONDS, label, true);
       }
     }
   }
 
   private void spreadFrom(int label, int node, double time) {
-    int column = node / grid.rows;
-    int row = node % grid.rows;
-    int layer = grid.layerOf(clock(time));
-    float[] held = grid.layer(layer);
-    int at = grid.at(held, node, layer);
-    if (FlowGrid.isUnknown(held, at)) {
+    if (!speeds.look(node, clock(time), here)) {
       return;
     }
+    int column = node / grid.rows;
+    int row = node % grid.rows;
     boolean looked = !open && nearLand[node];
-    for (int m = 0; m < moves; m++) {
-      int c = column + moveColumns[m];
-      int r = row + moveRows[m];
+    boolean once = speeds.steady || backward || speeds.holdsEverywhere();
+    for (int m = 0; m < moves.count; m++) {
+      int c = column + moves.columns[m];
+      int r = row + moves.rows[m];
       if (c < 0 || c >= grid.columns || r < 0 || r >= grid.rows) {
         continue;
       }
       int other = c * grid.rows + r;
       boolean again = last[other] != Double.POSITIVE_INFINITY;
-      if (again && (grid.steady || backward || time < last[other] + APART_SECONDS)) {
+      if (again && (once || time < last[other] + APART_SECONDS)) {
         continue;
       }
-      double speed = speed(held, at, m);
+      double metres = moves.metres[m];
+      double speed = speed(here, m);
       if (!(speed > least)) {
         barred |= !again;
         continue;
       }
-      double reached = time + moveMetres[m] / speed;
-      if (!(reached - time < 4.0 * moveMetres[m] / least)) {
+      // as fast as can be but at its start, for which Simpson's rule counts a sixth
+      double soonest = time + metres * (1.0 / speed + 5.0 / speeds.fastest()) / 6.0;
+      if (soonest >= waiting[other]) {
         continue;
       }
       double took = seconds(m, node, speed, other, time);
@@ -258,7 +181,7 @@ final class Front {
         barred |= !again && took == 0.0;
         continue;
       }
-      reached = time + took;
+      double reached = time + took;
       if (reached >= waiting[other] || (again && isNeedless(other, reached))) {
         continue;
       }
@@ -268,56 +191,45 @@ final class Front {
       if (!open && isBarred(node, other, looked || nearLand[other], time, reached)) {
         continue;
       }
-      offer(other, reached, label, false);
+      offer(other, reached, label);
     }
   }
 
   /** Seconds for a move; 0 if the flow bars it, NaN if it is not known. */
   private double seconds(int m, int node, double speed, int other, double time) {
-    int c = moveColumns[m];
-    int r = moveRows[m];
-    double guess = moveMetres[m] / speed;
-    int layer = grid.layerOf(clock(time + guess));
-    float[] held = grid.layer(layer);
-    int at = grid.at(held, other, layer);
-    if (FlowGrid.isUnknown(held, at)) {
+    double guess = moves.metres[m] / speed;
+    if (!speeds.look(other, clock(time + guess), there)) {
       return Double.NaN;
     }
-    double end = speed(held, at, m);
+    double end = speed(there, m);
     if (!(end > least)) {
       return 0.0;
     }
-    if (c * c + r * r == 1) {
-      return 0.5 * moveMetres[m] * (1.0 / speed + 1.0 / end);
+    int c = moves.columns[m];
+    int r = moves.rows[m];
+    if (Math.abs(c) <= 1 && Math.abs(r) <= 1) {
+      return 0.5 * moves.metres[m] * (1.0 / speed + 1.0 / end);
     }
-    layer = grid.layerOf(clock(time + 0.5 * guess));
-    held = grid.layer(layer);
-    int one = node + c / 2 * grid.rows + r / 2;
-    int two = node + (c - c / 2) * grid.rows + (r - r / 2);
-    double middle = 0.0;
-    for (int i = 0; i < 2; i++) {
-      at = grid.at(held, i == 0 ? one : two, layer);
-      if (FlowGrid.isUnknown(held, at)) {
-        return Double.NaN;
-      }
-      double here = speed(held, at, m);
-      if (!(here > least)) {
-        return 0.0;
-      }
-      middle += 0.5 / here;
-    }
-    return moveMetres[m] / 6.0 * (1.0 / speed + 4.0 * middle + 1.0 / end);
+    int half = c / 2 * grid.rows + r / 2;
+    double one = slowness(m, node + half, time + 0.5 * guess);
+    double two = slowness(m, other - half, time + 0.5 * guess);
+    double middle = 0.5 * (one + two);
+    return middle == Double.POSITIVE_INFINITY
+        ? 0.0
+        : moves.metres[m] / 6.0 * (1.0 / speed + 4.0 * middle + 1.0 / end);
   }
 
-  private double speed(float[] held, int at, int m) {
-    double east = held[at];
-    double north = held[at + 1];
-    if (windless) {
-      double along = east * moveSine[m] + north * moveCosine[m];
-      double across = east * moveCosine[m] - north * moveSine[m];
-      return along + Math.sqrt(calm * calm - across * across);
+  /** Seconds for a metre on a move at a node; infinite if barred, NaN if not known. */
+  private double slowness(int m, int node, double time) {
+    if (!speeds.look(node, clock(time), there)) {
+      return Double.NaN;
     }
-    return speeds.madeGood(east, north, held[at + 2], held[at + 3], moveSine[m], moveCosine[m]);
+    double speed = speed(there, m);
+    return speed > least ? 1.0 / speed : Double.POSITIVE_INFINITY;
+  }
+
+  private double speed(NodeSpeeds.Look look, int m) {
+    return speeds.speed(look, backward ? moves.reverse(m) : m);
   }
 
   private double clock(double time) {
@@ -328,15 +240,10 @@ final class Front {
     if (!nearLand && waters.closures().isEmpty()) {
       return false;
     }
-    SearchPlane plane = grid.plane;
-    double along = grid.along(node);
-    double right = grid.right(node);
-    double latitude = plane.latitude(along, right);
-    double longitude = plane.longitude(along, right);
-    double toAlong = grid.along(other);
-    double toRight = grid.right(other);
-    double toLatitude = plane.latitude(toAlong, toRight);
-    double toLongitude = plane.longitude(toAlong, toRight);
+    double latitude = grid.latitude(node);
+    double longitude = grid.longitude(node);
+    double toLatitude = grid.latitude(other);
+    double toLongitude = grid.longitude(other);
     if (nearLand && waters.land().blocks(latitude, longitude, toLatitude, toLongitude)) {
       return true;
     }
@@ -351,58 +258,26 @@ final class Front {
 
   /** Whether a later label of a settled node can do nothing that the earlier one cannot. */
   private boolean isNeedless(int node, double time) {
-    if (strength[node] == 0) {
-      strength[node] = STRONG;
-      double fastest = 0.0;
-      for (double t = first[node]; t < first[node] + 6.5 * 3600.0; t += 3600.0) {
-        fastest = Math.max(fastest, stream(node, t));
-      }
-      strength[node] = fastest < HOLDS * calm ? WEAK : STRONG;
-    }
-    if (strength[node] == WEAK || count[node] >= MOST_LABELS) {
+    if (count[node] >= MOST_LABELS) {
       return true;
     }
     for (double t = last[node]; t < time; t += 0.5 * APART_SECONDS) {
-      if (stream(node, t) >= HOLDS * calm) {
+      if (!speeds.holds(node, clock(t))) {
         return false;
       }
     }
-    return stream(node, time) < HOLDS * calm;
+    return speeds.holds(node, clock(time));
   }
 
   private boolean holds(int node, double time) {
-    return stream(node, time) < HOLDS * calm
-        && stream(node, time + APART_SECONDS) < HOLDS * calm
+    return speeds.holds(node, time)
+        && speeds.holds(node, time + APART_SECONDS)
         && count[node] < MOST_LABELS;
   }
 
-  private double stream(int node, double time) {
-    int layer = grid.layerOf(clock(time));
-    float[] held = grid.layer(layer);
-    int at = grid.at(held, node, layer);
-    return FlowGrid.isUnknown(held, at)
-        ? Double.POSITIVE_INFINITY
-        : Math.hypot(held[at], held[at + 1]);
-  }
-
-  private void offer(int node, double time, int before, boolean waited) {
+  private void offer(int node, double time, int before) {
     waiting[node] = time;
-    push(node, time, before, waited);
-  }
-
-  private void push(int node, double time, int before, boolean waited) {
-    if (labels == labelNode.length) {
-      int longer = 2 * labels;
-      labelNode = Arrays.copyOf(labelNode, longer);
-      labelTime = Arrays.copyOf(labelTime, longer);
-      labelBefore = Arrays.copyOf(labelBefore, longer);
-      labelWaited = Arrays.copyOf(labelWaited, longer);
-    }
-    labelNode[labels] = node;
-    labelTime[labels] = time;
-    labelBefore[labels] = before;
-    labelWaited[labels] = waited;
-    queue.add(time, labels++);
+    labels.add(node, time, before, false);
   }
 
   boolean reachedGoal() {
@@ -411,7 +286,7 @@ final class Front {
 
   /** Seconds from start to goal. */
   double goalTime() {
-    return labelTime[goalLabel];
+    return labels.time(goalLabel);
   }
 
   /** When a node was first reached, seconds; infinite if it was not. */
@@ -421,12 +296,7 @@ final class Front {
 
   /** Whether the label that reached the goal has waited somewhere on its way. */
   boolean waited() {
-    for (int label = goalLabel; label >= 0; label = labelBefore[label]) {
-      if (labelWaited[label]) {
-        return true;
-      }
-    }
-    return false;
+    return labels.waitedUpTo(goalLabel);
   }
 
   /** The label by which the goal was reached. */
@@ -436,36 +306,26 @@ final class Front {
 
   /** The label that settled a node first; -1 if none did. */
   int firstLabel(int node) {
-    for (int label = 0; label < labels; label++) {
-      if (labelNode[label] == node && labelTime[label] == first[node]) {
-        return label;
-      }
-    }
-    return -1;
+    return labels.find(node, first[node]);
   }
 
   /** The nodes from the origin to a label, in the order in which the craft passes them. */
   int[] nodesTo(int label) {
-    int n = 0;
-    for (int l = label; l >= 0; l = labelBefore[l]) {
-      n++;
-    }
+    int[] chain = labels.chain(label);
+    int n = chain.length;
     int[] nodes = new int[n];
-    int i = backward ? 0 : n - 1;
-    for (int l = label; l >= 0; l = labelBefore[l]) {
-      nodes[i] = labelNode[l];
-      i += backward ? 1 : -1;
+    for (int i = 0; i < n; i++) {
+      nodes[i] = labels.node(chain[backward ? n - 1 - i : i]);
     }
     return nodes;
   }
 
   /** When the craft leaves each of those nodes at the earliest, as far as it waits; else 0. */
   double[] notBefore(int label) {
-    int[] nodes = nodesTo(label);
-    double[] times = new double[nodes.length];
-    int i = nodes.length - 1;
-    for (int l = label; l >= 0; l = labelBefore[l]) {
-      times[i--] = labelWaited[l] ? labelTime[l] : 0.0;
+    int[] chain = labels.chain(label);
+    double[] times = new double[chain.length];
+    for (int i = 0; i < chain.length; i++) {
+      times[i] = labels.waited(chain[i]) ? labels.time(chain[i]) : 0.0;
     }
     return times;
   }

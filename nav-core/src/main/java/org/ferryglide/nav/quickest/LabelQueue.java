@@ -12,9 +12,6 @@ final class LabelQueue {
     return size == 0;
   }
 
-  double earliest() {
-    return times[0];
-  }
 
   void add(double time, int label) {
     if (size == times.length) {

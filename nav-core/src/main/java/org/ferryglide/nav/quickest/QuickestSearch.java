@@ -20,15 +20,20 @@ import org.jspecify.annotations.Nullable;
 public final class QuickestSearch {
   /** Squares between start and goal, and beyond and beside them as shares of these. */
   private static final double[][] GRIDS = {
-    {80, 0.35, 0.6}, {44, 0.9, 1.2}, {30, 2.0, 2.4}, {18, 4.5, 5.0}, {10, 10.0, 10.0}
+    {64, 0.35, 0.6}, {44, 0.9, 1.2}, {30, 2.0, 2.4}, {18, 4.5, 5.0}, {10, 10.0, 10.0}
   };
 
   /** In wind a move costs more to time, so that the grid is coarser. */
   private static final double IN_WIND = 0.75;
 
-  private static final int LAYERS = 40;
-  private static final double SHORTEST_LAYER_SECONDS = 30.0;
-  private static final double LONGEST_LAYER_SECONDS = 600.0;
+  /** The flow of a node is asked for so often while still water is crossed, between two bounds. */
+  private static final int LOOKS = 24;
+
+  private static final double SHORTEST_BETWEEN_SECONDS = 60.0;
+  private static final double LONGEST_BETWEEN_SECONDS = 900.0;
+
+  /** How many squares a move of the front goes at most. */
+  private static final int MOVE_SQUARES = 4;
 
   /** A way nearer the rim than this may be better beyond it, squares. */
   private static final int RIM = 3;
@@ -39,7 +44,14 @@ public final class QuickestSearch {
   private static final double LONGEST_WAIT_SECONDS = 1800.0;
 
   private static final int[] TRACKS = {32, 64, 128};
-  private static final int[] ROUNDS = {10, 12, 20};
+
+  /** Steps in which tracks are timed, on the line from start to goal. */
+  private static final int[] STEPS = {64, 64, 128};
+
+  /** What a round of relaxation must gain to be followed by another, as a share of the time. */
+  private static final double[] SETTLED_SHARE = {1e-5, 1e-6, 1e-8};
+
+  private static final int FIRST_SWEEPS = 6;
 
   /** After the first relaxation ways are dropped that are slower than the best by more. */
   private static final double[] DROPPED_SHARE = {0.02, 0.004};
@@ -101,7 +113,6 @@ public final class QuickestSearch {
     if (rough.isEmpty()) {
       return List.of();
     }
-    times.stepAtMost(plane.length / TRACKS[TRACKS.length - 1]);
     List<Timed> ways = new ArrayList<>();
     for (Way way : rough) {
       Timed timed = settled(way, 0);
@@ -153,13 +164,14 @@ public final class QuickestSearch {
     if (!waters.isOpen() || isBroken(begun)) {
       begun = corridor.narrowed(way, level == 0 ? rimMetres : plane.length / 50.0, TRACKS[level]);
     }
-    Way relaxed = relaxation.relaxed(begun, ROUNDS[level]);
+    times.stepAtMost(plane.length / STEPS[level]);
+    Way relaxed = relaxation.relaxed(begun, level == 0 ? FIRST_SWEEPS : 0, SETTLED_SHARE[level]);
     boolean last = level == TRACKS.length - 1;
     times.setLenient(!last);
     double seconds = relaxed.arrival(times);
     times.setLenient(false);
     if (last && Double.isNaN(seconds)) { // what chords cannot do, twice as many may
-      relaxed = relaxation.relaxed(relaxed.evenly(2 * TRACKS[level], times), ROUNDS[level]);
+      relaxed = relaxation.relaxed(relaxed.evenly(2 * TRACKS[level], times), 0, SETTLED_SHARE[level]);
       seconds = relaxed.arrival(times);
     }
     return Double.isNaN(seconds) ? null : new Timed(relaxed, seconds, Double.NaN);
@@ -276,18 +288,25 @@ public final class QuickestSearch {
 
   /** The ways that a front finds, in an area that is widened until it holds them. */
   private List<Way> rough() {
+    double still = plane.length / motion.calmSpeed();
+    double between =
+        Math.max(SHORTEST_BETWEEN_SECONDS, Math.min(LONGEST_BETWEEN_SECONDS, still / LOOKS));
     List<Way> held = List.of();
     double heldTime = Double.POSITIVE_INFINITY;
     for (double[] size : GRIDS) {
       int parts = (int) Math.round(motion.isWindless() ? size[0] : IN_WIND * size[0]);
-      FlowGrid grid = grid(parts, size[1], size[2]);
+      SearchGrid grid =
+          new SearchGrid(
+              plane, parts, (int) Math.ceil(size[1] * parts), (int) Math.ceil(size[2] * parts));
+      Moves moves = new Moves(grid, MOVE_SQUARES);
+      NodeSpeeds nodes = new NodeSpeeds(motion, speeds, grid, moves, departure, between);
       rimMetres = 2.0 * grid.spacing;
-      Front front = new Front(grid, motion, speeds, waters, departure, Double.NaN);
+      Front front = new Front(nodes, motion, waters, departure, Double.NaN);
       front.spread(Math.min(horizon, 1.03 * heldTime), true);
       if (!front.reachedGoal()) {
         continue;
       }
-      List<Way> ways = Ways.of(grid, front, motion, speeds, waters, departure, MOST_WAYS);
+      List<Way> ways = Ways.of(nodes, front, motion, waters, departure, MOST_WAYS);
       List<Way> all = new ArrayList<>(held);
       all.addAll(ways);
       held = all;
@@ -301,20 +320,5 @@ public final class QuickestSearch {
       }
     }
     return held;
-  }
-
-  private FlowGrid grid(int parts, double ahead, double aside) {
-    double still = plane.length / motion.calmSpeed();
-    double layer =
-        Math.max(SHORTEST_LAYER_SECONDS, Math.min(LONGEST_LAYER_SECONDS, still / LAYERS));
-    return new FlowGrid(
-        motion,
-        plane,
-        departure,
-        parts,
-        (int) Math.ceil(ahead * parts),
-        (int) Math.ceil(aside * parts),
-        layer,
-        horizon);
   }
 }

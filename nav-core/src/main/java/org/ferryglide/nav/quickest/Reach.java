@@ -16,16 +16,19 @@ public final class Reach {
   /** Squares from the middle to the rim. */
   private static final int ASIDE = 40;
 
+  /** How many squares a move of the front goes at most: 80 directions. */
+  private static final int MOVE_SQUARES = 5;
+
   /** How far the first area goes, as a share of how far still water carries; and how much wider. */
   private static final double FIRST = 1.6;
 
   private static final double WIDER = 1.6;
   private static final int MOST_WIDENINGS = 3;
 
-  private final FlowGrid grid;
+  private final SearchGrid grid;
   private final Front front;
 
-  private Reach(FlowGrid grid, Front front) {
+  private Reach(SearchGrid grid, Front front) {
     this.grid = grid;
     this.front = front;
   }
@@ -90,10 +93,11 @@ public final class Reach {
           backward
               ? new SearchPlane(latitude - square, longitude, latitude, longitude)
               : new SearchPlane(latitude, longitude, latitude + square, longitude);
-      double layer = Math.max(30.0, Math.min(600.0, within / 40.0));
-      FlowGrid grid = new FlowGrid(motion, plane, departure, 1, ASIDE, ASIDE, layer, within);
-      Front front =
-          new Front(grid, motion, speeds, waters, departure, backward ? within : Double.NaN);
+      double between = Math.max(30.0, Math.min(600.0, within / 40.0));
+      SearchGrid grid = new SearchGrid(plane, 1, ASIDE, ASIDE);
+      Moves moves = new Moves(grid, MOVE_SQUARES);
+      NodeSpeeds nodes = new NodeSpeeds(motion, speeds, grid, moves, departure, between);
+      Front front = new Front(nodes, motion, waters, departure, backward ? within : Double.NaN);
       front.spread(within, false);
       if (i == MOST_WIDENINGS || !touchesRim(grid, front, within)) {
         return new Reach(grid, front);
@@ -102,7 +106,7 @@ public final class Reach {
     }
   }
 
-  private static boolean touchesRim(FlowGrid grid, Front front, double within) {
+  private static boolean touchesRim(SearchGrid grid, Front front, double within) {
     for (int node = 0; node < grid.nodes(); node++) {
       if (grid.fromRim(node) == 0 && front.firstReached(node) <= within) {
         return true;

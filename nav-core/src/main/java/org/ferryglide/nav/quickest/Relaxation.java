@@ -8,24 +8,23 @@ package org.ferryglide.nav.quickest;
  * them. Not thread-safe.
  */
 final class Relaxation {
-  private static final int MOST_ROUNDS = 40;
+  private static final int MOST_ROUNDS = 20;
+  private static final int MOST_FRESH_STARTS = 3;
   private static final int HALVINGS = 12;
-
-  /** A round that gains less than this share of the time is the last. */
-  private static final double SETTLED_SHARE = 1e-9;
 
   /** A place moves by at most this share of a track in one round. */
   private static final double STRIDE = 0.7;
 
-  /** Sweeps over the places one by one, before Newton's method and where it has got stuck. */
-  private static final int FIRST_SWEEPS = 6;
-
+  /** Sweeps over the places one by one where Newton's method has got stuck. */
   private static final int LATER_SWEEPS = 15;
 
   /** A swept place goes this much farther than alone would be best, since its neighbours follow. */
   private static final double BEYOND = 1.6;
 
   private final TrackTimes times;
+
+  /** A round that gains less than this share of the time is the last. */
+  private double settledShare;
 
   /** Whether Newton's method got stuck. */
   private boolean stuck;
@@ -66,12 +65,18 @@ final class Relaxation {
     }
   }
 
-  /** A settled way near the one given; itself, if it cannot be made. */
-  Way relaxed(Way way, int rounds) {
+  /**
+   * A settled way near the one given; itself, if it cannot be made.
+   *
+   * @param sweeps how often the places are swept first
+   * @param share a round that gains less than this share of the time is the last
+   */
+  Way relaxed(Way way, int sweeps, double share) {
     times.setLenient(true);
-    Way best = settled(swept(way, FIRST_SWEEPS), rounds);
-    for (int again = 0; again < 3 && stuck; again++) {
-      best = settled(swept(best, LATER_SWEEPS), rounds);
+    settledShare = share;
+    Way best = settled(sweeps == 0 ? way : swept(way, sweeps));
+    for (int again = 0; again < MOST_FRESH_STARTS && stuck; again++) {
+      best = settled(swept(best, LATER_SWEEPS));
     }
     times.setLenient(false);
     return best;
@@ -154,7 +159,7 @@ final class Relaxation {
   }
 
   /** Newton's method; leaves in {@link #stuck} whether it ended before it settled. */
-  private Way settled(Way way, int rounds) {
+  private Way settled(Way way) {
     int n = way.along().length;
     fit(n);
     stuck = false;
@@ -164,7 +169,7 @@ final class Relaxation {
       return way;
     }
     double damping = 0.0;
-    for (int round = 0; round < Math.min(rounds, MOST_ROUNDS); round++) {
+    for (int round = 0; round < MOST_ROUNDS; round++) {
       measure(best);
       double scale = 0.0;
       for (int i = 1; i < n - 1; i++) {
@@ -189,13 +194,13 @@ final class Relaxation {
             best = trial;
             time = trialTime;
             damping = share == 1.0 ? 0.25 * damping : damping;
-            if (gain < SETTLED_SHARE * time) {
+            if (gain < settledShare * time) {
               return best;
             }
             break;
           }
           share *= h == 0 ? 0.5 : 0.35;
-          if (predicted(n, share) < SETTLED_SHARE * time) {
+          if (predicted(n, share) < settledShare * time) {
             return best;
           }
         }

@@ -16,7 +16,7 @@ import java.util.Arrays;
 record Way(double[] along, double[] right, double[] notBefore, boolean[] pinned) {
 
   /** The places of a front's path; one that stands twice, since the craft waits, stands once. */
-  static Way of(FlowGrid grid, int[] nodes, double[] notBefore) {
+  static Way of(SearchGrid grid, int[] nodes, double[] notBefore) {
     double[] along = new double[nodes.length];
     double[] right = new double[nodes.length];
     double[] left = new double[nodes.length];

@@ -21,13 +21,13 @@ final class Ways {
 
   /** The ways, the earliest first. */
   static List<Way> of(
-      FlowGrid grid,
+      NodeSpeeds speeds,
       Front forward,
       CraftMotion motion,
-      CourseSpeed speeds,
       Waters waters,
       double departure,
       int most) {
+    SearchGrid grid = speeds.grid;
     List<Way> ways = new ArrayList<>();
     int goalLabel = forward.goalLabel();
     int[] best = forward.nodesTo(goalLabel);
@@ -36,7 +36,7 @@ final class Ways {
       return ways;
     }
     double time = forward.goalTime();
-    Front back = new Front(grid, motion, speeds, waters, departure, time);
+    Front back = new Front(speeds, motion, waters, departure, time);
     back.keepWithin(forward, (1.0 + LONGER_SHARE) * time);
     back.spread((1.0 + LONGER_SHARE) * time, false);
     boolean[] near = new boolean[grid.nodes()];
@@ -66,7 +66,7 @@ final class Ways {
     return ways;
   }
 
-  private static void mark(FlowGrid grid, boolean[] near, int[] nodes, int reach) {
+  private static void mark(SearchGrid grid, boolean[] near, int[] nodes, int reach) {
     for (int node : nodes) {
       int column = node / grid.rows;
       int row = node % grid.rows;
