@@ -121,9 +121,7 @@ final class Front {
       if (time > limit) {
         return;
       }
-      if (labels.waited(label)
-          ? last[node] > labels.timeBefore(label)
-          : time > waiting[node]) {
+      if (labels.waited(label) ? last[node] > labels.timeBefore(label) : time > waiting[node]) {
         continue; // another label of the node was settled since
       }
       if (last[node] == Double.POSITIVE_INFINITY) {

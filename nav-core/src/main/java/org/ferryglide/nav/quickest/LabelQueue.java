@@ -12,7 +12,6 @@ final class LabelQueue {
     return size == 0;
   }
 
-
   void add(double time, int label) {
     if (size == times.length) {
       times = Arrays.copyOf(times, 2 * size);

@@ -5,9 +5,9 @@ import java.util.Arrays;
 /**
  * How fast the craft gets on each move of a front from each node of its grid, at any time.
  *
- * <p>Stream and wind are asked for at even times, and each node keeps those of a few times about the
- * last look, since a front passes it but once or twice; between them they are interpolated. In wind
- * the speeds themselves are kept. Not thread-safe.
+ * <p>Stream and wind are asked for at even times, and each node keeps those of a few times about
+ * the last look, since a front passes it but once or twice; between them they are interpolated. In
+ * wind the speeds themselves are kept. Not thread-safe.
  */
 final class NodeSpeeds {
   /** Nodes each way at which it is looked whether the flow changes with time. */
