@@ -7,11 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.SplittableRandom;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.ferryglide.nav.note.Working;
-import org.ferryglide.nav.teach.Marking;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.Quantity;
 import org.ferryglide.testing.Seeds;
@@ -41,52 +39,6 @@ class ExercisesTest {
               && !quantity(problem).isBearing(),
           working::toString);
     }
-  }
-
-  @Property(seed = Seeds.SEED, tries = 3)
-  void arbitraryAnswersAreExplainedAsOftenAsStatedAndNoOftener(@ForAll long seed) {
-    SplittableRandom random = new SplittableRandom(seed);
-    int draws = 400;
-    for (Exercise exercise : Exercises.of(seed, 29).list()) {
-      Problem problem = exercise.problem();
-      Quantity quantity = quantity(problem);
-      double half = quantity.isBearing() ? 180.0 : spanOf(quantity, problem.answer());
-      int wrong = 0;
-      int single = 0;
-      int pairs = 0;
-      double stated = 0.0;
-      for (int i = 0; i < draws; i++) {
-        Marking marking = problem.mark(problem.answer() + random.nextDouble(-half, half));
-        if (marking.isRight()) {
-          continue;
-        }
-        wrong++;
-        if (!marking.explanations().isEmpty()) {
-          boolean one = marking.explanations().get(0).slips().size() == 1;
-          single += one ? 1 : 0;
-          pairs += one ? 0 : 1;
-          stated = one ? marking.chance() : stated;
-        }
-      }
-      // five standard deviations of a share counted over the draws
-      double noise = 5.0 * Math.sqrt(0.25 / draws);
-      if (single > 0) {
-        assertEquals(stated, (double) single / wrong, noise, problem::toString);
-      }
-      assertTrue((double) pairs / wrong <= 0.05 + noise, problem::toString);
-    }
-  }
-
-  /** The spans that the marking takes arbitrary wrong answers from, written out again. */
-  private static double spanOf(Quantity quantity, double right) {
-    return switch (quantity) {
-      case CLOCK -> 360.0;
-      case METRES -> 4.0;
-      case MINUTES -> Math.max(120.0, Math.abs(right));
-      case NAUTICAL_MILES -> Math.max(2.0, Math.abs(right));
-      case KNOTS -> Math.max(3.0, Math.abs(right));
-      default -> 180.0;
-    };
   }
 
   @Test
