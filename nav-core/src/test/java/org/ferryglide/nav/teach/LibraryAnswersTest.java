@@ -80,7 +80,9 @@ class LibraryAnswersTest {
     tellsItsRounding(problem);
   }
 
-  /** The last line carries the exact answer, and the one before it by how much rounding moved it. */
+  /**
+   * The last line carries the exact answer, and the one before it by how much rounding moved it.
+   */
   private static void tellsItsRounding(Problem problem) {
     List<Step> steps = problem.working().steps();
     Step last = steps.get(steps.size() - 1);
@@ -111,8 +113,7 @@ class LibraryAnswersTest {
   }
 
   private static HeadingDeviation entry(int compass, double east) {
-    return new HeadingDeviation(
-        CompassBearing.ofDegrees(compass), Deviation.ofDegreesEast(east));
+    return new HeadingDeviation(CompassBearing.ofDegrees(compass), Deviation.ofDegreesEast(east));
   }
 
   @Property(seed = Seeds.SEED, tries = 200)
@@ -176,8 +177,7 @@ class LibraryAnswersTest {
                 StreamField.steady(stream))
             .estimated()
             .orElseThrow();
-    Problem problem =
-        ReckoningProblems.estimatedPosition(bow, leeway, speed, minutes, stream);
+    Problem problem = ReckoningProblems.estimatedPosition(bow, leeway, speed, minutes, stream);
     RhumbLeg made = RhumbLeg.between(PLACE, reached);
     Assume.that(made.length().nauticalMiles() > 0.3);
     assertEquals(
@@ -316,8 +316,7 @@ class LibraryAnswersTest {
     GeodesicLeg leg =
         GeodesicLeg.from(PLACE, TrueBearing.ofDegrees(course), Distance.ofNauticalMiles(6));
     AimOff aim =
-        AimOff.to(
-            leg, Distance.ofNauticalMiles(sigma), 0.95, setsRight ? Side.LEFT : Side.RIGHT);
+        AimOff.to(leg, Distance.ofNauticalMiles(sigma), 0.95, setsRight ? Side.LEFT : Side.RIGHT);
     bearing(
         aim.course().degrees(),
         LandfallProblems.aimOff(

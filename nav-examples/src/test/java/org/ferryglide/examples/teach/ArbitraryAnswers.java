@@ -103,9 +103,10 @@ final class ArbitraryAnswers {
     for (Slip slip : problem.slips()) {
       double off = quantity.difference(problem.answerAfter(slip), right);
       if (Math.abs(off) > tolerance) {
-        for (int turn = quantity.isBearing() ? -1 : 0; turn <= (quantity.isBearing() ? 1 : 0); turn++) {
-          bands.add(
-              new double[] {off + 360.0 * turn - tolerance, off + 360.0 * turn + tolerance});
+        for (int turn = quantity.isBearing() ? -1 : 0;
+            turn <= (quantity.isBearing() ? 1 : 0);
+            turn++) {
+          bands.add(new double[] {off + 360.0 * turn - tolerance, off + 360.0 * turn + tolerance});
         }
       }
     }

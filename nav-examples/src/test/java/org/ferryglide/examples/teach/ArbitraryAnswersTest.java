@@ -27,7 +27,6 @@ class ArbitraryAnswersTest {
     assertEquals(
         count.predicted / count.wrong, count.share(count.single), count.noise(), () -> name);
     assertTrue(count.share(count.pair) <= PAIRS_AT_MOST + count.noise(), () -> name);
-    assertTrue(
-        count.greatestPairChance <= 1.0 && count.greatestPairChance >= 0.0, () -> name);
+    assertTrue(count.greatestPairChance <= 1.0 && count.greatestPairChance >= 0.0, () -> name);
   }
 }

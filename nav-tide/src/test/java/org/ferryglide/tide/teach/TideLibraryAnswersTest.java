@@ -147,7 +147,10 @@ class TideLibraryAnswersTest {
                 TideEvent.low(at(high + 370), 1.0)));
     HourlyStream stream =
         StreamTable.of(
-                "A", Position.ofDegrees(46, -26), StandardPort.aboutHighWater("Port", RANGES.neapMetres(), RANGES.springMetres()), rows)
+                "A",
+                Position.ofDegrees(46, -26),
+                StandardPort.aboutHighWater("Port", RANGES.neapMetres(), RANGES.springMetres()),
+                rows)
             .boundTo(tides)
             .withRangeMetres(range);
     StreamProblems.Day day = new StreamProblems.Day(high, 5.0, range, high + 30.0);
