@@ -1,5 +1,7 @@
 package org.ferryglide.examples;
 
+import java.util.List;
+import org.ferryglide.nav.note.Note;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -35,7 +37,7 @@ final class PlanPrinter {
                       + page.clock(Page.up(plan.arrival()))
                       + " with the party's rests and stops");
               if (!plan.notChecked().isEmpty()) {
-                page.row("not checked", String.join(", ", plan.notChecked()));
+                page.row("not checked", texts(plan.notChecked()));
               }
               plan.verdicts().forEach(verdict -> page.row(word(verdict), words(page, verdict)));
               return true;
@@ -44,6 +46,10 @@ final class PlanPrinter {
               page.row("not made", why.message());
               return false;
             });
+  }
+
+  private static String texts(List<Note> notes) {
+    return String.join(", ", notes.stream().map(Note::text).toList());
   }
 
   private static String word(Verdict verdict) {
@@ -73,7 +79,7 @@ final class PlanPrinter {
             STEP);
     page.line(passage.name() + ", departures of " + day);
     if (!when.notChecked().isEmpty()) {
-      page.line("not checked: " + String.join(", ", when.notChecked()));
+      page.line("not checked: " + texts(when.notChecked()));
     }
     for (Window window : when.windows().items()) {
       TimeSpan span = window.span();
@@ -85,7 +91,7 @@ final class PlanPrinter {
     when.byTime().ifPresent(best -> page.row("least time", words(page, best)));
     when.byMargin().ifPresent(best -> page.row("best margin", words(page, best)));
     when.leastBad().ifPresent(least -> page.row("least bad", words(page, least)));
-    when.whyNot().forEach((why, count) -> page.row("against", count + " departures: " + why));
+    when.whyNot().forEach((why, count) -> page.row("against", count + " departures: " + why.text()));
     page.line("This is a sum, not a permission to go: official tables and forecasts come first.");
     return page.toString();
   }

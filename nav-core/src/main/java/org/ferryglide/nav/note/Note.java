@@ -125,6 +125,31 @@ public record Note(
     return new Note(code, severity, text, more, numbers);
   }
 
+  /**
+   * The same note with words of their own code as a part of it, so that a translation finds those
+   * too: the part's text stands under {@code name}, its code under {@code name} and {@code Code},
+   * and what stands behind the part beside them.
+   *
+   * <pre>{@code
+   * Note why = Note.information("why.no-stream", "no stream is known there and then");
+   * Note.caution("finding.not-checked", "stream: not checked").with("why", why);
+   * }</pre>
+   *
+   * @param name what the part is
+   * @param part the words
+   * @return a note with the part added, or replaced if it was there
+   */
+  public Note with(String name, Note part) {
+    Map<String, String> more = new LinkedHashMap<>(data);
+    more.putAll(part.data);
+    more.put(name, part.text);
+    more.put(name + "Code", part.code);
+    Map<String, Double> numbers = new LinkedHashMap<>(figures);
+    numbers.keySet().removeAll(part.data.keySet());
+    numbers.putAll(part.figures);
+    return new Note(code, severity, text, more, numbers);
+  }
+
   /** Severity and text, as a card would print them. */
   @Override
   public String toString() {

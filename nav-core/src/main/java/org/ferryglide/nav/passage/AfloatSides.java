@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +30,7 @@ final class AfloatSides {
   AfloatSides(DeckCard card) {
     this.card = card;
     this.plan = card.plan();
-    this.text = new CardText(plan);
+    this.text = card.text();
   }
 
   List<String> legs() {
@@ -47,28 +48,39 @@ final class AfloatSides {
     List<String> lines = new ArrayList<>();
     lines.add(notChecked());
     lines.add(
-        leg.leg().number()
-            + "/"
-            + plan.passage().legs().size()
-            + " "
-            + text.clock(leave)
-            + CardLabels.TO
-            + leg.leg().to().name());
+        text.say(
+            "leg",
+            "number",
+            Integer.toString(leg.leg().number()),
+            "count",
+            Integer.toString(plan.passage().legs().size()),
+            "leave",
+            text.clock(leave),
+            "place",
+            leg.leg().to().name()));
     lines.add(
-        heading(leg)
-            + "  "
-            + (eta.getEpochSecond() - leave.getEpochSecond()) / 60
-            + CardLabels.MINUTES
-            + (text.isOnTheDay(eta) ? "  " : " ")
-            + CardLabels.ETA
-            + text.clock(eta));
-    lines.add(north(leg) + ", " + text.date());
+        text.say(
+            "heading",
+            "heading",
+            heading(leg),
+            "minutes",
+            Long.toString((eta.getEpochSecond() - leave.getEpochSecond()) / 60),
+            "gap",
+            text.isOnTheDay(eta) ? "  " : " ",
+            "eta",
+            text.clock(eta)));
+    lines.add(north(leg));
     lines.add(stream(leg));
     lines.add(
-        CardLabels.ASTERN + direction(leg, leg.backBearing()) + " " + leg.leg().from().name());
+        text.say(
+            "astern",
+            "bearing",
+            direction(leg, leg.backBearing()),
+            "place",
+            leg.leg().from().name()));
     lines.add(toSee(leg));
-    lines.add(ifMissed(leg));
-    lines.add(CardLabels.VOID);
+    lines.add(ifMissed(text, leg));
+    lines.add(text.say("void"));
     lines.add(party());
     return joined(lines);
   }
@@ -86,22 +98,25 @@ final class AfloatSides {
       int until = Math.min(count, from + LEGS_OF_A_SUMMARY);
       List<String> lines = new ArrayList<>();
       lines.add(notChecked());
-      lines.add(CardLabels.VOID);
-      lines.add(north(plan.legs().get(from)) + ", " + text.date());
+      lines.add(text.say("void"));
+      lines.add(north(plan.legs().get(from)));
       lines.add(party());
       String range =
-          plan.legs().get(from).leg().number()
-              + "-"
-              + plan.legs().get(until - 1).leg().number()
-              + "/"
-              + plan.passage().legs().size();
-      lines.add(padded(range, 9) + padded(CardLabels.ETA, 6) + CardLabels.NOT_LATER);
+          text.say(
+              "summary-legs",
+              "first",
+              Integer.toString(plan.legs().get(from).leg().number()),
+              "last",
+              Integer.toString(plan.legs().get(until - 1).leg().number()),
+              "count",
+              Integer.toString(plan.passage().legs().size()));
+      lines.add(padded(range, 9) + padded(text.say("eta"), 6) + text.say("not-later"));
       for (int i = from; i < until; i++) {
         PlannedLeg leg = plan.legs().get(i);
         String not =
             card.notLaterThan(leg.leg().number())
-                .map(time -> time.equals(DeckCard.NEVER) ? CardLabels.NEVER : text.clock(time))
-                .orElse(CardLabels.BLANK_TIME);
+                .map(time -> time.equals(DeckCard.NEVER) ? text.say("never") : text.clock(time))
+                .orElse(CardText.BLANK_TIME);
         lines.add(
             padded(leg.leg().number() + " ", 4)
                 + padded(heading(leg), 5)
@@ -123,26 +138,25 @@ final class AfloatSides {
 
   /** What was not checked, in one line. */
   private String notChecked() {
-    List<String> open = plan.notChecked();
+    List<Note> open = plan.notChecked();
     long more =
         plan.verdicts().stream()
             .filter(verdict -> verdict.answer() == Verdict.Answer.NOT_CHECKED)
             .count();
     if (open.isEmpty()) {
       return more == 0
-          ? CardLabels.ALL_CHECKED
-          : CardLabels.NOT_CHECKED + more + CardLabels.SEE_FURTHER;
+          ? text.say("all-checked")
+          : text.say("not-checked", "what", text.say("see-back", "count", Long.toString(more)));
     }
     // the shortest of several leaves room for their number, dangers always go first
-    String first = open.get(0);
-    for (String one : open) {
-      boolean shorter = CardLabels.shortName(one).length() < CardLabels.shortName(first).length();
-      first = shorter && !first.equals("dangers") ? one : first;
+    Note first = open.get(0);
+    for (Note one : open) {
+      boolean shorter = text.shortly(one).length() < text.shortly(first).length();
+      first = shorter && !first.equals(Findings.OPEN_DANGERS) ? one : first;
     }
     long others = open.size() - 1 + more;
-    return CardLabels.NOT_CHECKED
-        + CardLabels.shortName(first)
-        + (others == 0 ? "" : " +" + others);
+    return text.say(
+        "not-checked", "what", text.shortly(first) + (others == 0 ? "" : " +" + others));
   }
 
   private String heading(PlannedLeg leg) {
@@ -155,17 +169,18 @@ final class AfloatSides {
     if (!degrees.isPresent()) {
       degrees = leg.magnetic(heading).map(Bearing::degrees);
     }
-    return degrees.map(one -> CardText.atMark(one, marks)).orElse(CardLabels.BLANK_DIRECTION);
+    return degrees.map(one -> CardText.atMark(one, marks)).orElse(CardText.BLANK_DIRECTION);
   }
 
-  /** By which north the heading is. */
-  private static String north(PlannedLeg leg) {
-    if (leg.compass(leg.heading()).isPresent()) {
-      return CardLabels.COMPASS;
-    }
-    return leg.magnetic(leg.heading()).isPresent()
-        ? CardLabels.MAGNETIC
-        : CardLabels.TRUE + leg.heading().threeDigits();
+  /** By which north the heading is, and the date. */
+  private String north(PlannedLeg leg) {
+    String north =
+        leg.compass(leg.heading()).isPresent()
+            ? text.say("compass")
+            : leg.magnetic(leg.heading()).isPresent()
+                ? text.say("magnetic")
+                : text.say("true", "heading", leg.heading().threeDigits());
+    return text.say("north", "north", north, "date", text.date());
   }
 
   /** A direction other than the heading: magnetic, or marked as true. */
@@ -187,27 +202,27 @@ final class AfloatSides {
       time = Math.min(time, until);
       leg.steered().groundTrack().at(time, place, 0);
       if (!field.sample(place[0], Candidate.longitude(place[1]), time, flow, 0)) {
-        return stream(leg, Optional.empty());
+        return stream(text, leg, Optional.empty());
       }
       Velocity here = Velocity.ofEastAndNorth(flow[0], flow[1]);
       strongest = here.rate().compareTo(strongest.rate()) > 0 ? here : strongest;
       time += Candidate.STEP_SECONDS;
     }
-    return stream(leg, Optional.of(strongest));
+    return stream(text, leg, Optional.of(strongest));
   }
 
-  static String stream(PlannedLeg leg, Optional<Velocity> stream) {
+  static String stream(CardText text, PlannedLeg leg, Optional<Velocity> stream) {
     if (!stream.isPresent()) {
-      return CardLabels.STREAM_TO + CardLabels.BLANK_DIRECTION + " " + CardLabels.BLANK_RATE;
+      return text.say("stream-unknown", "unit", text.speedUnit());
     }
-    double knots = stream.get().rate().knots();
-    return knots < SLACK_KNOTS
-        ? CardLabels.STREAM_SLACK
-        : CardLabels.STREAM_TO
-            + direction(leg, stream.get().set())
-            + " "
-            + CardText.up(knots)
-            + " kn";
+    return stream.get().rate().knots() < SLACK_KNOTS
+        ? text.say("stream-slack")
+        : text.say(
+            "stream",
+            "set",
+            direction(leg, stream.get().set()),
+            "rate",
+            text.speed(stream.get().rate()));
   }
 
   /** What is to be seen, and by when. */
@@ -221,40 +236,56 @@ final class AfloatSides {
       long early = (long) Math.floor(sighting.get().reach().metres() / speed);
       by = by.minusSeconds(Math.min(early, leg.duration().toMillis() / 1000));
     }
-    return CardLabels.BY
-        + (promised ? text.clock(CardText.later(by)) : CardLabels.BLANK_TIME)
-        + " "
-        + (what.isEmpty() ? CardLabels.BLANK : what);
+    return text.say(
+        "to-see",
+        "time",
+        promised ? text.late(by) : CardText.BLANK_TIME,
+        "what",
+        what.isEmpty() ? CardText.BLANK : what);
   }
 
   /** Where the mark lies if it is missed, and which way to turn. */
-  static String ifMissed(PlannedLeg leg) {
+  static String ifMissed(CardText text, PlannedLeg leg) {
     Optional<Side> side = leg.sighting().flatMap(Sighting::sideIfMissed);
     Optional<TrueBearing> turn = leg.sighting().flatMap(Sighting::turnIfMissed);
     if (!side.isPresent() || !turn.isPresent()) {
-      return CardLabels.EITHER_SIDE;
+      return text.say("either-side");
     }
     boolean left = side.get() == Side.LEFT;
     TrueBearing turned = turn.get();
     double degrees = leg.magnetic(turned).map(Bearing::degrees).orElse(turned.degrees());
-    return CardLabels.MISSED
-        + (left ? CardLabels.LEFT : CardLabels.RIGHT)
-        + CardLabels.TURN
-        + CompassPoint.nearest(degrees, 8).abbreviation();
+    return text.say(
+        left ? "missed-left" : "missed-right",
+        "point",
+        text.point(CompassPoint.nearest(degrees, 8).abbreviation()));
   }
 
   /** What the side is good for: speed, rests in an hour, high water. */
   private String party() {
     org.ferryglide.nav.steer.Craft craft = plan.passage().party().craft();
-    return CardText.up(craft.speed().knots())
-        + " kn "
-        + craft.restEachHour().toMinutes()
-        + "min "
-        + CardLabels.HIGH_WATER
-        + card.highWater()
-            .map(water -> text.clock(CardText.earlier(water.time())))
-            .orElse(CardLabels.BLANK_TIME)
-        + card.highWater().map(water -> " " + CardText.down(water.heightMetres()) + "m").orElse("");
+    String speed = text.speed(craft.speed());
+    String rest = Long.toString(craft.restEachHour().toMinutes());
+    String time =
+        card.highWater().map(water -> text.early(water.time())).orElse(CardText.BLANK_TIME);
+    String without = text.say("party-short", "speed", speed, "rest", rest, "time", time);
+    // a figure is never cut: where there is no room for the height it stands on the further sides
+    return card.highWater()
+        .map(
+            water ->
+                text.say(
+                    "party-short-height",
+                    "speed",
+                    speed,
+                    "rest",
+                    rest,
+                    "time",
+                    time,
+                    "height",
+                    text.height(water.heightMetres(), false),
+                    "unit",
+                    text.heightUnit()))
+        .filter(line -> line.length() <= COLUMNS)
+        .orElse(without);
   }
 
   private static String joined(List<String> lines) {

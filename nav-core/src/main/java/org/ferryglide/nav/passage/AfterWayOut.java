@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
@@ -21,6 +22,11 @@ final class AfterWayOut {
       }
 
       @Override
+      public Note about() {
+        return own.about();
+      }
+
+      @Override
       public Verdict check(SteeredRoute route) {
         List<SteeredLeg> legs = new ArrayList<>(wayOut);
         legs.addAll(route.legs());
@@ -36,7 +42,8 @@ final class AfterWayOut {
    * @param sinceSeconds when the party was last ashore
    */
   static Condition timeAfloat(Passage part, double sinceSeconds) {
-    String name = "time afloat since the last stop";
+    Note about =
+        Note.information("check.time-afloat-since", "time afloat since the last stop");
     int ashore = 1;
     while (ashore < part.legs().size() && !part.wayPoints().get(ashore).stop().isPresent()) {
       ashore++;
@@ -45,14 +52,19 @@ final class AfterWayOut {
     return new Condition() {
       @Override
       public String name() {
-        return name;
+        return about.text();
+      }
+
+      @Override
+      public Note about() {
+        return about;
       }
 
       @Override
       public Verdict check(SteeredRoute route) {
         double arrival = EpochSeconds.of(route.legs().get(legs - 1).arrival());
         return Verdict.of(
-            name,
+            about,
             (arrival - sinceSeconds) / 60.0,
             "minutes",
             part.limits().warning(PassageLimits.TIME_AFLOAT) / 60.0,

@@ -1,5 +1,7 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Note;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +16,8 @@ import org.ferryglide.nav.water.Window;
 
 /** What stands on the further sides of a card beside its legs: where, whither, how home. */
 final class CardSections {
-  private static final double METRES_PER_CABLE = 185.2;
+  /** A twentieth of a cable. */
+  private static final double STAYS_METRES = 0.05 * Distance.METRES_PER_CABLE;
 
   /** Nearer than this a landing has no heading. */
   private static final double HERE_METRES = 50.0;
@@ -24,10 +27,10 @@ final class CardSections {
   private final int marks;
   private final List<String> lines = new ArrayList<>();
 
-  CardSections(TimedPlan plan, int marks) {
-    this.plan = plan;
-    this.text = new CardText(plan);
-    this.marks = marks;
+  CardSections(DeckCard card) {
+    this.plan = card.plan();
+    this.text = card.text();
+    this.marks = card.marks();
   }
 
   /** The departure, every full hour under way and the arrival. */
@@ -50,10 +53,13 @@ final class CardSections {
   List<String> radio() {
     for (Instant time : hours()) {
       lines.add(
-          text.clock(CardText.later(time))
-              + " "
-              + plan.route().at(time).text(AngleForm.DEGREES_MINUTES, 1));
-      lines.add("  " + plan.radioPosition(time));
+          text.say(
+              "at",
+              "time",
+              text.late(time),
+              "place",
+              plan.route().at(time).text(AngleForm.DEGREES_MINUTES, 1)));
+      lines.add("  " + text.say(plan.radioPosition(time)));
     }
     return lines;
   }
@@ -62,56 +68,65 @@ final class CardSections {
   List<String> drift() {
     for (Map.Entry<Instant, List<Position>> one : plan.drifts().entrySet()) {
       List<Position> places = one.getValue();
-      StringBuilder line = new StringBuilder(text.clock(CardText.later(one.getKey())));
-      for (int i = 1; i < 4; i++) {
-        line.append(i == 1 ? " " : CardLabels.COMMA);
-        line.append(i < places.size() ? away(places.get(0), places.get(i)) : CardLabels.BLANK_RATE);
+      String[] away = new String[3];
+      for (int i = 1; i <= 3; i++) {
+        away[i - 1] =
+            i < places.size() ? away(places.get(0), places.get(i)) : CardText.BLANK_FIGURE;
       }
-      lines.add(line.toString());
+      lines.add(
+          text.say(
+              "drift-from",
+              "time",
+              text.late(one.getKey()),
+              "first",
+              away[0],
+              "second",
+              away[1],
+              "third",
+              away[2]));
     }
     return lines;
   }
 
-  private static String away(Position from, Position to) {
+  private String away(Position from, Position to) {
     GeodesicLeg leg = GeodesicLeg.between(from, to);
-    double cables = leg.length().metres() / METRES_PER_CABLE;
-    return cables < 0.05
-        ? CardLabels.NO_DRIFT
-        : leg.initialCourse().threeDigits() + "T " + CardText.up(cables / 10.0) + " NM";
+    return leg.length().metres() < STAYS_METRES
+        ? text.say("stays")
+        : text.say(
+            "drifts",
+            "direction",
+            leg.initialCourse().threeDigits() + "T",
+            "distance",
+            text.distance(leg.length()));
   }
 
   /** The landings in reach at a time, ahead, back and beside the way. */
   List<String> landings(Instant time) {
+    Position here = plan.route().at(time);
     for (LandingInReach landing : LandingInReach.from(plan, time)) {
       String name = landing.place().name();
-      Position here = plan.route().at(time);
       if (!landing.isUsable() || !landing.heading().isPresent()) {
-        lines.add(
-            name + CardLabels.NOT_USABLE + landing.against().map(v -> what(v.reason())).orElse(""));
+        String what = landing.against().map(verdict -> text.about(verdict.note())).orElse("");
+        lines.add(text.say("reach-no", "place", name, "what", what));
         continue;
       }
       if (GeodesicLeg.between(here, landing.place().position()).length().metres() < HERE_METRES) {
-        lines.add(name + CardLabels.IS_HERE);
+        lines.add(text.say("reach-here", "place", name));
         continue;
       }
-      String there = landing.arrival().map(t -> text.clock(CardText.later(t))).orElse("");
-      String slower = landing.slowerArrival().map(t -> text.clock(CardText.later(t))).orElse("");
       lines.add(
-          name
-              + CardLabels.STEER
-              + steer(time, landing.heading().get())
-              + CardLabels.THERE
-              + there
-              + CardLabels.SLOWER
-              + slower);
+          text.say(
+              "reach",
+              "place",
+              name,
+              "heading",
+              steer(time, landing.heading().get()),
+              "time",
+              landing.arrival().map(text::late).orElse(CardText.BLANK_TIME),
+              "slower",
+              landing.slowerArrival().map(text::late).orElse(CardText.BLANK_TIME)));
     }
     return lines;
-  }
-
-  /** What a finding is about, without its figures. */
-  private static String what(String finding) {
-    int colon = finding.indexOf(": ");
-    return colon < 0 ? finding : finding.substring(0, colon);
   }
 
   /** A heading by the compass, at the leg that is paddled at a time. */
@@ -125,7 +140,7 @@ final class CardSections {
 
   private String steer(PlannedLeg leg, TrueBearing heading) {
     String steer = AfloatSides.heading(leg, heading, marks);
-    return steer.equals(CardLabels.BLANK_DIRECTION) ? heading.threeDigits() + "T" : steer;
+    return steer.equals(CardText.BLANK_DIRECTION) ? heading.threeDigits() + "T" : steer;
   }
 
   /**
@@ -135,17 +150,11 @@ final class CardSections {
     List<TurnTimes> turns = wayHome.turns();
     for (int i = 0; i < turns.size(); i++) {
       TurnTimes turn = turns.get(i);
+      String place = turn.wayPoint().name();
       lines.add(
-          turn.wayPoint().name()
-              + CardLabels.COMMA
-              + turn.notLaterThan()
-                  .map(time -> CardLabels.ON_UNTIL + text.clock(CardText.earlier(time)))
-                  .orElse(
-                      CardLabels.NOT_ON
-                          + turn.notOn().values().stream()
-                              .findFirst()
-                              .map(CardSections::what)
-                              .orElse("")));
+          turn.notLaterThan()
+              .map(time -> text.say("on-until", "place", place, "time", text.early(time)))
+              .orElseGet(() -> text.say("not-on", "place", place, "what", notOn(turn))));
       if (i > 0) {
         for (Window window : turn.home()) {
           home(i, CardText.later(window.from()));
@@ -157,46 +166,58 @@ final class CardSections {
     return lines;
   }
 
+  private String notOn(TurnTimes turn) {
+    return turn.notOn().values().stream().findFirst().map(text::about).orElse("");
+  }
+
   private void home(int wayPoint, Instant leaving) {
     Passage home = PartPassages.home(plan.passage(), wayPoint);
     Optional<TimedPlan> solved = TimedPlan.of(home, leaving).solved();
     if (!solved.isPresent()) {
       return;
     }
-    StringBuilder line = new StringBuilder(CardLabels.HOME_AT + text.clock(leaving));
-    line.append(CardLabels.STEER);
-    for (PlannedLeg leg : solved.get().legs()) {
-      line.append(steer(leg, leg.heading())).append(' ');
-    }
-    line.append(CardLabels.THERE.substring(2))
-        .append(text.clock(CardText.later(solved.get().arrival())));
-    lines.add(line.toString());
-  }
-
-  private void barred(TimeSpan span, String why) {
+    List<String> headings = new ArrayList<>();
+    solved.get().legs().forEach(leg -> headings.add(steer(leg, leg.heading())));
     lines.add(
         "  "
-            + CardLabels.NO_WAY_HOME
-            + text.clock(CardText.earlier(span.from()))
-            + "-"
-            + text.clock(CardText.later(span.until()))
-            + ": "
-            + what(why));
+            + text.say(
+                "home",
+                "time",
+                text.clock(leaving),
+                "headings",
+                String.join(" ", headings),
+                "arrival",
+                text.late(solved.get().arrival())));
+  }
+
+  private void barred(TimeSpan span, Note why) {
+    lines.add(
+        "  "
+            + text.say(
+                "no-way-home",
+                "from",
+                text.early(span.from()),
+                "until",
+                text.late(span.until()),
+                "what",
+                text.about(why)));
   }
 
   /** The launch interval in words, cut to whole minutes inward. */
-  static String words(TimedPlan plan, LaunchInterval interval) {
-    CardText text = new CardText(plan);
+  static String words(CardText text, TimedPlan plan, LaunchInterval interval) {
+    String what = text.about(interval.endsAfter());
     return interval
         .span()
         .map(
             span ->
-                text.clock(CardText.later(span.from().minus(plan.passage().party().launching())))
-                    + CardLabels.TO
-                    + text.clock(
-                        CardText.earlier(span.until().minus(plan.passage().party().launching())))
-                    + CardLabels.ENDS_WITH
-                    + what(interval.endsAfter()))
-        .orElseGet(() -> CardLabels.NO_INTERVAL + what(interval.endsAfter()));
+                text.say(
+                    "interval",
+                    "from",
+                    text.late(span.from().minus(plan.passage().party().launching())),
+                    "until",
+                    text.early(span.until().minus(plan.passage().party().launching())),
+                    "what",
+                    what))
+        .orElseGet(() -> text.say("no-interval", "what", what));
   }
 }

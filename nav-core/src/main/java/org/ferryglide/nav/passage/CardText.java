@@ -1,5 +1,10 @@
 package org.ferryglide.nav.passage;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -7,22 +12,83 @@ import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Units;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Words;
 
 /**
- * Figures and lines as a deck card prints them. Each figure is rounded to the side on which its own
- * check is worse.
+ * Figures, words and lines as a deck card prints them. Each figure is rounded to the side on which
+ * its own check is worse.
  */
 final class CardText {
+  /** What is not known: to be filled in by hand, never a zero. */
+  static final String BLANK_DIRECTION = "___°";
+
+  static final String BLANK_FIGURE = "__";
+  static final String BLANK_TIME = "__:__";
+  static final String BLANK = "__________";
+
+  /** The words that come with the library. */
+  static final Words ENGLISH = english();
+
   /** A figure that is whole but for the rounding of its arithmetic stays as it is. */
   private static final double ROUNDING = 1e-9;
 
   private final ZoneId zone;
   private final LocalDate day;
+  private final Words words;
+  private final Units units;
+  private final BiFunction<Note, String, String> printing;
 
   /** Text whose clock is that of the passage, and whose day is that of its departure. */
-  CardText(TimedPlan plan) {
-    zone = plan.passage().zone();
-    day = plan.departure().atZone(zone).toLocalDate();
+  CardText(TimedPlan plan, Words words, Units units) {
+    this.zone = plan.passage().zone();
+    this.day = plan.departure().atZone(zone).toLocalDate();
+    this.words = words;
+    this.units = units;
+    this.printing = units.printing(words, this::early);
+  }
+
+  private static Words english() {
+    try (InputStream in = CardText.class.getResourceAsStream("words.properties")) {
+      if (in == null) {
+        throw new IllegalStateException("words.properties is missing beside DeckCard");
+      }
+      return Words.read(new InputStreamReader(in, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The words of a key, with figures by name. */
+  String say(String key, String... figures) {
+    return words.say("card." + key, figures);
+  }
+
+  /** A note in the card's words. */
+  String say(Note note) {
+    return words.say(note, printing);
+  }
+
+  /** What a finding is about, or why something is not possible, without its figures. */
+  String about(Note note) {
+    return note.code().equals("not-possible")
+        ? words.sayPart(note, "reason", printing)
+        : words.sayPart(note, "about", printing);
+  }
+
+  /** A short word for something that nobody looked at. */
+  String shortly(Note open) {
+    String key = "card.short." + open.code();
+    return words.templates().containsKey(key) ? words.say(key) : say(open);
+  }
+
+  /** One of the eight points of the compass. */
+  String point(String abbreviation) {
+    return words.say("point." + abbreviation);
   }
 
   /** The whole minute that is not earlier: an arrival, against dusk and a closing gate. */
@@ -34,6 +100,16 @@ final class CardText {
   /** The whole minute that is not later: an arrival, against an opening gate. */
   static Instant earlier(Instant time) {
     return time.truncatedTo(ChronoUnit.MINUTES);
+  }
+
+  /** The clock at the whole minute that is not earlier. */
+  String late(Instant time) {
+    return clock(later(time));
+  }
+
+  /** The clock at the whole minute that is not later. */
+  String early(Instant time) {
+    return clock(earlier(time));
   }
 
   /** A clock time of a whole minute, with the days since the departure's own. */
@@ -54,14 +130,44 @@ final class CardText {
 
   /** The day of the departure. */
   String date() {
-    return day.getDayOfMonth() + " " + CardLabels.month(day.getMonthValue()) + " " + day.getYear();
+    return words.say(
+        "date",
+        "day",
+        Integer.toString(day.getDayOfMonth()),
+        "month",
+        words.say("month." + day.getMonthValue()),
+        "year",
+        Integer.toString(day.getYear()));
   }
 
   /** The zone of the clock on that day. */
   String offset() {
-    return zone.getRules().getOffset(day.atStartOfDay(zone).toInstant()).toString().equals("Z")
-        ? "UTC"
-        : "UTC" + zone.getRules().getOffset(day.atStartOfDay(zone).toInstant());
+    String id = zone.getRules().getOffset(day.atStartOfDay(zone).toInstant()).getId();
+    return id.equals("Z") ? "UTC" : "UTC" + id;
+  }
+
+  /** A distance to a tenth, up, with its unit. */
+  String distance(Distance distance) {
+    return up(units.distance(distance.metres())) + " " + words.say("unit." + units.distanceSymbol());
+  }
+
+  /** A rate or speed to a tenth, up, with its unit. */
+  String speed(Speed speed) {
+    return up(units.speed(speed.metresPerSecond())) + " " + speedUnit();
+  }
+
+  String speedUnit() {
+    return words.say("unit." + units.speedSymbol());
+  }
+
+  /** A height to a tenth, without its unit. */
+  String height(double metres, boolean up) {
+    double height = units.height(metres);
+    return up ? up(height) : down(height);
+  }
+
+  String heightUnit() {
+    return words.say("unit." + units.heightSymbol());
   }
 
   /** To a tenth, up. */
@@ -95,12 +201,17 @@ final class CardText {
     while (indent.length() + rest.length() > width) {
       int room = width - indent.length();
       int space = rest.lastIndexOf(' ', room);
-      int cut = space > 0 ? space : room;
+      int cut = space > 0 ? space : whole(rest, room);
       lines.add(indent + rest.substring(0, cut));
       rest = rest.substring(cut).trim();
       indent = "  ";
     }
     lines.add(indent + rest);
     return lines;
+  }
+
+  /** A cut that does not part a character of two halves. */
+  private static int whole(String text, int at) {
+    return Character.isHighSurrogate(text.charAt(at - 1)) ? at - 1 : at;
   }
 }

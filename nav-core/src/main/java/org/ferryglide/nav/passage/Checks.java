@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -13,11 +14,11 @@ import org.ferryglide.nav.timing.Verdict;
 /** Everything a passage is held against, in the order it is told. */
 final class Checks {
   private final List<Condition> conditions;
-  private final List<String> notChecked;
+  private final List<Note> notChecked;
 
   private final Candidates candidates;
 
-  private Checks(List<Condition> conditions, List<String> notChecked, Candidates candidates) {
+  private Checks(List<Condition> conditions, List<Note> notChecked, Candidates candidates) {
     this.candidates = candidates;
     this.conditions = Collections.unmodifiableList(conditions);
     this.notChecked = Collections.unmodifiableList(notChecked);
@@ -25,12 +26,12 @@ final class Checks {
 
   static Checks of(Passage passage) {
     List<Condition> list = new ArrayList<>();
-    List<String> open = new ArrayList<>();
+    List<Note> open = new ArrayList<>();
     SunThreshold light = passage.limits().light().orElse(null);
     if (light != null) {
       list.add(new DaylightCheck(passage, light));
     } else {
-      open.add("daylight");
+      open.add(Findings.OPEN_DAYLIGHT);
     }
     list.add(new ShareCheck(passage));
     if (passage.limits().has(PassageLimits.RESERVE)) {
@@ -46,12 +47,12 @@ final class Checks {
         list.add(new DriftCheck(passage, dangers));
       }
     } else {
-      open.add("dangers");
+      open.add(Findings.OPEN_DANGERS);
     }
     if (passage.shores().isPresent()) {
       list.add(new OpenWaterCheck(passage, passage.shores().get()));
     } else if (passage.dangers().isPresent()) {
-      open.add("land down wind");
+      open.add(Findings.OPEN_LAND_DOWN_WIND);
     }
     if (passage.limits().has(PassageLimits.TIME_TO_LANDING)) {
       list.add(new ReachCheck(passage));
@@ -59,7 +60,7 @@ final class Checks {
     if (passage.lanes().isPresent()) {
       passage.lanes().get().forEach(lane -> list.add(new LaneCheck(passage, lane)));
     } else {
-      open.add("lanes and fairways");
+      open.add(Findings.OPEN_LANES);
     }
     if (passage.limits().has(PassageLimits.TIME_AFLOAT)) {
       list.add(new TimeAfloatCheck(passage));
@@ -68,10 +69,10 @@ final class Checks {
     if (passage.variation().isPresent()) {
       list.add(new SourceChecks.Variation(passage));
     } else {
-      open.add("variation");
+      open.add(Findings.OPEN_VARIATION);
     }
     if (!passage.wind().isPresent()) {
-      open.add("wind");
+      open.add(Findings.OPEN_WIND);
     }
     list.addAll(passage.conditions());
     Candidates shared = new Candidates(passage);
@@ -109,7 +110,7 @@ final class Checks {
   }
 
   /** What nobody looked at, for the line at the top of everything printed. */
-  List<String> notChecked() {
+  List<Note> notChecked() {
     return notChecked;
   }
 
@@ -127,7 +128,10 @@ final class Checks {
   /** Not more than the usual share of the paddling speed against what sets across. */
   private static final class ShareCheck extends PassageCheck {
     ShareCheck(Passage passage) {
-      super("share of the speed spent against the stream across", passage);
+      super(
+          Note.information(
+              "check.share", "share of the speed spent against the stream across"),
+          passage);
     }
 
     @Override
@@ -138,7 +142,7 @@ final class Checks {
       }
       PassageLimits limits = passage().limits();
       return Verdict.of(
-              name(),
+              about(),
               100.0 * worst.crossStreamShare(),
               "in the hundred",
               100.0 * limits.warning(PassageLimits.CROSS_STREAM_SHARE),

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.water.WaterLevel;
@@ -20,12 +21,12 @@ final class DangerCheck extends WorstAlong {
 
   DangerCheck(Passage passage, Danger danger) {
     super(
-        danger.name(),
+        Findings.named("check.danger", danger.name()),
         passage,
         "metres clear of the distance to keep",
         WARNING_METRES,
         0.0,
-        "it is not known whether it is closed then");
+        Note.information("why.not-known-closed", "it is not known whether it is closed then"));
     this.danger = danger;
     this.outline = Outline.of(danger.outline(), danger.name());
   }

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.util.Map;
 import java.util.Objects;
 import org.ferryglide.nav.basics.EpochSeconds;
@@ -18,6 +19,7 @@ final class DaylightCheck extends PassageCheck {
   private static final double PAST_SUNRISE_SECONDS = 1.0;
 
   private static final String LEFT = " left when the slower party has landed";
+  private static final String BEFORE = " before the launch";
   private static final int NAME = 0;
   private static final int BEGINS = 1;
   private static final Map<SunThreshold, String[]> WORDS =
@@ -34,11 +36,19 @@ final class DaylightCheck extends PassageCheck {
   private final Daylights atEnd;
 
   DaylightCheck(Passage passage, SunThreshold light) {
-    super(words(light)[NAME], passage);
+    super(light(words(light), ""), passage);
     words = words(light);
     int last = passage.wayPoints().size() - 1;
     atStart = passage.daylights().at(passage.wayPoints().get(0).position(), light);
     atEnd = passage.daylights().at(passage.wayPoints().get(last).position(), light);
+  }
+
+  /** What is left of a light, or what is to begin: {@code check.daylight}, {@code -left}. */
+  private static Note light(String[] words, String after) {
+    boolean left = after.equals(LEFT);
+    String name = words[after.equals(BEFORE) ? BEGINS : NAME];
+    String code = "check." + name.replace(' ', '-');
+    return Note.information(left ? code + "-left" : code, name + after);
   }
 
   private static String[] words(SunThreshold light) {
@@ -50,13 +60,23 @@ final class DaylightCheck extends PassageCheck {
     double[] slower = candidate.slowerTimes();
     return slower.length > 0
         ? held(candidate, slower[slower.length - 1])
-        : notThere(name(), candidate);
+        : notThere(about(), candidate);
   }
 
   /** What cannot be checked, since the slower party does not arrive. */
-  static Verdict notThere(String name, Candidate candidate) {
-    String why = candidate.slower().why().map(NotPossible::message).orElse("not possible");
-    return Verdict.notChecked(name, "the slower party does not get there: " + why);
+  static Verdict notThere(Note about, Candidate candidate) {
+    Note because =
+        candidate
+            .slower()
+            .why()
+            .map(NotPossible::note)
+            .orElse(Note.information("why.not-possible", "not possible"));
+    return Verdict.notChecked(
+        about,
+        Note.information(
+                "why.slower-not-there",
+                "the slower party does not get there: " + because.text())
+            .with("because", because));
   }
 
   private Verdict held(Candidate candidate, double arrival) {
@@ -66,12 +86,14 @@ final class DaylightCheck extends PassageCheck {
     double atLaunch = atStart.leftAt(launch);
     double left = atEndSince(launch, landed - launch, atLaunch) - (landed - launch);
     if (Double.isNaN(atLaunch) || Double.isNaN(left)) {
-      return Verdict.notChecked(name(), "the sun is worked out from 1901 to 2099 only");
+      return Verdict.notChecked(
+          about(),
+          Note.information("why.no-sun", "the sun is worked out from 1901 to 2099 only"));
     }
     PassageLimits limits = passage().limits();
     boolean dark = atLaunch < 0.0;
     return Verdict.of(
-            dark ? words[BEGINS] + " before the launch" : words[NAME] + LEFT,
+            light(words, dark ? BEFORE : LEFT),
             (dark ? Math.min(atLaunch, left) : left) / 60.0,
             "minutes",
             limits.warning(PassageLimits.DAYLIGHT) / 60.0,

@@ -1,5 +1,7 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Words;
+import org.ferryglide.nav.measure.Units;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -42,8 +44,10 @@ public final class DeckCard implements Serializable {
 
   private final TimedPlan plan;
   private final int marks;
+  private final Words words;
+  private final Units units;
   private final @Nullable HighWater highWater;
-  private final @Nullable String launchInterval;
+  private final @Nullable Interval launchInterval;
 
   @SuppressWarnings("serial") // a TreeMap
   private final Map<Integer, Instant> notLaterThan;
@@ -61,21 +65,92 @@ public final class DeckCard implements Serializable {
     }
   }
 
-  /** Something more for the further sides. */
-  @SuppressWarnings("serial") // an ArrayList within
-  record Section(String title, List<String> lines) implements Serializable {
+  /** The times between which the first boat may be launched. */
+  private sealed interface Interval extends Serializable {
+    String words(DeckCard card);
+  }
+
+  private record Chosen(String words) implements Interval {
     private static final long serialVersionUID = 1L;
+
+    @Override
+    public String words(DeckCard card) {
+      return words;
+    }
+  }
+
+  private record Searched(LaunchInterval interval) implements Interval {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public String words(DeckCard card) {
+      return CardSections.words(card.text(), card.plan, interval);
+    }
+  }
+
+  /** Something more for the further sides, put into words with the card. */
+  sealed interface Section extends Serializable {
+    String title(DeckCard card);
+
+    List<String> lines(DeckCard card);
+  }
+
+  @SuppressWarnings("serial") // an ArrayList within
+  private record Own(String title, List<String> lines) implements Section {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public String title(DeckCard card) {
+      return title;
+    }
+
+    @Override
+    public List<String> lines(DeckCard card) {
+      return lines;
+    }
+  }
+
+  private record Home(WayHome wayHome) implements Section {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public String title(DeckCard card) {
+      return card.text().say("way-home");
+    }
+
+    @Override
+    public List<String> lines(DeckCard card) {
+      return new CardSections(card).wayHome(wayHome);
+    }
+  }
+
+  private record From(Instant time) implements Section {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public String title(DeckCard card) {
+      return card.text().say("landings-from", "time", card.text().late(time));
+    }
+
+    @Override
+    public List<String> lines(DeckCard card) {
+      return new CardSections(card).landings(time);
+    }
   }
 
   private DeckCard(
       TimedPlan plan,
       int marks,
+      Words words,
+      Units units,
       @Nullable HighWater highWater,
-      @Nullable String launchInterval,
+      @Nullable Interval launchInterval,
       Map<Integer, Instant> notLaterThan,
       List<Section> further) {
     this.plan = plan;
     this.marks = marks;
+    this.words = words;
+    this.units = units;
     this.highWater = highWater;
     this.launchInterval = launchInterval;
     this.notLaterThan = notLaterThan;
@@ -92,6 +167,8 @@ public final class DeckCard implements Serializable {
     return new DeckCard(
         Objects.requireNonNull(plan, "plan"),
         1,
+        CardText.ENGLISH,
+        Units.NAUTICAL,
         null,
         null,
         Collections.emptyMap(),
@@ -110,7 +187,53 @@ public final class DeckCard implements Serializable {
       throw new IllegalArgumentException(
           "marks of a compass must be 1, 2, 5 or 10 degrees apart, but were " + degrees);
     }
-    return new DeckCard(plan, degrees, highWater, launchInterval, notLaterThan, further);
+    return new DeckCard(plan, degrees, words, units, highWater, launchInterval, notLaterThan, further);
+  }
+
+  /**
+   * The words that cards and findings are printed in, to start a translation from.
+   *
+   * @return templates by key
+   */
+  public static Words english() {
+    return CardText.ENGLISH;
+  }
+
+  /**
+   * The same card in the words of another language. Lines too long for their side are cut, and shown
+   * to be.
+   *
+   * @param translation the words of {@link #english} by the same keys; those left out stay English
+   * @return the changed card
+   */
+  public DeckCard withWords(Words translation) {
+    return new DeckCard(
+        plan,
+        marks,
+        CardText.ENGLISH.with(translation),
+        units,
+        highWater,
+        launchInterval,
+        notLaterThan,
+        further);
+  }
+
+  /**
+   * The same card in other units; a position for radio stays in nautical miles.
+   *
+   * @param printed the units, {@link Units#NAUTICAL} unless chosen
+   * @return the changed card
+   */
+  public DeckCard withUnits(Units printed) {
+    return new DeckCard(
+        plan,
+        marks,
+        words,
+        Objects.requireNonNull(printed, "units"),
+        highWater,
+        launchInterval,
+        notLaterThan,
+        further);
   }
 
   /**
@@ -134,19 +257,18 @@ public final class DeckCard implements Serializable {
             springShare.isPresent()
                 ? Arguments.finite(springShare.getAsDouble(), "share of springs", "parts")
                 : Double.NaN);
-    return new DeckCard(plan, marks, water, launchInterval, notLaterThan, further);
+    return new DeckCard(plan, marks, words, units, water, launchInterval, notLaterThan, further);
   }
 
   /**
    * The same card with the times between which the first boat may be launched.
    *
-   * @param words the interval and what ends it, as it is to be printed
+   * @param interval the interval and what ends it, as it is to be printed
    * @return the changed card
    * @throws IllegalArgumentException if the words are empty or hold control characters
    */
-  public DeckCard withLaunchInterval(String words) {
-    return new DeckCard(
-        plan, marks, highWater, Names.checked(words, "launch interval"), notLaterThan, further);
+  public DeckCard withLaunchInterval(String interval) {
+    return with(new Chosen(Names.checked(interval, "launch interval")));
   }
 
   /**
@@ -161,7 +283,7 @@ public final class DeckCard implements Serializable {
     Arguments.within(leg, 1, plan.passage().legs().size(), "number of a leg", "legs");
     Map<Integer, Instant> more = new TreeMap<>(notLaterThan);
     more.put(leg, CardText.earlier(time));
-    return new DeckCard(plan, marks, highWater, launchInterval, more, further);
+    return new DeckCard(plan, marks, words, units, highWater, launchInterval, more, further);
   }
 
   /**
@@ -171,7 +293,12 @@ public final class DeckCard implements Serializable {
    * @return the changed card
    */
   public DeckCard withLaunchInterval(LaunchInterval interval) {
-    return withLaunchInterval(CardSections.words(plan, interval));
+    return with(new Searched(Objects.requireNonNull(interval, "interval")));
+  }
+
+  private DeckCard with(Interval interval) {
+    return new DeckCard(
+        plan, marks, words, units, highWater, interval, notLaterThan, further);
   }
 
   /**
@@ -189,7 +316,7 @@ public final class DeckCard implements Serializable {
       card =
           card.withNotLaterThan(first + i + 1, wayHome.turns().get(i).notLaterThan().orElse(NEVER));
     }
-    return card.withFurther(CardLabels.WAY_HOME, new CardSections(plan, marks).wayHome(wayHome));
+    return card.with(new Home(wayHome));
   }
 
   /**
@@ -200,9 +327,7 @@ public final class DeckCard implements Serializable {
    * @return the changed card
    */
   public DeckCard withLandingsFrom(Instant time) {
-    return withFurther(
-        CardLabels.LANDINGS_FROM + new CardText(plan).clock(CardText.later(time)),
-        new CardSections(plan, marks).landings(time));
+    return with(new From(Objects.requireNonNull(time, "time")));
   }
 
   /**
@@ -215,9 +340,13 @@ public final class DeckCard implements Serializable {
    */
   public DeckCard withFurther(String title, List<String> lines) {
     lines.forEach(line -> Names.checkedOrEmpty(line, "line of a card"));
+    return with(new Own(Names.checked(title, "title"), new ArrayList<>(lines)));
+  }
+
+  private DeckCard with(Section section) {
     List<Section> more = new ArrayList<>(further);
-    more.add(new Section(Names.checked(title, "title"), new ArrayList<>(lines)));
-    return new DeckCard(plan, marks, highWater, launchInterval, notLaterThan, more);
+    more.add(section);
+    return new DeckCard(plan, marks, words, units, highWater, launchInterval, notLaterThan, more);
   }
 
   /**
@@ -262,8 +391,12 @@ public final class DeckCard implements Serializable {
     return Optional.ofNullable(highWater);
   }
 
+  CardText text() {
+    return new CardText(plan, words, units);
+  }
+
   Optional<String> launchInterval() {
-    return Optional.ofNullable(launchInterval);
+    return Optional.ofNullable(launchInterval).map(interval -> interval.words(this));
   }
 
   Optional<Instant> notLaterThan(int leg) {

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.util.BitSet;
 import java.util.List;
 import org.ferryglide.nav.steer.Craft;
@@ -25,7 +26,7 @@ final class DriftCheck extends PassageCheck {
   private final List<DangerCheck> dangers;
 
   DriftCheck(Passage passage, List<DangerCheck> dangers) {
-    super("drift without paddling", passage);
+    super(Note.information("check.drift", "drift without paddling"), passage);
     this.dangers = dangers;
   }
 
@@ -51,15 +52,24 @@ final class DriftCheck extends PassageCheck {
     }
     if (unknown >= 0 && !(least < STOP_MINUTES)) {
       return at(
-          Verdict.notChecked(name(), "stream, wind or danger are not known there and then"),
+          Verdict.notChecked(
+              about(),
+              Note.information(
+                  "why.no-drift", "stream, wind or danger are not known there and then")),
           candidate,
           unknown);
     }
     if (from < 0) {
-      return Verdict.within(name(), "no danger within " + (int) WARNING_MINUTES + " minutes");
+      return Verdict.within(
+          about(),
+          Note.information(
+                  "why.no-danger", "no danger within " + (int) WARNING_MINUTES + " minutes")
+              .with("withinMinutes", WARNING_MINUTES));
     }
     return at(
-        Verdict.of(name() + " onto " + onto, least, "minutes", WARNING_MINUTES, STOP_MINUTES),
+        Verdict.of(
+            Note.information("check.drift-onto", name() + " onto " + onto).with("danger", onto),
+            least, "minutes", WARNING_MINUTES, STOP_MINUTES),
         candidate,
         from);
   }

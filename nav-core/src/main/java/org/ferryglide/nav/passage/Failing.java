@@ -1,5 +1,7 @@
 package org.ferryglide.nav.passage;
 
+import java.util.Optional;
+import org.ferryglide.nav.note.Note;
 import java.util.List;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.timing.Departure;
@@ -29,13 +31,12 @@ final class Failing {
     return stops || unknown == null ? java.util.Objects.requireNonNull(least) : unknown;
   }
 
-  /** Why one may not leave then, in a few words; empty if one may. */
-  static String of(Departure departure) {
+  /** Why one may not leave then; empty if one may. */
+  static Optional<Note> of(Departure departure) {
     if (departure.isFit()) {
-      return "";
+      return Optional.empty();
     }
-    return departure
-        .outcome()
-        .match(route -> worst(departure.verdicts()).message(), NotPossible::message);
+    return Optional.of(
+        departure.outcome().match(route -> worst(departure.verdicts()).note(), NotPossible::note));
   }
 }

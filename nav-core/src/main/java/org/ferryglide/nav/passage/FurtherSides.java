@@ -26,19 +26,19 @@ final class FurtherSides {
   FurtherSides(DeckCard card) {
     this.card = card;
     this.plan = card.plan();
-    this.text = new CardText(plan);
+    this.text = card.text();
   }
 
   List<String> sides() {
     times();
     legs();
     tidalHours();
-    section(CardLabels.RADIO, new CardSections(plan, card.marks()).radio());
-    section(CardLabels.DRIFT, new CardSections(plan, card.marks()).drift());
+    section(text.say("radio"), new CardSections(card).radio());
+    section(text.say("drift"), new CardSections(card).drift());
     landings();
     card.sections().forEach(this::further);
     checks();
-    add(CardLabels.CAUTION);
+    add(text.say("caution"));
     List<String> head = head();
     int room = LINES - head.size();
     List<String> sides = new ArrayList<>();
@@ -69,39 +69,45 @@ final class FurtherSides {
 
   /** What stands at the top of every side: what was not checked, and what it is good for. */
   private List<String> head() {
-    List<String> open = new ArrayList<>(plan.notChecked());
+    List<String> open = new ArrayList<>();
+    plan.notChecked().forEach(one -> open.add(text.say(one)));
     for (Verdict verdict : plan.verdicts()) {
       if (verdict.answer() == Verdict.Answer.NOT_CHECKED) {
-        open.add(verdict.reason());
+        open.add(text.say(verdict.note()));
       }
     }
     String named =
-        open.isEmpty() ? CardLabels.ALL_CHECKED : CardLabels.NOT_CHECKED + String.join(", ", open);
+        open.isEmpty()
+            ? text.say("all-checked")
+            : text.say("not-checked", "what", String.join(", ", open));
     List<String> head = new ArrayList<>();
     List<String> wrapped = CardText.wrap(named, COLUMNS);
     head.addAll(wrapped.size() <= 5 ? wrapped : shortened(wrapped));
     head.add(CardText.fit(plan.passage().name(), COLUMNS));
-    head.add(text.date() + ", " + CardLabels.VOID);
+    head.add(text.say("good-for", "date", text.date()));
     head.add(
-        CardLabels.PARTY
-            + CardText.up(plan.passage().party().craft().speed().knots())
-            + " kn"
-            + CardLabels.RESTS
-            + plan.passage().party().craft().restEachHour().toMinutes()
-            + CardLabels.IN_AN_HOUR);
+        text.say(
+            "party",
+            "speed",
+            text.speed(plan.passage().party().craft().speed()),
+            "rest",
+            Long.toString(plan.passage().party().craft().restEachHour().toMinutes())));
     head.add(
         CardText.fit(
-            CardLabels.HIGH_WATER
-                + " "
-                + card.highWater()
-                    .map(
-                        water ->
-                            text.clock(CardText.earlier(water.time()))
-                                + ", "
-                                + CardText.down(water.heightMetres())
-                                + " m, "
-                                + water.port())
-                    .orElse(CardLabels.BLANK),
+            card.highWater()
+                .map(
+                    water ->
+                        text.say(
+                            "high-water",
+                            "time",
+                            text.early(water.time()),
+                            "height",
+                            text.height(water.heightMetres(), false),
+                            "unit",
+                            text.heightUnit(),
+                            "port",
+                            water.port()))
+                .orElse(text.say("high-water-open")),
             COLUMNS));
     return head;
   }
@@ -114,74 +120,74 @@ final class FurtherSides {
   }
 
   private void times() {
-    add(
-        CardLabels.FIRST_AFLOAT
-            + text.clock(CardText.earlier(plan.launch()))
-            + CardLabels.CLOCK
-            + text.offset());
-    add(CardLabels.UNDER_WAY + text.clock(CardText.later(plan.departure())));
-    add(CardLabels.LAST_ASHORE + text.clock(CardText.later(plan.landed())));
-    add(CardLabels.LAUNCH_INTERVAL + card.launchInterval().orElse(CardLabels.BLANK));
+    add(text.say("first-afloat", "time", text.early(plan.launch()), "clock", text.offset()));
+    add(text.say("under-way", "time", text.late(plan.departure())));
+    add(text.say("last-ashore", "time", text.late(plan.landed())));
+    add(text.say("launch-interval", "interval", card.launchInterval().orElse(CardText.BLANK)));
     card.highWater()
         .map(DeckCard.HighWater::springShare)
         .filter(OptionalDouble::isPresent)
         .ifPresent(
             share ->
                 add(
-                    CardLabels.RANGE
-                        + Math.round(100.0 * share.getAsDouble())
-                        + CardLabels.FROM_NEAPS));
+                    text.say(
+                        "range", "share", Long.toString(Math.round(100.0 * share.getAsDouble())))));
     if (!text.isOnTheDay(plan.landed()) || !text.isOnTheDay(plan.launch())) {
-      add(CardLabels.NEXT_DAY);
+      add(text.say("next-day"));
     }
   }
 
   private void legs() {
     add("");
-    add(CardLabels.LEGS);
+    add(text.say("legs"));
     for (PlannedLeg leg : plan.legs()) {
       add(
-          leg.leg().number()
-              + " "
-              + leg.leg().from().name()
-              + CardLabels.TO
-              + leg.leg().to().name());
-      leg.leg().from().stop().ifPresent(stop -> add("  " + stop.words()));
-      add(
-          "  "
-              + CardLabels.ETA
-              + text.clock(CardText.later(leg.arrival()))
-              + CardLabels.LIKELY
-              + text.clock(CardText.earlier(leg.earliest()))
-              + CardLabels.TO
-              + text.clock(CardText.later(leg.latest())));
-      for (PlannedHour hour : leg.hours()) {
-        add(
-            "  "
-                + text.clock(CardText.later(hour.span().from()))
-                + "-"
-                + text.clock(CardText.later(hour.span().until()))
-                + " "
-                + heading(leg, hour)
-                + AfloatSides.stream(leg, hour.stream()));
-      }
+          text.say(
+              "leg-title",
+              "number",
+              Integer.toString(leg.leg().number()),
+              "from",
+              leg.leg().from().name(),
+              "to",
+              leg.leg().to().name()));
+      leg.leg().from().stop().ifPresent(stop -> addIn(text.say(stop.about())));
+      addIn(
+          text.say(
+              "likely",
+              "time",
+              text.late(leg.arrival()),
+              "earliest",
+              text.early(leg.earliest()),
+              "latest",
+              text.late(leg.latest())));
+      leg.hours().forEach(hour -> addIn(hour(leg, hour)));
       Distance off = leg.greatestCrossTrack();
-      add(
-          "  "
-              + CardLabels.OFF_THE_LINE
-              + CardText.up(off.magnitude().nauticalMiles())
-              + " NM"
-              + (off.metres() < 0.0 ? CardLabels.TO_THE_LEFT : CardLabels.TO_THE_RIGHT));
+      addIn(
+          text.say(
+              off.metres() < 0.0 ? "off-left" : "off-right",
+              "distance",
+              text.distance(off.magnitude())));
       boolean oneHeading = leg.steered().headings().size() <= 1;
-      add("  " + (oneHeading ? CardLabels.HOLD_A_TRANSIT : CardLabels.NEW_HEADINGS));
+      addIn(text.say(oneHeading ? "one-heading" : "new-headings"));
     }
   }
 
-  /** The heading of an hour where it is not that of the leg. */
-  private String heading(PlannedLeg leg, PlannedHour hour) {
-    return leg.steered().headings().size() <= 1
-        ? ""
-        : AfloatSides.heading(leg, hour.heading(), card.marks()) + " ";
+  private void addIn(String line) {
+    add("  " + line);
+  }
+
+  /** The stream of an hour, and its heading where it is not that of the leg. */
+  private String hour(PlannedLeg leg, PlannedHour hour) {
+    return text.say(
+        leg.steered().headings().size() <= 1 ? "hour" : "hour-heading",
+        "from",
+        text.late(hour.span().from()),
+        "until",
+        text.late(hour.span().until()),
+        "heading",
+        AfloatSides.heading(leg, hour.heading(), card.marks()),
+        "stream",
+        AfloatSides.stream(text, leg, hour.stream()));
   }
 
   /** The hours about high water as spans of clock time, those of the passage. */
@@ -190,7 +196,7 @@ final class FurtherSides {
       return;
     }
     add("");
-    add(CardLabels.TIDAL_HOURS + ", " + card.highWater().get().port());
+    add(text.say("tidal-hours", "port", card.highWater().get().port()));
     Instant water = CardText.earlier(card.highWater().get().time());
     for (int hour = -6; hour <= 6; hour++) {
       Instant middle = water.plus(Duration.ofHours(hour));
@@ -198,7 +204,9 @@ final class FurtherSides {
       Instant until = middle.plus(HALF_AN_HOUR);
       if (until.isAfter(plan.departure()) && from.isBefore(plan.landed())) {
         String sign = hour == 0 ? "  " : hour > 0 ? "+" + hour : Integer.toString(hour);
-        add(CardLabels.HIGH_WATER + sign + " " + text.clock(from) + "-" + text.clock(until));
+        add(
+            text.say(
+                "tidal-hour", "hour", sign, "from", text.clock(from), "until", text.clock(until)));
       }
     }
   }
@@ -214,62 +222,79 @@ final class FurtherSides {
     for (WayPoint refuge : plan.passage().refuges()) {
       refuge
           .landing()
-          .ifPresent(landing -> found.add(refuge.name() + ": " + levels(landing) + open(landing)));
+          .ifPresent(
+              landing -> found.add(landing(refuge, landing, levels(landing))));
     }
     if (!found.isEmpty()) {
       add("");
-      add(CardLabels.LANDINGS);
+      add(text.say("landings"));
       found.forEach(this::add);
     }
   }
 
   private String landing(WayPoint place, Landing landing, Instant when) {
-    String height = "";
+    String works = levels(landing);
     if (landing.port().isPresent()) {
       WaterLevel level = plan.passage().levels().get(landing.port().get());
       OptionalDouble metres = level == null ? OptionalDouble.empty() : level.heightMetresAt(when);
-      height =
-          CardLabels.HEIGHT_THEN
-              + (metres.isPresent()
+      works =
+          text.say(
+              "works-then",
+              "works",
+              works,
+              "height",
+              metres.isPresent()
                   ? rounded(landing, metres.getAsDouble())
-                  : CardLabels.BLANK_HEIGHT);
+                  : CardText.BLANK_FIGURE,
+              "unit",
+              text.heightUnit());
     }
-    return place.name() + ": " + levels(landing) + height + open(landing);
+    return landing(place, landing, works);
+  }
+
+  /** A landing with the swell it lies open to. */
+  private String landing(WayPoint place, Landing landing, String works) {
+    boolean open = landing.openFrom().isPresent() && landing.openUntil().isPresent();
+    String all =
+        open
+            ? text.say(
+                "works-open",
+                "works",
+                works,
+                "from",
+                landing.openFrom().get().threeDigits(),
+                "until",
+                landing.openUntil().get().threeDigits())
+            : works;
+    return text.say("landing", "place", place.name(), "works", all);
   }
 
   /** Toward the nearer of the levels between which the landing works. */
-  private static String rounded(Landing landing, double metres) {
+  private String rounded(Landing landing, double metres) {
     boolean nearTheLowest = metres - landing.lowestMetres() <= landing.highestMetres() - metres;
-    return (nearTheLowest ? CardText.down(metres) : CardText.up(metres)) + " m";
+    return text.height(metres, !nearTheLowest);
   }
 
-  private static String levels(Landing landing) {
+  private String levels(Landing landing) {
     return landing
         .port()
         .map(
             port ->
-                CardLabels.WORKS
-                    + CardText.up(landing.lowestMetres())
-                    + CardLabels.TO
-                    + CardText.down(landing.highestMetres())
-                    + " m "
-                    + port)
-        .orElse(CardLabels.ANY_LEVEL);
-  }
-
-  private static String open(Landing landing) {
-    return landing.openFrom().isPresent() && landing.openUntil().isPresent()
-        ? ", "
-            + CardLabels.OPEN
-            + landing.openFrom().get().threeDigits()
-            + CardLabels.TO
-            + landing.openUntil().get().threeDigits()
-            + CardLabels.TRUE_NORTH
-        : "";
+                text.say(
+                    "works",
+                    "lowest",
+                    text.height(landing.lowestMetres(), true),
+                    "highest",
+                    text.height(landing.highestMetres(), false),
+                    "unit",
+                    text.heightUnit(),
+                    "port",
+                    port))
+        .orElse(text.say("any-level"));
   }
 
   private void further(DeckCard.Section section) {
-    section(section.title(), section.lines());
+    section(section.title(card), section.lines(card));
   }
 
   private void section(String title, List<String> words) {
@@ -282,18 +307,24 @@ final class FurtherSides {
 
   private void checks() {
     add("");
-    add(CardLabels.CHECKS);
+    add(text.say("checks"));
     plan.verdicts().forEach(verdict -> add(words(verdict)));
   }
 
   /** A finding, what does not hold with its word in front, its time by the party's clock. */
   private String words(Verdict verdict) {
-    return CardLabels.answer(verdict.answer())
-        + verdict.reason()
-        + verdict.when().map(time -> CardLabels.AT + text.clock(CardText.earlier(time))).orElse("")
+    String answer =
+        switch (verdict.answer()) {
+          case WARNED -> "warned";
+          case STOPPED -> "stopped";
+          case NOT_CHECKED -> "open";
+          default -> "within";
+        };
+    return text.say(answer, "finding", text.say(verdict.note()))
+        + verdict.when().map(time -> text.say("time", "time", text.early(time))).orElse("")
         + verdict
             .where()
-            .map(place -> CardLabels.NEAR + place.text(AngleForm.DEGREES_MINUTES, 1))
+            .map(place -> text.say("near", "place", place.text(AngleForm.DEGREES_MINUTES, 1)))
             .orElse("");
   }
 }

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
@@ -20,14 +21,20 @@ final class HeadingHolds implements Condition {
 
   @Override
   public String name() {
-    return "printed heading of leg " + (leg + 1);
+    return about().text();
+  }
+
+  @Override
+  public Note about() {
+    return Note.information("check.printed-heading", "printed heading of leg " + (leg + 1))
+        .with("printedLeg", leg + 1);
   }
 
   @Override
   public Verdict check(SteeredRoute route) {
     SteeredLeg other = route.legs().get(leg);
     return Verdict.of(
-            name(),
+            about(),
             worstTurn(planned, other),
             "degrees out",
             0.5 * LaunchInterval.HEADING_DEGREES,

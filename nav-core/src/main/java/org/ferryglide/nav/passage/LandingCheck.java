@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
@@ -26,7 +27,7 @@ final class LandingCheck extends PassageCheck {
   }
 
   private LandingCheck(Passage passage, WayPoint place, int wayPoint, Landing landing) {
-    super("landing at " + place.name(), passage);
+    super(Findings.at("check.landing", "landing at ", place.name()), passage);
     this.wayPoint = wayPoint;
     this.place = place;
     this.landing = landing;
@@ -63,7 +64,12 @@ final class LandingCheck extends PassageCheck {
     if (swell != null && landing.isOpenTo(swell)) {
       verdicts.add(
           placed(
-              Verdict.stopped(name(), "it lies open to the swell from " + swell.threeDigits()),
+              Verdict.stopped(
+                  about(),
+                  Note.information(
+                          "why.open-to-swell",
+                          "it lies open to the swell from " + swell.threeDigits())
+                      .with("swell", swell.threeDigits())),
               from));
     }
     verdicts.add(levels(from, until));
@@ -90,7 +96,7 @@ final class LandingCheck extends PassageCheck {
   private Verdict levels(double from, double until) {
     WaterLevel level = landing.port().map(passage()::level).orElse(null);
     if (level == null) {
-      return placed(Verdict.within(name(), "works at any level"), from);
+      return placed(Verdict.within(about(), Note.information("why.any-level", "works at any level")), from);
     }
     double worst = Double.POSITIVE_INFINITY;
     double when = from;
@@ -106,10 +112,10 @@ final class LandingCheck extends PassageCheck {
       }
     }
     if (!Double.isNaN(unknown) && !(worst < 0.0)) {
-      return placed(Verdict.notChecked(name(), "no height of tide is known then"), unknown);
+      return placed(Verdict.notChecked(about(), Findings.NO_HEIGHT), unknown);
     }
     return placed(
-        Verdict.of(name(), worst, "metres within its levels", LEVEL_WARNING_METRES, 0.0), when);
+        Verdict.of(about(), worst, "metres within its levels", LEVEL_WARNING_METRES, 0.0), when);
   }
 
   /** The wind onto the landing against its limits, or null if none blows onto it. */
@@ -119,7 +125,7 @@ final class LandingCheck extends PassageCheck {
     Position there = place.position();
     if (wind == null
         || !wind.sample(there.latitudeDegrees(), there.longitudeDegrees(), time, room, 0)) {
-      return Verdict.notChecked(name(), "no wind is known there and then");
+      return Verdict.notChecked(about(), Findings.NO_WIND);
     }
     double speed = Math.hypot(room[0], room[1]);
     TrueBearing from = TrueBearing.ofDegrees(Math.toDegrees(Math.atan2(-room[0], -room[1])));
@@ -128,7 +134,7 @@ final class LandingCheck extends PassageCheck {
     }
     PassageLimits limits = passage().limits();
     return Verdict.of(
-        name(),
+        about(),
         WaterChecks.knots(speed),
         "knots of wind onto it",
         WaterChecks.knots(limits.warning(PassageLimits.ONSHORE_WIND)),

@@ -1,5 +1,7 @@
 package org.ferryglide.nav.passage;
 
+import java.time.temporal.ChronoUnit;
+import org.ferryglide.nav.note.Note;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -17,7 +19,8 @@ import org.jspecify.annotations.Nullable;
 /** Looks from places along a plan to all landings of its passage. */
 final class LandingSearch {
   private static final double STEP_SECONDS = 300.0;
-  private static final String NAME = "time to a landing";
+  private static final Note ABOUT =
+      Note.information("check.time-to-landing", "time to a landing");
 
   private final Passage passage;
   private final List<WayPoint> landings;
@@ -81,8 +84,8 @@ final class LandingSearch {
                     solved -> Failing.worst(departure.verdicts()),
                     why ->
                         why.isForWantOfData()
-                            ? Verdict.notChecked("way to " + landing.name(), why.message())
-                            : Verdict.stopped("way to " + landing.name(), why.message()));
+                            ? Verdict.notChecked(way(landing), why.note())
+                            : Verdict.stopped(way(landing), why.note()));
     return new LandingInReach(
         landing,
         time,
@@ -92,13 +95,17 @@ final class LandingSearch {
         against);
   }
 
+  private static Note way(WayPoint landing) {
+    return Findings.at("check.way-to", "way to ", landing.name());
+  }
+
   Verdict check(TimedPlan plan) {
     PassageLimits limits = passage.limits();
     if (!limits.has(PassageLimits.TIME_TO_LANDING)) {
-      return Verdict.notChecked(NAME, "no limit was chosen");
+      return Verdict.notChecked(ABOUT, Note.information("why.no-limit", "no limit was chosen"));
     }
     if (landings.isEmpty()) {
-      return Verdict.notChecked(NAME, "no landing was given");
+      return Verdict.notChecked(ABOUT, Findings.NO_LANDING);
     }
     Stretch stretch = new Stretch(limits.warning(PassageLimits.TIME_TO_LANDING) / 60.0);
     double end = plan.route().arrivalSeconds();
@@ -126,11 +133,12 @@ final class LandingSearch {
       PassageLimits limits, double worst, Stretch stretch, @Nullable Verdict unknown) {
     if (worst == Double.POSITIVE_INFINITY) {
       return unknown == null
-          ? Verdict.stopped(NAME + stretch.words(), "no usable landing")
-          : Verdict.notChecked(NAME + stretch.words(), unknown.reason());
+          ? Verdict.stopped(
+              stretch.about(), Note.information("why.no-usable-landing", "no usable landing"))
+          : Verdict.notChecked(stretch.about(), Findings.NO_LANDING_KNOWN);
     }
     return Verdict.of(
-        NAME + stretch.words(),
+        stretch.about(),
         worst,
         "minutes for the slower party",
         limits.warning(PassageLimits.TIME_TO_LANDING) / 60.0,
@@ -171,15 +179,24 @@ final class LandingSearch {
       }
     }
 
-    String words() {
-      return longest == null
-          ? ""
-          : ", none within "
+    Note about() {
+      if (longest == null) {
+        return ABOUT;
+      }
+      Instant from = longest.from().truncatedTo(ChronoUnit.MINUTES);
+      Instant until = longest.until().truncatedTo(ChronoUnit.MINUTES);
+      String words =
+          ABOUT.text()
+              + ", none within "
               + Math.round(minutes)
               + " minutes from "
-              + longest.from().truncatedTo(java.time.temporal.ChronoUnit.MINUTES)
+              + from
               + " until "
-              + longest.until().truncatedTo(java.time.temporal.ChronoUnit.MINUTES);
+              + until;
+      return Note.information("check.time-to-landing-none", words)
+          .with("withinMinutes", minutes)
+          .with("fromTime", from.toString())
+          .with("untilTime", until.toString());
     }
   }
 }

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.util.List;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredRoute;
@@ -15,7 +16,7 @@ final class LaneCheck extends PassageCheck {
   private final double[] directions;
 
   LaneCheck(Passage passage, Lane lane) {
-    super("crossing " + lane.name(), passage);
+    super(Findings.at("check.lane", "crossing ", lane.name()), passage);
     this.middle = Outline.line(lane.middle(), lane.name());
     this.halfWidth = 0.5 * lane.width().metres();
     List<Position> points = lane.middle();
@@ -43,19 +44,21 @@ final class LaneCheck extends PassageCheck {
       }
     }
     if (when < 0) {
-      return Verdict.within(name(), "not entered");
+      return Verdict.within(about(), Note.information("why.not-entered", "not entered"));
     }
     PassageLimits limits = passage().limits();
     if (!limits.has(PassageLimits.LANE_ANGLE)) {
       return at(
-          Verdict.notChecked(name(), "the party has chosen no limit for the angle"),
+          Verdict.notChecked(
+              about(),
+              Note.information(
+                  "why.no-angle", "the party has chosen no limit for the angle")),
           candidate,
           when);
     }
-    String name = name() + ", " + minutesInside(candidate);
     return at(
         Verdict.of(
-            name,
+            inside(candidate),
             worst,
             "degrees off a right angle",
             limits.warning(PassageLimits.LANE_ANGLE),
@@ -87,7 +90,7 @@ final class LaneCheck extends PassageCheck {
   }
 
   /** Minutes inside the lane, begun ones counted; for the slower party where it gets there. */
-  private String minutesInside(Candidate candidate) {
+  private Note inside(Candidate candidate) {
     SteeredRoute route = candidate.slower().solved().orElse(null);
     Candidate slow = route == null ? candidate : new Candidate(passage(), route);
     double seconds = 0.0;
@@ -99,8 +102,15 @@ final class LaneCheck extends PassageCheck {
         }
       }
     }
-    return (long) Math.ceil(seconds / 60.0)
-        + (route == null ? " min inside as planned" : " min inside for the slower party");
+    long minutes = (long) Math.ceil(seconds / 60.0);
+    String words =
+        minutes
+            + (route == null ? " min inside as planned" : " min inside for the slower party");
+    return Note.information(
+            route == null ? "check.lane-inside" : "check.lane-inside-slower",
+            name() + ", " + words)
+        .with("lane", about())
+        .with("insideMinutes", minutes);
   }
 
   private boolean isInside(Candidate slow, int look, double part) {

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * LaunchInterval interval = LaunchInterval.of(plan);
  * interval.span().ifPresent(System.out::println);
- * System.out.println("before: " + interval.endsBefore() + "; after: " + interval.endsAfter());
+ * System.out.println("before: " + interval.endsBefore().text() + "; after: " + interval.endsAfter().text());
  * }</pre>
  *
  * <p>A leg whose heading changes along the way is looked at in 20 parts, each against the planned
@@ -35,11 +36,11 @@ public final class LaunchInterval implements Serializable {
 
   private final Instant departure;
   private final @Nullable TimeSpan span;
-  private final String endsBefore;
-  private final String endsAfter;
+  private final Note endsBefore;
+  private final Note endsAfter;
 
   private LaunchInterval(
-      Instant departure, @Nullable TimeSpan span, String endsBefore, String endsAfter) {
+      Instant departure, @Nullable TimeSpan span, Note endsBefore, Note endsAfter) {
     this.departure = departure;
     this.span = span;
     this.endsBefore = endsBefore;
@@ -60,7 +61,7 @@ public final class LaunchInterval implements Serializable {
     }
     Passage asked = builder.build();
     if (!plan.holds()) {
-      String why = Failing.worst(plan.verdicts()).message();
+      Note why = Failing.worst(plan.verdicts()).note();
       return new LaunchInterval(departure, null, why, why);
     }
     for (Duration reach = Duration.ofHours(1); ; reach = longer(reach)) {
@@ -71,7 +72,7 @@ public final class LaunchInterval implements Serializable {
         window = found.contains(departure) ? found : window;
       }
       if (window == null) {
-        String why = ends(asked, departure, 0);
+        Note why = ends(asked, departure, 0);
         return new LaunchInterval(departure, null, why, why);
       }
       boolean whole = window.from().isAfter(from) && window.until().isBefore(until);
@@ -90,18 +91,19 @@ public final class LaunchInterval implements Serializable {
     return twice.compareTo(LONGEST) > 0 ? LONGEST : twice;
   }
 
-  private static String nothing() {
-    return "nothing within " + LONGEST.toHours() + " hours";
+  private static Note nothing() {
+    return Note.information("why.nothing-within", "nothing within " + LONGEST.toHours() + " hours")
+        .with("withinHours", LONGEST.toHours());
   }
 
   /** What fails a second or two outside an edge. */
-  private static String ends(Passage asked, Instant edge, int outward) {
-    String why = "";
-    for (int seconds = 1; seconds <= 2 && why.isEmpty(); seconds++) {
+  private static Note ends(Passage asked, Instant edge, int outward) {
+    Optional<Note> why = Optional.empty();
+    for (int seconds = 1; seconds <= 2 && !why.isPresent(); seconds++) {
       Instant time = edge.plusSeconds((long) outward * seconds);
       why = Failing.of(WhenToGo.search(asked, time, time, STEP).choices().get(0));
     }
-    return why;
+    return why.orElse(Findings.EDGE);
   }
 
   /**
@@ -128,7 +130,7 @@ public final class LaunchInterval implements Serializable {
    *
    * @return what the check or the solver says just outside the span
    */
-  public String endsBefore() {
+  public Note endsBefore() {
     return endsBefore;
   }
 
@@ -137,7 +139,7 @@ public final class LaunchInterval implements Serializable {
    *
    * @return what the check or the solver says just outside the span
    */
-  public String endsAfter() {
+  public Note endsAfter() {
     return endsAfter;
   }
 
@@ -158,7 +160,7 @@ public final class LaunchInterval implements Serializable {
   @Override
   public String toString() {
     return span == null
-        ? "no launch interval: " + endsAfter
-        : span + ", before: " + endsBefore + ", after: " + endsAfter;
+        ? "no launch interval: " + endsAfter.text()
+        : span + ", before: " + endsBefore.text() + ", after: " + endsAfter.text();
   }
 }

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.Found;
@@ -16,7 +17,8 @@ final class NextInTime extends PassageCheck {
   private final Found<Window> next;
 
   NextInTime(Passage part, Found<Window> next) {
-    super("going on at " + part.wayPoints().get(1).name(), part);
+    super(
+        Findings.at("check.going-on", "going on at ", part.wayPoints().get(1).name()), part);
     this.next = next;
   }
 
@@ -29,7 +31,7 @@ final class NextInTime extends PassageCheck {
                 between(
                     EpochSeconds.of(candidate.route.leavingAt(1)),
                     EpochSeconds.of(slower.leavingAt(1))),
-            why -> Verdict.notChecked(name(), why.message()));
+            why -> Verdict.notChecked(about(), why.note()));
   }
 
   private Verdict between(double planned, double slower) {
@@ -41,7 +43,7 @@ final class NextInTime extends PassageCheck {
       best = Math.max(best, asSearched ? after : Math.min(before, after));
     }
     if (best >= 0.0) {
-      return Verdict.of(name(), best / 60.0, "minutes to spare", 5.0, 0.0)
+      return Verdict.of(about(), best / 60.0, "minutes to spare", 5.0, 0.0)
           .at(EpochSeconds.toInstant(slower));
     }
     boolean seen =
@@ -52,8 +54,14 @@ final class NextInTime extends PassageCheck {
                         && slower <= EpochSeconds.of(span.until()));
     Verdict verdict =
         seen
-            ? Verdict.stopped(name(), "barred for the planned or the slower party, or in between")
-            : Verdict.notChecked(name(), "nothing is known of going on there and then");
+            ? Verdict.stopped(
+                about(),
+                Note.information(
+                    "why.barred-between", "barred for the planned or the slower party, or in between"))
+            : Verdict.notChecked(
+                about(),
+                Note.information(
+                    "why.no-going-on", "nothing is known of going on there and then"));
     return verdict.at(EpochSeconds.toInstant(slower));
   }
 }

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -16,7 +17,7 @@ final class OpenWaterCheck extends PassageCheck {
   private final List<Outline> shores = new ArrayList<>();
 
   OpenWaterCheck(Passage passage, List<List<Position>> lines) {
-    super("land down wind", passage);
+    super(Findings.OPEN_LAND_DOWN_WIND, passage);
     for (List<Position> line : lines) {
       shores.add(Outline.line(line, "a shore"));
     }
@@ -31,17 +32,20 @@ final class OpenWaterCheck extends PassageCheck {
       }
       double speed = candidate.windSpeed(look);
       if (Double.isNaN(speed)) {
-        return at(Verdict.notChecked(name(), "no wind is known there and then"), candidate, look);
+        return at(Verdict.notChecked(about(), Findings.NO_WIND), candidate, look);
       }
       if (open < 0 && speed > 0.0 && !isLandDownWind(candidate, look)) {
         open = look;
       }
     }
     if (open < 0) {
-      return Verdict.within(name(), "all the way");
+      return Verdict.within(about(), Note.information("why.all-the-way", "all the way"));
     }
-    String why = "open water for " + (int) HELPFUL_NAUTICAL_MILES + " NM";
-    return at(Verdict.warned(name(), why), candidate, open);
+    Note why =
+        Note.information(
+                "why.open-water", "open water for " + (int) HELPFUL_NAUTICAL_MILES + " NM")
+            .with("openNauticalMiles", HELPFUL_NAUTICAL_MILES);
+    return at(Verdict.warned(about(), why), candidate, open);
   }
 
   private boolean isLandDownWind(Candidate candidate, int look) {

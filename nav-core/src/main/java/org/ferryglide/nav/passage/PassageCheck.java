@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.util.Objects;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.position.Position;
@@ -9,12 +10,12 @@ import org.ferryglide.nav.timing.Verdict;
 
 /** A condition that needs more than a steered route: it looks at the passage along the way. */
 abstract class PassageCheck implements Condition {
-  private final String name;
+  private final Note about;
   private final Passage passage;
   private Candidates shared;
 
-  PassageCheck(String name, Passage passage) {
-    this.name = Objects.requireNonNull(name, "name");
+  PassageCheck(Note about, Passage passage) {
+    this.about = Objects.requireNonNull(about, "about");
     this.passage = passage;
     this.shared = new Candidates(passage);
   }
@@ -26,7 +27,12 @@ abstract class PassageCheck implements Condition {
 
   @Override
   public String name() {
-    return name;
+    return about.text();
+  }
+
+  @Override
+  public Note about() {
+    return about;
   }
 
   Passage passage() {

@@ -3,6 +3,7 @@ package org.ferryglide.nav.passage;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 
 /**
@@ -22,7 +23,7 @@ final class RadioPosition {
   private RadioPosition() {}
 
   /** From the nearest mark: a way point or refuge with something to see, or any if none has. */
-  static String words(Passage passage, Position party) {
+  static Note from(Passage passage, Position party) {
     List<WayPoint> marks = marks(passage);
     WayPoint nearest = marks.get(0);
     double least = Double.POSITIVE_INFINITY;
@@ -33,24 +34,32 @@ final class RadioPosition {
         nearest = mark;
       }
     }
-    return words(nearest, party);
+    return from(nearest, party);
   }
 
-  static String words(WayPoint mark, Position party) {
+  static Note from(WayPoint mark, Position party) {
     GeodesicLeg leg = GeodesicLeg.between(mark.position(), party);
     long tenths = Math.round(leg.length().nauticalMiles() * 10.0);
     if (tenths < LEAST_TENTHS) {
-      return CardLabels.AT_MARK + mark.name();
+      return Note.information("radio.at", "at " + mark.name()).with("mark", mark.name());
     }
+    String bearing = leg.initialCourse().threeDigits().substring(0, 3);
     String miles = Long.toString(tenths / 10);
-    return spoken(leg.initialCourse().threeDigits())
-        + CardLabels.DEGREES_TRUE_FROM
-        + mark.name()
-        + CardLabels.COMMA
-        + spoken(miles)
-        + CardLabels.DECIMAL
-        + spoken(Long.toString(tenths % 10))
-        + CardLabels.MILES;
+    String tenth = Long.toString(tenths % 10);
+    String words =
+        spoken(bearing)
+            + " degrees true from "
+            + mark.name()
+            + ", "
+            + spoken(miles)
+            + " decimal "
+            + spoken(tenth)
+            + " miles";
+    return Note.information("radio.from", words)
+        .with("spokenBearing", bearing)
+        .with("mark", mark.name())
+        .with("spokenMiles", miles)
+        .with("spokenTenth", tenth);
   }
 
   private static List<WayPoint> marks(Passage passage) {

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.basics.Seconds;
@@ -25,7 +26,7 @@ final class ReachCheck extends PassageCheck {
   private final List<LandingCheck> landings = new ArrayList<>();
 
   ReachCheck(Passage passage) {
-    super("time to a usable landing", passage);
+    super(Note.information("check.reach", "time to a usable landing"), passage);
     slow = passage.slower();
     List<WayPoint> places = new ArrayList<>(slow.wayPoints());
     places.addAll(slow.refuges());
@@ -37,7 +38,7 @@ final class ReachCheck extends PassageCheck {
   @Override
   Verdict check(Candidate candidate) {
     if (landings.isEmpty()) {
-      return Verdict.notChecked(name(), "no landing was given");
+      return Verdict.notChecked(about(), Findings.NO_LANDING);
     }
     Arrivals arrivals = Arrivals.of(PassageSolver.solver(slow, LegOptions.usual()));
     double warning = passage().limits().warning(PassageLimits.TIME_TO_LANDING);
@@ -67,20 +68,24 @@ final class ReachCheck extends PassageCheck {
     }
     if (unknown >= 0 && !(worst > passage().limits().stop(PassageLimits.TIME_TO_LANDING))) {
       return at(
-          Verdict.notChecked(name(), "no landing is known to be usable from there and then"),
+          Verdict.notChecked(about(), Findings.NO_LANDING_KNOWN),
           candidate,
           unknown);
     }
     if (Double.isInfinite(worst)) {
-      return at(Verdict.stopped(name(), "none can be reached from there"), candidate, when);
+      return at(Verdict.stopped(
+              about(), Note.information("why.none-in-reach", "none can be reached from there")), candidate, when);
     }
-    String name =
+    long beyond = Math.round(longest / 60.0);
+    Note about =
         longest > 0.0
-            ? name() + ", beyond the warning for " + Math.round(longest / 60.0) + " min"
-            : name();
+            ? Note.information(
+                    "check.reach-beyond", name() + ", beyond the warning for " + beyond + " min")
+                .with("beyondMinutes", beyond)
+            : about();
     return at(
         Verdict.of(
-            name,
+            about,
             worst / 60.0,
             "minutes for the slower party",
             warning / 60.0,

@@ -1,5 +1,7 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
+
 /**
  * How much slower the party could be at each moment and still keep to its path and not be carried
  * back along it, with the stream at the upper end of its error.
@@ -13,12 +15,12 @@ final class ReserveCheck extends WorstAlong {
 
   ReserveCheck(Passage passage) {
     super(
-        "reserve of speed",
+        Note.information("check.reserve", "reserve of speed"),
         passage,
         "knots",
         WaterChecks.knots(passage.limits().warning(PassageLimits.RESERVE)),
         WaterChecks.knots(passage.limits().stop(PassageLimits.RESERVE)),
-        "wind or stream are not known there and then");
+        Findings.NO_WIND_OR_STREAM);
     factor = 1.0 + passage.limits().rateError();
     driftFraction =
         passage.wind().isPresent() ? passage.party().craft().windResponse().driftFraction() : 0.0;

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.util.List;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.timing.Verdict;
@@ -10,7 +11,7 @@ final class SlowerToo extends PassageCheck {
   private final Checks checks;
 
   SlowerToo(Passage passage) {
-    super("slower party", passage);
+    super(Note.information("check.slower", "slower party"), passage);
     slow = passage.slower();
     checks = Checks.of(slow);
   }
@@ -23,8 +24,8 @@ final class SlowerToo extends PassageCheck {
             route -> Failing.worst(checks.check(Candidate.ofTheSlowest(slow, route))),
             why ->
                 why.isForWantOfData()
-                    ? Verdict.notChecked(name(), why.message())
-                    : Verdict.stopped(name(), why.message()));
+                    ? Verdict.notChecked(about(), why.note())
+                    : Verdict.stopped(about(), why.note()));
   }
 
   /** The landing at the end, at every time from the planned party's arrival to the slower one's. */
@@ -41,7 +42,10 @@ final class SlowerToo extends PassageCheck {
     private final LandingCheck landing;
 
     Throughout(Passage passage, int last, Landing landing) {
-      super("landing until the slower party is there", passage);
+      super(
+          Note.information(
+              "check.landing-until", "landing until the slower party is there"),
+          passage);
       this.landing = new LandingCheck(passage, last, landing);
     }
 
@@ -53,7 +57,7 @@ final class SlowerToo extends PassageCheck {
           .slower()
           .match(
               route -> landing.usable(from, Math.max(from, route.arrivalSeconds()) + ashore),
-              why -> Verdict.notChecked(name(), why.message()));
+              why -> Verdict.notChecked(about(), why.note()));
     }
   }
 }

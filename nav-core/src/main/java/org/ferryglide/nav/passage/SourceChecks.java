@@ -27,13 +27,13 @@ final class SourceChecks {
     private final Verdict verdict;
 
     Tables(Passage passage) {
-      super("tables and places", passage);
+      super(Note.information("check.tables", "tables and places"), passage);
       List<Note> notes = new ArrayList<>(passage.notes());
       for (WayPoint place : passage.wayPoints()) {
         addFar(passage, place, notes);
       }
       passage.refuges().forEach(place -> addFar(passage, place, notes));
-      verdict = byWorst(name(), notes);
+      verdict = byWorst(about(), notes);
     }
 
     private static void addFar(Passage passage, WayPoint place, List<Note> notes) {
@@ -48,7 +48,10 @@ final class SourceChecks {
           notes.add(
               Note.caution(
                   "passage.far-port",
-                  port + " lies " + Math.round(miles) + " NM from " + place.name()));
+                      port + " lies " + Math.round(miles) + " NM from " + place.name())
+                  .with("port", port)
+                  .with("awayNauticalMiles", miles)
+                  .with("place", place.name()));
         }
       }
     }
@@ -64,7 +67,7 @@ final class SourceChecks {
     private final ConcurrentMap<LocalDate, Verdict> days = new ConcurrentHashMap<>();
 
     Variation(Passage passage) {
-      super("variation", passage);
+      super(Findings.OPEN_VARIATION, passage);
     }
 
     @Override
@@ -81,13 +84,16 @@ final class SourceChecks {
           notes.addAll(source.at(place.position(), date).notes());
         }
       } catch (DateTimeException e) {
-        return Verdict.notChecked(name(), "no model is in force on " + date);
+        return Verdict.notChecked(
+            about(),
+            Note.information("why.no-model", "no model is in force on " + date)
+                .with("date", date.toString()));
       }
-      return byWorst(name(), notes);
+      return byWorst(about(), notes);
     }
   }
 
-  private static Verdict byWorst(String name, List<Note> notes) {
+  private static Verdict byWorst(Note about, List<Note> notes) {
     Note worst = null;
     for (Note note : notes) {
       if (worst == null || note.severity().compareTo(worst.severity()) > 0) {
@@ -95,10 +101,10 @@ final class SourceChecks {
       }
     }
     if (worst == null || worst.severity() == Severity.INFORMATION) {
-      return Verdict.within(name, "nothing doubted");
+      return Verdict.within(about, Note.information("why.no-doubt", "nothing doubted"));
     }
     return worst.severity() == Severity.WARNING
-        ? Verdict.stopped(name, worst.text())
-        : Verdict.warned(name, worst.text());
+        ? Verdict.stopped(about, worst)
+        : Verdict.warned(about, worst);
   }
 }

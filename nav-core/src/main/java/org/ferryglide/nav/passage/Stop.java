@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
@@ -90,5 +91,14 @@ public sealed interface Stop extends Serializable
    *
    * @return for example {@code 40 min ashore}
    */
-  String words();
+  default String words() {
+    return about().text();
+  }
+
+  /**
+   * The stop in a few words, under a code that a translation knows.
+   *
+   * @return words whose text is {@link #words}
+   */
+  Note about();
 }

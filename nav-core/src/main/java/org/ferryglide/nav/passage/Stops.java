@@ -3,6 +3,7 @@ package org.ferryglide.nav.passage;
 import java.time.Duration;
 import java.time.Instant;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Note;
 
 /** The kinds of stop. */
 final class Stops {
@@ -12,8 +13,9 @@ final class Stops {
     private static final long serialVersionUID = 1L;
 
     @Override
-    public String words() {
-      return length.toMinutes() + " min ashore";
+    public Note about() {
+      return Note.information("stop.ashore", length.toMinutes() + " min ashore")
+          .with("ashoreMinutes", length.toMinutes());
     }
   }
 
@@ -21,8 +23,9 @@ final class Stops {
     private static final long serialVersionUID = 1L;
 
     @Override
-    public String words() {
-      return "ashore until " + time;
+    public Note about() {
+      return Note.information("stop.until", "ashore until " + time)
+          .with("untilTime", time.toString());
     }
   }
 
@@ -30,8 +33,11 @@ final class Stops {
     private static final long serialVersionUID = 1L;
 
     @Override
-    public String words() {
-      return "ashore until " + (atLeast ? "at least " : "at most ") + metres + " m at " + port;
+    public Note about() {
+      String words = "ashore until " + (atLeast ? "at least " : "at most ") + metres + " m at ";
+      return Note.information("stop.level-at-" + (atLeast ? "least" : "most"), words + port)
+          .with("levelMetres", metres)
+          .with("port", port);
     }
   }
 
@@ -39,8 +45,9 @@ final class Stops {
     private static final long serialVersionUID = 1L;
 
     @Override
-    public String words() {
-      return "ashore until the stream is at most " + rate.inKnots(1);
+    public Note about() {
+      String words = "ashore until the stream is at most " + rate.inKnots(1);
+      return Note.information("stop.stream", words).with("rateKnots", rate.knots());
     }
   }
 }

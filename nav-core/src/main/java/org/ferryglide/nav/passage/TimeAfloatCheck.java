@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.timing.Verdict;
@@ -10,13 +11,13 @@ import org.ferryglide.nav.timing.Verdict;
  */
 final class TimeAfloatCheck extends PassageCheck {
   TimeAfloatCheck(Passage passage) {
-    super("time afloat without a stop", passage);
+    super(Note.information("check.time-afloat", "time afloat without a stop"), passage);
   }
 
   @Override
   Verdict check(Candidate candidate) {
     double[] times = candidate.slowerTimes();
-    return times.length > 0 ? longest(times) : DaylightCheck.notThere(name(), candidate);
+    return times.length > 0 ? longest(times) : DaylightCheck.notThere(about(), candidate);
   }
 
   private Verdict longest(double[] times) {
@@ -36,7 +37,7 @@ final class TimeAfloatCheck extends PassageCheck {
     double most = longest + Seconds.of(party.launching()) + Seconds.of(party.landing());
     PassageLimits limits = passage().limits();
     return Verdict.of(
-            name(),
+            about(),
             most / 60.0,
             "minutes for the slower party",
             limits.warning(PassageLimits.TIME_AFLOAT) / 60.0,

@@ -38,14 +38,14 @@ public final class TimedPlan implements Serializable {
   private final SteeredRoute route;
   private final List<PlannedLeg> legs;
   private final List<Verdict> verdicts;
-  private final List<String> notChecked;
+  private final List<Note> notChecked;
 
   private TimedPlan(
       Passage passage,
       SteeredRoute route,
       List<PlannedLeg> legs,
       List<Verdict> verdicts,
-      List<String> notChecked) {
+      List<Note> notChecked) {
     this.passage = passage;
     this.route = route;
     this.legs = legs;
@@ -186,7 +186,7 @@ public final class TimedPlan implements Serializable {
    *
    * @return for example {@code dangers}; unmodifiable
    */
-  public List<String> notChecked() {
+  public List<Note> notChecked() {
     return notChecked;
   }
 
@@ -250,13 +250,13 @@ public final class TimedPlan implements Serializable {
    * mark to the party, and the distance.
    *
    * @param time when; before the departure and after the arrival, the party is at its ends
-   * @return for example {@code two two five degrees true from Tarn Skerry, one decimal five miles};
+   * @return {@code radio.from} or {@code radio.at}, its text for example {@code two two five degrees true from Tarn Skerry, one decimal five miles};
    *     the bearing to the nearest degree, the distance to the nearest tenth of a nautical mile.
    *     The mark is a way point or refuge with something to see, or any of them if none has
    */
-  public String radioPosition(Instant time) {
+  public Note radioPosition(Instant time) {
     Instant within = time.isBefore(departure()) ? departure() : time;
-    return RadioPosition.words(passage, route.at(within.isAfter(arrival()) ? arrival() : within));
+    return RadioPosition.from(passage, route.at(within.isAfter(arrival()) ? arrival() : within));
   }
 
   /**

@@ -1,5 +1,7 @@
 package org.ferryglide.nav.passage;
 
+import java.util.Optional;
+import org.ferryglide.nav.note.Note;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -50,7 +52,7 @@ final class TurnSearch {
         next == null ? alone : alone.toBuilder().condition(new NextInTime(alone, next)).build();
     Found<Window> goingOn = windows(onward, from);
     // what fails here tells more than that something fails further on
-    Map<TimeSpan, String> notOn = outside(List.of(alone, onward), goingOn);
+    Map<TimeSpan, Note> notOn = outside(List.of(alone, onward), goingOn);
     if (wayPoint == 0) {
       TimeSpan whole = goingOn.asked();
       Found<Window> home =
@@ -101,8 +103,8 @@ final class TurnSearch {
   }
 
   /** The spans between the windows, each with what fails a second after it begins. */
-  private static Map<TimeSpan, String> outside(List<Passage> parts, Found<Window> windows) {
-    Map<TimeSpan, String> outside = new LinkedHashMap<>();
+  private static Map<TimeSpan, Note> outside(List<Passage> parts, Found<Window> windows) {
+    Map<TimeSpan, Note> outside = new LinkedHashMap<>();
     Instant begin = windows.asked().from();
     Instant look = begin;
     for (Window window : windows) {
@@ -119,21 +121,22 @@ final class TurnSearch {
   }
 
   private static void put(
-      Map<TimeSpan, String> outside, List<Passage> parts, TimeSpan span, Instant look) {
-    String why = why(parts, look.isAfter(span.until()) ? span.until() : look);
-    if (why.isEmpty()) { // the edge lies just there
+      Map<TimeSpan, Note> outside, List<Passage> parts, TimeSpan span, Instant look) {
+    Optional<Note> why = why(parts, look.isAfter(span.until()) ? span.until() : look);
+    if (!why.isPresent()) { // the edge lies just there
       why = why(parts, span.from().plus(span.duration().dividedBy(2)));
     }
-    outside.put(span, why);
+    outside.put(span, why.orElse(Findings.EDGE));
   }
 
-  private static String why(List<Passage> parts, Instant time) {
+  private static Optional<Note> why(List<Passage> parts, Instant time) {
     for (Passage part : parts) {
-      String why = Failing.of(WhenToGo.search(part, time, time, PAST_AN_EDGE).choices().get(0));
-      if (!why.isEmpty()) {
+      Optional<Note> why =
+          Failing.of(WhenToGo.search(part, time, time, PAST_AN_EDGE).choices().get(0));
+      if (why.isPresent()) {
         return why;
       }
     }
-    return "";
+    return Optional.empty();
   }
 }

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.Collections;
@@ -18,7 +19,7 @@ import org.ferryglide.nav.water.Window;
  * <pre>{@code
  * for (TurnTimes times : wayHome.turns()) {
  *   System.out.println(times.wayPoint().name() + " not later than " + times.notLaterThan());
- *   times.barred().forEach((span, why) -> System.out.println("no way home " + span + ": " + why));
+ *   times.barred().forEach((span, why) -> System.out.println("no way home " + span + ": " + why.text()));
  * }
  * }</pre>
  */
@@ -28,17 +29,17 @@ public final class TurnTimes implements Serializable {
   private final WayPoint wayPoint;
   private final Instant planned;
   private final Found<Window> goingOn;
-  private final LinkedHashMap<TimeSpan, String> notOn;
+  private final LinkedHashMap<TimeSpan, Note> notOn;
   private final Found<Window> home;
-  private final LinkedHashMap<TimeSpan, String> barred;
+  private final LinkedHashMap<TimeSpan, Note> barred;
 
   TurnTimes(
       WayPoint wayPoint,
       Instant planned,
       Found<Window> goingOn,
-      Map<TimeSpan, String> notOn,
+      Map<TimeSpan, Note> notOn,
       Found<Window> home,
-      Map<TimeSpan, String> barred) {
+      Map<TimeSpan, Note> barred) {
     this.wayPoint = wayPoint;
     this.planned = planned;
     this.goingOn = goingOn;
@@ -96,7 +97,7 @@ public final class TurnTimes implements Serializable {
    *
    * @return in order of time; unmodifiable
    */
-  public Map<TimeSpan, String> notOn() {
+  public Map<TimeSpan, Note> notOn() {
     return Collections.unmodifiableMap(notOn);
   }
 
@@ -116,7 +117,7 @@ public final class TurnTimes implements Serializable {
    *
    * @return in order of time, those between two spans of {@link #home} among them; unmodifiable
    */
-  public Map<TimeSpan, String> barred() {
+  public Map<TimeSpan, Note> barred() {
     return Collections.unmodifiableMap(barred);
   }
 

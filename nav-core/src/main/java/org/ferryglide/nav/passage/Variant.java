@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
@@ -43,12 +44,12 @@ public final class Variant implements Serializable {
 
   private static final double QUARTER = 0.25;
 
-  private final String name;
+  private final Note about;
   private final Instant departure;
   private final Outcome<TimedPlan, NotPossible> outcome;
 
-  private Variant(String name, Instant departure, Outcome<TimedPlan, NotPossible> outcome) {
-    this.name = name;
+  private Variant(Note about, Instant departure, Outcome<TimedPlan, NotPossible> outcome) {
+    this.about = about;
     this.departure = departure;
     this.outcome = outcome;
   }
@@ -68,25 +69,35 @@ public final class Variant implements Serializable {
    */
   public static List<Variant> sideBySide(Passage passage, Instant departure) {
     List<Variant> all = new ArrayList<>();
-    all.add(of(AS_PLANNED, passage, departure));
-    all.add(of("slower party", passage.slower(), departure));
-    all.add(of("30 minutes early", passage, departure.minus(Duration.ofMinutes(30))));
-    all.add(of("30 minutes late", passage, departure.plus(Duration.ofMinutes(30))));
-    all.add(of("60 minutes late", passage, departure.plus(Duration.ofMinutes(60))));
-    for (int late : new int[] {-60, -30, 30, 60}) {
-      String name = "stream " + Math.abs(late) + " minutes " + (late < 0 ? "early" : "late");
-      all.add(of(name, withStream(passage, 1.0, Duration.ofMinutes(late)), departure));
+    all.add(of(about("as-planned", AS_PLANNED), passage, departure));
+    all.add(of(about("slower", "slower party"), passage.slower(), departure));
+    for (int late : new int[] {-30, 30, 60}) {
+      all.add(of(late("", late), passage, departure.plus(Duration.ofMinutes(late))));
     }
-    all.add(of("stream a quarter stronger", ofRate(passage, 1.0 + QUARTER), departure));
-    all.add(of("stream a quarter weaker", ofRate(passage, 1.0 - QUARTER), departure));
-    all.add(of("no stream", ofRate(passage, 0.0), departure));
+    for (int late : new int[] {-60, -30, 30, 60}) {
+      all.add(of(late("stream", late), withStream(passage, 1.0, Duration.ofMinutes(late)), departure));
+    }
+    all.add(of(about("stream-stronger", "stream a quarter stronger"), ofRate(passage, 1.0 + QUARTER), departure));
+    all.add(of(about("stream-weaker", "stream a quarter weaker"), ofRate(passage, 1.0 - QUARTER), departure));
+    all.add(of(about("no-stream", "no stream"), ofRate(passage, 0.0), departure));
     all.add(moreWind(passage, departure));
     all.add(lessVisibility(passage, departure));
     return Collections.unmodifiableList(all);
   }
 
-  private static Variant of(String name, Passage passage, Instant departure) {
-    return new Variant(name, departure, TimedPlan.of(passage, departure));
+  private static Note about(String code, String words) {
+    return Note.information("what-if." + code, words);
+  }
+
+  private static Note late(String what, int minutes) {
+    String side = minutes < 0 ? "early" : "late";
+    String words = (what.isEmpty() ? "" : what + " ") + Math.abs(minutes) + " minutes " + side;
+    return about((what.isEmpty() ? "" : what + "-") + side, words)
+        .with("offMinutes", Math.abs(minutes));
+  }
+
+  private static Variant of(Note about, Passage passage, Instant departure) {
+    return new Variant(about, departure, TimedPlan.of(passage, departure));
   }
 
   private static Passage ofRate(Passage passage, double factor) {
@@ -100,25 +111,25 @@ public final class Variant implements Serializable {
   }
 
   private static Variant moreWind(Passage passage, Instant departure) {
-    String name = "half as much wind again";
+    Note about = about("more-wind", "half as much wind again");
     WindField wind = passage.wind().orElse(null);
     return wind == null
-        ? unknown(name, passage, departure)
-        : of(name, passage.toBuilder().wind(new StrongerWind(wind, MORE_WIND)).build(), departure);
+        ? unknown(about, passage, departure)
+        : of(about, passage.toBuilder().wind(new StrongerWind(wind, MORE_WIND)).build(), departure);
   }
 
   private static Variant lessVisibility(Passage passage, Instant departure) {
-    String name = "half the visibility";
+    Note about = about("less-visibility", "half the visibility");
     return passage
         .visibility()
-        .map(far -> of(name, passage.toBuilder().visibility(far.times(0.5)).build(), departure))
-        .orElseGet(() -> unknown(name, passage, departure));
+        .map(far -> of(about, passage.toBuilder().visibility(far.times(0.5)).build(), departure))
+        .orElseGet(() -> unknown(about, passage, departure));
   }
 
-  private static Variant unknown(String name, Passage passage, Instant departure) {
+  private static Variant unknown(Note about, Passage passage, Instant departure) {
     NotPossible why =
         NotPossible.because(Reason.NO_DATA).at(passage.wayPoints().get(0).position(), departure);
-    return new Variant(name, departure, Outcome.ofUnsolved(why));
+    return new Variant(about, departure, Outcome.ofUnsolved(why));
   }
 
   /**
@@ -127,7 +138,16 @@ public final class Variant implements Serializable {
    * @return a few words
    */
   public String name() {
-    return name;
+    return about.text();
+  }
+
+  /**
+   * What is changed, under a code that a translation knows.
+   *
+   * @return words whose text is {@link #name}
+   */
+  public Note about() {
+    return about;
   }
 
   /**
@@ -160,18 +180,18 @@ public final class Variant implements Serializable {
   @Override
   public boolean equals(Object other) {
     return other instanceof Variant that
-        && name.equals(that.name)
+        && about.equals(that.about)
         && departure.equals(that.departure)
         && outcome.equals(that.outcome);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, departure, outcome);
+    return Objects.hash(about, departure, outcome);
   }
 
   @Override
   public String toString() {
-    return name + ": " + outcome.<String>match(TimedPlan::toString, NotPossible::message);
+    return name() + ": " + outcome.<String>match(TimedPlan::toString, NotPossible::message);
   }
 }

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.measure.Speed;
@@ -36,12 +37,12 @@ final class WaterChecks {
   private static PassageCheck stream(Passage passage, PassageLimits limits) {
     double factor = METRES_A_SECOND_TO_KNOTS * (1.0 + limits.rateError());
     return new WorstAlong(
-        "stream",
+        Note.information("check.stream", "stream"),
         passage,
         "knots",
         knots(limits.warning(PassageLimits.STREAM)),
         knots(limits.stop(PassageLimits.STREAM)),
-        "no stream is known there and then") {
+        Findings.NO_STREAM) {
       @Override
       double figure(Candidate candidate, int look) {
         return candidate.streamRate(look) * factor;
@@ -51,12 +52,12 @@ final class WaterChecks {
 
   private static PassageCheck wind(Passage passage, PassageLimits limits) {
     return new WorstAlong(
-        "wind",
+        Note.information("check.wind", "wind"),
         passage,
         "knots",
         knots(limits.warning(PassageLimits.WIND)),
         knots(limits.stop(PassageLimits.WIND)),
-        "no wind is known there and then") {
+        Findings.NO_WIND) {
       @Override
       double figure(Candidate candidate, int look) {
         return knots(candidate.windSpeed(look));
@@ -68,12 +69,12 @@ final class WaterChecks {
     double factor = 1.0 + limits.rateError();
     double least = limits.leastStream();
     return new WorstAlong(
-        "wind against stream",
+        Note.information("check.wind-against-stream", "wind against stream"),
         passage,
         "knots",
         knots(limits.warning(PassageLimits.WIND_AGAINST_STREAM)),
         knots(limits.stop(PassageLimits.WIND_AGAINST_STREAM)),
-        "wind or stream are not known there and then") {
+        Findings.NO_WIND_OR_STREAM) {
       @Override
       double figure(Candidate candidate, int look) {
         double rate = candidate.streamRate(look);

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
@@ -41,9 +42,9 @@ public final class WayHome implements Serializable {
   private static final double LONGEST_SECONDS = 24.0 * 3600.0;
 
   private final List<TurnTimes> turns;
-  private final List<String> notChecked;
+  private final List<Note> notChecked;
 
-  private WayHome(List<TurnTimes> turns, List<String> notChecked) {
+  private WayHome(List<TurnTimes> turns, List<Note> notChecked) {
     this.turns = turns;
     this.notChecked = notChecked;
   }
@@ -92,13 +93,15 @@ public final class WayHome implements Serializable {
               + ", but was "
               + until);
     }
-    List<String> open = new ArrayList<>(plan.notChecked());
+    List<Note> open = new ArrayList<>(plan.notChecked());
     WayPoint start = plan.passage().wayPoints().get(0);
     if (!start.landing().isPresent()) {
-      open.add("landing at " + start.name());
+      open.add(Findings.at("open.landing", "landing at ", start.name()));
     }
     for (Condition own : plan.passage().conditions()) {
-      open.add(own.name() + " on the way home");
+      open.add(
+          Note.information("open.on-the-way-home", own.name() + " on the way home")
+              .with("about", own.about()));
     }
     return new WayHome(
         Collections.unmodifiableList(new TurnSearch(plan, until, step).turns()),
@@ -119,7 +122,7 @@ public final class WayHome implements Serializable {
    *
    * @return for example {@code dangers}; unmodifiable
    */
-  public List<String> notChecked() {
+  public List<Note> notChecked() {
     return notChecked;
   }
 

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.steer.NotPossible;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -38,9 +39,9 @@ import org.ferryglide.nav.water.Window;
 public final class WhenToGo {
   private final Departures departures;
   private final List<Departure> choices;
-  private final List<String> notChecked;
+  private final List<Note> notChecked;
 
-  private WhenToGo(Departures departures, List<String> notChecked) {
+  private WhenToGo(Departures departures, List<Note> notChecked) {
     this.departures = departures;
     this.choices = departures.all();
     this.notChecked = notChecked;
@@ -138,7 +139,7 @@ public final class WhenToGo {
    *
    * @return for example {@code dangers}; unmodifiable
    */
-  public List<String> notChecked() {
+  public List<Note> notChecked() {
     return notChecked;
   }
 
@@ -232,27 +233,38 @@ public final class WhenToGo {
    *
    * @return the commonest first; unmodifiable
    */
-  public Map<String, Integer> whyNot() {
-    Map<String, Integer> counts = new LinkedHashMap<>();
+  public Map<Note, Integer> whyNot() {
+    Map<Note, Integer> counts = new LinkedHashMap<>();
     for (Departure departure : choices) {
       departure
           .outcome()
           .why()
-          .ifPresent(why -> counts.merge("not possible: " + why.reason(), 1, Integer::sum));
+          .ifPresent(why -> counts.merge(impossible(why), 1, Integer::sum));
       for (int i = 0; i < departure.verdicts().size(); i++) {
         Verdict verdict = departure.verdicts().get(i);
         if (!verdict.holds()) {
-          String name = departures.conditions().get(i).name();
+          Note about = departures.conditions().get(i).about();
           boolean unknown = verdict.answer() == Verdict.Answer.NOT_CHECKED;
-          counts.merge(unknown ? name + " (not checked)" : name, 1, Integer::sum);
+          counts.merge(unknown ? unknown(about) : about, 1, Integer::sum);
         }
       }
     }
-    List<Map.Entry<String, Integer>> entries = new ArrayList<>(counts.entrySet());
+    List<Map.Entry<Note, Integer>> entries = new ArrayList<>(counts.entrySet());
     entries.sort((a, b) -> b.getValue() - a.getValue());
-    Map<String, Integer> sorted = new LinkedHashMap<>();
+    Map<Note, Integer> sorted = new LinkedHashMap<>();
     entries.forEach(entry -> sorted.put(entry.getKey(), entry.getValue()));
     return Collections.unmodifiableMap(sorted);
+  }
+
+  private static Note impossible(NotPossible why) {
+    Note reason = why.reason().note();
+    return Note.information("against.not-possible", "not possible: " + reason.text())
+        .with("reason", reason);
+  }
+
+  private static Note unknown(Note about) {
+    return Note.information("against.not-checked", about.text() + " (not checked)")
+        .with("about", about);
   }
 
   private Optional<Departure> best(ToDoubleFunction<SteeredRoute> merit) {

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.timing.Verdict;
 
 /**
@@ -11,7 +12,7 @@ abstract class WorstAlong extends PassageCheck {
   private final String unit;
   private final double warn;
   private final double stop;
-  private final String missing;
+  private final Note missing;
   private final boolean mirrored;
 
   /**
@@ -21,8 +22,8 @@ abstract class WorstAlong extends PassageCheck {
    * @param stop where the plan stops, as told; below {@code warn} where small figures are the worse
    * @param missing what is not known where the figure is NaN
    */
-  WorstAlong(String name, Passage passage, String unit, double warn, double stop, String missing) {
-    super(name, passage);
+  WorstAlong(Note about, Passage passage, String unit, double warn, double stop, Note missing) {
+    super(about, passage);
     this.unit = unit;
     this.warn = warn;
     this.stop = stop;
@@ -84,11 +85,11 @@ abstract class WorstAlong extends PassageCheck {
     // what is known to be too much stops, whatever else is not known
     boolean stopped = mirrored ? figure < stop : figure > stop;
     if (unknown >= 0 && !stopped) {
-      return at(Verdict.notChecked(name(), missing), candidate, unknown);
+      return at(Verdict.notChecked(about(), missing), candidate, unknown);
     }
     return worst < 0
-        ? Verdict.within(name(), "it never comes to that")
-        : at(Verdict.of(name(), figure, unit, warn, stop), candidate, worst);
+        ? Verdict.within(about(), Findings.NEVER)
+        : at(Verdict.of(about(), figure, unit, warn, stop), candidate, worst);
   }
 
   /** The figure at its worst, which may lie between two looks. */

@@ -2,11 +2,14 @@ package org.ferryglide.nav.steer;
 
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Collections;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.note.Why;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
@@ -209,28 +212,83 @@ public final class NotPossible implements Why {
    */
   @Override
   public String message() {
-    StringBuilder line = new StringBuilder(reason.text());
+    return reason.text()
+        + needed()
+        + lacking()
+        + (when == null ? "" : ", at " + when.truncatedTo(ChronoUnit.SECONDS))
+        + (where == null ? "" : ", near " + where.text(AngleForm.DEGREES_MINUTES, 1))
+        + (legNumber == 0 ? "" : ", in leg " + legNumber);
+  }
+
+  private String needed() {
+    return Double.isNaN(share)
+        ? ""
+        : ": it would take "
+            + sharePercent()
+            + " % of the craft's speed against what sets across, and the limits allow "
+            + percent(shareAllowed);
+  }
+
+  private long sharePercent() {
+    return (long) Math.ceil(share * 100.0 - ROUNDING);
+  }
+
+  private String lacking() {
+    return isSpeedLacking()
+        ? ", by " + Speed.ofKnots(shortByKnots()).inKnots(2) + (allTheWay ? " all the way" : "")
+        : "";
+  }
+
+  private boolean isSpeedLacking() {
+    return shortBy != null && shortBy.metresPerSecond() > 0.0;
+  }
+
+  /** Rounded up to a hundredth. */
+  private double shortByKnots() {
+    double knots = shortBy == null ? 0.0 : shortBy.knots();
+    return Math.max(1.0, Math.ceil(knots * 100.0 - ROUNDING)) / 100.0;
+  }
+
+  /**
+   * The finding as a note, so that a translation can tell it and a program need not read it. Its
+   * parts have codes of their own: {@code reason}, and where they are known {@code needed}, {@code
+   * lacking} and {@code leg}; time and place stand beside them only.
+   *
+   * @return {@code not-possible}, its text the {@link #message}
+   */
+  public Note note() {
+    Note note =
+        new Note(
+                "not-possible",
+                isForWantOfData() ? Severity.CAUTION : Severity.WARNING,
+                message(),
+                Collections.emptyMap(),
+                Collections.emptyMap())
+            .with("reason", reason.note())
+            .with("needed", "")
+            .with("lacking", "")
+            .with("leg", "");
     if (!Double.isNaN(share)) {
-      line.append(": it would take ")
-          .append((long) Math.ceil(share * 100.0 - ROUNDING))
-          .append(" % of the craft's speed against what sets across, and the limits allow ")
-          .append(percent(shareAllowed));
+      Note needed =
+          Note.information("not-possible.needed", needed())
+              .with("sharePercent", sharePercent())
+              .with("allowedPercent", percent(shareAllowed));
+      note = note.with("needed", needed);
     }
-    if (shortBy != null && shortBy.metresPerSecond() > 0.0) {
-      double hundredths = Math.ceil(shortBy.knots() * 100.0 - ROUNDING);
-      line.append(", by ").append(Speed.ofKnots(Math.max(1.0, hundredths) / 100.0).inKnots(2));
-      line.append(allTheWay ? " all the way" : "");
-    }
-    if (when != null) {
-      line.append(", at ").append(when.truncatedTo(ChronoUnit.SECONDS));
-    }
-    if (where != null) {
-      line.append(", near ").append(where.text(AngleForm.DEGREES_MINUTES, 1));
+    if (isSpeedLacking()) {
+      String code = "not-possible.lacking" + (allTheWay ? "-all-the-way" : "");
+      note =
+          note.with(
+              "lacking", Note.information(code, lacking()).with("lackingKnots", shortByKnots()));
     }
     if (legNumber != 0) {
-      line.append(", in leg ").append(legNumber);
+      Note leg = Note.information("not-possible.leg", ", in leg " + legNumber);
+      note = note.with("leg", leg.with("legNumber", legNumber));
     }
-    return line.toString();
+    note = when == null ? note : note.with("whenTime", when.toString());
+    return where == null
+        ? note
+        : note.with("where", where.text(AngleForm.DEGREES_MINUTES, 1));
   }
 
   private static String percent(double share) {

@@ -1,5 +1,8 @@
 package org.ferryglide.nav.steer;
 
+import java.util.Locale;
+import org.ferryglide.nav.note.Note;
+
 /**
  * Why a leg cannot be steered. More reasons may be added, so a {@code switch} needs a default.
  *
@@ -38,5 +41,14 @@ public enum Reason {
 
   String text() {
     return text;
+  }
+
+  /**
+   * The reason as words with a code, so that a translation can tell it.
+   *
+   * @return {@code reason.} and its name, as {@code reason.cross-stream}
+   */
+  public Note note() {
+    return Note.information("reason." + name().toLowerCase(Locale.ROOT).replace('_', '-'), text);
   }
 }

@@ -11,6 +11,7 @@ import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
@@ -45,6 +46,26 @@ public interface Condition {
   String name();
 
   /**
+   * What is asked for, under a code that a translation knows.
+   *
+   * @return words whose text is {@link #name}; {@code condition.own} unless the condition has a code
+   */
+  default Note about() {
+    return own(name());
+  }
+
+  /**
+   * A name of the caller's own, which no translation knows.
+   *
+   * @param name what is asked for, in a few words
+   * @return {@code condition.own} with the name
+   */
+  static Note own(String name) {
+    Objects.requireNonNull(name, "name");
+    return Note.information("condition.own", name.isEmpty() ? "-" : name).with("name", name);
+  }
+
+  /**
    * Holds a passage against the condition.
    *
    * @param passage the passage
@@ -67,20 +88,7 @@ public interface Condition {
   static Condition of(
       String name, String unit, double warn, double stop, ToDoubleFunction<SteeredRoute> figure) {
     Objects.requireNonNull(figure, "figure");
-    Limits.refuseBad(name, unit, warn, stop);
-    return of(
-        name,
-        passage -> {
-          double found = figure.applyAsDouble(passage);
-          return Double.isNaN(found)
-              ? Verdict.notChecked(name, "its figure is not known")
-              : Verdict.of(name, found, unit, warn, stop);
-        });
-  }
-
-  private static Condition of(
-      String name, java.util.function.Function<SteeredRoute, Verdict> check) {
-    return new NamedCondition(Objects.requireNonNull(name, "name"), check);
+    return NamedCondition.of(own(name), unit, warn, stop, figure);
   }
 
   /**
@@ -92,14 +100,16 @@ public interface Condition {
    * @throws IllegalArgumentException if {@code latest} is not after {@code warnAfter}
    */
   static Condition arriveBy(Instant warnAfter, Instant latest) {
-    String name = "arriving by " + latest;
+    Note about =
+        Note.information("condition.arriving-by", "arriving by " + latest)
+            .with("latestTime", latest.toString());
     double end = EpochSeconds.of(latest);
     double warn = (end - EpochSeconds.of(warnAfter)) / 60.0;
     Arguments.positive(warn, "time from the warning to the latest arrival", "minutes");
-    return of(
-        name,
+    return new NamedCondition(
+        about,
         passage ->
-            Verdict.of(name, (end - passage.arrivalSeconds()) / 60.0, "minutes to spare", warn, 0.0)
+            Verdict.of(about, (end - passage.arrivalSeconds()) / 60.0, "minutes to spare", warn, 0.0)
                 .at(passage.arrival())
                 .at(passage.route().end()));
   }
@@ -166,12 +176,15 @@ public interface Condition {
     if (waypoint < 0) {
       throw new IllegalArgumentException("waypoint must be at least 0, but was " + waypoint);
     }
-    String name = "depth at " + place;
-    return of(
-        name,
+    Note about = Note.information("condition.depth", "depth at " + place).with("place", place);
+    return new NamedCondition(
+        about,
         passage -> {
           if (waypoint > passage.legs().size()) {
-            return Verdict.notChecked(name, "the passage has no waypoint " + waypoint);
+            return Verdict.notChecked(
+                about,
+                Note.information("why.no-way-point", "the passage has no waypoint " + waypoint)
+                    .with("number", waypoint));
           }
           Instant time = passage.timeAt(waypoint);
           Position there =
@@ -181,8 +194,10 @@ public interface Condition {
           double height = level.heightMetres(EpochSeconds.of(time));
           Verdict verdict =
               Double.isNaN(height)
-                  ? Verdict.notChecked(name, "no height of tide is known then")
-                  : Verdict.of(name, charted.depthMetres(height), "metres", warnBelowMetres, least);
+                  ? Verdict.notChecked(
+                      about,
+                      Note.information("why.no-height", "no height of tide is known then"))
+                  : Verdict.of(about, charted.depthMetres(height), "metres", warnBelowMetres, least);
           return verdict.at(time).at(there);
         });
   }
@@ -198,11 +213,13 @@ public interface Condition {
    * @throws IllegalArgumentException if {@code most} is not above {@code warnAbove}
    */
   static Condition streamAtMost(StreamField stream, Speed warnAbove, Speed most) {
-    String name = "stream at most " + most.inKnots(1);
+    Note about =
+        Note.information("condition.stream-at-most", "stream at most " + most.inKnots(1))
+            .with("mostKnots", most.knots());
     Arguments.positive(
         most.knots() - warnAbove.knots(), "step from the warning to the fastest stream", "knots");
-    return of(
-        name,
+    return new NamedCondition(
+        about,
         passage -> {
           double fastest = -1.0;
           TrackPoint worst = null;
@@ -210,7 +227,9 @@ public interface Condition {
             for (TrackPoint point : leg.groundTrack().pointsEvery(120.0)) {
               Velocity here = stream.at(point.position(), point.time()).orElse(null);
               if (here == null) {
-                return Verdict.notChecked(name, "no stream is known there and then")
+                return Verdict.notChecked(
+                        about,
+                        Note.information("why.no-stream", "no stream is known there and then"))
                     .at(point.time())
                     .at(point.position());
               }
@@ -221,7 +240,7 @@ public interface Condition {
               }
             }
           }
-          Verdict verdict = Verdict.of(name, fastest, "knots", warnAbove.knots(), most.knots());
+          Verdict verdict = Verdict.of(about, fastest, "knots", warnAbove.knots(), most.knots());
           return worst == null ? verdict : verdict.at(worst.time()).at(worst.position());
         });
   }
@@ -237,8 +256,9 @@ public interface Condition {
   static Condition reserveAtLeast(Speed warnBelow, Speed least) {
     Arguments.positive(
         warnBelow.knots() - least.knots(), "step from the least reserve to the warning", "knots");
-    return of(
-        "reserve of " + least.inKnots(1),
+    return NamedCondition.of(
+        Note.information("condition.reserve", "reserve of " + least.inKnots(1))
+            .with("leastKnots", least.knots()),
         "knots",
         warnBelow.knots(),
         least.knots(),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.basics.Seconds;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.steer.SteeredRoute;
 
@@ -48,12 +49,13 @@ final class DuringSpans implements Condition {
       }
     }
     if (best < 0.0 && isUnseen(TimeSpan.of(start, end))) {
-      return Verdict.notChecked(name, "there are no data for some of the time");
+      return Verdict.notChecked(
+          about(), Note.information("why.gaps", "there are no data for some of the time"));
     }
     if (best == Double.NEGATIVE_INFINITY) { // nothing is within no spans
       best = -Seconds.of(Duration.between(start, end)) / SECONDS_PER_MINUTE - warnMinutes;
     }
-    Verdict verdict = Verdict.of(name, best, "minutes to spare", warnMinutes, 0.0);
+    Verdict verdict = Verdict.of(about(), best, "minutes to spare", warnMinutes, 0.0);
     return early
         ? verdict.at(start).at(passage.route().start())
         : verdict.at(end).at(passage.route().end());

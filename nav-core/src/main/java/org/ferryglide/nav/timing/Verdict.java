@@ -3,9 +3,12 @@ package org.ferryglide.nav.timing;
 import java.io.Serializable;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Collections;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
@@ -50,8 +53,11 @@ public final class Verdict implements Serializable {
   private final String unit;
   private final double margin;
 
-  /** What was checked; where it has no figure, what was found too. */
-  private final String name;
+  /** What was checked. */
+  private final Note about;
+
+  /** What was found, where it has no figure. */
+  private final @Nullable Note why;
 
   private final double warn;
   private final double stop;
@@ -63,7 +69,8 @@ public final class Verdict implements Serializable {
       double figure,
       String unit,
       double margin,
-      String name,
+      Note about,
+      @Nullable Note why,
       double warn,
       double stop,
       @Nullable Instant when,
@@ -72,7 +79,8 @@ public final class Verdict implements Serializable {
     this.figure = figure;
     this.unit = unit;
     this.margin = margin;
-    this.name = name;
+    this.about = about;
+    this.why = why;
     this.warn = warn;
     this.stop = stop;
     this.when = when;
@@ -92,13 +100,29 @@ public final class Verdict implements Serializable {
    * @throws IllegalArgumentException if a number is NaN or infinite, or the limits are equal
    */
   public static Verdict of(String name, double figure, String unit, double warn, double stop) {
+    return of(Condition.own(name), figure, unit, warn, stop);
+  }
+
+  /**
+   * A figure held against its limits, told under a code that a translation knows.
+   *
+   * @param about what is asked for, in a few words
+   * @param figure the figure
+   * @param unit unit of figure and limits, in the plural
+   * @param warn the limit that warns
+   * @param stop the limit that stops, another than {@code warn}
+   * @return within, warned or stopped; a figure that stands on a limit is not beyond it
+   * @throws IllegalArgumentException if a number is NaN or infinite, or the limits are equal
+   */
+  public static Verdict of(Note about, double figure, String unit, double warn, double stop) {
     if (!(Math.abs(figure) <= Double.MAX_VALUE)) { // NaN too
-      throw new IllegalArgumentException(name + " must be a finite figure, but was " + figure);
+      throw new IllegalArgumentException(
+          about.text() + " must be a finite figure, but was " + figure);
     }
-    Limits.refuseBad(name, unit, warn, stop);
+    Limits.refuseBad(about.text(), unit, warn, stop);
     double margin = (figure - stop) / (warn - stop);
     Answer answer = margin >= 1.0 ? Answer.WITHIN : margin >= 0.0 ? Answer.WARNED : Answer.STOPPED;
-    return new Verdict(answer, figure, unit, margin, name, warn, stop, null, null);
+    return new Verdict(answer, figure, unit, margin, about, null, warn, stop, null, null);
   }
 
   /**
@@ -109,7 +133,18 @@ public final class Verdict implements Serializable {
    * @return the verdict, its margin 1
    */
   public static Verdict within(String name, String why) {
-    return withoutFigure(Answer.WITHIN, 1.0, name, why);
+    return within(Condition.own(name), ownWords(why));
+  }
+
+  /**
+   * The same, told under codes that a translation knows.
+   *
+   * @param about what was checked, in a few words
+   * @param why what was found
+   * @return the verdict of {@link #within(String, String)}
+   */
+  public static Verdict within(Note about, Note why) {
+    return withoutFigure(Answer.WITHIN, 1.0, about, why);
   }
 
   /**
@@ -120,7 +155,18 @@ public final class Verdict implements Serializable {
    * @return the verdict, its margin 0.5: half way from the limit that stops to the one that warns
    */
   public static Verdict warned(String name, String why) {
-    return withoutFigure(Answer.WARNED, 0.5, name, why);
+    return warned(Condition.own(name), ownWords(why));
+  }
+
+  /**
+   * The same, told under codes that a translation knows.
+   *
+   * @param about what was checked, in a few words
+   * @param why what was found
+   * @return the verdict of {@link #warned(String, String)}
+   */
+  public static Verdict warned(Note about, Note why) {
+    return withoutFigure(Answer.WARNED, 0.5, about, why);
   }
 
   /**
@@ -131,7 +177,18 @@ public final class Verdict implements Serializable {
    * @return the verdict, its margin -1
    */
   public static Verdict stopped(String name, String why) {
-    return withoutFigure(Answer.STOPPED, -1.0, name, why);
+    return stopped(Condition.own(name), ownWords(why));
+  }
+
+  /**
+   * The same, told under codes that a translation knows.
+   *
+   * @param about what was checked, in a few words
+   * @param why what was found
+   * @return the verdict of {@link #stopped(String, String)}
+   */
+  public static Verdict stopped(Note about, Note why) {
+    return withoutFigure(Answer.STOPPED, -1.0, about, why);
   }
 
   /**
@@ -142,17 +199,34 @@ public final class Verdict implements Serializable {
    * @return the verdict
    */
   public static Verdict notChecked(String name, String why) {
-    return withoutFigure(
-        Answer.NOT_CHECKED, Double.NaN, name, "not checked, " + Objects.requireNonNull(why, "why"));
+    return notChecked(Condition.own(name), ownWords(why));
   }
 
-  private static Verdict withoutFigure(Answer answer, double margin, String name, String why) {
+  /**
+   * The same, told under codes that a translation knows.
+   *
+   * @param about what was to be checked, in a few words
+   * @param why what is missing, in a few words
+   * @return the verdict of {@link #notChecked(String, String)}
+   */
+  public static Verdict notChecked(Note about, Note why) {
+    return withoutFigure(Answer.NOT_CHECKED, Double.NaN, about, why);
+  }
+
+  /** Words of the caller's own, which no translation knows. */
+  private static Note ownWords(String why) {
+    String text = Objects.requireNonNull(why, "why");
+    return Note.information("why.own", text.isEmpty() ? "-" : text).with("words", text);
+  }
+
+  private static Verdict withoutFigure(Answer answer, double margin, Note about, Note why) {
     return new Verdict(
         answer,
         Double.NaN,
         "",
         margin,
-        Objects.requireNonNull(name, "name") + ": " + Objects.requireNonNull(why, "why"),
+        Objects.requireNonNull(about, "about"),
+        Objects.requireNonNull(why, "why"),
         Double.NaN,
         Double.NaN,
         null,
@@ -171,7 +245,8 @@ public final class Verdict implements Serializable {
         figure,
         unit,
         margin,
-        name,
+        about,
+        why,
         warn,
         stop,
         Objects.requireNonNull(time, "time"),
@@ -190,7 +265,8 @@ public final class Verdict implements Serializable {
         figure,
         unit,
         margin,
-        name,
+        about,
+        why,
         warn,
         stop,
         when,
@@ -274,16 +350,61 @@ public final class Verdict implements Serializable {
    * @return a few words without a full stop
    */
   public String reason() {
-    if (Double.isNaN(figure)) {
-      return name;
+    if (why != null) {
+      boolean open = answer == Answer.NOT_CHECKED;
+      return about.text() + ": " + (open ? "not checked, " : "") + why.text();
     }
     // put into words only when asked: a search makes thousands of verdicts that nobody reads
-    String told = name + ": " + Limits.rounded(figure) + " " + unit;
+    String told = about.text() + ": " + Limits.rounded(figure) + " " + unit;
     return switch (answer) {
       case WARNED -> told + ", beyond " + Limits.rounded(warn) + ", where it warns";
       case STOPPED -> told + ", beyond the limit of " + Limits.rounded(stop);
       default -> told;
     };
+  }
+
+  /**
+   * What was checked, in a few words under the check's own code.
+   *
+   * @return for example {@code check.stream}; {@code condition.own} for a name of the caller's own
+   */
+  public Note about() {
+    return about;
+  }
+
+  /**
+   * What was checked and found as a note, so that a translation can tell it and a program need not
+   * read it: its parts {@code about} and {@code why} with their own codes, or {@code figure},
+   * {@code warn} and {@code stop} as numbers and {@code unit}; {@code whenTime} and {@code where}
+   * stand beside them.
+   *
+   * @return {@code finding.within}, {@code finding.warned} or {@code finding.stopped} for a figure;
+   *     {@code finding.found} or {@code finding.not-checked} without one; its text is {@link
+   *     #reason}
+   */
+  public Note note() {
+    Severity severity =
+        answer == Answer.WITHIN
+            ? Severity.INFORMATION
+            : answer == Answer.STOPPED ? Severity.WARNING : Severity.CAUTION;
+    Note note =
+        new Note(code(), severity, reason(), Collections.emptyMap(), Collections.emptyMap())
+            .with("about", about);
+    note = when == null ? note : note.with("whenTime", when.toString());
+    note = where == null ? note : note.with("where", where.text(AngleForm.DEGREES_MINUTES, 1));
+    if (why != null) {
+      return note.with("why", why);
+    }
+    return note.with("figure", figure).with("unit", unit).with("warn", warn).with("stop", stop);
+  }
+
+  private String code() {
+    if (why != null) {
+      return answer == Answer.NOT_CHECKED ? "finding.not-checked" : "finding.found";
+    }
+    return answer == Answer.WITHIN
+        ? "finding.within"
+        : answer == Answer.WARNED ? "finding.warned" : "finding.stopped";
   }
 
   /**
@@ -304,7 +425,8 @@ public final class Verdict implements Serializable {
         && Double.doubleToLongBits(figure) == Double.doubleToLongBits(that.figure)
         && Double.doubleToLongBits(margin) == Double.doubleToLongBits(that.margin)
         && unit.equals(that.unit)
-        && name.equals(that.name)
+        && about.equals(that.about)
+        && Objects.equals(why, that.why)
         && Double.doubleToLongBits(warn) == Double.doubleToLongBits(that.warn)
         && Double.doubleToLongBits(stop) == Double.doubleToLongBits(that.stop)
         && Objects.equals(when, that.when)
@@ -313,7 +435,7 @@ public final class Verdict implements Serializable {
 
   @Override
   public int hashCode() {
-    return Objects.hash(answer, figure, name, when, where);
+    return Objects.hash(answer, figure, about, when, where);
   }
 
   @Override

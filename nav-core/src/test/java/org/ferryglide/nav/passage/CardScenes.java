@@ -20,6 +20,7 @@ import org.ferryglide.nav.water.WindField;
 
 /** Invented plans whose cards are kept and compared. */
 final class CardScenes {
+  private static final String CHECKS = DeckCard.english().say("card.checks");
   static final CompassRose ROSE = CompassRose.parse("8°50'W 2019 (8'E)");
 
   private CardScenes() {}
@@ -42,10 +43,10 @@ final class CardScenes {
    */
   static String kept(DeckCard card) {
     String all = card.toString();
-    int checks = all.indexOf(CardLabels.CHECKS);
+    int checks = all.indexOf(CHECKS);
     StringBuilder kept = new StringBuilder();
     for (String line : all.substring(0, checks).split("\n", 0)) {
-      int likely = line.indexOf(CardLabels.LIKELY);
+      int likely = line.indexOf(" likely, ");
       kept.append(likely < 0 ? line : line.substring(0, likely)).append('\n');
     }
     return kept.toString();

@@ -256,7 +256,7 @@ class CheckFiguresTest {
     }
     TimedPlan night =
         TimedPlan.of(northward(4).limits(civil.withAnyLight()).build(), dusk).orElseThrow();
-    assertTrue(night.notChecked().contains("daylight"));
+    assertTrue(night.notChecked().contains(Findings.OPEN_DAYLIGHT));
     assertTrue(night.verdicts().stream().noneMatch(v -> v.reason().contains("daylight")));
   }
 

@@ -256,7 +256,7 @@ class DangerAndDriftCheckTest {
         TimedPlan.of(bare.build(), Scenes.NOON)
             .orElseThrow()
             .notChecked()
-            .contains("land down wind"));
+            .contains(Findings.OPEN_LAND_DOWN_WIND));
     List<Position> east =
         List.of(Position.ofDegrees(45.9, -25.85), Position.ofDegrees(46.2, -25.85));
     Passage.Builder lee = bare.shores(List.of(east));

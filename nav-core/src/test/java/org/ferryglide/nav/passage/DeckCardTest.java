@@ -124,10 +124,12 @@ class DeckCardTest {
           eastNorth[offset + 1] = 0.1;
           return seconds < Scenes.NOON.getEpochSecond() + 1200.0;
         };
+    TimedPlan plan = TimedPlan.of(Scenes.passage(3.5, 0.8).build(), Scenes.NOON).orElseThrow();
     assertEquals(
         "stream to ___° __ kn",
         AfloatSides.stream(
-            TimedPlan.of(Scenes.passage(3.5, 0.8).build(), Scenes.NOON).orElseThrow().legs().get(0),
+            DeckCard.of(plan).text(),
+            plan.legs().get(0),
             nowhereAfterNoon.at(Scenes.SLIP, Scenes.NOON.plusSeconds(3600))));
   }
 
@@ -141,7 +143,7 @@ class DeckCardTest {
         String text = card.afloat().get(i);
         assertEquals(!side.isPresent(), text.contains("either side: aim off"), text);
         if (side.isPresent()) {
-          assertTrue(text.contains(side.get() + ", turn "), text);
+          assertTrue(text.contains("mark " + side.get() + " turn "), text);
         }
       }
     }
@@ -165,17 +167,19 @@ class DeckCardTest {
               .stream(StreamField.slack())
               .variation(CardScenes.ROSE)
               .build();
-      PlannedLeg leg = TimedPlan.of(passage, Scenes.NOON).orElseThrow().legs().get(0);
+      TimedPlan plan = TimedPlan.of(passage, Scenes.NOON).orElseThrow();
+      CardText text = DeckCard.of(plan).text();
+      PlannedLeg leg = plan.legs().get(0);
       // to the left of (north, east) lies (east, -north), as north and east parts
       double left = Math.toDegrees(Math.atan2(-north, east)) + west;
       double right = Math.toDegrees(Math.atan2(north, -east)) + west;
       assertEquals(
-          "missed: LEFT, turn " + names[(int) Math.floorMod(Math.round(left / 45.0), 8L)],
-          AfloatSides.ifMissed(missed(leg, 0.3, 0.01)));
+          "miss: mark LEFT turn " + names[(int) Math.floorMod(Math.round(left / 45.0), 8L)],
+          AfloatSides.ifMissed(text, missed(leg, 0.3, 0.01)));
       assertEquals(
-          "missed: RIGHT, turn " + names[(int) Math.floorMod(Math.round(right / 45.0), 8L)],
-          AfloatSides.ifMissed(missed(leg, 0.01, 0.3)));
-      assertEquals("either side: aim off", AfloatSides.ifMissed(missed(leg, 0.2, 0.1)));
+          "miss: mark RIGHT turn " + names[(int) Math.floorMod(Math.round(right / 45.0), 8L)],
+          AfloatSides.ifMissed(text, missed(leg, 0.01, 0.3)));
+      assertEquals("either side: aim off", AfloatSides.ifMissed(text, missed(leg, 0.2, 0.1)));
     }
   }
 

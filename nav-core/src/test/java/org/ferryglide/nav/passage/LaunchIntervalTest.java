@@ -48,8 +48,8 @@ class LaunchIntervalTest {
     Passage passage = Scenes.passage(3.5, 1.5).dangers(List.of()).build();
     edgesAgree(passage);
     LaunchInterval interval = LaunchInterval.of(plan(passage));
-    assertTrue(interval.endsAfter().contains("printed heading of leg"), interval::toString);
-    assertTrue(interval.endsBefore().contains("printed heading of leg"), interval::toString);
+    assertTrue(interval.endsAfter().text().contains("printed heading of leg"), interval::toString);
+    assertTrue(interval.endsBefore().text().contains("printed heading of leg"), interval::toString);
   }
 
   @Test
@@ -62,15 +62,15 @@ class LaunchIntervalTest {
             .build();
     edgesAgree(passage);
     LaunchInterval interval = LaunchInterval.of(plan(passage));
-    assertTrue(interval.endsAfter().contains("arriving by"), interval::toString);
+    assertTrue(interval.endsAfter().text().contains("arriving by"), interval::toString);
   }
 
   @Test
   void withoutAStreamOnlyDaylightEndsIt() {
     Passage passage = Scenes.passage(3.5, 0.0).dangers(List.of()).build();
     LaunchInterval interval = LaunchInterval.of(plan(passage));
-    assertTrue(interval.endsAfter().contains("daylight left"), interval::toString);
-    assertTrue(interval.endsBefore().contains("sunrise before the launch"), interval::toString);
+    assertTrue(interval.endsAfter().text().contains("daylight left"), interval::toString);
+    assertTrue(interval.endsBefore().text().contains("sunrise before the launch"), interval::toString);
   }
 
   @Test
@@ -87,8 +87,8 @@ class LaunchIntervalTest {
             .dangers(List.of())
             .build();
     LaunchInterval interval = LaunchInterval.of(plan(north));
-    assertEquals("nothing within 12 hours", interval.endsBefore());
-    assertEquals("nothing within 12 hours", interval.endsAfter());
+    assertEquals("nothing within 12 hours", interval.endsBefore().text());
+    assertEquals("nothing within 12 hours", interval.endsAfter().text());
     assertEquals(Duration.ofHours(24), interval.span().orElseThrow().duration());
   }
 
@@ -100,6 +100,6 @@ class LaunchIntervalTest {
             .build();
     LaunchInterval interval = LaunchInterval.of(plan(passage));
     assertFalse(interval.span().isPresent());
-    assertTrue(interval.endsAfter().contains("arriving by"), interval::toString);
+    assertTrue(interval.endsAfter().text().contains("arriving by"), interval::toString);
   }
 }

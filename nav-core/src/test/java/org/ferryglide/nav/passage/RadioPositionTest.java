@@ -21,7 +21,7 @@ class RadioPositionTest {
     Position party = Position.ofDegrees(46.0 + 13.5393 / 60.0, -(26.0 + 12.733 / 60.0));
     assertEquals(
         "two two five degrees true from Tarn Skerry, one decimal five miles",
-        RadioPosition.words(TARN, party));
+        RadioPosition.from(TARN, party).text());
   }
 
   @Test
@@ -30,20 +30,20 @@ class RadioPositionTest {
         Position.ofDegrees(TARN.position().latitudeDegrees() + 12.04 / 60.0, -26.18667);
     assertEquals(
         "zero zero zero degrees true from Tarn Skerry, one two decimal zero miles",
-        RadioPosition.words(TARN, north));
+        RadioPosition.from(TARN, north).text());
   }
 
   @Test
   void atTheMarkThereIsNoBearing() {
-    assertEquals("at Tarn Skerry", RadioPosition.words(TARN, TARN.position()));
+    assertEquals("at Tarn Skerry", RadioPosition.from(TARN, TARN.position()).text());
   }
 
   @Test
   void timesOutsideThePlanAreItsEnds() {
     TimedPlan plan = TimedPlan.of(Scenes.passage(3.5, 1.0).build(), Scenes.NOON).orElseThrow();
-    assertEquals("at Slip", plan.radioPosition(Scenes.NOON.minusSeconds(3600)));
-    assertEquals("at Cove", plan.radioPosition(plan.arrival().plusSeconds(3600)));
+    assertEquals("at Slip", plan.radioPosition(Scenes.NOON.minusSeconds(3600)).text());
+    assertEquals("at Cove", plan.radioPosition(plan.arrival().plusSeconds(3600)).text());
     assertTrue(
-        plan.radioPosition(plan.departure().plusSeconds(1800)).contains(" degrees true from "));
+        plan.radioPosition(plan.departure().plusSeconds(1800)).text().contains(" degrees true from "));
   }
 }

@@ -74,6 +74,6 @@ class WhenToGoTest {
     assertTrue(search.byTime().isEmpty());
     Departure least = search.leastBad().orElseThrow();
     assertFalse(least.isFit());
-    assertEquals("stream", search.whyNot().keySet().iterator().next());
+    assertEquals("stream", search.whyNot().keySet().iterator().next().text());
   }
 }

@@ -1,5 +1,6 @@
 package org.ferryglide.examples.command;
 
+import org.ferryglide.nav.note.Note;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -73,8 +74,9 @@ final class DeparturesVerb extends FolderVerb {
     WhenToGo when = WhenToGo.search(folder.passage(), begin, end, Duration.ofMinutes(step));
     List<Window> windows = when.windows().items();
     Answer answer = new Answer().line(folder.name());
-    if (!when.notChecked().isEmpty()) {
-      answer.line("not checked: " + String.join(", ", when.notChecked()));
+    List<String> open = when.notChecked().stream().map(Note::text).toList();
+    if (!open.isEmpty()) {
+      answer.line("not checked: " + String.join(", ", open));
     }
     List<Object> values = new ArrayList<>();
     for (Window window : windows) {
@@ -91,10 +93,16 @@ final class DeparturesVerb extends FolderVerb {
     when.byTime().ifPresent(best -> answer.row("least time", words(best, offset)));
     when.byMargin().ifPresent(best -> answer.row("best margin", words(best, offset)));
     when.leastBad().ifPresent(least -> answer.row("least bad", words(least, offset)));
-    when.whyNot().forEach((why, count) -> answer.row("against", count + " departures: " + why));
+    Map<String, Object> against = new LinkedHashMap<>();
+    when.whyNot()
+        .forEach(
+            (why, count) -> {
+              answer.row("against", count + " departures: " + why.text());
+              against.put(why.text(), count);
+            });
     answer
-        .value("against", when.whyNot())
-        .value("notChecked", when.notChecked())
+        .value("against", against)
+        .value("notChecked", open)
         .line("This is a sum, not a permission to go: official tables and forecasts come first.");
     if (ics != null) {
       PassageVerb.write(ics, CalendarFile.departures(folder.name(), inWholeMinutes(windows)));

@@ -69,7 +69,7 @@ public final class PlanJson {
     values.put("lengthNauticalMiles", plan.length().nauticalMiles());
     values.put("legs", each(plan.legs(), PlanJson::leg));
     values.put("checks", each(plan.verdicts(), PlanJson::check));
-    values.put("notChecked", plan.notChecked());
+    values.put("notChecked", plan.notChecked().stream().map(Note::text).toList());
     values.put("notes", each(plan.notes(), PlanJson::note));
     return values;
   }

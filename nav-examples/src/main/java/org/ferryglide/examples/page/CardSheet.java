@@ -23,11 +23,12 @@ public final class CardSheet {
 
   private final String name;
   private final DeckCard card;
-  private final Labels labels = Labels.english();
+  private final Labels labels;
 
-  private CardSheet(DeckCard card, String name) {
+  private CardSheet(DeckCard card, String name, Labels labels) {
     this.card = card;
     this.name = name;
+    this.labels = labels;
   }
 
   /**
@@ -38,7 +39,7 @@ public final class CardSheet {
    * @return its sheets
    */
   public static CardSheet of(DeckCard card, String name) {
-    return new CardSheet(card, name);
+    return new CardSheet(card, name, Labels.english());
   }
 
   /**
@@ -48,7 +49,7 @@ public final class CardSheet {
    * @return the sheets; empty if the passage is not possible
    */
   public static Optional<CardSheet> of(WorkedPassage worked) {
-    return worked.card().map(card -> of(card, worked.passage().name()));
+    return worked.card().map(card -> new CardSheet(card, worked.passage().name(), worked.labels()));
   }
 
   /**

@@ -45,6 +45,17 @@ final class DayFrame {
     return LEFT + Math.max(0.0, Math.min(1.0, share)) * (right() - LEFT);
   }
 
+  /** From line to line of an axis, so that it has no more than some: 1, 2 or 5 times ten to a power. */
+  static double step(double span, int most) {
+    double step = Math.pow(10.0, Math.floor(Math.log10(span / most)));
+    for (double times : new double[] {1.0, 2.0, 5.0}) {
+      if (span / (step * times) <= most) {
+        return step * times;
+      }
+    }
+    return 10.0 * step;
+  }
+
   /** Hours below a picture, a line through it every three. */
   void hours(Svg svg, double top, double bottom) {
     long step = Duration.between(from, until).toHours() > 30 ? 6 : 3;

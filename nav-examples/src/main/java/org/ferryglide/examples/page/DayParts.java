@@ -32,18 +32,6 @@ final class DayParts {
     this.printed = worked.printed();
   }
 
-  /** A finding of nav-core without the time and place in it, which are printed by themselves. */
-  static String withoutTime(String message) {
-    int at = message.indexOf(", at 2");
-    return at < 0 ? message : message.substring(0, at);
-  }
-
-  /** What a finding is about, without its figures. */
-  private static String what(String finding) {
-    int colon = finding.indexOf(": ");
-    return colon < 0 ? finding : finding.substring(0, colon);
-  }
-
   void first(Markup body, TimedPlan plan) {
     List<Verdict> open =
         plan.verdicts().stream()
@@ -53,11 +41,11 @@ final class DayParts {
         plan.notes().stream().filter(note -> note.severity() != Severity.INFORMATION).toList();
     body.open("section").element("h2", labels.say("page.first")).open("ul", "class", "first");
     for (Verdict verdict : open) {
-      body.open("li").element("strong", Words.answer(labels, verdict)).text(" " + words(verdict));
+      body.open("li").element("strong", printed.answer(verdict)).text(" " + words(verdict));
       body.close().line();
     }
     for (Note note : notes) {
-      body.open("li").element("strong", severity(note)).text(" " + labels.say(note));
+      body.open("li").element("strong", severity(note)).text(" " + printed.say(note));
       body.close().line();
     }
     if (open.isEmpty() && notes.isEmpty()) {
@@ -76,7 +64,7 @@ final class DayParts {
   }
 
   private String words(Verdict verdict) {
-    return verdict.reason()
+    return printed.say(verdict)
         + verdict.when().map(time -> ", " + printed.early(time)).orElse("")
         + verdict.where().map(place -> ", " + Printed.place(place)).orElse("");
   }
@@ -94,12 +82,12 @@ final class DayParts {
     when.byMargin().ifPresent(one -> best(body, "departures.most-margin", one));
     when.leastBad().ifPresent(one -> best(body, "departures.least-bad", one));
     body.close().line();
-    Map<String, Integer> why = when.whyNot();
+    Map<Note, Integer> why = when.whyNot();
     if (!why.isEmpty()) {
       List<List<String>> rows = new ArrayList<>();
       why.entrySet().stream()
           .limit(MOST_REASONS)
-          .forEach(one -> rows.add(List.of(one.getKey(), Integer.toString(one.getValue()))));
+          .forEach(one -> rows.add(List.of(printed.say(one.getKey()), Integer.toString(one.getValue()))));
       Table.write(
           body,
           labels.say("why.caption", "count", Integer.toString(when.choices().size())),
@@ -122,7 +110,7 @@ final class DayParts {
                     .map(route -> printed.late(route.arrival()))
                     .orElse("__:__"),
                 "worst",
-                WhenToGo.worst(departure).map(Verdict::reason).orElse("")))
+                WhenToGo.worst(departure).map(printed::say).orElse("")))
         .line();
   }
 
@@ -144,7 +132,7 @@ final class DayParts {
                       .append('-')
                       .append(printed.late(span.until()))
                       .append(' ')
-                      .append(what(why)));
+                      .append(printed.about(why)));
       boolean start = rows.isEmpty();
       String home = LegParts.spans(printed, turn.home().items());
       String on =
@@ -155,7 +143,7 @@ final class DayParts {
                       labels.say("glance.not-on")
                           + turn.notOn().values().stream()
                               .findFirst()
-                              .map(why -> ": " + what(why))
+                              .map(why -> ": " + printed.about(why))
                               .orElse(""));
       rows.add(
           List.of(
@@ -212,7 +200,7 @@ final class DayParts {
           printed.late(time),
           one.place().name(),
           labels.say("landings.no"),
-          what(one.against().map(Verdict::reason).orElse("")),
+          one.against().map(verdict -> printed.about(verdict.note())).orElse(""),
           "");
     }
     return List.of(
@@ -233,14 +221,14 @@ final class DayParts {
               .match(
                   plan ->
                       List.of(
-                          variant.name(),
+                          printed.say(variant.about()),
                           printed.late(plan.arrival()),
                           plan.worst()
-                              .map(worst -> Words.answer(labels, worst) + ": " + worst.reason())
+                              .map(worst -> printed.answer(worst) + ": " + printed.say(worst))
                               .orElse("")),
                   why ->
                       List.of(
-                          variant.name(), labels.say("what-if.no"), withoutTime(why.message()))));
+                          printed.say(variant.about()), labels.say("what-if.no"), printed.say(why.note()))));
     }
     Table.write(
         body,
@@ -256,7 +244,7 @@ final class DayParts {
       LegParts.row(
           body,
           printed.late(time),
-          plan.radioPosition(time) + "; " + Printed.place(plan.route().at(time)));
+          printed.say(plan.radioPosition(time)) + "; " + Printed.place(plan.route().at(time)));
     }
     body.close().close().line();
   }
@@ -267,8 +255,8 @@ final class DayParts {
     for (Verdict verdict : plan.verdicts()) {
       rows.add(
           List.of(
-              Words.answer(labels, verdict),
-              verdict.reason(),
+              printed.answer(verdict),
+              printed.say(verdict),
               verdict.margin().isPresent()
                   ? Printed.down(verdict.margin().getAsDouble())
                   : labels.say("checks.no-margin"),
@@ -293,7 +281,7 @@ final class DayParts {
     }
     body.open("section").element("h2", labels.say("page.notes")).open("ul").line();
     Map<String, Note> said = new LinkedHashMap<>();
-    notes.forEach(note -> said.putIfAbsent(labels.say(note), note));
+    notes.forEach(note -> said.putIfAbsent(printed.say(note), note));
     said.forEach(
         (words, note) -> {
           body.open("li").element("strong", severity(note)).text(" " + words);

@@ -92,7 +92,14 @@ final class Ink {
 
   /** A bar that shows a distance; printers rescale, so there is no ratio. */
   static void barScale(
-      Svg svg, double x, double y, double unitsPerMile, double mostUnits, String words) {
+      Svg svg,
+      double x,
+      double y,
+      double unitsPerMetre,
+      double mostUnits,
+      Printed printed,
+      String words) {
+    double unitsPerMile = unitsPerMetre / printed.units().distance(1.0);
     double[] lengths = {50, 20, 10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05};
     double miles = lengths[lengths.length - 1];
     for (double length : lengths) {
@@ -116,11 +123,14 @@ final class Ink {
           "0.8");
     }
     svg.text(x, y - 3, "0", "font-size", "9", "text-anchor", "middle");
-    svg.text(x + wide, y - 3, trimmed(miles) + " NM", "font-size", "9", "text-anchor", "middle");
+    svg.text(x + wide, y - 3, trimmed(miles) + " " + printed.distanceUnit(), "font-size", "9", "text-anchor", "middle");
     svg.text(x, y + 14, words, "font-size", "9");
   }
 
-  private static String trimmed(double miles) {
-    return miles == Math.rint(miles) ? Long.toString((long) miles) : Double.toString(miles);
+  /** Without a fraction of nothing. */
+  static String trimmed(double figure) {
+    return figure == Math.rint(figure)
+        ? Long.toString((long) figure)
+        : Double.toString(Math.rint(figure * 100.0) / 100.0);
   }
 }

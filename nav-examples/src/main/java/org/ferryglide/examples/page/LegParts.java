@@ -33,7 +33,7 @@ final class LegParts {
 
   void notPossible(Markup body) {
     body.open("section").element("h2", labels.say("page.not-possible"));
-    body.element("p", worked.plan().why().map(why -> why.message()).orElse(""), "class", "stop");
+    body.element("p", worked.plan().why().map(why -> printed.say(why.note())).orElse(""), "class", "stop");
     worked
         .day()
         .windows()
@@ -75,16 +75,16 @@ final class LegParts {
     row(body, labels.say("first-afloat"), printed.early(plan.launch()));
     row(body, labels.say("under-way"), printed.late(plan.departure()));
     row(body, labels.say("last-ashore"), printed.late(plan.landed()));
-    row(body, labels.say("glance.length"), Printed.up(plan.length().nauticalMiles()) + " NM");
+    row(body, labels.say("glance.length"), printed.distanceUp(plan.length()));
     row(
         body,
         labels.say("glance.party"),
         labels.say(
             "glance.speed",
-            "knots",
-            Printed.near(worked.passage().party().craft().speed().knots()),
+            "speed",
+            printed.speedUp(worked.passage().party().craft().speed()),
             "slower",
-            Printed.near(worked.passage().party().slowerSpeed().knots()),
+            printed.speedUp(worked.passage().party().slowerSpeed()),
             "rest",
             Long.toString(worked.passage().party().craft().restEachHour().toMinutes())));
     row(
@@ -98,8 +98,8 @@ final class LegParts {
                         "glance.water",
                         "time",
                         printed.early(water.time()),
-                        "metres",
-                        Printed.down(water.heightMetres()),
+                        "height",
+                        printed.heightDown(water.heightMetres()),
                         "port",
                         water.port(),
                         "share",
@@ -127,11 +127,11 @@ final class LegParts {
                                 printed.early(
                                     span.until().minus(plan.passage().party().launching())),
                                 "before",
-                                DayParts.withoutTime(one.endsBefore()),
+                                printed.say(one.endsBefore()),
                                 "after",
-                                DayParts.withoutTime(one.endsAfter())))
+                                printed.say(one.endsAfter())))
                     .orElse(
-                        labels.say("glance.no-span", "why", DayParts.withoutTime(one.endsAfter()))))
+                        labels.say("glance.no-span", "why", printed.say(one.endsAfter()))))
         .orElse(labels.say("blank"));
   }
 
@@ -178,7 +178,7 @@ final class LegParts {
                   leg.leg().to().name()))
           .line();
       leg(body, leg);
-      TrianglePicture.of(plan, leg, labels)
+      TrianglePicture.of(worked, plan, leg)
           .ifPresentOrElse(
               picture -> PassagePage.figure(body, picture),
               () -> body.element("p", labels.say("leg.no-stream")).line());
@@ -198,12 +198,12 @@ final class LegParts {
         labels.say("leg.distance"),
         labels.say(
             "leg.made",
-            "miles",
-            Printed.near(leg.leg().leg().length().nauticalMiles()),
+            "distance",
+            printed.distanceNear(leg.leg().leg().length()),
             "minutes",
             Long.toString(Printed.minutes(leg.departure(), leg.arrival())),
-            "knots",
-            Printed.down(leg.speedMadeGood().knots())));
+            "speed",
+            printed.speedDown(leg.speedMadeGood())));
     row(
         body,
         labels.say("leg.eta"),
@@ -215,15 +215,15 @@ final class LegParts {
             printed.early(leg.earliest()),
             "latest",
             printed.late(leg.latest())));
-    leg.leg().from().stop().ifPresent(stop -> row(body, labels.say("leg.before"), stop.words()));
+    leg.leg().from().stop().ifPresent(stop -> row(body, labels.say("leg.before"), printed.say(stop.about())));
     Distance off = leg.greatestCrossTrack();
     row(
         body,
         labels.say("leg.off-line"),
         labels.say(
             off.metres() < 0 ? "leg.left" : "leg.right",
-            "miles",
-            Printed.up(off.magnitude().nauticalMiles())));
+            "distance",
+            printed.distanceUp(off.magnitude())));
     String seen = leg.leg().to().toSee();
     row(body, labels.say("leg.to-see"), seen.isEmpty() ? labels.say("blank") : seen);
     row(
@@ -236,8 +236,8 @@ final class LegParts {
                         "leg.chance",
                         "share",
                         Long.toString((long) Math.floor(100 * one.chance())),
-                        "reach",
-                        Printed.down(one.reach().nauticalMiles())))
+                        "distance",
+                        printed.distanceDown(one.reach())))
             .orElse(labels.say("leg.no-chance")));
     levels(leg).ifPresent(words -> row(body, labels.say("leg.level"), words));
     row(
@@ -257,8 +257,10 @@ final class LegParts {
             (port, level) -> {
               OptionalDouble metres = level.heightMetresAt(leg.arrival());
               levels.append(levels.isEmpty() ? "" : "; ").append(port).append(' ');
-              levels.append(metres.isPresent() ? Printed.down(metres.getAsDouble()) : "__");
-              levels.append(" m");
+              levels.append(
+                  metres.isPresent()
+                      ? printed.heightDown(metres.getAsDouble())
+                      : "__ " + printed.heightUnit());
             });
     return levels.isEmpty() ? Optional.empty() : Optional.of(levels.toString());
   }
@@ -289,7 +291,7 @@ final class LegParts {
               Printed.place(hour.position()),
               steer(leg, hour.heading()),
               stream(leg, hour.stream()),
-              Printed.down(hour.speedMadeGood().knots())));
+              printed.speedDown(hour.speedMadeGood())));
     }
     Table.write(
         body,
@@ -306,7 +308,7 @@ final class LegParts {
   /** A stream of a leg; a blank where it is not known, slack where it prints as no knots. */
   String stream(PlannedLeg leg, Optional<Velocity> stream) {
     if (stream.isEmpty()) {
-      return labels.say("hours.unknown");
+      return labels.say("hours.unknown", "unit", printed.speedUnit());
     }
     double knots = stream.get().rate().knots();
     return knots < SLACK_KNOTS
@@ -315,8 +317,8 @@ final class LegParts {
             "hours.to",
             "set",
             Printed.direction(leg, stream.get().set()),
-            "knots",
-            Printed.up(knots));
+            "speed",
+            printed.speedUp(stream.get().rate()));
   }
 
   static String spans(Printed printed, List<Window> windows) {

@@ -22,10 +22,11 @@ import org.ferryglide.nav.passage.TimedPlan;
  */
 public final class PassagePage {
   private final WorkedPassage worked;
-  private final Labels labels = Labels.english();
+  private final Labels labels;
 
   private PassagePage(WorkedPassage worked) {
     this.worked = worked;
+    this.labels = worked.labels();
   }
 
   /**
@@ -53,7 +54,7 @@ public final class PassagePage {
             plan ->
                 plan.legs()
                     .forEach(
-                        leg -> TrianglePicture.of(plan, leg, labels).ifPresent(pictures::add)));
+                        leg -> TrianglePicture.of(worked, plan, leg).ifPresent(pictures::add)));
     pictures.addAll(TidePicture.all(worked, labels));
     pictures.add(StreamPicture.of(worked, labels));
     pictures.add(DaylightPicture.of(worked, labels));
@@ -118,7 +119,7 @@ public final class PassagePage {
 
   private void head(Markup body) {
     body.open("header").line();
-    body.element("p", Caution.notChecked(labels, worked), "class", "open").line();
+    body.element("p", Caution.notChecked(worked, worked.printed()), "class", "open").line();
     body.element("h1", worked.passage().name()).line();
     Printed printed = worked.printed();
     body.element(

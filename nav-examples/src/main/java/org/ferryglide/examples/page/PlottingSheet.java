@@ -48,7 +48,6 @@ final class PlottingSheet {
   private static final int MOST_WITH_BOTH = 6;
 
   private static final int STEPS = 24;
-  private static final double METRES_PER_MILE = 1852.0;
   private static final double UNITS_PER_KNOT = 10.0;
 
   private final WorkedPassage worked;
@@ -75,7 +74,7 @@ final class PlottingSheet {
       number++;
       key.addAll(Wrapped.lines("! " + number + "  " + words, Ink.WIDTH - 16, Ink.SMALL));
     }
-    key.addAll(Wrapped.lines(labels.say("sheet.key"), Ink.WIDTH - 16, Ink.SMALL));
+    key.addAll(Wrapped.lines(labels.say("sheet.key", "unit", printed.speedUnit()), Ink.WIDTH - 16, Ink.SMALL));
     double height = TOP + frame.height + STRIP + key.size() * LINE + 8;
     this.svg =
         Svg.of(
@@ -116,7 +115,7 @@ final class PlottingSheet {
       for (Verdict verdict : plan.verdicts()) {
         if (verdict.answer() != Verdict.Answer.WITHIN && verdict.where().isPresent()) {
           String when = verdict.when().map(time -> ", " + printed.early(time)).orElse("");
-          String words = Words.answer(labels, verdict) + " " + verdict.reason() + when;
+          String words = printed.answer(verdict) + " " + printed.say(verdict) + when;
           cautions.merge(verdict.where().get(), words, (a, b) -> a + "; " + b);
         }
       }
@@ -125,7 +124,7 @@ final class PlottingSheet {
       Double leg = note.figures().get("leg");
       if (leg != null && leg >= 1 && leg <= passage.legs().size()) {
         PassageLeg on = passage.legs().get((int) (leg - 1));
-        cautions.merge(on.leg().midpoint(), labels.say(note), (a, b) -> a + "; " + b);
+        cautions.merge(on.leg().midpoint(), printed.say(note), (a, b) -> a + "; " + b);
       }
     }
     return cautions;
@@ -145,8 +144,8 @@ final class PlottingSheet {
               leg.to().name(),
               "course",
               leg.leg().initialCourse().threeDigits(),
-              "miles",
-              Printed.near(leg.leg().length().nauticalMiles())));
+              "distance",
+              printed.distanceNear(leg.leg().length())));
       words.append(' ');
     }
     cautions.values().forEach(one -> words.append(one).append(". "));
@@ -482,7 +481,7 @@ final class PlottingSheet {
     double y = at[1] - Math.cos(set) * length;
     Ink.arrow(svg, at[0], at[1], x, y, 3, 1.0, Ink.WATER, 1.3);
     places.takeLine(at[0], at[1], x, y);
-    String words = Printed.up(knots);
+    String words = Printed.up(printed.units().speed(stream.rate().metresPerSecond()));
     double wide = Ink.width(words, 8);
     double[] room = places.beside(x, y, wide, 9);
     Ink.words(svg, room[0], room[1] + 8, words, 8, "fill", Ink.WATER);
@@ -570,10 +569,16 @@ final class PlottingSheet {
         svg,
         LEFT + 6,
         y + 30,
-        frame.units(METRES_PER_MILE, frame.middleLatitude()),
+        frame.units(1.0, frame.middleLatitude()),
         150,
-        labels.say("plot.bar", "latitude", SheetWords.latitude(frame.middleLatitude())));
+        printed,
+        labels.say("plot.bar", "latitude", latitude(frame.middleLatitude())));
     rose(300, y + 34);
+  }
+
+  private static String latitude(double degrees) {
+    long minutes = Math.round(Math.abs(degrees) * 60.0);
+    return minutes / 60 + "°" + Printed.two((int) (minutes % 60)) + "'" + (degrees < 0 ? "S" : "N");
   }
 
   private void rose(double x, double y) {

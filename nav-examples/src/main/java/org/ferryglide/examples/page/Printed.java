@@ -6,28 +6,39 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.function.BiFunction;
 import org.ferryglide.nav.bearing.Bearing;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Units;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.passage.PlannedLeg;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.timing.Verdict;
 
-/** Figures as they are printed, each rounded to the side on which its own check is worse. */
+/**
+ * Figures and findings as they are printed, by one clock, in units of one's choice and in the words
+ * of one language; each figure rounded to the side on which its own check is worse.
+ */
 final class Printed {
   /** A figure that is whole but for the rounding of its arithmetic stays as it is. */
   private static final double ROUNDING = 1e-9;
 
-  private static final String[] MONTHS = {
-    "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"
-  };
-
   private final ZoneId zone;
   private final LocalDate day;
+  private final Labels labels;
+  private final Units units;
+  private final BiFunction<Note, String, String> printing;
 
   /** Figures by a clock, days counted from a date. */
-  Printed(ZoneId zone, LocalDate day) {
+  Printed(ZoneId zone, LocalDate day, Labels labels, Units units) {
     this.zone = zone;
     this.day = day;
+    this.labels = labels;
+    this.units = units;
+    this.printing = units.printing(labels.words(), this::early);
   }
 
   ZoneId zone() {
@@ -36,6 +47,36 @@ final class Printed {
 
   LocalDate day() {
     return day;
+  }
+
+  Units units() {
+    return units;
+  }
+
+  /** A note in the words of its code. */
+  String say(Note note) {
+    return labels.words().say(note, printing);
+  }
+
+  /** What a finding is about, or why something is not possible, without its figures. */
+  String about(Note note) {
+    return note.code().equals("not-possible")
+        ? labels.words().sayPart(note, "reason", printing)
+        : labels.words().sayPart(note, "about", printing);
+  }
+
+  String say(Verdict verdict) {
+    return say(verdict.note());
+  }
+
+  String answer(Verdict verdict) {
+    return labels.say(
+        switch (verdict.answer()) {
+          case WITHIN -> "answer.within";
+          case WARNED -> "answer.warned";
+          case STOPPED -> "answer.stopped";
+          case NOT_CHECKED -> "answer.not-checked";
+        });
   }
 
   /** The whole minute that is not earlier: an arrival, against dusk and a closing gate. */
@@ -71,8 +112,15 @@ final class Printed {
     return date(day);
   }
 
-  static String date(LocalDate day) {
-    return day.getDayOfMonth() + " " + MONTHS[day.getMonthValue() - 1] + " " + day.getYear();
+  String date(LocalDate date) {
+    return labels.say(
+        "date",
+        "day",
+        Integer.toString(date.getDayOfMonth()),
+        "month",
+        labels.say("month." + date.getMonthValue()),
+        "year",
+        Integer.toString(date.getYear()));
   }
 
   /** How far the clock is from UTC at a time. */
@@ -90,6 +138,48 @@ final class Printed {
     return Duration.between(laterMinute(from), laterMinute(until)).toMinutes();
   }
 
+  /** A distance off or still to go: up. */
+  String distanceUp(Distance distance) {
+    return up(units.distance(distance.metres())) + " " + distanceUnit();
+  }
+
+  /** How far something is seen: down. */
+  String distanceDown(Distance distance) {
+    return down(units.distance(distance.metres())) + " " + distanceUnit();
+  }
+
+  /** The length of one leg, which lies on neither side of a limit: nearest. */
+  String distanceNear(Distance distance) {
+    return near(units.distance(distance.metres())) + " " + distanceUnit();
+  }
+
+  String distanceUnit() {
+    return labels.say("unit." + units.distanceSymbol());
+  }
+
+  /** A rate of a stream, and a speed to be kept: up. */
+  String speedUp(Speed speed) {
+    return up(units.speed(speed.metresPerSecond())) + " " + speedUnit();
+  }
+
+  /** A speed made good: down. */
+  String speedDown(Speed speed) {
+    return down(units.speed(speed.metresPerSecond())) + " " + speedUnit();
+  }
+
+  String speedUnit() {
+    return labels.say("unit." + units.speedSymbol());
+  }
+
+  /** A depth, or a height of tide: down. */
+  String heightDown(double metres) {
+    return down(units.height(metres)) + " " + heightUnit();
+  }
+
+  String heightUnit() {
+    return labels.say("unit." + units.heightSymbol());
+  }
+
   /** To a tenth, up. */
   static String up(double value) {
     return Double.toString(Math.ceil(value * 10.0 - ROUNDING) / 10.0 + 0.0);
@@ -100,8 +190,7 @@ final class Printed {
     return Double.toString(Math.floor(value * 10.0 + ROUNDING) / 10.0 + 0.0);
   }
 
-  /** To the nearest tenth, for what lies on neither side of a limit. */
-  static String near(double value) {
+  private static String near(double value) {
     return Double.toString(Math.rint(value * 10.0) / 10.0 + 0.0);
   }
 

@@ -30,13 +30,14 @@ public final class ShoreNote {
   record Row(String name, String words) {}
 
   private final WorkedPassage worked;
-  private final Labels labels = Labels.english();
+  private final Labels labels;
   private final Printed printed;
 
   private ShoreNote(WorkedPassage worked) {
     this.worked = worked;
     ZoneId clock = worked.shore().clock().orElse(worked.passage().zone());
-    this.printed = new Printed(clock, worked.departure().atZone(clock).toLocalDate());
+    this.labels = worked.labels();
+    this.printed = worked.printed(clock);
   }
 
   /**
@@ -69,7 +70,7 @@ public final class ShoreNote {
     for (Variant variant : worked.variants()) {
       Instant ashore = variant.outcome().solved().map(TimedPlan::landed).orElse(Instant.MIN);
       if (ashore.isAfter(slowest.ashore())) {
-        slowest = new Slowest(variant.name(), ashore);
+        slowest = new Slowest(printed.say(variant.about()), ashore);
       }
     }
     return slowest;
@@ -82,7 +83,7 @@ public final class ShoreNote {
    */
   public String text() {
     StringBuilder text = new StringBuilder();
-    text.append(Caution.notChecked(labels, worked)).append('\n');
+    text.append(Caution.notChecked(worked, printed)).append('\n');
     text.append(title()).append('\n');
     text.append(labels.say("shore.clock", "clock", clock())).append('\n');
     for (Part part : parts()) {
@@ -103,7 +104,7 @@ public final class ShoreNote {
   public String html() {
     Markup body = new Markup();
     body.open("header").line();
-    body.element("p", Caution.notChecked(labels, worked), "class", "open").line();
+    body.element("p", Caution.notChecked(worked, printed), "class", "open").line();
     body.element("h1", title()).line();
     body.element("p", labels.say("shore.clock", "clock", clock())).line();
     body.close().line();
@@ -150,7 +151,7 @@ public final class ShoreNote {
               parts.add(
                   new Part(
                       labels.say("shore.times"),
-                      List.of(new Row(labels.say("shore.none"), why.message()))));
+                      List.of(new Row(labels.say("shore.none"), printed.say(why.note())))));
               return false;
             });
     parts.add(
@@ -194,7 +195,9 @@ public final class ShoreNote {
           .ifPresent(
               why ->
                   rows.add(
-                      new Row(labels.say("shore.what-if", "name", variant.name()), why.message())));
+                      new Row(
+                          labels.say("shore.what-if", "name", printed.say(variant.about())),
+                          printed.say(why.note()))));
     }
     return new Part(labels.say("shore.if-overdue"), rows);
   }
@@ -261,7 +264,7 @@ public final class ShoreNote {
                   printed.early(leg.earliest()),
                   "latest",
                   printed.late(leg.latest()))));
-      leg.leg().to().stop().ifPresent(stop -> rows.add(new Row("", stop.words())));
+      leg.leg().to().stop().ifPresent(stop -> rows.add(new Row("", printed.say(stop.about()))));
     }
     return new Part(labels.say("shore.route"), rows);
   }
@@ -290,7 +293,7 @@ public final class ShoreNote {
     for (Instant time : WorkedPassage.hours(plan)) {
       rows.add(
           new Row(
-              late(time), plan.radioPosition(time) + "; " + Printed.place(plan.route().at(time))));
+              late(time), printed.say(plan.radioPosition(time)) + "; " + Printed.place(plan.route().at(time))));
     }
     return new Part(labels.say("shore.positions"), rows);
   }

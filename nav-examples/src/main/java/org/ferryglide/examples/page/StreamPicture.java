@@ -1,5 +1,6 @@
 package org.ferryglide.examples.page;
 
+import org.ferryglide.nav.measure.Units;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ final class StreamPicture {
   private static final double ROW = 74.0;
   private static final double GAP = 28.0;
   private static final double ARROWS = 20.0;
+  private static final int MOST_LINES = 4;
   private static final Duration STEP = Duration.ofMinutes(10);
 
   private StreamPicture() {}
@@ -36,9 +38,9 @@ final class StreamPicture {
       return true;
     }
 
-    double most() {
+    double most(Units units) {
       return flow.stream()
-          .mapToDouble(v -> v.map(one -> one.rate().knots()).orElse(0.0))
+          .mapToDouble(v -> v.map(one -> units.speed(one.rate().metresPerSecond())).orElse(0.0))
           .max()
           .orElse(0);
     }
@@ -47,7 +49,8 @@ final class StreamPicture {
   static Svg of(WorkedPassage worked, Labels labels) {
     DayFrame day = new DayFrame(worked);
     List<Row> rows = rows(worked, day);
-    double most = Math.max(0.5, rows.stream().mapToDouble(Row::most).max().orElse(0.5));
+    Units units = worked.printed().units();
+    double most = Math.max(0.5, rows.stream().mapToDouble(row -> row.most(units)).max().orElse(0.5));
     Svg svg =
         Svg.of(
             "stream",
@@ -105,19 +108,20 @@ final class StreamPicture {
     svg.text(
         4,
         top - 4,
-        labels.say("stream.row", "legs", legs(row)),
+        labels.say(
+            "stream.row", "unit", worked.printed().speedUnit(), "legs", legs(row)),
         "font-size",
         "9",
         "font-weight",
         "700");
-    double step = most > 4 ? 2 : 1;
-    for (double knots = 0; knots <= most; knots += step) {
-      double y = y(knots, top, most);
+    double step = DayFrame.step(most, MOST_LINES);
+    for (double rate = 0; rate <= most; rate += step) {
+      double y = y(rate, top, most);
       svg.line(day.left(), y, day.right(), y, "stroke", Ink.PALE);
       svg.text(
           day.left() - 4,
           y + 3,
-          Long.toString((long) knots),
+          Ink.trimmed(rate),
           "font-size",
           "8",
           "text-anchor",
@@ -130,7 +134,7 @@ final class StreamPicture {
         Velocity flow = row.flow().get(i).get();
         Instant time = day.from().plus(STEP.multipliedBy(i));
         points.add(day.x(time));
-        points.add(y(flow.rate().knots(), top, most));
+        points.add(y(worked.printed().units().speed(flow.rate().metresPerSecond()), top, most));
         if (i % 6 == 0) {
           direction(svg, day.x(time), top + 9, flow);
         }
@@ -166,8 +170,8 @@ final class StreamPicture {
     Ink.arrow(svg, x - dx, y - dy, x + dx, y + dy, 1, 1.0, Ink.WATER, 1.2);
   }
 
-  private static double y(double knots, double top, double most) {
-    return top + ROW - knots / most * (ROW - ARROWS - 4);
+  private static double y(double rate, double top, double most) {
+    return top + ROW - rate / most * (ROW - ARROWS - 4);
   }
 
   private static String words(WorkedPassage worked, Labels labels, DayFrame day, List<Row> rows) {
@@ -188,14 +192,15 @@ final class StreamPicture {
           most = i;
         }
       }
-      words.append(labels.say("stream.row", "legs", legs(row))).append(": ");
+      words.append(labels.say(
+            "stream.row", "unit", worked.printed().speedUnit(), "legs", legs(row))).append(": ");
       if (most >= 0) {
         Velocity flow = row.flow().get(most).orElse(Velocity.STILL);
         words.append(
             labels.say(
                 "stream.most",
-                "knots",
-                Printed.up(flow.rate().knots()),
+                "speed",
+                worked.printed().speedUp(flow.rate()),
                 "set",
                 flow.set().threeDigits(),
                 "time",

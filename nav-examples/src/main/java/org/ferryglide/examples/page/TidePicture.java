@@ -1,5 +1,6 @@
 package org.ferryglide.examples.page;
 
+import org.ferryglide.nav.measure.Units;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -20,6 +21,7 @@ final class TidePicture {
   private static final double TOP = 16.0;
   private static final double BOTTOM = 126.0;
   private static final double HEIGHT = 142.0;
+  private static final int MOST_LINES = 8;
   private static final Duration STEP = Duration.ofMinutes(5);
 
   private TidePicture() {}
@@ -56,7 +58,7 @@ final class TidePicture {
       for (Instant t = day.from(); !t.isAfter(day.until()); t = t.plus(STEP)) {
         OptionalDouble height = level.heightMetresAt(t);
         times.add(t);
-        heights.add(height.orElse(Double.NaN));
+        heights.add(worked.printed().units().height(height.orElse(Double.NaN)));
       }
       List<Turn> turns = turns(times, heights);
       double most = 0.5;
@@ -76,28 +78,29 @@ final class TidePicture {
               words(turns, heights));
       svg.rectangle(0, 0, Ink.WIDTH, HEIGHT, "fill", "#fff");
       day.hours(svg, TOP, BOTTOM);
-      double step = most - least > 8 ? 2 : 1;
-      for (double metres = least; metres <= most; metres += step) {
-        double y = y(metres, least, most);
+      double step = Math.max(1.0, DayFrame.step(most - least, MOST_LINES));
+      for (double height = Math.ceil(least / step) * step; height <= most; height += step) {
+        double y = y(height, least, most);
         svg.line(day.left(), y, day.right(), y, "stroke", Ink.PALE);
         svg.text(
             day.left() - 4,
             y + 3,
-            Long.toString((long) metres),
+            Long.toString((long) height),
             "font-size",
             "8",
             "text-anchor",
             "end");
       }
-      svg.text(4, 10, labels.say("tide.axis", "datum", level.datum()), "font-size", "9");
+      svg.text(4, 10, labels.say(
+              "tide.axis", "unit", worked.printed().heightUnit(), "datum", level.datum()), "font-size", "9");
       day.passage(svg, worked, TOP, BOTTOM);
       curve(svg, day, times, heights, least, most);
       Places room = new Places(day.left(), TOP - 2, day.right(), BOTTOM);
       for (Turn turn : turns) {
         double x = day.x(turn.time());
-        double y = y(turn.metres(), least, most);
+        double y = y(turn.height(), least, most);
         svg.circle(x, y, 2.4, "fill", Ink.WATER);
-        String words = clock(turn) + " " + figure(turn) + " m";
+        String words = clock(turn) + " " + figure(turn);
         double[] at = room.beside(x, y, Ink.width(words, Ink.SMALL), 11);
         Ink.words(svg, at[0], at[1] + 9, words, Ink.SMALL, "font-weight", "700");
       }
@@ -112,8 +115,9 @@ final class TidePicture {
       for (WayPoint place : places) {
         Landing landing = place.landing().orElse(null);
         if (landing != null && port.equals(landing.port().orElse(""))) {
-          String low = Printed.up(landing.lowestMetres());
-          String high = Printed.down(landing.highestMetres());
+          Units units = worked.printed().units();
+          String low = Printed.up(units.height(landing.lowestMetres()));
+          String high = Printed.down(units.height(landing.highestMetres()));
           named.merge(low, place.name(), TidePicture::both);
           named.merge(high, place.name(), TidePicture::both);
         }
@@ -165,8 +169,8 @@ final class TidePicture {
     }
 
     /** Down: less water than there is, for whoever needs depth; a landing's own check has both. */
-    private static String figure(Turn turn) {
-      return Printed.down(turn.metres());
+    private String figure(Turn turn) {
+      return Printed.down(turn.height()) + " " + worked.printed().heightUnit();
     }
 
     private String words(List<Turn> turns, List<Double> heights) {
@@ -178,7 +182,7 @@ final class TidePicture {
                     turn.high() ? "tide.high" : "tide.low",
                     "time",
                     clock(turn),
-                    "metres",
+                    "height",
                     figure(turn)))
             .append(' ');
       }
@@ -190,7 +194,7 @@ final class TidePicture {
   }
 
   /** A high or low water, by the picture's steps of five minutes. */
-  private record Turn(Instant time, double metres, boolean high) {}
+  private record Turn(Instant time, double height, boolean high) {}
 
   private static List<Turn> turns(List<Instant> times, List<Double> heights) {
     List<Turn> turns = new ArrayList<>();
@@ -212,15 +216,15 @@ final class TidePicture {
       Instant middle, double before, double here, double after, boolean high) {
     double bend = before - 2.0 * here + after;
     double shift = bend == 0.0 ? 0.0 : 0.5 * (before - after) / bend;
-    double metres = here - 0.25 * (before - after) * shift;
-    return new Turn(middle.plusMillis(Math.round(shift * STEP.toMillis())), metres, high);
+    double height = here - 0.25 * (before - after) * shift;
+    return new Turn(middle.plusMillis(Math.round(shift * STEP.toMillis())), height, high);
   }
 
   private static String both(String one, String other) {
     return one.contains(other) ? one : one + ", " + other;
   }
 
-  private static double y(double metres, double least, double most) {
-    return BOTTOM - (metres - least) / (most - least) * (BOTTOM - TOP);
+  private static double y(double height, double least, double most) {
+    return BOTTOM - (height - least) / (most - least) * (BOTTOM - TOP);
   }
 }

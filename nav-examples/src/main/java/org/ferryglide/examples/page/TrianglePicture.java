@@ -1,5 +1,7 @@
 package org.ferryglide.examples.page;
 
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.bearing.TrueBearing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,17 +17,18 @@ final class TrianglePicture {
   private static final double LEFT = 16.0;
   private static final double TOP = 14.0;
   private static final double HEIGHT = 170.0;
-  private static final double METRES_PER_MILE = 1852.0;
 
   private TrianglePicture() {}
 
   /** The picture; empty where the stream is not known on the whole leg. */
-  static Optional<Svg> of(TimedPlan plan, PlannedLeg leg, Labels labels) {
+  static Optional<Svg> of(WorkedPassage worked, TimedPlan plan, PlannedLeg leg) {
     LegVectors vectors = LegVectors.of(plan, leg);
-    return vectors.isKnown() ? Optional.of(draw(plan, leg, vectors, labels)) : Optional.empty();
+    return vectors.isKnown() ? Optional.of(
+            draw(plan, leg, vectors, worked.labels(), worked.printed())) : Optional.empty();
   }
 
-  private static Svg draw(TimedPlan plan, PlannedLeg leg, LegVectors vectors, Labels labels) {
+  private static Svg draw(
+      TimedPlan plan, PlannedLeg leg, LegVectors vectors, Labels labels, Printed printed) {
     List<double[]> streams = vectors.streamChain();
     List<double[]> water = vectors.waterChain();
     List<double[]> all = new ArrayList<>(streams);
@@ -43,7 +46,7 @@ final class TrianglePicture {
             Ink.WIDTH,
             TOP + high + 58,
             labels.say("triangle.title", "number", number),
-            words(leg, vectors, labels));
+            words(leg, vectors, labels, printed));
     svg.rectangle(0, 0, Ink.WIDTH, svg.height(), "fill", "#fff");
     double offX = LEFT + (Ink.WIDTH - 2 * LEFT - (box[1] - box[0]) * scale) / 2 - box[0] * scale;
     double offY = TOP + (high + (box[3] - box[2]) * scale) / 2 + box[2] * scale;
@@ -73,22 +76,22 @@ final class TrianglePicture {
       svg.circle(
           point[0], point[1], 3.2, "fill", "#fff", "stroke", Ink.BLACK, "stroke-width", "1.4");
     }
-    label(svg, places, mid(start, end), over(leg, labels), Ink.BLACK);
+    label(svg, places, mid(start, end), over(leg, labels, printed), Ink.BLACK);
     for (int i = 0; i < parts; i++) {
       double[] from = oneHeading ? w[0] : w[i];
       double[] to = oneHeading ? end : w[i + 1];
-      label(svg, places, mid(from, to), through(plan, leg, i, labels), Ink.BLACK);
+      label(svg, places, mid(from, to), through(plan, leg, i, labels, printed), Ink.BLACK);
     }
     for (int i = 0; i + 1 < s.length; i++) {
       LegVectors.Hour hour = vectors.hours().get(i);
       if (Math.hypot(s[i + 1][0] - s[i][0], s[i + 1][1] - s[i][1]) > 3) {
-        label(svg, places, mid(s[i], s[i + 1]), stream(hour, leg), Ink.WATER);
+        label(svg, places, mid(s[i], s[i + 1]), stream(hour, leg, printed), Ink.WATER);
       }
     }
     label(svg, places, start, leg.leg().from().name(), Ink.BLACK);
     label(svg, places, end, leg.leg().to().name(), Ink.BLACK);
     double y = TOP + high + 32;
-    Ink.barScale(svg, LEFT, y, METRES_PER_MILE * scale, 110, "");
+    Ink.barScale(svg, LEFT, y, scale, 110, printed, "");
     Ink.arrow(svg, Ink.WIDTH - 20, y + 12, Ink.WIDTH - 20, y - 12, 1, 1.0, Ink.BLACK, 1.2);
     svg.text(Ink.WIDTH - 20, y - 15, "N", "font-size", "9", "text-anchor", "middle");
     svg.text(LEFT, y + 18, labels.say("triangle.key"), "font-size", Svg.number(Ink.SMALL));
@@ -121,37 +124,39 @@ final class TrianglePicture {
     Ink.words(svg, room[0], room[1] + 9, words, Ink.SMALL, "fill", colour);
   }
 
-  static String over(PlannedLeg leg, Labels labels) {
+  static String over(PlannedLeg leg, Labels labels, Printed printed) {
     return labels.say(
         "triangle.over",
         "course",
         Printed.direction(leg, leg.course()),
-        "miles",
-        Printed.near(leg.leg().leg().length().nauticalMiles()));
+        "distance",
+        printed.distanceNear(leg.leg().leg().length()));
   }
 
-  static String through(TimedPlan plan, PlannedLeg leg, int hour, Labels labels) {
+  static String through(
+      TimedPlan plan, PlannedLeg leg, int hour, Labels labels, Printed printed) {
     return labels.say(
         "triangle.through",
         "heading",
         Printed.direction(
             leg,
             leg.steered().headings().size() <= 1 ? leg.heading() : leg.hours().get(hour).heading()),
-        "knots",
-        Printed.near(
-            leg.leg().options().speed().orElse(plan.passage().party().craft().speed()).knots()));
+        "speed",
+        printed.speedUp(
+            leg.leg().options().speed().orElse(plan.passage().party().craft().speed())));
   }
 
-  static String stream(LegVectors.Hour hour, PlannedLeg leg) {
+  static String stream(LegVectors.Hour hour, PlannedLeg leg, Printed printed) {
     double east = hour.streamEast();
     double north = hour.streamNorth();
-    double miles = Math.hypot(east, north) / METRES_PER_MILE;
-    org.ferryglide.nav.bearing.TrueBearing set =
-        org.ferryglide.nav.bearing.TrueBearing.ofDegrees(Math.toDegrees(Math.atan2(east, north)));
-    return Printed.direction(leg, set) + " " + Printed.near(miles) + " NM";
+    Distance drift = Distance.ofMetres(Math.hypot(east, north));
+    TrueBearing set =
+        TrueBearing.ofDegrees(Math.toDegrees(Math.atan2(east, north)));
+    return Printed.direction(leg, set) + " " + printed.distanceUp(drift);
   }
 
-  private static String words(PlannedLeg leg, LegVectors vectors, Labels labels) {
+  private static String words(
+      PlannedLeg leg, LegVectors vectors, Labels labels, Printed printed) {
     StringBuilder words =
         new StringBuilder(
             labels.say(
@@ -165,7 +170,7 @@ final class TrianglePicture {
                 "heading",
                 Printed.direction(leg, leg.heading())));
     for (LegVectors.Hour hour : vectors.hours()) {
-      words.append(' ').append(stream(hour, leg)).append('.');
+      words.append(' ').append(stream(hour, leg, printed)).append('.');
     }
     return words.toString();
   }

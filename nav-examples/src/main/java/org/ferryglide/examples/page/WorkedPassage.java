@@ -1,5 +1,6 @@
 package org.ferryglide.examples.page;
 
+import org.ferryglide.nav.measure.Units;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -49,6 +50,8 @@ public final class WorkedPassage {
   private final @Nullable WayHome wayHome;
   private final @Nullable HighWater highWater;
   private final ShoreDetails shore;
+  private final Labels labels;
+  private final Units units;
 
   /** The high water that a card counts from. */
   record HighWater(String port, Instant time, double heightMetres, double springShare) {
@@ -66,7 +69,9 @@ public final class WorkedPassage {
       @Nullable LaunchInterval launchInterval,
       @Nullable WayHome wayHome,
       @Nullable HighWater highWater,
-      ShoreDetails shore) {
+      ShoreDetails shore,
+      Labels labels,
+      Units units) {
     this.passage = passage;
     this.departure = departure;
     this.plan = plan;
@@ -76,6 +81,8 @@ public final class WorkedPassage {
     this.wayHome = wayHome;
     this.highWater = highWater;
     this.shore = shore;
+    this.labels = labels;
+    this.units = units;
   }
 
   /**
@@ -107,7 +114,9 @@ public final class WorkedPassage {
         bare.launchInterval,
         null,
         high,
-        ShoreDetails.of(folder));
+        ShoreDetails.of(folder),
+        bare.labels,
+        bare.units);
   }
 
   /**
@@ -134,7 +143,9 @@ public final class WorkedPassage {
         plan.solved().map(LaunchInterval::of).orElse(null),
         null,
         null,
-        ShoreDetails.NONE);
+        ShoreDetails.NONE,
+        Labels.english(),
+        Units.NAUTICAL);
   }
 
   /**
@@ -155,7 +166,9 @@ public final class WorkedPassage {
                 launchInterval,
                 WayHome.of(one, lastLook(one), LOOK_HOME),
                 highWater,
-                shore),
+                shore,
+                labels,
+                units),
         why -> this);
   }
 
@@ -174,8 +187,42 @@ public final class WorkedPassage {
    * @return the changed work
    */
   public WorkedPassage withShore(ShoreDetails details) {
+    return with(details, labels, units);
+  }
+
+  /**
+   * The same in other words.
+   *
+   * @param translation the words
+   * @return the changed work
+   */
+  public WorkedPassage withLabels(Labels translation) {
+    return with(shore, translation, units);
+  }
+
+  /**
+   * The same in other units.
+   *
+   * @param printed the units, {@link Units#NAUTICAL} unless chosen
+   * @return the changed work
+   */
+  public WorkedPassage withUnits(Units printed) {
+    return with(shore, labels, printed);
+  }
+
+  private WorkedPassage with(ShoreDetails details, Labels translation, Units printed) {
     return new WorkedPassage(
-        passage, departure, plan, day, variants, launchInterval, wayHome, highWater, details);
+        passage,
+        departure,
+        plan,
+        day,
+        variants,
+        launchInterval,
+        wayHome,
+        highWater,
+        details,
+        translation,
+        printed);
   }
 
   /**
@@ -215,7 +262,7 @@ public final class WorkedPassage {
   }
 
   private DeckCard card(TimedPlan one) {
-    DeckCard card = DeckCard.of(one);
+    DeckCard card = DeckCard.of(one).withWords(labels.words()).withUnits(units);
     if (highWater != null) {
       card =
           card.withHighWater(
@@ -277,7 +324,16 @@ public final class WorkedPassage {
     return hours;
   }
 
+  Labels labels() {
+    return labels;
+  }
+
   Printed printed() {
-    return new Printed(passage.zone(), departure.atZone(passage.zone()).toLocalDate());
+    return printed(passage.zone());
+  }
+
+  /** By another clock. */
+  Printed printed(ZoneId clock) {
+    return new Printed(clock, departure.atZone(clock).toLocalDate(), labels, units);
   }
 }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +47,15 @@ public final class PageScenes {
    * @return the passages by name
    */
   public static Map<String, WorkedPassage> all() {
+    return Worked.ALL;
+  }
+
+  /** Worked out once for all tests. */
+  private static final class Worked {
+    private static final Map<String, WorkedPassage> ALL = Collections.unmodifiableMap(workOut());
+  }
+
+  private static Map<String, WorkedPassage> workOut() {
     Map<String, Passage> passages = new LinkedHashMap<>();
     passages.put("one-leg", oneLeg());
     passages.put("twelve-legs", twelveLegs());

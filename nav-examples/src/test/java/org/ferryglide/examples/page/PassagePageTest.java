@@ -22,6 +22,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.ferryglide.examples.files.PlanJson;
 import org.ferryglide.examples.svg.Raster;
 import org.ferryglide.examples.svg.Svg;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.passage.PlannedLeg;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.timing.Verdict;
@@ -108,13 +109,14 @@ class PassagePageTest {
       for (String html : List.of(PAGES.get(scene.getKey()), ShoreNote.of(worked).html())) {
         Element first = all(parsed(html), "p").get(0);
         assertEquals("open", first.getAttribute("class"));
-        for (String open : worked.day().notChecked()) {
-          assertTrue(first.getTextContent().contains(open), scene.getKey() + ": " + open);
+        for (Note open : worked.day().notChecked()) {
+          assertTrue(first.getTextContent().contains(open.text()), scene.getKey() + ": " + open);
         }
         for (Verdict verdict :
             worked.plan().match(TimedPlan::verdicts, why -> List.<Verdict>of())) {
           if (verdict.answer() == Verdict.Answer.NOT_CHECKED) {
-            assertTrue(first.getTextContent().contains(verdict.reason()), scene.getKey());
+            String told = worked.printed().say(verdict);
+            assertTrue(first.getTextContent().contains(told), scene.getKey());
           }
         }
       }
@@ -211,7 +213,9 @@ class PassagePageTest {
   void aPassageThatIsNotPossibleSaysWhyAndStillShowsItsSheet() throws Exception {
     String html = PAGES.get("not-possible");
     assertTrue(html.contains("Not possible as planned"), html);
-    String why = scenes.get("not-possible").plan().why().orElseThrow().message();
+    WorkedPassage worked = scenes.get("not-possible");
+    String why = worked.printed().say(worked.plan().why().orElseThrow().note());
+    assertTrue(why.contains("too strong to hold against"), why);
     assertTrue(parsed(html).getDocumentElement().getTextContent().contains(why), why);
     assertTrue(html.contains("Not a chart: only what the folder names is shown"), html);
     assertEquals(List.of(), CardSheet.of(scenes.get("not-possible")).stream().toList());

@@ -1,0 +1,170 @@
+package org.ferryglide.examples.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.ferryglide.nav.passage.Danger;
+import org.ferryglide.nav.passage.DeckCard;
+import org.ferryglide.nav.passage.Lane;
+import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.WayPoint;
+import org.ferryglide.tide.folder.PassageFolder;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+
+/**
+ * A trial translation: every letter of every label is put into another alphabet. Whatever is still
+ * in the Roman one, but for names that the user gave, was not in the file of labels.
+ */
+class TranslationTest {
+  private static final Path SCENARIO = Path.of("scenarios", "ollen-skerries");
+  private static final Pattern ROMAN = Pattern.compile("[A-Za-z]{2,}");
+  private static final Set<String> OF_THE_STANDARDS = Set.of("UTC");
+
+  private static Labels translation = Labels.english();
+  private static final Map<String, WorkedPassage> SCENES = new HashMap<>(PageScenes.all());
+
+  @BeforeAll
+  static void translate() throws Exception {
+    Properties other = new Properties();
+    Labels.english()
+        .words()
+        .templates()
+        .forEach((key, words) -> other.setProperty(key, otherLetters(words)));
+    StringWriter file = new StringWriter();
+    other.store(file, "a trial");
+    translation = Labels.read(new StringReader(file.toString()));
+    SCENES.put("folder", WorkedPassage.of(PassageFolder.read(SCENARIO)).withWayHome());
+  }
+
+  /** Each letter outside braces is moved into the Cyrillic block. */
+  private static String otherLetters(String words) {
+    StringBuilder out = new StringBuilder();
+    boolean name = false;
+    for (char letter : words.toCharArray()) {
+      name = letter == '{' || name && letter != '}';
+      boolean roman = letter >= 'a' && letter <= 'z' || letter >= 'A' && letter <= 'Z';
+      out.append(roman && !name ? (char) (letter - 'A' + '\u0410') : letter);
+    }
+    return out.toString();
+  }
+
+  private static List<String> given(WorkedPassage worked) {
+    Passage passage = worked.passage();
+    List<String> names = new ArrayList<>(List.of(passage.name()));
+    List<WayPoint> places = new ArrayList<>(passage.wayPoints());
+    places.addAll(passage.refuges());
+    places.forEach(place -> names.addAll(List.of(place.name(), place.toSee())));
+    passage.dangers().orElse(List.of()).stream().map(Danger::name).forEach(names::add);
+    passage.lanes().orElse(List.of()).stream().map(Lane::name).forEach(names::add);
+    passage
+        .levels()
+        .forEach((port, level) -> names.addAll(List.of(port, level.datum())));
+    for (String item : List.of("party", "craft", "carried", "call", "remarks")) {
+      worked.shore().words(item).ifPresent(names::add);
+    }
+    worked.highWater().ifPresent(water -> names.add(water.port()));
+    names.removeIf(String::isEmpty);
+    names.sort(Comparator.comparingInt(String::length).reversed());
+    return names;
+  }
+
+  private static Set<String> roman(WorkedPassage worked, String text) {
+    String left = text.replaceAll("\\s+", " "); // a card wraps names
+    for (String name : given(worked)) {
+      left = left.replace(name, "·");
+      for (int kept = name.length() - 1; kept > 1; kept--) { // and cuts them where it must
+        left = left.replace(name.substring(0, kept) + "…", "·");
+      }
+    }
+    Set<String> found = new TreeSet<>();
+    Matcher matcher = ROMAN.matcher(left);
+    while (matcher.find()) {
+      if (!OF_THE_STANDARDS.contains(matcher.group())) {
+        int from = Math.max(0, matcher.start() - 40);
+        found.add(left.substring(from, Math.min(left.length(), matcher.end() + 40)).strip());
+      }
+    }
+    return found;
+  }
+
+  /** What is read or spoken of a page: its texts and the names of its regions. */
+  private static String content(String html) throws Exception {
+    StringBuilder text = new StringBuilder();
+    read(PassagePageTest.parsed(html).getDocumentElement(), text);
+    return text.toString();
+  }
+
+  private static void read(Element element, StringBuilder text) {
+    text.append(element.getAttribute("aria-label")).append('\n');
+    for (Node node = element.getFirstChild(); node != null; node = node.getNextSibling()) {
+      if (node instanceof Element child && !child.getTagName().equals("style")) {
+        read(child, text);
+      } else if (node.getNodeType() == Node.TEXT_NODE) {
+        text.append(node.getTextContent()).append('\n');
+      }
+    }
+  }
+
+  @Test
+  void nothingOfThePageTheSheetAndTheNoteStaysEnglish() throws Exception {
+    for (Map.Entry<String, WorkedPassage> scene : SCENES.entrySet()) {
+      WorkedPassage worked = scene.getValue().withLabels(translation);
+      String name = scene.getKey();
+      assertEquals(Set.of(), roman(worked, content(PassagePage.of(worked).html())), name);
+      assertEquals(Set.of(), roman(worked, ShoreNote.of(worked).text()), name);
+      assertEquals(Set.of(), roman(worked, content(ShoreNote.of(worked).html())), name);
+      if (worked.card().isPresent()) {
+        String sheet = CardSheet.of(worked).orElseThrow().html();
+        assertEquals(Set.of(), roman(worked, content(sheet)), name);
+      }
+    }
+  }
+
+  @Test
+  void theCardKeepsItsFiguresAndItsSize() {
+    SCENES.forEach(
+        (name, worked) ->
+            worked
+                .card()
+                .ifPresent(
+                    card -> {
+                      DeckCard other = card.withWords(translation.words());
+                      for (int i = 0; i < card.afloat().size(); i++) {
+                        assertEquals(figures(card.afloat().get(i)), figures(other.afloat().get(i)));
+                      }
+                      assertTrue(
+                          other.further().stream()
+                              .flatMap(String::lines)
+                              .allMatch(line -> line.codePointCount(0, line.length()) <= 40));
+                    }));
+  }
+
+  private static String figures(String side) {
+    return side.replaceAll("[^0-9:.°\n]", "");
+  }
+
+  @Test
+  void aTranslationMayLeaveKeysOut() throws Exception {
+    Labels some = Labels.read(new StringReader("card.void = nur heute\nblank = ____"));
+    WorkedPassage worked = SCENES.get("one-leg").withLabels(some);
+    assertTrue(worked.card().orElseThrow().toString().contains("nur heute"));
+    assertFalse(PassagePage.of(worked).html().contains("______________"));
+  }
+}
