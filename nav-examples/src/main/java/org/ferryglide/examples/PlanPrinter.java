@@ -1,12 +1,12 @@
 package org.ferryglide.examples;
 
-import java.util.List;
-import org.ferryglide.nav.note.Note;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import org.ferryglide.examples.page.WorkedPassage;
 import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.passage.DeckCard;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.TimedPlan;
@@ -91,7 +91,8 @@ final class PlanPrinter {
     when.byTime().ifPresent(best -> page.row("least time", words(page, best)));
     when.byMargin().ifPresent(best -> page.row("best margin", words(page, best)));
     when.leastBad().ifPresent(least -> page.row("least bad", words(page, least)));
-    when.whyNot().forEach((why, count) -> page.row("against", count + " departures: " + why.text()));
+    when.whyNot()
+        .forEach((why, count) -> page.row("against", count + " departures: " + why.text()));
     page.line("This is a sum, not a permission to go: official tables and forecasts come first.");
     return page.toString();
   }

@@ -121,11 +121,7 @@ final class PrintedData {
   private String unit(String unit) {
     return words.templates().containsKey(key(unit))
         ? words.say(
-            key(unit),
-            "speed",
-            symbol(units.speedSymbol()),
-            "height",
-            symbol(units.heightSymbol()))
+            key(unit), "speed", symbol(units.speedSymbol()), "height", symbol(units.heightSymbol()))
         : unit;
   }
 

@@ -1,16 +1,16 @@
 package org.ferryglide.nav.measure;
 
-import org.ferryglide.nav.note.Words;
-import org.ferryglide.nav.note.Note;
-import java.time.Instant;
-import java.util.function.Function;
-import java.util.function.BiFunction;
 import java.io.Serializable;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Words;
 
 /**
  * The units in which distances, speeds and heights are printed: nautical miles, knots and metres
@@ -25,16 +25,22 @@ import java.util.Map;
  * @param distanceSymbol NM, km or mi (statute miles)
  * @param speedSymbol kn, km/h, mph or m/s
  * @param heightSymbol m or ft, for heights, depths and distances too short for the other
- * @see <a href="https://www.bipm.org/en/publications/si-brochure">SI Brochure, 8th edition, table 8:
- *     nautical mile and knot; the yard of 0.9144 m and with it foot and statute mile are those of
- *     the agreement of 1959</a>
+ * @see <a href="https://www.bipm.org/en/publications/si-brochure">SI Brochure, 8th edition, table
+ *     8: nautical mile and knot; the yard of 0.9144 m and with it foot and statute mile are those
+ *     of the agreement of 1959</a>
  */
 public record Units(String distanceSymbol, String speedSymbol, String heightSymbol)
     implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private static final Map<String, Double> METRES =
-      inOrder("NM", Distance.METRES_PER_NAUTICAL_MILE, "km", 1000.0, "mi", Distance.METRES_PER_STATUTE_MILE);
+      inOrder(
+          "NM",
+          Distance.METRES_PER_NAUTICAL_MILE,
+          "km",
+          1000.0,
+          "mi",
+          Distance.METRES_PER_STATUTE_MILE);
 
   private static final double HOUR = 3600.0;
 
@@ -172,9 +178,9 @@ public record Units(String distanceSymbol, String speedSymbol, String heightSymb
   /**
    * How the data of notes are printed in these units, to be handed to {@link Words#say(Note,
    * BiFunction)}: a figure whose name ends in {@code Knots}, {@code Metres} or {@code
-   * NauticalMiles} in the unit chosen with its symbol, one that ends in {@code Time} by a clock, one
-   * that begins with {@code spoken} figure by figure; of a finding the figure to the side on which
-   * it is worse and its limits to the other.
+   * NauticalMiles} in the unit chosen with its symbol, one that ends in {@code Time} by a clock,
+   * one that begins with {@code spoken} figure by figure; of a finding the figure to the side on
+   * which it is worse and its limits to the other.
    *
    * @param words symbols under {@code unit.}, spoken figures under {@code figure.}
    * @param clock how a time is printed

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +10,7 @@ import org.ferryglide.nav.bearing.CompassPoint;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.landfall.Side;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.StreamField;
 

@@ -1,9 +1,9 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;
@@ -42,8 +42,7 @@ final class AfterWayOut {
    * @param sinceSeconds when the party was last ashore
    */
   static Condition timeAfloat(Passage part, double sinceSeconds) {
-    Note about =
-        Note.information("check.time-afloat-since", "time afloat since the last stop");
+    Note about = Note.information("check.time-afloat-since", "time afloat since the last stop");
     int ashore = 1;
     while (ashore < part.legs().size() && !part.wayPoints().get(ashore).stop().isPresent()) {
       ashore++;

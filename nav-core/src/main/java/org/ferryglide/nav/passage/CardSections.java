@@ -1,7 +1,5 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.note.Note;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.Window;

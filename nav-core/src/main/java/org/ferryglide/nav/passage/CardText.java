@@ -148,7 +148,9 @@ final class CardText {
 
   /** A distance to a tenth, up, with its unit. */
   String distance(Distance distance) {
-    return up(units.distance(distance.metres())) + " " + words.say("unit." + units.distanceSymbol());
+    return up(units.distance(distance.metres()))
+        + " "
+        + words.say("unit." + units.distanceSymbol());
   }
 
   /** A rate or speed to a tenth, up, with its unit. */

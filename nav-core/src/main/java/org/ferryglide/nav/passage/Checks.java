@@ -1,10 +1,10 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
@@ -129,8 +129,7 @@ final class Checks {
   private static final class ShareCheck extends PassageCheck {
     ShareCheck(Passage passage) {
       super(
-          Note.information(
-              "check.share", "share of the speed spent against the stream across"),
+          Note.information("check.share", "share of the speed spent against the stream across"),
           passage);
     }
 

@@ -1,10 +1,10 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.util.Map;
 import java.util.Objects;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.timing.Verdict;
@@ -74,8 +74,7 @@ final class DaylightCheck extends PassageCheck {
     return Verdict.notChecked(
         about,
         Note.information(
-                "why.slower-not-there",
-                "the slower party does not get there: " + because.text())
+                "why.slower-not-there", "the slower party does not get there: " + because.text())
             .with("because", because));
   }
 
@@ -87,8 +86,7 @@ final class DaylightCheck extends PassageCheck {
     double left = atEndSince(launch, landed - launch, atLaunch) - (landed - launch);
     if (Double.isNaN(atLaunch) || Double.isNaN(left)) {
       return Verdict.notChecked(
-          about(),
-          Note.information("why.no-sun", "the sun is worked out from 1901 to 2099 only"));
+          about(), Note.information("why.no-sun", "the sun is worked out from 1901 to 2099 only"));
     }
     PassageLimits limits = passage().limits();
     boolean dark = atLaunch < 0.0;

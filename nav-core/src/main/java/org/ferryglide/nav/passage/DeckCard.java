@@ -1,7 +1,5 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Words;
-import org.ferryglide.nav.measure.Units;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -13,6 +11,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.measure.Units;
+import org.ferryglide.nav.note.Words;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -187,7 +187,8 @@ public final class DeckCard implements Serializable {
       throw new IllegalArgumentException(
           "marks of a compass must be 1, 2, 5 or 10 degrees apart, but were " + degrees);
     }
-    return new DeckCard(plan, degrees, words, units, highWater, launchInterval, notLaterThan, further);
+    return new DeckCard(
+        plan, degrees, words, units, highWater, launchInterval, notLaterThan, further);
   }
 
   /**
@@ -200,8 +201,8 @@ public final class DeckCard implements Serializable {
   }
 
   /**
-   * The same card in the words of another language. Lines too long for their side are cut, and shown
-   * to be.
+   * The same card in the words of another language. Lines too long for their side are cut, and
+   * shown to be.
    *
    * @param translation the words of {@link #english} by the same keys; those left out stay English
    * @return the changed card
@@ -297,8 +298,7 @@ public final class DeckCard implements Serializable {
   }
 
   private DeckCard with(Interval interval) {
-    return new DeckCard(
-        plan, marks, words, units, highWater, interval, notLaterThan, further);
+    return new DeckCard(plan, marks, words, units, highWater, interval, notLaterThan, further);
   }
 
   /**

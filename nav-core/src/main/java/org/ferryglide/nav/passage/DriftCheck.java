@@ -1,8 +1,8 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.util.BitSet;
 import java.util.List;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.StreamField;
@@ -69,7 +69,10 @@ final class DriftCheck extends PassageCheck {
     return at(
         Verdict.of(
             Note.information("check.drift-onto", name() + " onto " + onto).with("danger", onto),
-            least, "minutes", WARNING_MINUTES, STOP_MINUTES),
+            least,
+            "minutes",
+            WARNING_MINUTES,
+            STOP_MINUTES),
         candidate,
         from);
   }

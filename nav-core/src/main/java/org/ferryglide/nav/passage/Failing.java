@@ -1,8 +1,8 @@
 package org.ferryglide.nav.passage;
 
+import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.note.Note;
-import java.util.List;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.timing.Departure;
 import org.ferryglide.nav.timing.Verdict;

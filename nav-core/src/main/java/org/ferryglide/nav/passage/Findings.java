@@ -22,8 +22,7 @@ final class Findings {
 
   static final Note OPEN_DAYLIGHT = Note.information("open.daylight", "daylight");
   static final Note OPEN_DANGERS = Note.information("open.dangers", "dangers");
-  static final Note OPEN_LAND_DOWN_WIND =
-      Note.information("open.land-down-wind", "land down wind");
+  static final Note OPEN_LAND_DOWN_WIND = Note.information("open.land-down-wind", "land down wind");
   static final Note OPEN_LANES = Note.information("open.lanes", "lanes and fairways");
   static final Note OPEN_VARIATION = Note.information("open.variation", "variation");
   static final Note OPEN_WIND = Note.information("open.wind", "wind");

@@ -220,10 +220,7 @@ final class FurtherSides {
       place.landing().ifPresent(landing -> found.add(landing(place, landing, when)));
     }
     for (WayPoint refuge : plan.passage().refuges()) {
-      refuge
-          .landing()
-          .ifPresent(
-              landing -> found.add(landing(refuge, landing, levels(landing))));
+      refuge.landing().ifPresent(landing -> found.add(landing(refuge, landing, levels(landing))));
     }
     if (!found.isEmpty()) {
       add("");
@@ -243,9 +240,7 @@ final class FurtherSides {
               "works",
               works,
               "height",
-              metres.isPresent()
-                  ? rounded(landing, metres.getAsDouble())
-                  : CardText.BLANK_FIGURE,
+              metres.isPresent() ? rounded(landing, metres.getAsDouble()) : CardText.BLANK_FIGURE,
               "unit",
               text.heightUnit());
     }

@@ -1,7 +1,7 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;

@@ -1,11 +1,11 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Verdict;
@@ -96,7 +96,8 @@ final class LandingCheck extends PassageCheck {
   private Verdict levels(double from, double until) {
     WaterLevel level = landing.port().map(passage()::level).orElse(null);
     if (level == null) {
-      return placed(Verdict.within(about(), Note.information("why.any-level", "works at any level")), from);
+      return placed(
+          Verdict.within(about(), Note.information("why.any-level", "works at any level")), from);
     }
     double worst = Double.POSITIVE_INFINITY;
     double when = from;

@@ -1,15 +1,15 @@
 package org.ferryglide.nav.passage;
 
-import java.time.temporal.ChronoUnit;
-import org.ferryglide.nav.note.Note;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Departure;
@@ -19,8 +19,7 @@ import org.jspecify.annotations.Nullable;
 /** Looks from places along a plan to all landings of its passage. */
 final class LandingSearch {
   private static final double STEP_SECONDS = 300.0;
-  private static final Note ABOUT =
-      Note.information("check.time-to-landing", "time to a landing");
+  private static final Note ABOUT = Note.information("check.time-to-landing", "time to a landing");
 
   private final Passage passage;
   private final List<WayPoint> landings;

@@ -1,7 +1,7 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.util.List;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Verdict;
@@ -51,8 +51,7 @@ final class LaneCheck extends PassageCheck {
       return at(
           Verdict.notChecked(
               about(),
-              Note.information(
-                  "why.no-angle", "the party has chosen no limit for the angle")),
+              Note.information("why.no-angle", "the party has chosen no limit for the angle")),
           candidate,
           when);
     }
@@ -104,11 +103,9 @@ final class LaneCheck extends PassageCheck {
     }
     long minutes = (long) Math.ceil(seconds / 60.0);
     String words =
-        minutes
-            + (route == null ? " min inside as planned" : " min inside for the slower party");
+        minutes + (route == null ? " min inside as planned" : " min inside for the slower party");
     return Note.information(
-            route == null ? "check.lane-inside" : "check.lane-inside-slower",
-            name() + ", " + words)
+            route == null ? "check.lane-inside" : "check.lane-inside-slower", name() + ", " + words)
         .with("lane", about())
         .with("insideMinutes", minutes);
   }

@@ -1,12 +1,12 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.Window;
 import org.jspecify.annotations.Nullable;
 

@@ -1,7 +1,7 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
@@ -17,8 +17,7 @@ final class NextInTime extends PassageCheck {
   private final Found<Window> next;
 
   NextInTime(Passage part, Found<Window> next) {
-    super(
-        Findings.at("check.going-on", "going on at ", part.wayPoints().get(1).name()), part);
+    super(Findings.at("check.going-on", "going on at ", part.wayPoints().get(1).name()), part);
     this.next = next;
   }
 
@@ -57,11 +56,11 @@ final class NextInTime extends PassageCheck {
             ? Verdict.stopped(
                 about(),
                 Note.information(
-                    "why.barred-between", "barred for the planned or the slower party, or in between"))
+                    "why.barred-between",
+                    "barred for the planned or the slower party, or in between"))
             : Verdict.notChecked(
                 about(),
-                Note.information(
-                    "why.no-going-on", "nothing is known of going on there and then"));
+                Note.information("why.no-going-on", "nothing is known of going on there and then"));
     return verdict.at(EpochSeconds.toInstant(slower));
   }
 }

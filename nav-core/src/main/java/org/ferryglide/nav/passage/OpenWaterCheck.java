@@ -1,11 +1,11 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.timing.Verdict;
 
@@ -42,8 +42,7 @@ final class OpenWaterCheck extends PassageCheck {
       return Verdict.within(about(), Note.information("why.all-the-way", "all the way"));
     }
     Note why =
-        Note.information(
-                "why.open-water", "open water for " + (int) HELPFUL_NAUTICAL_MILES + " NM")
+        Note.information("why.open-water", "open water for " + (int) HELPFUL_NAUTICAL_MILES + " NM")
             .with("openNauticalMiles", HELPFUL_NAUTICAL_MILES);
     return at(Verdict.warned(about(), why), candidate, open);
   }

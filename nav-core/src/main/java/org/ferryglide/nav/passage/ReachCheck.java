@@ -1,10 +1,10 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.Arrivals;
 import org.ferryglide.nav.steer.NotPossible;
@@ -67,14 +67,14 @@ final class ReachCheck extends PassageCheck {
       }
     }
     if (unknown >= 0 && !(worst > passage().limits().stop(PassageLimits.TIME_TO_LANDING))) {
-      return at(
-          Verdict.notChecked(about(), Findings.NO_LANDING_KNOWN),
-          candidate,
-          unknown);
+      return at(Verdict.notChecked(about(), Findings.NO_LANDING_KNOWN), candidate, unknown);
     }
     if (Double.isInfinite(worst)) {
-      return at(Verdict.stopped(
-              about(), Note.information("why.none-in-reach", "none can be reached from there")), candidate, when);
+      return at(
+          Verdict.stopped(
+              about(), Note.information("why.none-in-reach", "none can be reached from there")),
+          candidate,
+          when);
     }
     long beyond = Math.round(longest / 60.0);
     Note about =

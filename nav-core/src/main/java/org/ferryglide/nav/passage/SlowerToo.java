@@ -1,8 +1,8 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.util.List;
 import org.ferryglide.nav.basics.Seconds;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.timing.Verdict;
 
 /** All checks once more for the party as slow as it may turn out; the worst of them counts. */
@@ -43,8 +43,7 @@ final class SlowerToo extends PassageCheck {
 
     Throughout(Passage passage, int last, Landing landing) {
       super(
-          Note.information(
-              "check.landing-until", "landing until the slower party is there"),
+          Note.information("check.landing-until", "landing until the slower party is there"),
           passage);
       this.landing = new LandingCheck(passage, last, landing);
     }

@@ -47,7 +47,7 @@ final class SourceChecks {
         if (miles > NEAR_ENOUGH_NAUTICAL_MILES) {
           notes.add(
               Note.caution(
-                  "passage.far-port",
+                      "passage.far-port",
                       port + " lies " + Math.round(miles) + " NM from " + place.name())
                   .with("port", port)
                   .with("awayNauticalMiles", miles)

@@ -1,12 +1,12 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Note;
 
 /**
  * How long the party stays ashore at a way point. Ashore it does not drift.

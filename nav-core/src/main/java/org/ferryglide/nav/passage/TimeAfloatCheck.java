@@ -1,8 +1,8 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.timing.Verdict;
 
 /**

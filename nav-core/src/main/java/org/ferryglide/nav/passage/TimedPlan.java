@@ -250,9 +250,10 @@ public final class TimedPlan implements Serializable {
    * mark to the party, and the distance.
    *
    * @param time when; before the departure and after the arrival, the party is at its ends
-   * @return {@code radio.from} or {@code radio.at}, its text for example {@code two two five degrees true from Tarn Skerry, one decimal five miles};
-   *     the bearing to the nearest degree, the distance to the nearest tenth of a nautical mile.
-   *     The mark is a way point or refuge with something to see, or any of them if none has
+   * @return {@code radio.from} or {@code radio.at}, its text for example {@code two two five
+   *     degrees true from Tarn Skerry, one decimal five miles}; the bearing to the nearest degree,
+   *     the distance to the nearest tenth of a nautical mile. The mark is a way point or refuge
+   *     with something to see, or any of them if none has
    */
   public Note radioPosition(Instant time) {
     Instant within = time.isBefore(departure()) ? departure() : time;

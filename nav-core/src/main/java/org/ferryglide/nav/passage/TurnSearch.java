@@ -1,15 +1,15 @@
 package org.ferryglide.nav.passage;
 
-import java.util.Optional;
-import org.ferryglide.nav.note.Note;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.water.Found;

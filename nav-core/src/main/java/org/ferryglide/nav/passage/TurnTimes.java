@@ -1,6 +1,5 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.Collections;
@@ -9,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
 

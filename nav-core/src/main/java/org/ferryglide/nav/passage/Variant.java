@@ -1,6 +1,5 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
@@ -9,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.Reason;
@@ -75,10 +75,19 @@ public final class Variant implements Serializable {
       all.add(of(late("", late), passage, departure.plus(Duration.ofMinutes(late))));
     }
     for (int late : new int[] {-60, -30, 30, 60}) {
-      all.add(of(late("stream", late), withStream(passage, 1.0, Duration.ofMinutes(late)), departure));
+      all.add(
+          of(late("stream", late), withStream(passage, 1.0, Duration.ofMinutes(late)), departure));
     }
-    all.add(of(about("stream-stronger", "stream a quarter stronger"), ofRate(passage, 1.0 + QUARTER), departure));
-    all.add(of(about("stream-weaker", "stream a quarter weaker"), ofRate(passage, 1.0 - QUARTER), departure));
+    all.add(
+        of(
+            about("stream-stronger", "stream a quarter stronger"),
+            ofRate(passage, 1.0 + QUARTER),
+            departure));
+    all.add(
+        of(
+            about("stream-weaker", "stream a quarter weaker"),
+            ofRate(passage, 1.0 - QUARTER),
+            departure));
     all.add(of(about("no-stream", "no stream"), ofRate(passage, 0.0), departure));
     all.add(moreWind(passage, departure));
     all.add(lessVisibility(passage, departure));

@@ -1,9 +1,9 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Note;
 
 /** Stream, wind and wind against stream, where the party is. */
 final class WaterChecks {

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.note.Note;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
@@ -8,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.timing.Condition;
 

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.steer.NotPossible;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -12,6 +11,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Departure;
@@ -236,10 +236,7 @@ public final class WhenToGo {
   public Map<Note, Integer> whyNot() {
     Map<Note, Integer> counts = new LinkedHashMap<>();
     for (Departure departure : choices) {
-      departure
-          .outcome()
-          .why()
-          .ifPresent(why -> counts.merge(impossible(why), 1, Integer::sum));
+      departure.outcome().why().ifPresent(why -> counts.merge(impossible(why), 1, Integer::sum));
       for (int i = 0; i < departure.verdicts().size(); i++) {
         Verdict verdict = departure.verdicts().get(i);
         if (!verdict.holds()) {

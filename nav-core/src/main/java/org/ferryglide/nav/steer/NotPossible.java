@@ -286,9 +286,7 @@ public final class NotPossible implements Why {
       note = note.with("leg", leg.with("legNumber", legNumber));
     }
     note = when == null ? note : note.with("whenTime", when.toString());
-    return where == null
-        ? note
-        : note.with("where", where.text(AngleForm.DEGREES_MINUTES, 1));
+    return where == null ? note : note.with("where", where.text(AngleForm.DEGREES_MINUTES, 1));
   }
 
   private static String percent(double share) {

@@ -48,7 +48,8 @@ public interface Condition {
   /**
    * What is asked for, under a code that a translation knows.
    *
-   * @return words whose text is {@link #name}; {@code condition.own} unless the condition has a code
+   * @return words whose text is {@link #name}; {@code condition.own} unless the condition has a
+   *     code
    */
   default Note about() {
     return own(name());
@@ -109,7 +110,8 @@ public interface Condition {
     return new NamedCondition(
         about,
         passage ->
-            Verdict.of(about, (end - passage.arrivalSeconds()) / 60.0, "minutes to spare", warn, 0.0)
+            Verdict.of(
+                    about, (end - passage.arrivalSeconds()) / 60.0, "minutes to spare", warn, 0.0)
                 .at(passage.arrival())
                 .at(passage.route().end()));
   }
@@ -195,9 +197,9 @@ public interface Condition {
           Verdict verdict =
               Double.isNaN(height)
                   ? Verdict.notChecked(
-                      about,
-                      Note.information("why.no-height", "no height of tide is known then"))
-                  : Verdict.of(about, charted.depthMetres(height), "metres", warnBelowMetres, least);
+                      about, Note.information("why.no-height", "no height of tide is known then"))
+                  : Verdict.of(
+                      about, charted.depthMetres(height), "metres", warnBelowMetres, least);
           return verdict.at(time).at(there);
         });
   }

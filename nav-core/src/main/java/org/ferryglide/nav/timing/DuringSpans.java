@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.basics.Seconds;
-import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.steer.SteeredRoute;
 
 /** The whole passage within one of several spans of time. */

@@ -70,7 +70,8 @@ class LaunchIntervalTest {
     Passage passage = Scenes.passage(3.5, 0.0).dangers(List.of()).build();
     LaunchInterval interval = LaunchInterval.of(plan(passage));
     assertTrue(interval.endsAfter().text().contains("daylight left"), interval::toString);
-    assertTrue(interval.endsBefore().text().contains("sunrise before the launch"), interval::toString);
+    assertTrue(
+        interval.endsBefore().text().contains("sunrise before the launch"), interval::toString);
   }
 
   @Test

@@ -44,6 +44,8 @@ class RadioPositionTest {
     assertEquals("at Slip", plan.radioPosition(Scenes.NOON.minusSeconds(3600)).text());
     assertEquals("at Cove", plan.radioPosition(plan.arrival().plusSeconds(3600)).text());
     assertTrue(
-        plan.radioPosition(plan.departure().plusSeconds(1800)).text().contains(" degrees true from "));
+        plan.radioPosition(plan.departure().plusSeconds(1800))
+            .text()
+            .contains(" degrees true from "));
   }
 }

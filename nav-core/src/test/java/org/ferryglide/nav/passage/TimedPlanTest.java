@@ -41,7 +41,9 @@ class TimedPlanTest {
       assertTrue(leg.earliest().isBefore(leg.arrival()) && leg.latest().isAfter(leg.arrival()));
     }
     assertEquals(Duration.ofMinutes(15), Duration.between(plan.launch(), plan.departure()));
-    assertEquals(List.of("dangers", "lanes and fairways", "variation", "wind"), plan.notChecked().stream().map(it -> it.text()).toList());
+    assertEquals(
+        List.of("dangers", "lanes and fairways", "variation", "wind"),
+        plan.notChecked().stream().map(it -> it.text()).toList());
   }
 
   @Test

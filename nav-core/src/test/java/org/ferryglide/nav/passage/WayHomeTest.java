@@ -123,8 +123,7 @@ class WayHomeTest {
     TimeSpan between = TimeSpan.of(home.get(0).until(), home.get(1).from());
     assertTrue(skerry.barred().containsKey(between), () -> skerry.barred().toString());
     assertTrue(
-        skerry.barred().get(between).text().contains("stream"),
-        () -> skerry.barred().toString());
+        skerry.barred().get(between).text().contains("stream"), () -> skerry.barred().toString());
     assertFalse(skerry.home().unseen().size() > 0, () -> skerry.home().toString());
   }
 
@@ -188,7 +187,9 @@ class WayHomeTest {
       String why = times.notOn().values().iterator().next().text();
       assertTrue(why.contains("arriving by"), why);
     }
-    assertTrue(wayHome.notChecked().stream().anyMatch(it -> it.text().equals("whole way on the way home")));
+    assertTrue(
+        wayHome.notChecked().stream()
+            .anyMatch(it -> it.text().equals("whole way on the way home")));
   }
 
   @Test

@@ -1,6 +1,5 @@
 package org.ferryglide.examples.command;
 
-import org.ferryglide.nav.note.Note;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -12,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ferryglide.examples.files.CalendarFile;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.passage.WhenToGo;
 import org.ferryglide.nav.timing.Departure;
 import org.ferryglide.nav.water.Window;

@@ -45,7 +45,9 @@ final class DayFrame {
     return LEFT + Math.max(0.0, Math.min(1.0, share)) * (right() - LEFT);
   }
 
-  /** From line to line of an axis, so that it has no more than some: 1, 2 or 5 times ten to a power. */
+  /**
+   * From line to line of an axis, so that it has no more than some: 1, 2 or 5 times ten to a power.
+   */
   static double step(double span, int most) {
     double step = Math.pow(10.0, Math.floor(Math.log10(span / most)));
     for (double times : new double[] {1.0, 2.0, 5.0}) {

@@ -87,7 +87,9 @@ final class DayParts {
       List<List<String>> rows = new ArrayList<>();
       why.entrySet().stream()
           .limit(MOST_REASONS)
-          .forEach(one -> rows.add(List.of(printed.say(one.getKey()), Integer.toString(one.getValue()))));
+          .forEach(
+              one ->
+                  rows.add(List.of(printed.say(one.getKey()), Integer.toString(one.getValue()))));
       Table.write(
           body,
           labels.say("why.caption", "count", Integer.toString(when.choices().size())),
@@ -228,7 +230,9 @@ final class DayParts {
                               .orElse("")),
                   why ->
                       List.of(
-                          printed.say(variant.about()), labels.say("what-if.no"), printed.say(why.note()))));
+                          printed.say(variant.about()),
+                          labels.say("what-if.no"),
+                          printed.say(why.note()))));
     }
     Table.write(
         body,

@@ -123,7 +123,14 @@ final class Ink {
           "0.8");
     }
     svg.text(x, y - 3, "0", "font-size", "9", "text-anchor", "middle");
-    svg.text(x + wide, y - 3, trimmed(miles) + " " + printed.distanceUnit(), "font-size", "9", "text-anchor", "middle");
+    svg.text(
+        x + wide,
+        y - 3,
+        trimmed(miles) + " " + printed.distanceUnit(),
+        "font-size",
+        "9",
+        "text-anchor",
+        "middle");
     svg.text(x, y + 14, words, "font-size", "9");
   }
 

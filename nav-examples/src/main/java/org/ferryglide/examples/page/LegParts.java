@@ -33,7 +33,8 @@ final class LegParts {
 
   void notPossible(Markup body) {
     body.open("section").element("h2", labels.say("page.not-possible"));
-    body.element("p", worked.plan().why().map(why -> printed.say(why.note())).orElse(""), "class", "stop");
+    body.element(
+        "p", worked.plan().why().map(why -> printed.say(why.note())).orElse(""), "class", "stop");
     worked
         .day()
         .windows()
@@ -130,8 +131,7 @@ final class LegParts {
                                 printed.say(one.endsBefore()),
                                 "after",
                                 printed.say(one.endsAfter())))
-                    .orElse(
-                        labels.say("glance.no-span", "why", printed.say(one.endsAfter()))))
+                    .orElse(labels.say("glance.no-span", "why", printed.say(one.endsAfter()))))
         .orElse(labels.say("blank"));
   }
 
@@ -215,7 +215,10 @@ final class LegParts {
             printed.early(leg.earliest()),
             "latest",
             printed.late(leg.latest())));
-    leg.leg().from().stop().ifPresent(stop -> row(body, labels.say("leg.before"), printed.say(stop.about())));
+    leg.leg()
+        .from()
+        .stop()
+        .ifPresent(stop -> row(body, labels.say("leg.before"), printed.say(stop.about())));
     Distance off = leg.greatestCrossTrack();
     row(
         body,

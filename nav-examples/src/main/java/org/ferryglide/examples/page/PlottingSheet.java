@@ -74,7 +74,9 @@ final class PlottingSheet {
       number++;
       key.addAll(Wrapped.lines("! " + number + "  " + words, Ink.WIDTH - 16, Ink.SMALL));
     }
-    key.addAll(Wrapped.lines(labels.say("sheet.key", "unit", printed.speedUnit()), Ink.WIDTH - 16, Ink.SMALL));
+    key.addAll(
+        Wrapped.lines(
+            labels.say("sheet.key", "unit", printed.speedUnit()), Ink.WIDTH - 16, Ink.SMALL));
     double height = TOP + frame.height + STRIP + key.size() * LINE + 8;
     this.svg =
         Svg.of(

@@ -293,7 +293,8 @@ public final class ShoreNote {
     for (Instant time : WorkedPassage.hours(plan)) {
       rows.add(
           new Row(
-              late(time), printed.say(plan.radioPosition(time)) + "; " + Printed.place(plan.route().at(time))));
+              late(time),
+              printed.say(plan.radioPosition(time)) + "; " + Printed.place(plan.route().at(time))));
     }
     return new Part(labels.say("shore.positions"), rows);
   }

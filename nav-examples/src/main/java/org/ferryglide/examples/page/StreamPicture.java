@@ -1,12 +1,12 @@
 package org.ferryglide.examples.page;
 
-import org.ferryglide.nav.measure.Units;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.examples.svg.Svg;
+import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.passage.PassageLeg;
 import org.ferryglide.nav.position.Position;
@@ -50,7 +50,8 @@ final class StreamPicture {
     DayFrame day = new DayFrame(worked);
     List<Row> rows = rows(worked, day);
     Units units = worked.printed().units();
-    double most = Math.max(0.5, rows.stream().mapToDouble(row -> row.most(units)).max().orElse(0.5));
+    double most =
+        Math.max(0.5, rows.stream().mapToDouble(row -> row.most(units)).max().orElse(0.5));
     Svg svg =
         Svg.of(
             "stream",
@@ -108,8 +109,7 @@ final class StreamPicture {
     svg.text(
         4,
         top - 4,
-        labels.say(
-            "stream.row", "unit", worked.printed().speedUnit(), "legs", legs(row)),
+        labels.say("stream.row", "unit", worked.printed().speedUnit(), "legs", legs(row)),
         "font-size",
         "9",
         "font-weight",
@@ -118,14 +118,7 @@ final class StreamPicture {
     for (double rate = 0; rate <= most; rate += step) {
       double y = y(rate, top, most);
       svg.line(day.left(), y, day.right(), y, "stroke", Ink.PALE);
-      svg.text(
-          day.left() - 4,
-          y + 3,
-          Ink.trimmed(rate),
-          "font-size",
-          "8",
-          "text-anchor",
-          "end");
+      svg.text(day.left() - 4, y + 3, Ink.trimmed(rate), "font-size", "8", "text-anchor", "end");
     }
     List<Double> points = new ArrayList<>();
     for (int i = 0; i <= row.flow().size(); i++) {
@@ -192,8 +185,9 @@ final class StreamPicture {
           most = i;
         }
       }
-      words.append(labels.say(
-            "stream.row", "unit", worked.printed().speedUnit(), "legs", legs(row))).append(": ");
+      words
+          .append(labels.say("stream.row", "unit", worked.printed().speedUnit(), "legs", legs(row)))
+          .append(": ");
       if (most >= 0) {
         Velocity flow = row.flow().get(most).orElse(Velocity.STILL);
         words.append(

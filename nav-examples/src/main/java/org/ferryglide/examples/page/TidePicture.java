@@ -1,6 +1,5 @@
 package org.ferryglide.examples.page;
 
-import org.ferryglide.nav.measure.Units;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -11,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import org.ferryglide.examples.svg.Svg;
+import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.passage.Landing;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.WayPoint;
@@ -91,8 +91,12 @@ final class TidePicture {
             "text-anchor",
             "end");
       }
-      svg.text(4, 10, labels.say(
-              "tide.axis", "unit", worked.printed().heightUnit(), "datum", level.datum()), "font-size", "9");
+      svg.text(
+          4,
+          10,
+          labels.say("tide.axis", "unit", worked.printed().heightUnit(), "datum", level.datum()),
+          "font-size",
+          "9");
       day.passage(svg, worked, TOP, BOTTOM);
       curve(svg, day, times, heights, least, most);
       Places room = new Places(day.left(), TOP - 2, day.right(), BOTTOM);

@@ -1,11 +1,11 @@
 package org.ferryglide.examples.page;
 
-import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.bearing.TrueBearing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.examples.svg.Svg;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.passage.PlannedLeg;
 import org.ferryglide.nav.passage.TimedPlan;
 
@@ -23,8 +23,9 @@ final class TrianglePicture {
   /** The picture; empty where the stream is not known on the whole leg. */
   static Optional<Svg> of(WorkedPassage worked, TimedPlan plan, PlannedLeg leg) {
     LegVectors vectors = LegVectors.of(plan, leg);
-    return vectors.isKnown() ? Optional.of(
-            draw(plan, leg, vectors, worked.labels(), worked.printed())) : Optional.empty();
+    return vectors.isKnown()
+        ? Optional.of(draw(plan, leg, vectors, worked.labels(), worked.printed()))
+        : Optional.empty();
   }
 
   private static Svg draw(
@@ -133,8 +134,7 @@ final class TrianglePicture {
         printed.distanceNear(leg.leg().leg().length()));
   }
 
-  static String through(
-      TimedPlan plan, PlannedLeg leg, int hour, Labels labels, Printed printed) {
+  static String through(TimedPlan plan, PlannedLeg leg, int hour, Labels labels, Printed printed) {
     return labels.say(
         "triangle.through",
         "heading",
@@ -150,13 +150,11 @@ final class TrianglePicture {
     double east = hour.streamEast();
     double north = hour.streamNorth();
     Distance drift = Distance.ofMetres(Math.hypot(east, north));
-    TrueBearing set =
-        TrueBearing.ofDegrees(Math.toDegrees(Math.atan2(east, north)));
+    TrueBearing set = TrueBearing.ofDegrees(Math.toDegrees(Math.atan2(east, north)));
     return Printed.direction(leg, set) + " " + printed.distanceUp(drift);
   }
 
-  private static String words(
-      PlannedLeg leg, LegVectors vectors, Labels labels, Printed printed) {
+  private static String words(PlannedLeg leg, LegVectors vectors, Labels labels, Printed printed) {
     StringBuilder words =
         new StringBuilder(
             labels.say(

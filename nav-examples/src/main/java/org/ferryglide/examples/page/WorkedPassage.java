@@ -1,6 +1,5 @@
 package org.ferryglide.examples.page;
 
-import org.ferryglide.nav.measure.Units;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -12,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.DeckCard;
 import org.ferryglide.nav.passage.LandingInReach;

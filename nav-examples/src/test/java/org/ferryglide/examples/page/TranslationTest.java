@@ -73,9 +73,7 @@ class TranslationTest {
     places.forEach(place -> names.addAll(List.of(place.name(), place.toSee())));
     passage.dangers().orElse(List.of()).stream().map(Danger::name).forEach(names::add);
     passage.lanes().orElse(List.of()).stream().map(Lane::name).forEach(names::add);
-    passage
-        .levels()
-        .forEach((port, level) -> names.addAll(List.of(port, level.datum())));
+    passage.levels().forEach((port, level) -> names.addAll(List.of(port, level.datum())));
     for (String item : List.of("party", "craft", "carried", "call", "remarks")) {
       worked.shore().words(item).ifPresent(names::add);
     }

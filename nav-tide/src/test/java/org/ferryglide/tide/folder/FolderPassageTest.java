@@ -216,7 +216,9 @@ class FolderPassageTest {
   void todaysFolderGivesAPassageThatSaysWhatNobodyLookedAt() throws IOException {
     PassageFolder folder = read(Folders.sound());
     TimedPlan plan = TimedPlan.of(folder.passage(), folder.start().toInstant()).orElseThrow();
-    assertEquals(List.of("dangers", "lanes and fairways", "wind"), plan.notChecked().stream().map(it -> it.text()).toList());
+    assertEquals(
+        List.of("dangers", "lanes and fairways", "wind"),
+        plan.notChecked().stream().map(it -> it.text()).toList());
     assertEquals(Party.of(Craft.ofSpeed(Speed.ofKnots(3.5))), plan.passage().party());
     assertEquals(folder.start().getOffset(), plan.passage().zone());
   }
