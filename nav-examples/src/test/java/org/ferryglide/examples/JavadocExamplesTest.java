@@ -3,10 +3,7 @@ package org.ferryglide.examples;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayOutputStream;
-import java.io.File;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,9 +15,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javax.tools.ToolProvider;
-import org.ferryglide.nav.bearing.TrueBearing;
-import org.ferryglide.tide.stream.StreamTable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -86,7 +80,7 @@ class JavadocExamplesTest {
                 .append(body)
                 .append("\n}\n"));
     source.append("}\n");
-    assertEquals("", messagesOfCompiler(folder, source.toString()));
+    assertEquals("", JavaSource.messagesOfCompiler(folder, "Examples", source.toString()));
   }
 
   private static Map<String, String> examples() throws IOException {
@@ -120,35 +114,5 @@ class JavadocExamplesTest {
           }
         });
     return String.join(", ", parameters);
-  }
-
-  private static String messagesOfCompiler(Path folder, String source) throws IOException {
-    Path file = folder.resolve("Examples.java");
-    Files.writeString(file, source);
-    String classPath =
-        Stream.of(
-                TrueBearing.class.getProtectionDomain().getCodeSource().getLocation().getPath(),
-                StreamTable.class.getProtectionDomain().getCodeSource().getLocation().getPath(),
-                System.getProperty("surefire.test.class.path", ""),
-                System.getProperty("jdk.module.path", ""),
-                System.getProperty("java.class.path", ""))
-            .collect(Collectors.joining(File.pathSeparator));
-    ByteArrayOutputStream messages = new ByteArrayOutputStream();
-    int status =
-        ToolProvider.getSystemJavaCompiler()
-            .run(
-                null,
-                messages,
-                messages,
-                "-encoding",
-                "UTF-8",
-                "-proc:none",
-                "-nowarn",
-                "-cp",
-                classPath,
-                "-d",
-                folder.toString(),
-                file.toString());
-    return status == 0 ? "" : messages.toString(StandardCharsets.UTF_8);
   }
 }

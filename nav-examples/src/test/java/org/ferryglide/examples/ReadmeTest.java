@@ -19,9 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javax.tools.ToolProvider;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -135,35 +133,12 @@ class ReadmeTest {
     for (String line : example()) {
       (line.startsWith("import ") ? imports : body).append(line).append('\n');
     }
-    Path source = folder.resolve("Pasted.java");
-    Files.writeString(
-        source,
+    String source =
         imports
             + "public class Pasted { public static void main(String[] args) {\n"
             + body
-            + "}}\n");
-    String classPath =
-        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
-    String codes =
-        Stream.of(RhumbLeg.class, TenLines.class)
-            .map(type -> type.getProtectionDomain().getCodeSource().getLocation().getPath())
-            .collect(Collectors.joining(File.pathSeparator));
-    ByteArrayOutputStream messages = new ByteArrayOutputStream();
-    int status =
-        ToolProvider.getSystemJavaCompiler()
-            .run(
-                null,
-                messages,
-                messages,
-                "-encoding",
-                "UTF-8",
-                "-proc:none",
-                "-cp",
-                codes + File.pathSeparator + classPath,
-                "-d",
-                folder.toString(),
-                source.toString());
-    assertEquals(0, status, messages.toString(StandardCharsets.UTF_8));
+            + "}}\n";
+    assertEquals("", JavaSource.messagesOfCompiler(folder, "Pasted", source));
 
     PrintStream out = System.out;
     ByteArrayOutputStream printed = new ByteArrayOutputStream();
