@@ -15,6 +15,9 @@ public final class Edge {
     double outside = no;
     while (Math.abs(outside - inside) > refined) {
       double middle = 0.5 * (inside + outside);
+      if (middle == inside || middle == outside) {
+        return inside; // neighbours among doubles
+      }
       if (asked.test(middle)) {
         inside = middle;
       } else {

@@ -2,7 +2,7 @@ package org.ferryglide.nav.basics;
 
 import java.time.Duration;
 
-/** Durations as the arithmetic takes them. */
+/** Durations as the arithmetic takes them, and back. */
 public final class Seconds {
   private Seconds() {}
 
@@ -11,5 +11,11 @@ public final class Seconds {
   /** Seconds of a duration, fractions included. */
   public static double of(Duration duration) {
     return duration.getSeconds() + duration.getNano() * PER_NANOSECOND;
+  }
+
+  /** The duration of finite seconds, to the nearest nanosecond. */
+  public static Duration toDuration(double seconds) {
+    double whole = Math.floor(seconds);
+    return Duration.ofSeconds((long) whole, Math.round((seconds - whole) / PER_NANOSECOND));
   }
 }

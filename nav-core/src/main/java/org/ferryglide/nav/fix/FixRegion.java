@@ -3,6 +3,7 @@ package org.ferryglide.nav.fix;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.Edge;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
@@ -40,8 +41,8 @@ public final class FixRegion implements Serializable {
   /** Corners of the outline. */
   private static final int CORNERS = 72;
 
-  /** Halvings that find a corner of the outline: to a millionth of the way. */
-  private static final int HALVINGS = 20;
+  /** How well a corner of the outline is found, as a share of the way to it. */
+  private static final double FOUND = 1e-6;
 
   /** An ellipse longer than this says nothing about a craft in sight of its marks, metres. */
   private static final double OUT_OF_SIGHT = 200_000.0;
@@ -133,15 +134,11 @@ public final class FixRegion implements Serializable {
       inside = outside;
       outside *= 1.25;
     }
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = 0.5 * (inside + outside);
-      if (at(squares, lat, lon, middle * east, middle * north) <= limit) {
-        inside = middle;
-      } else {
-        outside = middle;
-      }
-    }
-    return outside;
+    return Edge.of(
+        times -> at(squares, lat, lon, times * east, times * north) > limit,
+        outside,
+        inside,
+        FOUND * outside);
   }
 
   private static double at(

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.Optional;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.basics.Edge;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
@@ -67,7 +68,7 @@ public final class ClosestApproach implements Serializable {
       throw new IllegalArgumentException(
           "horizon must be above 0 and at most 24 hours, but was " + horizon);
     }
-    return new ClosestApproach(own, other, MovingVessel.seconds(horizon));
+    return new ClosestApproach(own, other, Seconds.of(horizon));
   }
 
   /**
@@ -88,7 +89,7 @@ public final class ClosestApproach implements Serializable {
       throw new IllegalArgumentException(
           "speed must be enough to pass the mark some day, but was " + speed);
     }
-    return new Passing(closest, duration(seconds));
+    return new Passing(closest, Seconds.toDuration(seconds));
   }
 
   /**
@@ -112,7 +113,7 @@ public final class ClosestApproach implements Serializable {
    * @return time from now; zero if they are opening already
    */
   public Duration time() {
-    return duration(seconds);
+    return Seconds.toDuration(seconds);
   }
 
   /**
@@ -198,15 +199,10 @@ public final class ClosestApproach implements Serializable {
     }
     Pair pair = new Pair(own, other);
     if (pair.distance(0.0) <= sight) {
-      return Optional.of(duration(seconds));
+      return Optional.of(Seconds.toDuration(seconds));
     }
     double inside = Edge.of(time -> pair.distance(time) <= sight, seconds, 0.0, 1e-6);
-    return Optional.of(duration(seconds - inside));
-  }
-
-  private static Duration duration(double seconds) {
-    long whole = (long) seconds;
-    return Duration.ofSeconds(whole, Math.round((seconds - whole) * 1e9));
+    return Optional.of(Seconds.toDuration(seconds - inside));
   }
 
   @Override

@@ -60,10 +60,6 @@ public record MovingVessel(Position position, TrueBearing track, Speed speed)
    */
   public Position positionAfter(Duration time) {
     return RhumbLine.from(Ellipsoid.WGS84, position, track)
-        .pointAt(Distance.ofMetres(seconds(time) * speed.metresPerSecond()));
-  }
-
-  static double seconds(Duration time) {
-    return Seconds.of(time);
+        .pointAt(Distance.ofMetres(Seconds.of(time) * speed.metresPerSecond()));
   }
 }

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.ferryglide.nav.basics.Edge;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Distance;
@@ -116,18 +117,10 @@ public final class LegVariation implements Serializable {
       double before,
       double wanted,
       boolean rising) {
-    double low = from;
-    double high = to;
-    while (high - low > FOUND_METRES) {
-      double half = low + (high - low) / 2.0;
-      boolean beyond = since(snapshot, half, before) >= wanted;
-      if (beyond == rising) {
-        high = half;
-      } else {
-        low = half;
-      }
-    }
-    Distance fromStart = Distance.ofMetres(high);
+    double changed =
+        Edge.of(
+            metres -> since(snapshot, metres, before) >= wanted == rising, to, from, FOUND_METRES);
+    Distance fromStart = Distance.ofMetres(changed);
     Position place = leg.pointAt(fromStart);
     return new Change(fromStart, place, snapshot.variation(place));
   }

@@ -3,6 +3,7 @@ package org.ferryglide.nav.measure;
 import java.io.Serializable;
 import java.time.Duration;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Seconds;
 
 /**
  * A length over the earth or the water, held in metres.
@@ -213,7 +214,7 @@ public record Distance(double metres) implements Comparable<Distance>, Serializa
    */
   public Speed dividedBy(Duration time) {
     return Speed.ofMetresPerSecond(
-        metres / Arguments.positive(MeasureText.seconds(time), "time", "seconds"));
+        metres / Arguments.positive(Seconds.of(time), "time", "seconds"));
   }
 
   /**

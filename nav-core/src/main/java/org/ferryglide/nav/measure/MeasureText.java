@@ -24,17 +24,12 @@ final class MeasureText {
 
   private MeasureText() {}
 
-  static double seconds(Duration time) {
-    return Seconds.of(time);
-  }
-
   static Duration duration(double seconds, Distance distance, Speed speed) {
     if (!(Math.abs(seconds) < Long.MAX_VALUE)) { // written so that NaN fails
       throw new IllegalArgumentException(
           "speed must be enough for " + distance + " some day, but was " + speed);
     }
-    double whole = Math.floor(seconds);
-    return Duration.ofSeconds((long) whole, Math.round((seconds - whole) * 1e9));
+    return Seconds.toDuration(seconds);
   }
 
   static String rounded(double value, int decimals) {

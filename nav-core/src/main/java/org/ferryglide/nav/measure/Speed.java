@@ -3,6 +3,7 @@ package org.ferryglide.nav.measure;
 import java.io.Serializable;
 import java.time.Duration;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Seconds;
 
 /**
  * How fast, whichever way, held in metres a second; never negative.
@@ -166,7 +167,7 @@ public record Speed(double metresPerSecond) implements Comparable<Speed>, Serial
    * @throws IllegalArgumentException if the product overflows
    */
   public Distance times(Duration time) {
-    return Distance.ofMetres(metresPerSecond * MeasureText.seconds(time));
+    return Distance.ofMetres(metresPerSecond * Seconds.of(time));
   }
 
   @Override

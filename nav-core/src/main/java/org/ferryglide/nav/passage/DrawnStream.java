@@ -1,6 +1,7 @@
 package org.ferryglide.nav.passage;
 
 import java.time.Duration;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.water.AdjustedStream;
 import org.ferryglide.nav.water.StreamField;
 
@@ -17,7 +18,7 @@ final class DrawnStream implements StreamField {
   }
 
   static StreamField of(StreamField tabled, DrawnErrors errors) {
-    Duration late = Duration.ofNanos(Math.round(errors.streamLate * 1e9));
+    Duration late = Seconds.toDuration(errors.streamLate);
     return new DrawnStream(AdjustedStream.of(tabled, 1.0, late), errors);
   }
 

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
@@ -65,7 +66,7 @@ final class LandingSearch {
   private static double minutes(LandingInReach landing) {
     return landing
         .slowerTime()
-        .map(time -> time.toMillis() / 60_000.0)
+        .map(time -> Seconds.of(time) / 60.0)
         .orElse(Double.POSITIVE_INFINITY);
   }
 

@@ -135,7 +135,7 @@ public final class Replan implements Serializable {
   }
 
   private Passage inStream(double factor, double lateSeconds) {
-    Duration late = Duration.ofNanos(Math.round(lateSeconds * 1e9));
+    Duration late = Seconds.toDuration(lateSeconds);
     return PartPassages.withStreams(
         plan.passage(), stream -> AdjustedStream.of(stream, Math.max(0.0, factor), late));
   }

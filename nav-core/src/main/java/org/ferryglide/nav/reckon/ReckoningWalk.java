@@ -18,6 +18,8 @@ final class ReckoningWalk {
   /** Steps are no longer than this, so that a stream that changes with place is followed. */
   private static final double LONGEST_STEP_SECONDS = 60.0;
 
+  private static final double LEAST_STEP_SECONDS = 1e-3;
+
   private final StreamField stream;
   private final List<ReckonedPoint> steps = new ArrayList<>();
   private final List<SteadyRun> runs = new ArrayList<>();
@@ -60,13 +62,15 @@ final class ReckoningWalk {
     while (time.isBefore(until)) {
       double seconds = Seconds.of(Duration.between(time, until));
       double now = EpochSeconds.of(time);
-      double toSeam = stream.nextBreakAfter(now) - now;
+      double toBreak = stream.nextBreakAfter(now) - now;
       double step = Math.min(seconds, LONGEST_STEP_SECONDS);
-      if (toSeam > 1e-3) {
-        step = Math.min(step, toSeam);
+      if (toBreak > 1e-3) {
+        step = Math.min(step, toBreak);
       }
       Instant next =
-          step >= seconds ? until : time.plusNanos(Math.max(1_000_000L, Math.round(step * 1e9)));
+          step >= seconds
+              ? until
+              : time.plus(Seconds.toDuration(Math.max(LEAST_STEP_SECONDS, step)));
       if (next.isAfter(until)) {
         next = until;
       }

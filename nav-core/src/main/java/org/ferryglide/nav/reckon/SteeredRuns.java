@@ -1,8 +1,8 @@
 package org.ferryglide.nav.reckon;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.measure.Speed;
@@ -74,7 +74,7 @@ final class SteeredRuns {
     double north = groundNorth - streamNorth;
     runs.add(
         new SteadyRun(
-            Duration.ofNanos(Math.round(seconds * 1e9)),
+            Seconds.toDuration(seconds),
             TrueBearing.ofDegrees(Math.toDegrees(Math.atan2(east, north))),
             Speed.ofMetresPerSecond(Math.hypot(east, north)),
             Velocity.ofEastAndNorth(streamEast, streamNorth)));

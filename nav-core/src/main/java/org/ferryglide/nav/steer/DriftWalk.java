@@ -1,5 +1,8 @@
 package org.ferryglide.nav.steer;
 
+import java.util.function.DoubleUnaryOperator;
+import org.ferryglide.nav.basics.Edge;
+
 /**
  * The first time at which a craft on one heading can be at a target, from the drift alone.
  *
@@ -200,19 +203,11 @@ final class DriftWalk extends Stepper {
       double from1,
       double fromRate0,
       double fromRate1) {
-    double early = low;
-    double late = high;
-    while (late - early > 1e-3 * (1.0 + span * 1e-3)) {
-      double middle = 0.5 * (early + late);
-      double part = (middle - fromTime) / span;
-      if (gap(part, span, from0, from1, fromRate0, fromRate1, middle) <= MET_METRES) {
-        late = middle;
-      } else {
-        early = middle;
-      }
-    }
-    gap((late - fromTime) / span, span, from0, from1, fromRate0, fromRate1, late);
-    meeting = late;
+    DoubleUnaryOperator gap =
+        now -> gap((now - fromTime) / span, span, from0, from1, fromRate0, fromRate1, now);
+    double refined = 1e-3 * (1.0 + span * 1e-3);
+    meeting = Edge.of(now -> gap.applyAsDouble(now) <= MET_METRES, high, low, refined);
+    gap.applyAsDouble(meeting); // leaves the place
     headingDegrees = Math.toDegrees(Math.atan2(targetEast - east, targetNorth - north));
   }
 }

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.steer;
 
+import org.ferryglide.nav.basics.Edge;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.plane.SteadyTriangle;
 import org.ferryglide.nav.water.StreamField;
@@ -15,6 +16,9 @@ final class Motion {
 
   /** How far apart headings are tried when the way to hold a course in wind is not plain. */
   private static final double TRIAL_DEGREES = 3.0;
+
+  /** A heading that holds the course is found to the rounding of doubles. */
+  private static final double HELD_DEGREES = 1e-15;
 
   /** A heading found by halving holds the course to better than this, or not at all. */
   private static final double SETTLED_METRES_PER_SECOND = 1e-6;
@@ -228,22 +232,19 @@ final class Motion {
       double now = sideways(courseDegrees, off, across);
       least = Math.min(least, Math.abs(now));
       if ((before < 0.0) != (now < 0.0)) {
-        double from = off - TRIAL_DEGREES;
-        double to = off;
-        for (int i = 0; i < 50; i++) {
-          double middle = 0.5 * (from + to);
-          if ((sideways(courseDegrees, middle, across) < 0.0) == (before < 0.0)) {
-            from = middle;
-          } else {
-            to = middle;
-          }
-        }
-        double settled = sideways(courseDegrees, 0.5 * (from + to), across);
+        boolean port = before < 0.0;
+        double held =
+            Edge.of(
+                trial -> sideways(courseDegrees, trial, across) < 0.0 == port,
+                off - TRIAL_DEGREES,
+                off,
+                HELD_DEGREES);
+        double settled = sideways(courseDegrees, held, across);
         double madeGood = along + forward(courseDegrees);
         // leeway that jumps as the wind crosses the bow leaves no heading between
         if (madeGood > best && Math.abs(settled) < SETTLED_METRES_PER_SECOND) {
           best = madeGood;
-          bestHeading = courseDegrees + 0.5 * (from + to);
+          bestHeading = courseDegrees + held;
         }
       }
       before = now;

@@ -123,7 +123,7 @@ public final class AdjustedStream implements StreamField {
 
   @Override
   public Explanation explain(Position position, Instant instant) {
-    Explanation predicted = field.explain(position, instant.minusNanos(nanos()));
+    Explanation predicted = field.explain(position, instant.minus(Seconds.toDuration(lateSeconds)));
     List<Note> notes = new ArrayList<>(predicted.notes());
     notes.add(
         Note.information(
@@ -137,10 +137,6 @@ public final class AdjustedStream implements StreamField {
             .with("factor", factor)
             .with("lateMinutes", lateSeconds / 60.0));
     return new Explanation(predicted.sources(), notes);
-  }
-
-  private long nanos() {
-    return Math.round(lateSeconds * 1e9);
   }
 
   /** The stream and what is done to it. */

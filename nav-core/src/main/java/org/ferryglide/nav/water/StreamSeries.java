@@ -2,6 +2,7 @@ package org.ferryglide.nav.water;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.Edge;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
@@ -158,17 +159,7 @@ final class StreamSeries {
   /** The last time before sample {@code i} at which things are still as at sample {@code i - 1}. */
   double changeBefore(Test test, int i) {
     int before = state(test, i - 1);
-    double low = time(i - 1);
-    double high = time(i);
-    while (high - low > RESOLUTION_SECONDS) {
-      double middle = low + (high - low) / 2.0;
-      if (stateAt(test, middle) == before) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return low + (high - low) / 2.0;
+    return Edge.of(t -> stateAt(test, t) == before, time(i - 1), time(i), 0.5 * RESOLUTION_SECONDS);
   }
 
   /** The windows in which a test holds. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.tide.height.TideEvent.Kind;
 import org.ferryglide.tide.sheet.Sheet;
@@ -289,6 +290,6 @@ public final class TideTableReader {
   }
 
   private static double hours(List<Water> waters, int i) {
-    return Duration.between(waters.get(i - 1).time, waters.get(i).time).toMillis() / 3.6e6;
+    return Seconds.of(Duration.between(waters.get(i - 1).time, waters.get(i).time)) / 3600.0;
   }
 }
