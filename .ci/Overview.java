@@ -10,10 +10,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Makes the first page of the javadoc from the README's table of tasks, each type linked. Run from
- * the project's root: {@code java .ci/Overview.java overview.html}.
+ * Makes the first page of the javadoc from the README's table of tasks, each type linked, and from
+ * the questions of the handbook. Run from the project's root: {@code java .ci/Overview.java
+ * overview.html}.
  */
 class Overview {
+  private static final String FOLDER = "org/ferryglide/nav/teach/doc-files/";
+  private static final String HANDBOOK = FOLDER + "handbook.html"; // doc-files/handbook.html
+
   private static final Pattern CODE = Pattern.compile("`([^`]+)`");
   private static final Pattern TYPE = Pattern.compile("[A-Z]\\w+");
 
@@ -40,6 +44,11 @@ class Overview {
     if (rows.isEmpty()) {
       throw new IllegalStateException("README.md has no table that begins with '| you want to'");
     }
+    String questions =
+        Files.readAllLines(Path.of("nav-core/src/main/java", HANDBOOK)).stream()
+            .filter(line -> line.matches("<li><a href=.*#.*"))
+            .map(line -> line.replace("href=\"", "href=\"{@docRoot}/org.ferryglide.nav/" + FOLDER))
+            .collect(Collectors.joining("\n"));
     Files.createDirectories(Path.of(args[0]).toAbsolutePath().getParent());
     Files.writeString(
         Path.of(args[0]),
@@ -54,9 +63,13 @@ class Overview {
         %s
         </tbody>
         </table>
+        <p><a href="{@docRoot}/org.ferryglide.nav/%s">Handbook</a>. How do I …</p>
+        <ul>
+        %s
+        </ul>
         </body></html>
         """
-            .formatted(rows));
+            .formatted(rows, HANDBOOK, questions));
   }
 
   private static boolean isPublic(Path file) {

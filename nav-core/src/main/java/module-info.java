@@ -4,6 +4,9 @@
  * <p>Start with {@link org.ferryglide.nav.bearing}, where each north has its own type, and {@link
  * org.ferryglide.nav.position}. Official charts, tables, forecasts and the advice of the coastguard
  * come before anything computed here.
+ *
+ * <p>The <a href="org/ferryglide/nav/teach/doc-files/handbook.html">handbook</a> tells how each
+ * thing is worked, by hand and in code.
  */
 // GeographicLib-Java and Commons Math have no descriptors; nav-tide is compiled after this module
 @SuppressWarnings({"requires-automatic", "module"})

@@ -19,6 +19,8 @@
  * <p>The deviation of a compass on every heading is a {@link DeviationTable}, laid through the
  * lines of a table or fitted to a swing ({@link SwingFit}). {@link BearingWorking} writes a
  * conversion out step by step, as a learner would.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/bearings.html">bearings and their norths</a>.
  */
 @NullMarked
 package org.ferryglide.nav.bearing;

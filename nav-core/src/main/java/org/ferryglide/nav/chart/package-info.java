@@ -15,6 +15,8 @@
  *
  * <p>Lengths on paper are millimetres, angles degrees. The figures of tools are common practice, no
  * source; who has measured their own hand gives its figures.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/laying-off.html">laying off</a>.
  */
 @NullMarked
 package org.ferryglide.nav.chart;

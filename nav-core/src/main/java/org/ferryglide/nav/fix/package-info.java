@@ -19,6 +19,8 @@
  * the place.
  *
  * <p>Official charts and tables and one's own eyes come before anything computed here.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/reckoning.html">reckoning and fixing</a>.
  */
 @NullMarked
 package org.ferryglide.nav.fix;

@@ -24,6 +24,8 @@
  * cross the date line; distances along count from the start; cross-track is positive to the right
  * of the course. Values stand at the surface; the arithmetic is in {@link RhumbLines}, {@link
  * Geodesics} and {@link LegComparisons}, on doubles in degrees and metres.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/legs.html">legs</a>.
  */
 @NullMarked
 package org.ferryglide.nav.geodesy;

@@ -20,6 +20,8 @@
  * notes how good that is. Convergence is positive when grid north lies east of true north, so that
  * true = grid + convergence. Eastings and northings are metres. The arithmetic is in {@link
  * TransverseMercator} and {@code PolarStereographic}, which allocate nothing.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/laying-off.html">laying off</a>.
  */
 @NullMarked
 package org.ferryglide.nav.grid;

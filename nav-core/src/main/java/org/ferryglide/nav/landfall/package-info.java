@@ -15,6 +15,8 @@
  * normal, offsets from a target are to its right positive.
  *
  * <p>Official charts and one's own eyes come before anything computed here.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/landfall.html">landfall</a>.
  */
 @NullMarked
 package org.ferryglide.nav.landfall;

@@ -37,6 +37,8 @@
  * <p>A model knows the field of the Earth's core. It cannot know rocks, wrecks, power cables or
  * your own phone: local anomalies are charted, and deviation is yours to measure ({@link
  * org.ferryglide.nav.bearing.SwingFit}). Official charts come first.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/variation.html">variation</a>.
  */
 @NullMarked
 package org.ferryglide.nav.magnetic;

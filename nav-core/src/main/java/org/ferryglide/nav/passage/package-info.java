@@ -17,6 +17,8 @@
  *
  * <p>Official charts, tables, forecasts and the advice of the coastguard come first; local rules
  * and trained judgement decide.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/planning.html">planning</a>.
  */
 @NullMarked
 package org.ferryglide.nav.passage;

@@ -20,6 +20,9 @@
  * own.
  *
  * <p>Official charts and tables and one's own eyes come before anything computed here.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/reckoning.html">reckoning</a> and <a
+ * href="../teach/doc-files/uncertainty.html">uncertainty</a>.
  */
 @NullMarked
 package org.ferryglide.nav.reckon;

@@ -14,6 +14,8 @@
  * <p>Directions are true and distances are on the water unless a name says otherwise.
  *
  * <p>Official charts and light lists and one's own eyes come before anything computed here.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/reckoning.html">reckoning and fixing</a>.
  */
 @NullMarked
 package org.ferryglide.nav.sight;

@@ -21,6 +21,8 @@
  * promised that is not there. {@link Sun} gives the sun's azimuth, to check a compass by. The room
  * knows no moonrise, no stars and no illumination of the moon. An open sea horizon and an eye at
  * sea level are meant: behind hills it is dark earlier. The sun is computed with commons-suncalc.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/planning.html">planning</a>.
  */
 @NullMarked
 package org.ferryglide.nav.sky;

@@ -34,6 +34,8 @@
  * <p>What is computed here is only as good as the stream it is given, and tables predict what
  * weather then moves. Check every course against the official charts and tables, the forecast, the
  * coastguard's advice and a look at the sea.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/steering.html">steering</a>.
  */
 @NullMarked
 package org.ferryglide.nav.steer;

@@ -69,42 +69,50 @@ public final class LayingOff implements Serializable {
   }
 
   /**
-   * What to do, in order.
+   * What to do, in order: lay the tool on the leg, find north with it, read.
    *
-   * @return sentences
+   * @return three sentences
    */
   public List<String> steps() {
-    List<String> steps = new ArrayList<>();
-    switch (tool.linedUpOn()) {
-      case PRINTED_ROSE -> {
-        steps.add("Lay one edge along the leg, from where you start to where you go.");
-        steps.add(
-            "Walk the rules to the nearest rose, one pressed down while the other moves, until an"
-                + " edge lies across its middle.");
-        steps.add(
-            "Read the outer ring for true, on the side of the rose towards where you go; the inner"
-                + " ring is magnetic of the rose's year.");
-      }
-      case MERIDIANS_AND_PARALLELS -> {
-        steps.add("Lay the edge along the leg, its arrow towards where you go.");
-        steps.add(
-            tool.equals(ChartTool.TURNING_ROSE_PLOTTER)
-                ? "Turn the rose until its lines lie along a meridian, its north up the chart."
-                : "Slide it along the leg until a meridian passes through the middle of its rose.");
-        steps.add("Read the bearing at the arrow.");
-      }
-      case GRID_LINES_OR_MERIDIANS -> {
-        steps.add("Lay the long edge along the leg, the arrow of travel towards where you go.");
-        steps.add(
-            "Turn the capsule until its lines lie along the "
-                + (paper == Paper.CHART ? "meridians" : "upright lines of the grid")
-                + ", its north up the "
-                + (paper == Paper.CHART ? "chart" : "map")
-                + "; the needle does not matter.");
-        steps.add("Read the ring at the line of travel.");
-      }
-    }
-    return steps;
+    String upright = paper == Paper.CHART ? "a meridian" : "an upright line of the grid";
+    String up = paper == Paper.CHART ? "chart" : "map";
+    return switch (tool.linedUpOn()) {
+      case PRINTED_ROSE ->
+          List.of(
+              "Lay one edge along the leg, from where you start to where you go.",
+              "Walk the rules to the nearest rose, one pressed down while the other moves, until an"
+                  + " edge lies across its middle.",
+              "Read where that edge leaves the rose on the side towards where you go: true on the"
+                  + " outer ring, magnetic of the rose's year on the inner one.");
+      case MERIDIANS_AND_PARALLELS ->
+          tool.name().equals(ChartTool.TURNING_ROSE_PLOTTER.name())
+              ? List.of(
+                  "Lay the long edge along the leg, its arrow towards where you go.",
+                  "Hold the plate and turn the rose until its lines lie along "
+                      + upright
+                      + ", its north up the "
+                      + up
+                      + ".",
+                  "Read the rose at the plate's line, on the side of the arrow.")
+              : List.of(
+                  "Lay the middle of the sheet's rose on the leg.",
+                  "Turn the sheet until its lines lie along "
+                      + upright
+                      + ", its north up the "
+                      + up
+                      + ", by eye and over its whole height.",
+                  "Read where the leg, or a string along it, leaves the rose towards where you"
+                      + " go.");
+      case GRID_LINES_OR_MERIDIANS ->
+          List.of(
+              "Lay the long edge along the leg, the arrow of travel towards where you go.",
+              "Turn the capsule until its lines lie along "
+                  + upright
+                  + ", its north up the "
+                  + up
+                  + "; the needle does not matter.",
+              "Read the ring at the line of travel.");
+    };
   }
 
   /**
@@ -113,12 +121,12 @@ public final class LayingOff implements Serializable {
    * @return a few words
    */
   public String northRead() {
-    return switch (tool.north()) {
-      case TRUE -> "true north";
-      case GRID_ON_A_MAP_TRUE_ON_A_CHART -> paper == Paper.CHART ? "true north" : "grid north";
-      case TRUE_OR_MAGNETIC_OF_PRINTED_YEAR ->
-          "true north on the outer ring, magnetic north of the rose's year on the inner one";
-    };
+    if (paper == Paper.LAND_MAP) {
+      return "grid north"; // whatever the tool, what it is lined up on is the grid
+    }
+    return tool.linedUpOn() == ChartTool.LinedUpOn.PRINTED_ROSE
+        ? "true north on the outer ring, magnetic north of the rose's year on the inner one"
+        : "true north";
   }
 
   /**
@@ -145,26 +153,30 @@ public final class LayingOff implements Serializable {
    */
   public List<String> canGoWrong() {
     List<String> wrong = new ArrayList<>();
+    String across = paper == Paper.CHART ? "a parallel" : "a line that runs across";
     switch (tool.linedUpOn()) {
       case PRINTED_ROSE -> {
         wrong.add("Read on the far side of the rose: reversed by 180°.");
         wrong.add("Read on the inner ring and variation applied as well: applied twice.");
-        wrong.add("Rules that slip while they are walked: lay them on the leg again and look.");
+        wrong.add("Read on the inner ring as if it were of this year: off by the change since.");
+        wrong.add("Rules that slip while they are walked: walk them back to the leg and look.");
       }
       case MERIDIANS_AND_PARALLELS -> {
-        wrong.add("Arrow towards where you come from: reversed by 180°.");
-        wrong.add("Rose lined up on a parallel in place of a meridian: off by 90°.");
-        wrong.add("Rose's north down the chart: reversed by 180°.");
+        wrong.add("Read on the side you come from: reversed by 180°.");
+        wrong.add("North of the rose down the paper: reversed by 180°.");
+        wrong.add("Lines laid along " + across + ": off by 90°.");
       }
       case GRID_LINES_OR_MERIDIANS -> {
         wrong.add("Arrow of travel towards where you come from: reversed by 180°.");
         wrong.add("Lines of the capsule with their north down the paper: reversed by 180°.");
-        wrong.add("Lines of the capsule on the lines that run across: off by 90°.");
-        if (paper == Paper.LAND_MAP) {
-          wrong.add("Convergence left out, or variation taken for the whole difference.");
-        }
+        wrong.add("Lines of the capsule along " + across + ": off by 90°.");
+        wrong.add("Capsule turned until the needle lies in it: that is a bearing of the table.");
       }
     }
+    if (paper == Paper.LAND_MAP) {
+      wrong.add("Convergence left out, or variation taken for the whole difference.");
+    }
+    wrong.add("A ring read backwards from its ten: 257 for 263.");
     wrong.add(
         "Which way round? Say aloud roughly where you are going, north or south, east or west,"
             + " before reading.");

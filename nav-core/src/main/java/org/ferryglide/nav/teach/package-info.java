@@ -16,6 +16,9 @@
  *
  * <p>A worked problem shows how an answer is found; official charts, tables and forecasts, and
  * trained judgement, come first on the water.
+ *
+ * <p>The <a href="doc-files/handbook.html">handbook</a> has each subject with its formula, limits,
+ * sources and examples, and answers to "how do I".
  */
 @NullMarked
 package org.ferryglide.nav.teach;

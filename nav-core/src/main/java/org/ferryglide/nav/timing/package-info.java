@@ -19,6 +19,8 @@
  * <p>What was not checked never counts as holding. Times are instants, in the kernels seconds since
  * 1970-01-01T00:00:00Z. A window is only as good as the tables behind it: leave early in it, look
  * at the sea, and mind the forecast and the coastguard's advice.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/planning.html">planning</a>.
  */
 @NullMarked
 package org.ferryglide.nav.timing;

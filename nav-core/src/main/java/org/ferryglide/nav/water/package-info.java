@@ -12,6 +12,9 @@
  * }</pre>
  *
  * <p>Times are instants; in the kernel forms, seconds since 1970-01-01T00:00:00Z.
+ *
+ * <p>In the handbook: <a href="../teach/doc-files/streams.html">streams</a> and <a
+ * href="../teach/doc-files/tides.html">tides</a>.
  */
 @NullMarked
 package org.ferryglide.nav.water;

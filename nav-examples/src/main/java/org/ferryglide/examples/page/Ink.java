@@ -8,19 +8,35 @@ import org.ferryglide.examples.svg.Svg;
  * The look of all pictures. Everything is told by its form first: strokes, heads, hatches and
  * words; the two colours beside black are dark enough to be read in sunlight (at least 6 to 1 on
  * white) and differ for every kind of colour blindness, and nothing rests on them.
+ *
+ * <pre>{@code
+ * Ink.arrow(picture, 10, 60, 90, 20, 3, 0.8, Ink.WATER, 1.6); // a stream
+ * Ink.words(picture, 50, 30, "040° 2.1 kn", Ink.SMALL);
+ * }</pre>
  */
-final class Ink {
-  static final String BLACK = "#101418";
-  static final String WATER = "#00477f";
+public final class Ink {
+  /** Of what is told by its form alone. */
+  public static final String BLACK = "#101418";
+
+  /** Of streams and tides. */
+  public static final String WATER = "#00477f";
+
   static final String DANGER = "#8f2f00";
-  static final String GREY = "#8a9199";
-  static final String PALE = "#dfe3e7";
+
+  /** Of lines that help to read others. */
+  public static final String GREY = "#8a9199";
+
+  /** Of areas that are behind everything else. */
+  public static final String PALE = "#dfe3e7";
 
   /** Units of every picture from side to side: as many as the narrowest phone has points. */
-  static final double WIDTH = 360.0;
+  public static final double WIDTH = 360.0;
 
-  static final double SMALL = 9.0;
-  static final double TEXT = 10.0;
+  /** Size of the words beside lines, in units. */
+  public static final double SMALL = 9.0;
+
+  /** Size of words that stand alone, in units. */
+  public static final double TEXT = 10.0;
 
   /** What a letter takes of its size across, on average and rather more than less. */
   private static final double LETTER = 0.56;
@@ -31,12 +47,29 @@ final class Ink {
 
   private Ink() {}
 
-  static double width(String words, double size) {
+  /**
+   * How wide words are, rather more than less.
+   *
+   * @param words the words
+   * @param size of their letters
+   * @return units
+   */
+  public static double width(String words, double size) {
     return words.codePointCount(0, words.length()) * LETTER * size;
   }
 
-  /** Words with white round them, so that lines below do not cut them. */
-  static void words(Svg svg, double x, double y, String words, double size, String... attributes) {
+  /**
+   * Words with white round them, so that lines below do not cut them.
+   *
+   * @param svg the picture
+   * @param x where they begin, or as {@code text-anchor} says
+   * @param y of the line they stand on
+   * @param words what is to be read
+   * @param size of their letters
+   * @param attributes names and values in turn
+   */
+  public static void words(
+      Svg svg, double x, double y, String words, double size, String... attributes) {
     List<String> under = new ArrayList<>(List.of(attributes));
     under.addAll(List.of("font-size", Svg.number(size)));
     List<String> round = new ArrayList<>(under);
@@ -50,9 +83,17 @@ final class Ink {
    * A vector with its heads: one for the way through the water, two over the ground, three for the
    * stream, as chart work has them.
    *
+   * @param svg the picture
+   * @param x1 from, to the right
+   * @param y1 from, down
+   * @param x2 to, to the right
+   * @param y2 to, down
+   * @param heads how many, at least none
    * @param at where the foremost head stands, as a share of the way
+   * @param colour of line and heads
+   * @param stroke width of the line
    */
-  static void arrow(
+  public static void arrow(
       Svg svg,
       double x1,
       double y1,

@@ -3,8 +3,17 @@ package org.ferryglide.examples.page;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Finds room for words beside what they name, so that they neither meet nor leave the frame. */
-final class Places {
+/**
+ * Finds room for words beside what they name, so that they neither meet nor leave the frame. Not
+ * for several threads at a time.
+ *
+ * <pre>{@code
+ * Places places = new Places(2, 2, 358, 198);
+ * places.takeLine(10, 60, 90, 20);
+ * double[] corner = places.beside(50, 40, Ink.width(words, Ink.SMALL), 11);
+ * }</pre>
+ */
+public final class Places {
   private static final int DIRECTIONS = 16;
   private static final double[] DISTANCES = {5, 9, 15, 23, 33, 45};
 
@@ -14,20 +23,42 @@ final class Places {
   private final double bottom;
   private final List<double[]> taken = new ArrayList<>();
 
-  Places(double left, double top, double right, double bottom) {
+  /**
+   * A frame with nothing in it.
+   *
+   * @param left its left side
+   * @param top its upper side
+   * @param right its right side
+   * @param bottom its lower side
+   */
+  public Places(double left, double top, double right, double bottom) {
     this.left = left;
     this.top = top;
     this.right = right;
     this.bottom = bottom;
   }
 
-  /** Keeps an area free. */
-  void take(double x, double y, double wide, double high) {
+  /**
+   * Keeps an area free.
+   *
+   * @param x of its left side
+   * @param y of its upper side
+   * @param wide how wide
+   * @param high how high
+   */
+  public void take(double x, double y, double wide, double high) {
     taken.add(new double[] {x, y, x + wide, y + high});
   }
 
-  /** Keeps a line free, thinly. */
-  void takeLine(double x1, double y1, double x2, double y2) {
+  /**
+   * Keeps a line free, thinly.
+   *
+   * @param x1 from, to the right
+   * @param y1 from, down
+   * @param x2 to, to the right
+   * @param y2 to, down
+   */
+  public void takeLine(double x1, double y1, double x2, double y2) {
     int steps = 1 + (int) (Math.hypot(x2 - x1, y2 - y1) / 5.0);
     for (int i = 0; i <= steps; i++) {
       double x = x1 + (x2 - x1) * i / steps;
@@ -39,9 +70,13 @@ final class Places {
   /**
    * The best place for words near a point, which is taken then.
    *
+   * @param x of the point
+   * @param y of the point
+   * @param wide how wide the words are
+   * @param high how high
    * @return left and upper side
    */
-  double[] beside(double x, double y, double wide, double high) {
+  public double[] beside(double x, double y, double wide, double high) {
     double[] best = {x, y};
     double least = Double.POSITIVE_INFINITY;
     for (double distance : DISTANCES) {

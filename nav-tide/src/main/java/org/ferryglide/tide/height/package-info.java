@@ -22,6 +22,9 @@
  * <p>Heights are metres above the table's datum, up positive. Times are instants; in the kernel
  * forms, seconds since 1970-01-01T00:00:00Z. Tables predict the tide alone: wind and air pressure
  * raise or lower the sea by decimetres, so leave a margin.
+ *
+ * <p>The handbook in {@link org.ferryglide.nav.teach} has tides with formula, limits, sources and a
+ * worked example.
  */
 @NullMarked
 package org.ferryglide.tide.height;

@@ -19,6 +19,9 @@
  * (or low) water of the standard port, negative before it. Times are instants, in kernels seconds
  * since 1970-01-01T00:00:00Z. Tables and rules are predictions: wind, pressure and rain move real
  * streams by half an hour and more, and inshore of the nearest table they can run the other way.
+ *
+ * <p>The handbook in {@link org.ferryglide.nav.teach} has streams with formula, limits, sources and
+ * a worked example.
  */
 @NullMarked
 package org.ferryglide.tide.stream;

@@ -10,6 +10,9 @@
  * }</pre>
  *
  * <p>Official tide tables come first.
+ *
+ * <p>The handbook in {@link org.ferryglide.nav.teach} has tides and streams with formula, limits,
+ * sources and a worked example.
  */
 @NullMarked
 package org.ferryglide.tide.teach;
