@@ -39,6 +39,21 @@ final class FixPictures {
         .drawn(name, problem.title(), WorkingPicture.words(problem), "NM");
   }
 
+  /** Two marks and the bearings of them, reversed from the marks to where they cut. */
+  static Svg twoBearings(String name, Problem problem) {
+    double[] second =
+        along(problem.exact("First to second mark"), problem.exact("Distance between marks"));
+    double[] here =
+        along(problem.exact("First bearing, true") + 180.0, problem.exact("Distance off"));
+    return new Plot()
+        .line(START, here, text(problem, "First bearing, true"))
+        .line(second, here, text(problem, "Second bearing, true"))
+        .spot(START, "first mark")
+        .spot(second, "second mark")
+        .spot(here, "fix, " + text(problem, "Distance off") + " off the first mark")
+        .drawn(name, problem.title(), WorkingPicture.words(problem), "NM");
+  }
+
   /** The run up the sheet, the mark on the right. */
   static Svg bowBearings(String name, Problem problem) {
     double run = problem.exact("Run");

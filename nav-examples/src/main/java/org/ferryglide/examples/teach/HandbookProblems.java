@@ -9,6 +9,7 @@ import org.ferryglide.nav.bearing.CompassBearing;
 import org.ferryglide.nav.bearing.Deviation;
 import org.ferryglide.nav.bearing.GridBearing;
 import org.ferryglide.nav.bearing.GridConvergence;
+import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.measure.Distance;
@@ -16,12 +17,16 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.sight.ClearingBearing;
 import org.ferryglide.nav.teach.BearingProblems;
+import org.ferryglide.nav.teach.DistanceOffProblems;
 import org.ferryglide.nav.teach.FixingProblems;
+import org.ferryglide.nav.teach.LandfallProblems;
 import org.ferryglide.nav.teach.Problem;
+import org.ferryglide.nav.teach.ReckoningProblems;
 import org.ferryglide.nav.teach.SteeringProblems;
 import org.ferryglide.tide.height.ClockDifferences;
 import org.ferryglide.tide.height.MeanRanges;
 import org.ferryglide.tide.stream.StreamHour;
+import org.ferryglide.tide.teach.SecondaryPortProblems;
 import org.ferryglide.tide.teach.StreamProblems;
 import org.ferryglide.tide.teach.TideProblems;
 
@@ -50,7 +55,7 @@ final class HandbookProblems {
             Variation.ofDegreesWest(4)));
     all.put(
         "steering-hours",
-        SteeringProblems.hourlyVectors(
+        ReckoningProblems.hourlyVectors(
             TrueBearing.ofDegrees(60),
             Speed.ofKnots(3.5),
             List.of(stream(165, 0.8), stream(170, 1.6), stream(350, 0.4)),
@@ -61,8 +66,16 @@ final class HandbookProblems {
             TrueBearing.ofDegrees(70), TrueBearing.ofDegrees(340), 8, Variation.ofDegreesWest(4)));
     all.put(
         "reckoning-estimated",
-        SteeringProblems.estimatedPosition(
+        ReckoningProblems.estimatedPosition(
             TrueBearing.ofDegrees(40), 5, Speed.ofKnots(3.4), 50, stream(110, 1.5)));
+    all.put(
+        "fixing-two",
+        FixingProblems.twoBearings(
+            TrueBearing.ofDegrees(110),
+            Distance.ofNauticalMiles(1.8),
+            MagneticBearing.ofDegrees(352),
+            MagneticBearing.ofDegrees(58),
+            Variation.ofDegreesWest(4)));
     all.put(
         "fixing-running",
         FixingProblems.runningFix(
@@ -72,10 +85,10 @@ final class HandbookProblems {
             Distance.ofNauticalMiles(1.4),
             TrueBearing.ofDegrees(330),
             Distance.ofNauticalMiles(0.4)));
-    all.put("fixing-bow", FixingProblems.bowBearings(Distance.ofNauticalMiles(3), 40, 80));
+    all.put("fixing-bow", DistanceOffProblems.bowBearings(Distance.ofNauticalMiles(3), 40, 80));
     all.put(
         "fixing-clearing",
-        FixingProblems.clearingBearing(
+        LandfallProblems.clearingBearing(
             TrueBearing.ofDegrees(215),
             Distance.ofNauticalMiles(2.4),
             Distance.ofNauticalMiles(0.5),
@@ -86,20 +99,24 @@ final class HandbookProblems {
             TrueBearing.ofDegrees(60), TrueBearing.ofDegrees(35), Variation.ofDegreesWest(4)));
     all.put(
         "landfall-aiming",
-        FixingProblems.aimOff(TrueBearing.ofDegrees(20), TrueBearing.ofDegrees(95), 9));
+        LandfallProblems.aimOff(TrueBearing.ofDegrees(20), TrueBearing.ofDegrees(95), 9));
     TideProblems.Water low = new TideProblems.Water(370.0, 1.2);
     TideProblems.Water high = new TideProblems.Water(742.0, 5.4);
     all.put("tides-twelfths", TideProblems.byTwelfths(low, high, 540.0));
-    all.put("tides-depth", TideProblems.depthOver(3.2, -1.7));
+    all.put("tides-depth", TideProblems.depthOver(3.2, -1.7, 2.9));
     all.put(
         "tides-secondary",
-        TideProblems.secondaryPortTime(
+        SecondaryPortProblems.time(
             18 * 60 + 46,
             ClockDifferences.of(LocalTime.of(15, 0), 51).and(LocalTime.of(21, 0), 44),
             60.0));
     all.put(
         "streams-rate",
-        StreamProblems.rate(rows(), new MeanRanges(6.0, 3.2), 742.0, 4.8, 6.1, 870.0));
+        StreamProblems.rate(
+            rows(),
+            new MeanRanges(6.0, 3.2),
+            new StreamProblems.Day(742.0, 6.1, 4.8, 700.0),
+            870.0));
     return all;
   }
 

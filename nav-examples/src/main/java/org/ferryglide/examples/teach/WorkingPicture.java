@@ -3,7 +3,6 @@ package org.ferryglide.examples.teach;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.examples.svg.Svg;
-import org.ferryglide.nav.note.Step;
 import org.ferryglide.nav.teach.Problem;
 
 /**
@@ -42,7 +41,10 @@ public final class WorkingPicture {
     if (figures.contains("Course aimed")) {
       return Optional.of(FixPictures.aimedOff(name, problem));
     }
-    if (figures.contains("Second bearing")) {
+    if (figures.contains("Off the second mark")) {
+      return Optional.of(FixPictures.twoBearings(name, problem));
+    }
+    if (figures.containsAll(List.of("Second bearing", "Water track"))) {
       return Optional.of(FixPictures.runningFix(name, problem));
     }
     if (figures.contains("Second angle")) {
@@ -57,27 +59,25 @@ public final class WorkingPicture {
     if (figures.contains("Water before")) {
       return Optional.of(CurvePictures.between(name, problem));
     }
-    if (figures.contains("Neaps to springs")) {
+    if (figures.containsAll(List.of("Neap rate", "Neaps to springs"))) {
       return Optional.of(CurvePictures.rate(name, problem));
     }
     if (figures.contains("Dries") || figures.contains("Charted depth")) {
       return Optional.of(CurvePictures.depth(name, problem));
     }
-    if (figures.contains("Variation") || figures.contains("Deviation")) {
+    boolean norths = figures.contains("Variation") || figures.contains("Deviation");
+    if (norths && !figures.contains("Neaps to springs")) {
       return Optional.of(NorthPictures.norths(name, problem));
     }
     return Optional.empty();
   }
 
-  /** What a picture shows, in words: the problem's lines as they are written by hand. */
+  /** What a picture shows, in words: the problem's figures. */
   static String words(Problem problem) {
     StringBuilder words = new StringBuilder();
-    for (Step step : problem.working().steps()) {
-      boolean aside = step.name().equals("In the head") || step.name().equals("Check");
-      if (!aside) {
-        words.append(words.length() == 0 ? "" : "; ").append(step.name()).append(' ');
-        words.append(step.result().text());
-      }
+    for (String figure : problem.figures()) {
+      words.append(words.length() == 0 ? "" : "; ").append(figure).append(' ');
+      words.append(text(problem, figure));
     }
     return words.append('.').toString();
   }

@@ -1,0 +1,63 @@
+package org.ferryglide.examples.teach;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import org.ferryglide.examples.svg.Svg;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.chart.ChartTool;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.teach.LayingOff;
+import org.ferryglide.nav.teach.Problem;
+import org.ferryglide.nav.teach.SteeringProblems;
+import org.junit.jupiter.api.Test;
+
+class WorkingPictureTest {
+  @Test
+  void everyExerciseIsDrawnOrIsMereArithmetic() {
+    int drawn = 0;
+    for (int seed = 1; seed <= 5; seed++) {
+      for (Exercise exercise : Exercises.of(seed, 24).list()) {
+        Optional<Svg> picture = WorkingPicture.of("p", exercise.problem());
+        drawn += picture.isPresent() ? 1 : 0;
+        picture.ifPresent(svg -> assertTrue(svg.description().length() > 40, svg::description));
+      }
+    }
+    assertTrue(drawn > 5 * 12, drawn + " drawn");
+  }
+
+  /** A right angle between stream and way through the water: sides 3, 4 and 5. */
+  @Test
+  void theTriangleIsTheOneThatWasSolved() {
+    Problem problem =
+        SteeringProblems.courseToSteer(
+            TrueBearing.ofDegrees(90),
+            Speed.ofKnots(5),
+            Velocity.ofSetAndRate(TrueBearing.ofDegrees(180), Speed.ofKnots(3)),
+            Variation.ofDegreesEast(0));
+    Svg picture = WorkingPicture.of("t", problem).orElseThrow();
+    assertTrue(picture.file().contains("4 kn over the ground"), picture::file);
+    assertTrue(picture.file().contains("053°T 5.0 kn"), picture::file);
+    assertEquals("Heading across a stream", picture.title());
+  }
+
+  @Test
+  void everyToolIsDrawnOnThePapersItServes() {
+    for (ChartTool tool : ChartTool.all()) {
+      for (LayingOff.Paper paper : LayingOff.Paper.values()) {
+        boolean needsRose = tool.linedUpOn() == ChartTool.LinedUpOn.PRINTED_ROSE;
+        if (paper == LayingOff.Paper.CHART || !needsRose) {
+          LayingOff plan = LayingOff.with(tool, paper);
+          Svg picture = ToolPicture.of("t", plan);
+          assertTrue(picture.description().contains(plan.steps().get(0)));
+          for (int step = 1; step <= plan.steps().size(); step++) {
+            assertTrue(picture.file().contains(">" + step + "</text>"), tool.name() + step);
+          }
+        }
+      }
+    }
+  }
+}
