@@ -251,7 +251,7 @@ final class Motion {
     }
     crossStream = across;
     alongStream = along;
-    if (best > 0.0) {
+    if (best > SETTLED_METRES_PER_SECOND) { // slower is the rounding of none
       double radians = Math.toRadians(bestHeading);
       head(Math.sin(radians), Math.cos(radians));
       headingDegrees = bestHeading;
