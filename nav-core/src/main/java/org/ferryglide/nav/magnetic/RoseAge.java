@@ -58,7 +58,8 @@ final class RoseAge {
           Note.caution(
                   "rose.later",
                   "The rose is of " + rose.year() + ", later than the date; it was carried back.")
-              .with("ageYears", age));
+              .with("ageYears", age)
+              .with("roseYear", rose.year()));
     } else if (age >= WORTH_SAYING_YEARS) {
       double error = expectedErrorDegrees(age, latitudeDegrees);
       String text =
@@ -73,7 +74,10 @@ final class RoseAge {
               : age >= OLD_YEARS
                   ? Note.caution("rose.old", text)
                   : Note.information("rose.old", text);
-      notes.add(note.with("ageYears", age).with("expectedErrorDegrees", error));
+      notes.add(
+          note.with("ageYears", age)
+              .with("ageWholeYears", (long) age)
+              .with("expectedErrorDegrees", error));
     }
     return notes;
   }

@@ -57,6 +57,12 @@ final class PrintedData {
       double metresPerSecond = value * Distance.METRES_PER_NAUTICAL_MILE / 3600.0;
       return tenths(units.speed(metresPerSecond), true) + " " + symbol(units.speedSymbol());
     }
+    if (name.endsWith("MetresPerSecond")) {
+      return tenths(units.speed(value), true) + " " + symbol(units.speedSymbol());
+    }
+    if (name.endsWith("Share")) {
+      return (long) Math.ceil(value * 100.0 - ROUNDING) + " %";
+    }
     boolean miles = name.endsWith("NauticalMiles");
     if (miles || name.endsWith("Metres")) {
       double metres = miles ? value * Distance.METRES_PER_NAUTICAL_MILE : value;

@@ -9,6 +9,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Properties;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is printed, in the words of one language: templates by key, in which figures stand by name
@@ -101,7 +104,15 @@ public final class Words implements Serializable {
     for (int i = 0; i + 1 < figures.length; i += 2) {
       named.put(figures[i], figures[i + 1]);
     }
-    return filled(key, template, named::get);
+    String said =
+        filled(
+            template,
+            named::get,
+            name -> {
+              throw new IllegalArgumentException(
+                  "words for " + key + " name an unknown figure: " + name);
+            });
+    return Objects.requireNonNull(said, "words");
   }
 
   /**
@@ -109,8 +120,8 @@ public final class Words implements Serializable {
    *
    * @param note the note
    * @param printed how a datum of a note is printed, by its name; null if it has no such datum
-   * @return the words of its code, its own English if there are none
-   * @throws IllegalArgumentException if the words name something that the note does not have
+   * @return the words of its code; its own English if there are none, or if they name something
+   *     that this note does not have
    */
   public String say(Note note, BiFunction<Note, String, String> printed) {
     return say(note, note.code(), note.text(), printed);
@@ -122,8 +133,8 @@ public final class Words implements Serializable {
    * @param note the note
    * @param part its name
    * @param printed how a datum of a note is printed, by its name; null if it has no such datum
-   * @return the words of the part's code, the whole note if it has no such part
-   * @throws IllegalArgumentException if the words name something that the note does not have
+   * @return the words of the part's code, as for {@link #say(Note, BiFunction)}; the whole note if
+   *     it has no such part
    */
   public String sayPart(Note note, String part, BiFunction<Note, String, String> printed) {
     String code = note.data().get(part + "Code");
@@ -135,19 +146,22 @@ public final class Words implements Serializable {
   private String say(
       Note note, String code, String english, BiFunction<Note, String, String> printed) {
     String template = templates.get("note." + code);
-    return template == null
-        ? english
-        : filled(
-            code,
-            template,
-            name ->
-                note.data().containsKey(name + "Code")
-                    ? sayPart(note, name, printed)
-                    : printed.apply(note, name));
+    String words =
+        template == null
+            ? null
+            : filled(
+                template,
+                name ->
+                    note.data().containsKey(name + "Code")
+                        ? sayPart(note, name, printed)
+                        : printed.apply(note, name),
+                name -> {});
+    return words == null ? english : words;
   }
 
-  private static String filled(
-      String key, String template, java.util.function.UnaryOperator<String> figures) {
+  /** The template with its figures; null if one is not known, after its name was told. */
+  private static @Nullable String filled(
+      String template, Function<String, @Nullable String> figures, Consumer<String> unknown) {
     StringBuilder out = new StringBuilder();
     int from = 0;
     for (int brace = template.indexOf('{'); brace >= 0; brace = template.indexOf('{', from)) {
@@ -155,7 +169,8 @@ public final class Words implements Serializable {
       String name = end < 0 ? "" : template.substring(brace + 1, end);
       String figure = figures.apply(name);
       if (figure == null) {
-        throw new IllegalArgumentException("words for " + key + " name an unknown figure: " + name);
+        unknown.accept(name);
+        return null;
       }
       out.append(template, from, brace).append(figure);
       from = end + 1;

@@ -51,7 +51,8 @@ final class Notes {
                       + " % of the craft's speed, at "
                       + EpochSeconds.toInstant(demand.streamTime()).truncatedTo(ChronoUnit.SECONDS)
                       + "; it cannot be stemmed there and then.")
-              .with("streamShare", demand.streamShare()));
+              .with("streamShare", demand.streamShare())
+              .with("atTime", EpochSeconds.toInstant(demand.streamTime()).toString()));
     }
     return notes;
   }
@@ -72,7 +73,8 @@ final class Notes {
                 + " near "
                 + where.text(AngleForm.DEGREES_MINUTES, 1)
                 + "; there the sea is likely to be worst.")
-        .with("rateMetresPerSecond", set.rate().metresPerSecond());
+        .with("rateMetresPerSecond", set.rate().metresPerSecond())
+            .with("atTime", when.toString());
   }
 
   /** That the path passes the end of the leg and is brought back to it. */

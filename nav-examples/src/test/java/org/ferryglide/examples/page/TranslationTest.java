@@ -17,10 +17,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.DeckCard;
 import org.ferryglide.nav.passage.Lane;
 import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.junit.jupiter.api.BeforeAll;
@@ -77,6 +79,9 @@ class TranslationTest {
     for (String item : List.of("party", "craft", "carried", "call", "remarks")) {
       worked.shore().words(item).ifPresent(names::add);
     }
+    worked.plan().match(TimedPlan::notes, why -> passage.notes()).stream()
+        .flatMap(note -> Stream.ofNullable(note.data().get("station")))
+        .forEach(names::add);
     worked.highWater().ifPresent(water -> names.add(water.port()));
     names.removeIf(String::isEmpty);
     names.sort(Comparator.comparingInt(String::length).reversed());
