@@ -177,10 +177,10 @@ public record Units(String distanceSymbol, String speedSymbol, String heightSymb
 
   /**
    * How the data of notes are printed in these units, to be handed to {@link Words#say(Note,
-   * BiFunction)}: a figure whose name ends in {@code Knots}, {@code MetresPerSecond},
-   * {@code Metres} or {@code NauticalMiles} in the unit chosen with its symbol, one that ends in {@code Time} by a clock,
-   * one that begins with {@code spoken} figure by figure; of a finding the figure to the side on
-   * which it is worse and its limits to the other.
+   * BiFunction)}: a figure whose name ends in {@code Knots}, {@code MetresPerSecond}, {@code
+   * Metres} or {@code NauticalMiles} in the unit chosen with its symbol, one that ends in {@code
+   * Time} by a clock, one that begins with {@code spoken} figure by figure; of a finding the figure
+   * to the side on which it is worse and its limits to the other.
    *
    * @param words symbols under {@code unit.}, spoken figures under {@code figure.}
    * @param clock how a time is printed

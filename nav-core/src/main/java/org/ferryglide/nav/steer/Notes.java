@@ -74,7 +74,7 @@ final class Notes {
                 + where.text(AngleForm.DEGREES_MINUTES, 1)
                 + "; there the sea is likely to be worst.")
         .with("rateMetresPerSecond", set.rate().metresPerSecond())
-            .with("atTime", when.toString());
+        .with("atTime", when.toString());
   }
 
   /** That the path passes the end of the leg and is brought back to it. */
