@@ -99,8 +99,16 @@ public final class StreamProblems {
                 clockMinutes,
                 "hours after high water to the nearest row, before it below zero",
                 f -> Math.rint(hoursAfter(f)))
-            .then(NEAPS, Quantity.KNOTS, "from that row", f -> row(rows, f.of(HOUR), NEAP))
-            .then(SPRINGS, Quantity.KNOTS, "from that row", f -> row(rows, f.of(HOUR), SPRING));
+            .then(
+                NEAPS,
+                Quantity.KNOTS,
+                "from that row",
+                f -> row(rows, f.of(HOUR), StreamProblems::neap))
+            .then(
+                SPRINGS,
+                Quantity.KNOTS,
+                "from that row",
+                f -> row(rows, f.of(HOUR), StreamProblems::spring));
     return answering(
         rows,
         share(problem)
@@ -167,9 +175,17 @@ public final class StreamProblems {
             .checked("between the two rows; less than both where the stream turns"));
   }
 
-  private static final ToDoubleFunction<StreamHour> NEAP = row -> row.neapRate().knots();
-  private static final ToDoubleFunction<StreamHour> SPRING = row -> row.springRate().knots();
-  private static final ToDoubleFunction<StreamHour> SET = row -> row.set().degrees();
+  private static double neap(StreamHour row) {
+    return row.neapRate().knots();
+  }
+
+  private static double spring(StreamHour row) {
+    return row.springRate().knots();
+  }
+
+  private static double set(StreamHour row) {
+    return row.set().degrees();
+  }
 
   private static Problem hour(
       Problem problem,
@@ -250,7 +266,10 @@ public final class StreamProblems {
   }
 
   private static double scaled(List<StreamHour> rows, Figures f, double hour) {
-    return between(f.of(SHARE), row(rows, hour, NEAP), row(rows, hour, SPRING));
+    return between(
+        f.of(SHARE),
+        row(rows, hour, StreamProblems::neap),
+        row(rows, hour, StreamProblems::spring));
   }
 
   /** East and north, knots; the next row counts only where something of the hour has gone. */
@@ -261,7 +280,7 @@ public final class StreamProblems {
     for (int next = 0; next <= (past > 0.0 ? 1 : 0); next++) {
       double part = next == 0 ? 1.0 - past : past;
       double rate = scaled(rows, f, f.of(HOUR) + next);
-      double set = Math.toRadians(row(rows, f.of(HOUR) + next, SET));
+      double set = Math.toRadians(row(rows, f.of(HOUR) + next, StreamProblems::set));
       east += part * rate * Math.sin(set);
       north += part * rate * Math.cos(set);
     }
