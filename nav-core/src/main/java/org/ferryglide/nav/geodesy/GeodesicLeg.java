@@ -8,6 +8,7 @@ import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The shortest line between two points on an ellipsoid, WGS84 unless another is given; its course
@@ -34,6 +35,9 @@ public final class GeodesicLeg implements Leg, Serializable {
   private final TrueBearing initialCourse;
   private final TrueBearing finalCourse;
   private final Distance length;
+
+  /** Prepared when first wanted. */
+  private transient volatile @Nullable Line line;
 
   private GeodesicLeg(
       Ellipsoid ellipsoid,
@@ -173,7 +177,12 @@ public final class GeodesicLeg implements Leg, Serializable {
 
   @Override
   public Line line() {
-    return GeodesicLine.from(ellipsoid, start, initialCourse);
+    Line known = line;
+    if (known == null) { // several threads may prepare it at once, to the same end
+      known = GeodesicLine.from(ellipsoid, start, initialCourse);
+      line = known;
+    }
+    return known;
   }
 
   @Override

@@ -70,6 +70,14 @@ final class GeodesicLine implements Line, Serializable {
     return initialCourse;
   }
 
+  double initialSine() {
+    return sinCourse;
+  }
+
+  double initialCosine() {
+    return cosCourse;
+  }
+
   @Override
   public Distance farthestAhead() {
     return SEARCH_SPAN;

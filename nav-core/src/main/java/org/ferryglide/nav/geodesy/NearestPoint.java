@@ -38,11 +38,24 @@ final class NearestPoint {
   /** Least radius of curvature, 1/√K, of the ellipsoid. */
   private final double leastRadius;
 
+  /** Sine and cosine of the course at the origin. */
+  private final double initialSine;
+
+  private final double initialCosine;
+
   /** Sine of a rhumb line's course, 0 on a geodesic, which has no curvature. */
   private final double sineOfCourse;
 
   private final double[] point = new double[3];
   private final double[] sight = new double[3];
+
+  /** Sines and cosines of latitude and course at the point. */
+  private double sinPhi;
+
+  private double cosPhi;
+  private double sinCourse;
+  private double cosCourse;
+
   private double along;
   private double metres;
   private double sine;
@@ -54,7 +67,16 @@ final class NearestPoint {
     this.lon = lon;
     ellipsoid = line.ellipsoid();
     leastRadius = leastRadius(ellipsoid);
-    sineOfCourse = line instanceof RhumbLine rhumb ? rhumb.sineOfCourse() : 0.0;
+    if (line instanceof RhumbLine rhumb) {
+      initialSine = rhumb.sineOfCourse();
+      initialCosine = rhumb.cosineOfCourse();
+      sineOfCourse = initialSine;
+    } else {
+      GeodesicLine geodesic = (GeodesicLine) line;
+      initialSine = geodesic.initialSine();
+      initialCosine = geodesic.initialCosine();
+      sineOfCourse = 0.0;
+    }
   }
 
   /**
@@ -113,7 +135,12 @@ final class NearestPoint {
 
   /** The turn from the course to the sight, degrees in [-180, 180]; 0 if they are one point. */
   double turn() {
-    return metres == 0.0 ? 0.0 : Degrees.fromRadians(Math.atan2(sine, cosine));
+    if (metres == 0.0) {
+      return 0.0;
+    }
+    return cosine == 0.0 // at a foot
+        ? Math.copySign(90.0, sine)
+        : Degrees.fromRadians(Math.atan2(sine, cosine));
   }
 
   private void sample(double metresAlong) {
@@ -125,11 +152,25 @@ final class NearestPoint {
     } else {
       line.pointAt(metresAlong, point, 0);
     }
-    Geodesics.inverse(ellipsoid, point[0], point[1], lat, lon, sight, 0);
+    double phi = Degrees.toRadians(point[0]);
+    sinPhi = Math.sin(phi);
+    cosPhi = Math.cos(phi);
+    boolean isFirst = line instanceof RhumbLine || metresAlong == 0.0;
+    sinCourse = isFirst ? initialSine : Degrees.sine(point[2]);
+    cosCourse = isFirst ? initialCosine : Degrees.cosine(point[2]);
+    if (Double.isNaN(ShortGeodesics.sight(ellipsoid, point[0], point[1], lat, lon, sight, 0))) {
+      Geodesics.inverse(ellipsoid, point[0], point[1], lat, lon, sight, 0);
+      double theta = sight[Geodesics.INITIAL_COURSE] - point[2];
+      sine = Degrees.sine(theta);
+      cosine = Degrees.cosine(theta);
+    } else { // the same from sines and cosines, without an angle
+      double east = sight[ShortGeodesics.EAST];
+      double north = sight[ShortGeodesics.NORTH];
+      double size = Math.sqrt(east * east + north * north);
+      sine = (east * cosCourse - north * sinCourse) / size;
+      cosine = (north * cosCourse + east * sinCourse) / size;
+    }
     metres = sight[Geodesics.LENGTH];
-    double theta = sight[Geodesics.INITIAL_COURSE] - point[2];
-    sine = Degrees.sine(theta);
-    cosine = Degrees.cosine(theta);
   }
 
   /** Whether the nearest point of the stretch was found, and none other can be as near. */
@@ -170,11 +211,14 @@ final class NearestPoint {
     if (sineOfCourse == 0.0) {
       return 0.0;
     }
-    double polar = Math.abs(point[0]) + Degrees.fromRadians(reach / leastMeridianRadius(ellipsoid));
-    return polar >= 89.9
+    double poleward = reach / leastMeridianRadius(ellipsoid);
+    double tangent = poleward < 0.1 ? poleward * 1.004 : Math.tan(poleward); // at least
+    double north = Math.abs(sinPhi);
+    double left = cosPhi - north * tangent; // the cosine of the greatest latitude, and its sine
+    return left <= 2e-3 || poleward >= 1.5
         ? Double.POSITIVE_INFINITY
         : Math.abs(sineOfCourse)
-            * Math.tan(Degrees.toRadians(polar))
+            * ((north + cosPhi * tangent) / left)
             / ellipsoid.semiMajorAxisMetres();
   }
 
@@ -208,7 +252,9 @@ final class NearestPoint {
   private void finish(double step) {
     along += step;
     if (Math.abs(step) <= SmallStep.LONGEST_METRES && Math.abs(point[0]) <= GREATEST_LATITUDE) {
-      SmallStep.take(ellipsoid, line instanceof RhumbLine, step, point);
+      boolean keepsCourse = line instanceof RhumbLine;
+      SmallStep.take(
+          ellipsoid, keepsCourse, step, sinPhi, cosPhi, sinCourse, cosCourse, point);
     } else {
       line.pointAt(along, point, 0);
     }
@@ -222,16 +268,14 @@ final class NearestPoint {
     if (sineOfCourse == 0.0) {
       return 0.0;
     }
-    double phi = Degrees.toRadians(point[0]);
-    double sinPhi = Math.sin(phi);
     double overN =
         Math.sqrt(1.0 - ellipsoid.e2 * sinPhi * sinPhi) / ellipsoid.semiMajorAxisMetres();
-    return -sineOfCourse * sinPhi / Math.cos(phi) * overN;
+    return -sineOfCourse * sinPhi / cosPhi * overN;
   }
 
   private double step(double bend) {
     double z = metres / leastRadius;
-    double flat = z < 1e-4 ? 1.0 : z / Math.tan(z);
+    double flat = z < 0.02 ? 1.0 - z * z / 3.0 : z / Math.tan(z);
     double square = cosine * cosine + sine * sine * flat - bend * metres * sine;
     return metres * cosine / Math.max(0.1, square); // farther would be as good as nowhere
   }
@@ -240,7 +284,9 @@ final class NearestPoint {
   private double firstStep(double bend) {
     double z = metres / leastRadius;
     double straight =
-        z < 1e-4 ? metres * cosine : leastRadius * Math.atan2(Math.sin(z) * cosine, Math.cos(z));
+        z < 0.02
+            ? metres * cosine * (1.0 + z * z / 3.0 * sine * sine)
+            : leastRadius * Math.atan2(Math.sin(z) * cosine, Math.cos(z));
     double share = 1.0 - bend * metres * sine;
     if (!(share > 0.5)) {
       return step(bend);

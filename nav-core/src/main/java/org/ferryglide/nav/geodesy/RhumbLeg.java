@@ -8,6 +8,7 @@ import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A leg of one true course on an ellipsoid, WGS84 unless another is given: straight on a Mercator
@@ -31,6 +32,9 @@ public final class RhumbLeg implements Leg, Serializable {
   private final Position end;
   private final TrueBearing course;
   private final Distance length;
+
+  /** Prepared when first wanted. */
+  private transient volatile @Nullable Line line;
 
   private RhumbLeg(
       Ellipsoid ellipsoid, Position start, Position end, TrueBearing course, Distance length) {
@@ -176,7 +180,12 @@ public final class RhumbLeg implements Leg, Serializable {
 
   @Override
   public Line line() {
-    return RhumbLine.from(ellipsoid, start, course);
+    Line known = line;
+    if (known == null) { // several threads may prepare it at once, to the same end
+      known = RhumbLine.from(ellipsoid, start, course);
+      line = known;
+    }
+    return known;
   }
 
   /** The course of each part is that of the leg. */

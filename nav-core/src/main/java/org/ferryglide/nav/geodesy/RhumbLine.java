@@ -72,6 +72,10 @@ final class RhumbLine implements Line, Serializable {
     return sinCourse;
   }
 
+  double cosineOfCourse() {
+    return cosCourse;
+  }
+
   @Override
   public TrueBearing initialCourse() {
     return course;

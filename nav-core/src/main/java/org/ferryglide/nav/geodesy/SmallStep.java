@@ -19,14 +19,31 @@ final class SmallStep {
    */
   static void take(Ellipsoid ellipsoid, boolean keepsCourse, double metres, double[] point) {
     double phi = Degrees.toRadians(point[0]);
-    double sine = Math.sin(phi);
-    double cosine = Math.cos(phi);
+    take(
+        ellipsoid,
+        keepsCourse,
+        metres,
+        Math.sin(phi),
+        Math.cos(phi),
+        Degrees.sine(point[2]),
+        Degrees.cosine(point[2]),
+        point);
+  }
+
+  /** The same where the sines and cosines of latitude and course are known. */
+  static void take(
+      Ellipsoid ellipsoid,
+      boolean keepsCourse,
+      double metres,
+      double sine,
+      double cosine,
+      double sinCourse,
+      double cosCourse,
+      double[] point) {
     double tangent = sine / cosine;
     double w2 = 1.0 - ellipsoid.e2 * sine * sine;
     double overN = Math.sqrt(w2) / ellipsoid.semiMajorAxisMetres();
     double overM = overN * w2 / (1.0 - ellipsoid.e2);
-    double sinCourse = Degrees.sine(point[2]);
-    double cosCourse = Degrees.cosine(point[2]);
     double turn = keepsCourse ? 0.0 : metres * tangent * sinCourse * overN;
     double north = metres * (cosCourse - 0.5 * turn * sinCourse);
     double east = metres * (sinCourse + 0.5 * turn * cosCourse);
