@@ -77,7 +77,13 @@ public final class LegComparison implements Serializable {
   private WidestPlace widest() {
     WidestPlace found = widest;
     if (found == null) {
-      found = WidestPlace.of(ellipsoid, start, end);
+      double[] row = new double[LegComparisons.WIDTH_WITH_SEPARATION];
+      row[LegComparisons.RHUMB_COURSE] = rhumbCourse.degrees();
+      row[LegComparisons.RHUMB_LENGTH] = rhumbLength.metres();
+      row[LegComparisons.INITIAL_COURSE] = initialCourse.degrees();
+      row[LegComparisons.FINAL_COURSE] = finalCourse.degrees();
+      row[LegComparisons.GEODESIC_LENGTH] = geodesicLength.metres();
+      found = WidestPlace.of(ellipsoid, start, end, row);
       widest = found;
     }
     return found;

@@ -128,72 +128,88 @@ public final class LegComparisons {
       double[] out,
       int offset) {
     compare(ellipsoid, lat1, lon1, lat2, lon2, out, offset);
-    double separation = Double.NaN;
-    double widest = Double.NaN;
+    separate(ellipsoid, lat1, lon1, lat2, lon2, out, offset);
+  }
+
+  /** Adds the separation to a comparison that is there already. */
+  static void separate(
+      Ellipsoid ellipsoid,
+      double lat1,
+      double lon1,
+      double lat2,
+      double lon2,
+      double[] out,
+      int offset) {
+    out[offset + SEPARATION] = Double.NaN;
+    out[offset + SEPARATION_ALONG] = Double.NaN;
+    if (!(out[offset + GEODESIC_LENGTH] <= LONGEST_METRES
+        && Math.abs(lat1) <= GREATEST_LATITUDE
+        && Math.abs(lat2) <= GREATEST_LATITUDE)) {
+      return;
+    }
     double course = out[offset + RHUMB_COURSE];
     double length = out[offset + RHUMB_LENGTH];
-    if (out[offset + GEODESIC_LENGTH] <= LONGEST_METRES
-        && Math.abs(lat1) <= GREATEST_LATITUDE
-        && Math.abs(lat2) <= GREATEST_LATITUDE) {
-      double sine = Degrees.sine(course);
-      double startBend = bend(ellipsoid, lat1) * sine;
-      double endBend = bend(ellipsoid, lat2) * sine;
-      if (length == 0.0 || (startBend == 0.0 && endBend == 0.0)) {
-        separation = 0.0;
-        widest = 0.0;
-      } else {
-        double mean = 0.5 * (startBend + endBend);
-        double change = (endBend - startBend) / length;
-        // d' = 0 is mean u + change/2 (u² - L²/12) = 0, u from the middle. Of its roots the lesser
-        // lies in the half that bends more, where the lines part farther.
-        double third = change * length * length / 12.0;
-        double root = Math.sqrt(mean * mean + change * third);
-        double fromMiddle = third / (mean + Math.copySign(root, mean));
-        double along = 0.5 * length + fromMiddle;
-        double bend = mean + change * fromMiddle;
-        int scratch = offset + EXCESS; // three numbers, two of them written again below
-        double excess = out[offset + EXCESS];
-        double difference = out[offset + INITIAL_COURSE_DIFFERENCE];
-        RhumbLines.direct(ellipsoid, lat1, lon1, course, along, out, scratch);
-        double lat = out[scratch + RhumbLines.LATITUDE];
-        double lon = out[scratch + RhumbLines.LONGITUDE];
-        double initial = out[offset + INITIAL_COURSE];
-        double share = along / length * out[offset + GEODESIC_LENGTH];
-        Geodesics.direct(ellipsoid, lat1, lon1, initial, share, out, scratch);
-        double foot = out[scratch + Geodesics.COURSE];
-        Geodesics.inverse(
-            ellipsoid,
-            out[scratch + Geodesics.LATITUDE],
-            out[scratch + Geodesics.LONGITUDE],
-            lat,
-            lon,
-            out,
-            scratch);
-        double toRhumb = out[scratch + Geodesics.INITIAL_COURSE];
-        double carried = foot + out[scratch + Geodesics.FINAL_COURSE] - toRhumb;
-        double off = out[scratch + Geodesics.LENGTH] * Degrees.sine(toRhumb - foot);
-        double slope = Degrees.sine(course - carried);
-        double step = slope / bend;
-        if (!(Math.abs(step) <= GREATEST_STEP * length)) {
-          step = 0.0;
-        }
-        separation = Math.abs(off + 0.5 * slope * step);
-        widest = along + step;
-        out[offset + EXCESS] = excess;
-        out[offset + INITIAL_COURSE_DIFFERENCE] = difference;
-      }
+    double sinCourse = Degrees.sine(course);
+    double phi1 = Degrees.toRadians(lat1);
+    double sin1 = Math.sin(phi1);
+    double cos1 = Math.cos(phi1);
+    double phi2 = Degrees.toRadians(lat2);
+    double startBend = bend(ellipsoid, sin1, cos1) * sinCourse;
+    double endBend = bend(ellipsoid, Math.sin(phi2), Math.cos(phi2)) * sinCourse;
+    if (length == 0.0 || (startBend == 0.0 && endBend == 0.0)) {
+      out[offset + SEPARATION] = 0.0;
+      out[offset + SEPARATION_ALONG] = 0.0;
+      return;
     }
-    out[offset + SEPARATION] = separation;
-    out[offset + SEPARATION_ALONG] = widest;
+    double mean = 0.5 * (startBend + endBend);
+    double change = (endBend - startBend) / length;
+    // d' = 0 is mean u + change/2 (u² - L²/12) = 0, u from the middle. Of its roots the lesser
+    // lies in the half that bends more, where the lines part farther.
+    double third = change * length * length / 12.0;
+    double root = Math.sqrt(mean * mean + change * third);
+    double fromMiddle = third / (mean + Math.copySign(root, mean));
+    double along = 0.5 * length + fromMiddle;
+    double bend = mean + change * fromMiddle;
+    int scratch = offset + EXCESS; // three numbers, two of them written again below
+    double excess = out[offset + EXCESS];
+    double difference = out[offset + INITIAL_COURSE_DIFFERENCE];
+    double initial = out[offset + INITIAL_COURSE];
+    double share = along / length * out[offset + GEODESIC_LENGTH];
+    double mu = RhumbMath.rectifying(ellipsoid, phi1, sin1, cos1);
+    double cosCourse = Degrees.cosine(course);
+    RhumbMath.point(
+        ellipsoid, lat1, lon1, sin1, cos1, mu, sinCourse, cosCourse, along, out, scratch);
+    double lat = out[scratch + RhumbLines.LATITUDE];
+    double lon = out[scratch + RhumbLines.LONGITUDE];
+    double eastward = Degrees.sine(initial);
+    double northward = Degrees.cosine(initial);
+    if (!ShortGeodesics.point(
+        ellipsoid, lat1, lon1, initial, sin1, cos1, eastward, northward, share, out, scratch)) {
+      Geodesics.direct(ellipsoid, lat1, lon1, initial, share, out, scratch);
+    }
+    double foot = out[scratch + Geodesics.COURSE];
+    double lat0 = out[scratch + Geodesics.LATITUDE];
+    double lon0 = out[scratch + Geodesics.LONGITUDE];
+    Geodesics.inverse(ellipsoid, lat0, lon0, lat, lon, out, scratch);
+    double toRhumb = out[scratch + Geodesics.INITIAL_COURSE];
+    double carried = foot + out[scratch + Geodesics.FINAL_COURSE] - toRhumb;
+    double off = out[scratch + Geodesics.LENGTH] * Degrees.sine(toRhumb - foot);
+    double slope = Degrees.sine(course - carried);
+    double step = slope / bend;
+    if (!(Math.abs(step) <= GREATEST_STEP * length)) {
+      step = 0.0;
+    }
+    out[offset + EXCESS] = excess;
+    out[offset + INITIAL_COURSE_DIFFERENCE] = difference;
+    out[offset + SEPARATION] = Math.abs(off + 0.5 * slope * step);
+    out[offset + SEPARATION_ALONG] = along + step;
   }
 
   /** Curvature of the parallel on the ellipsoid: tan φ / N. */
-  private static double bend(Ellipsoid ellipsoid, double latDegrees) {
-    double phi = Degrees.toRadians(latDegrees);
-    double sine = Math.sin(phi);
+  private static double bend(Ellipsoid ellipsoid, double sine, double cosine) {
     return sine
         * Math.sqrt(1.0 - ellipsoid.e2 * sine * sine)
-        / (Math.cos(phi) * ellipsoid.semiMajorAxisMetres());
+        / (cosine * ellipsoid.semiMajorAxisMetres());
   }
 
   private static double turn(double from, double to) {

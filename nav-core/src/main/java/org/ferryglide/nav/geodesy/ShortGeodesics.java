@@ -22,7 +22,7 @@ final class ShortGeodesics {
   static final double GREATEST_FLATTENING = 1.0 / 150.0;
 
   /** Greatest difference of latitude or longitude, degrees, for the power series of a sine. */
-  private static final double GREATEST_DIFFERENCE = 20.0;
+  private static final double GREATEST_DIFFERENCE = 11.0;
 
   /** Nearer to a pole a kilometre is too great a difference of longitude; degrees. */
   private static final double GREATEST_LATITUDE = 89.0;
@@ -109,7 +109,7 @@ final class ShortGeodesics {
     double sinPhi1 = Math.sin(phi1);
     double cosPhi1 = Math.cos(phi1);
     double sinHalf = Arcs.sine(0.5 * Degrees.toRadians(dLat));
-    double sinDPhi = 2.0 * sinHalf * Math.sqrt(1.0 - sinHalf * sinHalf);
+    double sinDPhi = Arcs.sine(Degrees.toRadians(dLat));
     double versine = 2.0 * sinHalf * sinHalf;
     double sinPhi2 = sinPhi1 + (cosPhi1 * sinDPhi - sinPhi1 * versine);
     double cosPhi2 = cosPhi1 - (sinPhi1 * sinDPhi + cosPhi1 * versine);

@@ -16,10 +16,13 @@ record WidestPlace(double separationMetres, double alongMetres) {
   /** The curve is round at its top, so that this share of the length is far nearer than need be. */
   private static final double NEAR_ENOUGH = 1e-5;
 
-  /** By the kernel where it answers, else by search. */
-  static WidestPlace of(Ellipsoid ellipsoid, Position start, Position end) {
-    double[] out = new double[LegComparisons.WIDTH_WITH_SEPARATION];
-    LegComparisons.compareWithSeparation(
+  /**
+   * By the kernel where it answers, else by search.
+   *
+   * @param out a row of {@link LegComparisons#compare}, with room for the separation
+   */
+  static WidestPlace of(Ellipsoid ellipsoid, Position start, Position end, double[] out) {
+    LegComparisons.separate(
         ellipsoid,
         start.latitudeDegrees(),
         start.longitudeDegrees(),

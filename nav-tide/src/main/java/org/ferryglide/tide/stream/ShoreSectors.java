@@ -7,7 +7,9 @@ import org.ferryglide.nav.basics.Angles;
 /**
  * The pieces of a shore as they are seen from one place: a list for each of many sectors round it,
  * nearest first. A sight to the place need only be tried against the list of its own sector, as far
- * as it reaches, so that its cost hardly grows with the coast.
+ * as it reaches. Most need not even that: one shorter than the least distance of any piece in the
+ * sector is free, and one longer than the greatest distance of a run of pieces that leads from one
+ * edge of the sector to the other is not. So the cost hardly grows with the coast.
  *
  * <p>Sectors are equal steps of a pseudo-angle that grows with the angle and needs no arctangent:
  * the share of the eastward part in the sum of both, by quadrants.
@@ -22,6 +24,9 @@ final class ShoreSectors {
   /** What the ends of a piece are widened by, a millionth of the least sector and more. */
   private static final double WIDENING = 1e-9;
 
+  /** A sight so near to the edge of a sector, as a share of it, is left to the list. */
+  private static final double EDGE = 1e-6;
+
   /** How far a longitude reckoned another way may be off by rounding, degrees. */
   private static final double ROUNDING_DEGREES = 1e-9;
 
@@ -29,6 +34,12 @@ final class ShoreSectors {
   private final double x;
   private final double y;
   private final double sectorsInQuadrant;
+
+  /**
+   * For each sector how long a sight may be that is surely free, and how long one must be that is
+   * surely not, degrees on the plane of the shore.
+   */
+  private final double[] limits;
 
   /** Where the list of each sector begins in {@link #pieces}, and where the last one ends. */
   private final int[] begins;
@@ -66,6 +77,8 @@ final class ShoreSectors {
     Integer[] order = new Integer[count];
     Arrays.setAll(order, i -> i);
     Arrays.sort(order, Comparator.comparingDouble(piece -> distances[piece]));
+    limits = new double[2 * sectors];
+    Arrays.fill(limits, Double.POSITIVE_INFINITY);
     int[] next = begins.clone();
     for (int piece : order) {
       for (int k = 0; k < spans[piece][1]; k++) {
@@ -73,6 +86,61 @@ final class ShoreSectors {
         pieces[at] = piece;
         nearest[at] = distances[piece];
       }
+    }
+    for (int sector = 0; sector < sectors; sector++) {
+      if (begins[sector] < begins[sector + 1]) {
+        limits[2 * sector] = nearest[begins[sector]] - ROUNDING_DEGREES;
+      }
+    }
+    closeSectors(sectors);
+  }
+
+  /**
+   * Follows each line and sees which sectors it leads across, from one edge to the other, and how
+   * far from the place it is there at most.
+   */
+  private void closeSectors(int sectors) {
+    boolean isFollowing = false;
+    double turned = 0.0; // how far round the place the line has come, in sectors
+    long edge = 0; // the last edge it crossed, unless it crossed none
+    boolean hasEdge = false;
+    double farthest = 0.0; // of the line since then
+    for (int piece = 0; piece < shores.pieceCount(); piece++) {
+      double first = pseudoAngle(shores.startX(piece) - x, shores.startY(piece) - y);
+      double last = pseudoAngle(shores.endX(piece) - x, shores.endY(piece) - y);
+      double turn = Math.IEEEremainder(last - first, TURN);
+      if (!(Math.abs(turn) < 0.5 * TURN - 1e-6)) { // through the place, or NaN where an end is it
+        isFollowing = false;
+        continue;
+      }
+      boolean continues =
+          isFollowing
+              && shores.startX(piece) == shores.endX(piece - 1)
+              && shores.startY(piece) == shores.endY(piece - 1);
+      if (!continues) {
+        turned = first * sectorsInQuadrant;
+        hasEdge = false;
+      }
+      isFollowing = true;
+      double far =
+          Math.max(
+              Math.hypot(shores.startX(piece) - x, shores.startY(piece) - y),
+              Math.hypot(shores.endX(piece) - x, shores.endY(piece) - y));
+      farthest = Math.max(farthest, far);
+      double until = turned + turn * sectorsInQuadrant;
+      long step = turn < 0.0 ? -1 : 1;
+      long next = (long) (turn < 0.0 ? Math.ceil(turned) - 1 : Math.floor(turned) + 1);
+      while (turn < 0.0 ? next >= until : next <= until) {
+        if (hasEdge && edge != next) {
+          int sector = (int) Math.floorMod(Math.min(edge, next), (long) sectors);
+          limits[2 * sector + 1] = Math.min(limits[2 * sector + 1], farthest + ROUNDING_DEGREES);
+        }
+        edge = next;
+        hasEdge = true;
+        farthest = far;
+        next += step;
+      }
+      turned = until;
     }
   }
 
@@ -112,8 +180,17 @@ final class ShoreSectors {
     if (!(pseudo >= 0.0)) {
       return false;
     }
-    int sector = (int) (pseudo * sectorsInQuadrant) & (begins.length - 2);
-    double length = Math.sqrt(dx * dx + dy * dy) + ROUNDING_DEGREES;
+    double part = pseudo * sectorsInQuadrant;
+    int sector = (int) part & (begins.length - 2);
+    double length = Math.sqrt(dx * dx + dy * dy);
+    if (length < limits[2 * sector]) {
+      return false;
+    }
+    double within = part - (int) part;
+    if (length > limits[2 * sector + 1] && within > EDGE && within < 1.0 - EDGE) {
+      return true;
+    }
+    length += ROUNDING_DEGREES;
     int end = begins[sector + 1];
     for (int i = begins[sector]; i < end && nearest[i] <= length; i++) {
       if (shores.crosses(4 * pieces[i], x1, latitude1, x2, y)) {
