@@ -4,18 +4,23 @@ import java.util.List;
 
 /**
  * Prepares the terms of a series for the stretch around a time: all time for corrections held for
- * good, a calendar year for those of its middle, 32 days for those of the instant.
+ * good, a calendar year for those of its middle, 28 days for those of the instant.
  */
 final class TermsMaker {
   private static final double DAY_SECONDS = 86400.0;
   private static final double HOUR_SECONDS = 3600.0;
-  private static final double DRIFT_SECONDS = 32.0 * DAY_SECONDS;
+  private static final double DRIFT_SECONDS = 28.0 * DAY_SECONDS;
 
   /** Mean Gregorian year, which finds a year but for the days around New Year. */
   private static final double YEAR_SECONDS = 365.2425 * DAY_SECONDS;
 
   /** Points that a cubic goes through. */
   private static final int POINTS = 4;
+
+  /** Sizes and phases that change by no more than this in a stretch are smooth. */
+  private static final double GENTLE_SHARE = 0.1;
+
+  private static final double GENTLE_TURNS = 0.02;
 
   private final HarmonicConstants constants;
   private final NodalConvention convention;
@@ -91,31 +96,62 @@ final class TermsMaker {
     int count = constituents.size();
     double half = 0.5 * DRIFT_SECONDS;
     double centre = start + half;
-    double[][] real = new double[POINTS][count];
-    double[][] imaginary = new double[POINTS][count];
+    double[][] size = new double[POINTS][count];
+    double[][] phase = new double[POINTS][count];
     double[] corrections = new double[2 * count];
     double[] angles = new double[MeanLongitudes.COUNT];
+    boolean isGentle = true;
     for (int k = 0; k < POINTS; k++) {
-      double turn = Math.PI * (2 * k + 1) / (2 * POINTS);
-      double elapsed = half * Math.cos(turn);
+      double elapsed = half * Math.cos(turn(k));
       scheme.corrections(centre + elapsed, constituents, corrections);
       scheme.meanLongitudes().at(centre + elapsed, angles, 0);
       for (int i = 0; i < count; i++) {
         double degrees =
             constituents.get(i).argumentDegrees(angles) + corrections[2 * i + 1] - lagsDegrees[i];
         double turns = degrees / 360.0 - speeds[i] * elapsed;
-        double size = sizes[i] * corrections[2 * i];
-        for (int j = 0; j < POINTS; j++) {
-          double share = (j == 0 ? 1.0 : 2.0) / POINTS * Math.cos(j * turn);
-          real[j][i] += share * size * Turns.cos(turns);
-          imaginary[j][i] += share * size * Turns.sin(turns);
+        phase[k][i] = turns - Math.rint(turns - phase[0][i]); // no whole turn between the points
+        size[k][i] = sizes[i] * corrections[2 * i];
+        isGentle &=
+            Math.abs(size[k][i] - size[0][i]) <= GENTLE_SHARE * size[0][i]
+                && Math.abs(phase[k][i] - phase[0][i]) <= GENTLE_TURNS;
+      }
+    }
+    double end = start + DRIFT_SECONDS;
+    double mean = constants.mean();
+    if (isGentle) {
+      double[] powers = PolarTerms.powers(cubics(size), cubics(phase), count);
+      return new PolarTerms(start, end, mean, speeds, powers);
+    }
+    double[][] real = new double[POINTS][count];
+    double[][] imaginary = new double[POINTS][count];
+    for (int k = 0; k < POINTS; k++) {
+      for (int i = 0; i < count; i++) {
+        real[k][i] = size[k][i] * Turns.cos(phase[k][i]);
+        imaginary[k][i] = size[k][i] * Turns.sin(phase[k][i]);
+      }
+    }
+    return new DriftingTerms(start, end, mean, speeds, cubics(real), cubics(imaginary));
+  }
+
+  /** Where the points of a cubic lie: those of Chebyshev, radians. */
+  private static double turn(int k) {
+    return Math.PI * (2 * k + 1) / (2 * POINTS);
+  }
+
+  /** The cubics through four values of each term, by power and then by term. */
+  private static double[][] cubics(double[][] values) {
+    int count = values[0].length;
+    double[][] c = new double[POINTS][count];
+    for (int k = 0; k < POINTS; k++) {
+      for (int j = 0; j < POINTS; j++) {
+        double share = (j == 0 ? 1.0 : 2.0) / POINTS * Math.cos(j * turn(k));
+        for (int i = 0; i < count; i++) {
+          c[j][i] += share * values[k][i];
         }
       }
     }
-    toPowers(real, count);
-    toPowers(imaginary, count);
-    return new DriftingTerms(
-        start, start + DRIFT_SECONDS, constants.mean(), speeds, real, imaginary);
+    toPowers(c, count);
+    return c;
   }
 
   /** From Chebyshev polynomials to powers: T2 = 2x² - 1, T3 = 4x³ - 3x. */
