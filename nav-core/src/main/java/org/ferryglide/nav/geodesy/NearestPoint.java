@@ -253,8 +253,7 @@ final class NearestPoint {
     along += step;
     if (Math.abs(step) <= SmallStep.LONGEST_METRES && Math.abs(point[0]) <= GREATEST_LATITUDE) {
       boolean keepsCourse = line instanceof RhumbLine;
-      SmallStep.take(
-          ellipsoid, keepsCourse, step, sinPhi, cosPhi, sinCourse, cosCourse, point);
+      SmallStep.take(ellipsoid, keepsCourse, step, sinPhi, cosPhi, sinCourse, cosCourse, point);
     } else {
       line.pointAt(along, point, 0);
     }
