@@ -296,6 +296,59 @@ public final class BearingWorking implements Serializable {
         'G');
   }
 
+  /**
+   * From compass to the north of a map grid.
+   *
+   * @param bearing the compass bearing
+   * @param deviation the deviation on the heading in question
+   * @param variation the variation at the place and date
+   * @param convergence the convergence of the grid at the place
+   * @return seven lines
+   */
+  public Working compassToGrid(
+      CompassBearing bearing,
+      Deviation deviation,
+      Variation variation,
+      GridConvergence convergence) {
+    Working working =
+        Working.titled("Compass to grid " + convergence.grid())
+            .plus(compassToTrue(bearing, deviation, variation));
+    return takingOff(
+        working,
+        working.result(),
+        door("Convergence", "convergence", convergence.degreesEast()),
+        "Grid bearing",
+        "true",
+        'G');
+  }
+
+  /**
+   * From the north of a map grid to compass.
+   *
+   * @param bearing the grid bearing
+   * @param convergence the convergence of the same grid at the place
+   * @param variation the variation at the place and date
+   * @param deviation the deviation on the heading in question
+   * @return seven lines
+   * @throws IllegalArgumentException if bearing and convergence are of different grids
+   */
+  public Working gridToCompass(
+      GridBearing bearing,
+      GridConvergence convergence,
+      Variation variation,
+      Deviation deviation) {
+    Working working =
+        Working.titled("Grid " + convergence.grid() + " to compass")
+            .plus(gridToMagnetic(bearing, convergence, variation));
+    return takingOff(
+        working,
+        working.result(),
+        door("Deviation", "deviation", deviation.degreesEast()),
+        "Compass bearing",
+        "magnetic",
+        'C');
+  }
+
   private Figure given(Bearing bearing) {
     if (bearing instanceof TrueBearing) {
       return bearing("True bearing", bearing.degrees(), rounding.round(bearing.degrees()), 'T');

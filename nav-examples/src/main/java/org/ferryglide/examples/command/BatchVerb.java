@@ -4,6 +4,7 @@ import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.ferryglide.examples.batch.BatchListener;
@@ -17,8 +18,10 @@ import org.ferryglide.tide.harmonic.HarmonicConstants;
 import org.ferryglide.tide.harmonic.HarmonicTide;
 import org.ferryglide.tide.harmonic.NodalConvention;
 import org.ferryglide.tide.harmonic.NodalScheme;
+import org.ferryglide.nav.note.InputProblem;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -43,6 +46,8 @@ import picocli.CommandLine.Parameters;
       "reads leg,lat1,lon1,lat2,lon2 and adds course_deg,distance_m."
     })
 final class BatchVerb extends Verb {
+  private static final Path STANDARD_INPUT = Path.of("-");
+
   @Parameters(index = "0", paramLabel = "OPERATION", description = "What to work.")
   private String operation = "";
 
@@ -51,7 +56,7 @@ final class BatchVerb extends Verb {
       arity = "0..1",
       paramLabel = "FILE",
       description = "The rows; standard input where it is left out or is -.")
-  private String file = "-";
+  private Path file = STANDARD_INPUT;
 
   @Option(
       names = "--out",
@@ -106,19 +111,22 @@ final class BatchVerb extends Verb {
       description = "fix: chance that the ellipse holds the true position; 0.95 unless told.")
   private double chance = 0.95;
 
+  @Mixin private Progress progress = new Progress();
+
   @Override
   protected Answer answer() throws IOException {
     if (isJson() && outFile == null) {
-      throw new IllegalArgumentException(
+      throw new InputRefused(
           "--json tells the counts, so --out must say where rows go");
     }
-    BatchRun run = BatchRun.of(operation, options());
-    BatchListener listener = BatchListener.printingTo(err());
+    BatchOptions options = options();
+    BatchRun run = InputRefused.given(() -> BatchRun.of(operation, options));
+    BatchListener listener = new Told(err(), progress.isTold(isOnTerminal()));
     BatchSummary summary;
     try (InputStream in = input();
         OutputStream rows =
             outFile == null ? new WriterStream(out()) : Files.newOutputStream(outFile)) {
-      summary = run.run(file.equals("-") ? "standard input" : name(), in, rows, listener);
+      summary = run.run(file.equals(STANDARD_INPUT) ? "standard input" : name(), in, rows, listener);
     }
     Answer answer = new Answer();
     if (outFile == null) { // the rows have standard output to themselves
@@ -133,32 +141,35 @@ final class BatchVerb extends Verb {
         .status(summary.refused() == 0 ? Status.DONE : Status.REFUSED);
   }
 
+  /** Refused rows always, progress where it is wanted. */
+  private record Told(PrintWriter err, boolean isProgressTold) implements BatchListener {
+    @Override
+    public void refused(InputProblem problem) {
+      err.println(problem);
+      err.flush();
+    }
+
+    @Override
+    public void progress(long rows, long rowsASecond) {
+      if (isProgressTold) {
+        err.println(rows + " rows, " + rowsASecond + " rows a second");
+        err.flush();
+      }
+    }
+  }
+
   private String name() {
-    return String.valueOf(Path.of(file).getFileName());
+    return String.valueOf(file.getFileName());
   }
 
   private InputStream input() throws IOException {
-    return file.equals("-")
+    return file.equals(STANDARD_INPUT)
         ? new BufferedInputStream(System.in)
-        : Files.newInputStream(Path.of(file));
+        : Files.newInputStream(file);
   }
 
   private BatchOptions options() throws IOException {
-    BatchOptions options =
-        BatchOptions.standard()
-            .withReverse(reverse)
-            .withFullPrecision(fullPrecision)
-            .withStopAtRefusal(stop)
-            .withPrefix(prefix)
-            .withGeodesicLine(geodesic)
-            .withPrecision(gridPrecision())
-            .withChance(chance);
-    if (threads != null) {
-      options = options.withThreads(threads);
-    }
-    if (ellipsoid != null) {
-      options = options.withEllipsoid(ellipsoid(ellipsoid));
-    }
+    BatchOptions options = InputRefused.given(this::plainOptions);
     if (constants != null) {
       String station = String.valueOf(constants.getFileName());
       options =
@@ -172,13 +183,29 @@ final class BatchVerb extends Verb {
     return options;
   }
 
+  private BatchOptions plainOptions() {
+    BatchOptions options =
+        BatchOptions.standard()
+            .withReverse(reverse)
+            .withFullPrecision(fullPrecision)
+            .withStopAtRefusal(stop)
+            .withPrefix(prefix)
+            .withGeodesicLine(geodesic)
+            .withPrecision(gridPrecision())
+            .withChance(chance);
+    if (threads != null) {
+      options = options.withThreads(threads);
+    }
+    return ellipsoid == null ? options : options.withEllipsoid(ellipsoid(ellipsoid));
+  }
+
   private GridPrecision gridPrecision() {
     for (GridPrecision each : GridPrecision.values()) {
       if (each.sideMetres() == precision) {
         return each;
       }
     }
-    throw new IllegalArgumentException(
+    throw new InputRefused(
         "--precision must be 1, 10, 100, 1000, 10000 or 100000 metres, but was " + precision);
   }
 
@@ -196,7 +223,7 @@ final class BatchVerb extends Verb {
   }
 
   private static Ellipsoid refuse(String text) {
-    throw new IllegalArgumentException(
+    throw new InputRefused(
         "--ellipsoid must be two numbers as 6378137,298.257223563, but was \"" + text + "\"");
   }
 }

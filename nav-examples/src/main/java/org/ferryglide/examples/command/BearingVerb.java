@@ -12,6 +12,7 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.grid.MapGrid;
 import org.ferryglide.nav.magnetic.VariationSource;
+import org.ferryglide.nav.note.Figure;
 import org.ferryglide.nav.note.Working;
 import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +32,9 @@ import picocli.CommandLine.Parameters;
           + " 2026-06-14"
     })
 final class BearingVerb extends Verb {
+  /** Degrees; the figures are told to tenths. */
+  private static final double LEAST_TOLD = 0.05;
+
   /** Which north. */
   enum North {
     TRUE,
@@ -69,77 +73,87 @@ final class BearingVerb extends Verb {
   @Override
   protected Answer answer() {
     if (!(degrees >= 0.0 && degrees <= 360.0)) {
-      throw new IllegalArgumentException(
+      throw new InputRefused(
           "a bearing must be in [0, 360] degrees, but was " + degrees);
     }
     Answer answer = new Answer();
-    double inTrue = toTrue(answer);
-    double result = fromTrue(answer, TrueBearing.ofDegrees(inTrue));
+    if (from == to) {
+      answer.row("result", rounded(degrees) + words());
+      return told(answer, degrees, degrees);
+    }
+    Working working = working();
+    Figure result = working.result();
+    answer.line(working.toString()).line("").row("result", rounded(result.byHand()) + words());
+    if (Math.abs(Math.IEEEremainder(result.byHand() - result.exact(), 360.0)) >= LEAST_TOLD) {
+      double tenths = Math.rint(result.exact() * 10.0) / 10.0 % 360.0;
+      answer.row("", tenths + "° without rounding on the way");
+    }
+    return told(answer, result.exact(), result.byHand());
+  }
+
+  private Answer told(Answer answer, double exact, double byHand) {
     return answer
         .value("degrees", degrees)
         .value("from", from.name().toLowerCase(Locale.ROOT))
         .value("to", to.name().toLowerCase(Locale.ROOT))
-        .value("resultDegrees", result);
+        .value("resultDegrees", exact % 360.0)
+        .value("resultByHandDegrees", byHand % 360.0);
   }
 
-  private double toTrue(Answer answer) {
-    BearingWorking working = BearingWorking.inWholeDegrees();
-    switch (from) {
-      case TRUE -> {
-        return degrees;
-      }
-      case MAGNETIC -> {
-        MagneticBearing given = MagneticBearing.ofDegrees(degrees);
-        shown(answer, working.magneticToTrue(given, variation()));
-        return given.toTrue(variation()).degrees();
-      }
-      case COMPASS -> {
-        CompassBearing given = CompassBearing.ofDegrees(degrees);
-        shown(answer, working.compassToTrue(given, deviation(), variation()));
-        return given.toMagnetic(deviation()).toTrue(variation()).degrees();
-      }
-      case GRID -> {
-        GridConvergence grid = convergence();
-        GridBearing given = GridBearing.ofDegrees(degrees, grid.grid());
-        shown(answer, working.gridToTrue(given, grid));
-        return given.toTrue(grid).degrees();
-      }
-    }
-    throw new IllegalStateException("no such north: " + from);
+  private static String rounded(double degrees) {
+    return TrueBearing.ofDegrees(degrees).threeDigits();
   }
 
-  private double fromTrue(Answer answer, TrueBearing bearing) {
-    BearingWorking working = BearingWorking.inWholeDegrees();
-    switch (to) {
-      case TRUE -> {
-        answer.row("result", bearing.threeDigits() + " true");
-        return bearing.degrees();
-      }
-      case MAGNETIC -> {
-        MagneticBearing result = bearing.toMagnetic(variation());
-        shown(answer, working.trueToMagnetic(bearing, variation()));
-        answer.row("result", result.threeDigits() + " magnetic");
-        return result.degrees();
-      }
-      case COMPASS -> {
-        CompassBearing result = bearing.toMagnetic(variation()).toCompass(deviation());
-        shown(answer, working.trueToCompass(bearing, variation(), deviation()));
-        answer.row("result", result.threeDigits() + " compass");
-        return result.degrees();
-      }
-      case GRID -> {
-        GridConvergence grid = convergence();
-        GridBearing result = bearing.toGrid(grid);
-        shown(answer, working.trueToGrid(bearing, grid));
-        answer.row("result", result.threeDigits() + " grid, " + grid.grid());
-        return result.degrees();
-      }
-    }
-    throw new IllegalStateException("no such north: " + to);
+  private String words() {
+    return " "
+        + to.name().toLowerCase(Locale.ROOT)
+        + (to == North.GRID && from != to ? ", " + convergence().grid() : "");
   }
 
-  private static void shown(Answer answer, Working working) {
-    answer.line(working.toString()).line("");
+  private Working working() {
+    BearingWorking by = BearingWorking.inWholeDegrees();
+    return switch (from) {
+      case TRUE -> fromTrue(by, TrueBearing.ofDegrees(degrees));
+      case MAGNETIC -> fromMagnetic(by, MagneticBearing.ofDegrees(degrees));
+      case COMPASS -> fromCompass(by, CompassBearing.ofDegrees(degrees));
+      case GRID -> fromGrid(by, GridBearing.ofDegrees(degrees, convergence().grid()));
+    };
+  }
+
+  private Working fromTrue(BearingWorking by, TrueBearing given) {
+    return switch (to) {
+      case MAGNETIC -> by.trueToMagnetic(given, variation());
+      case COMPASS -> by.trueToCompass(given, variation(), deviation());
+      case GRID -> by.trueToGrid(given, convergence());
+      case TRUE -> throw new IllegalStateException("nothing to turn");
+    };
+  }
+
+  private Working fromMagnetic(BearingWorking by, MagneticBearing given) {
+    return switch (to) {
+      case TRUE -> by.magneticToTrue(given, variation());
+      case COMPASS -> by.magneticToCompass(given, deviation());
+      case GRID -> by.magneticToGrid(given, variation(), convergence());
+      case MAGNETIC -> throw new IllegalStateException("nothing to turn");
+    };
+  }
+
+  private Working fromCompass(BearingWorking by, CompassBearing given) {
+    return switch (to) {
+      case TRUE -> by.compassToTrue(given, deviation(), variation());
+      case MAGNETIC -> by.compassToMagnetic(given, deviation());
+      case GRID -> by.compassToGrid(given, deviation(), variation(), convergence());
+      case COMPASS -> throw new IllegalStateException("nothing to turn");
+    };
+  }
+
+  private Working fromGrid(BearingWorking by, GridBearing given) {
+    return switch (to) {
+      case TRUE -> by.gridToTrue(given, convergence());
+      case MAGNETIC -> by.gridToMagnetic(given, convergence(), variation());
+      case COMPASS -> by.gridToCompass(given, convergence(), variation(), deviation());
+      case GRID -> throw new IllegalStateException("nothing to turn");
+    };
   }
 
   private Variation variation() {
@@ -147,25 +161,29 @@ final class BearingVerb extends Verb {
       return variation;
     }
     if (place == null || date == null) {
-      throw new IllegalArgumentException("--variation is needed, or --at and --date for it");
+      throw new InputRefused("--variation is needed, or --at and --date for it");
     }
-    return VariationSource.builtInModels().at(place, date).variation();
+    Position where = place;
+    LocalDate when = date;
+    return InputRefused.given(() -> VariationSource.builtInModels().at(where, when).variation());
   }
 
   private Deviation deviation() {
     if (deviation == null) {
-      throw new IllegalArgumentException("--deviation is needed");
+      throw new InputRefused("--deviation is needed");
     }
     return deviation;
   }
 
   private GridConvergence convergence() {
     if (convergence != null) {
-      return GridConvergence.ofDegreesEast(convergence.degreesEast(), "grid");
+      double east = convergence.degreesEast();
+      return InputRefused.given(() -> GridConvergence.ofDegreesEast(east, "grid"));
     }
     if (place == null) {
-      throw new IllegalArgumentException("--convergence is needed, or --at for it");
+      throw new InputRefused("--convergence is needed, or --at for it");
     }
-    return MapGrid.universal(place).convergence(place);
+    Position where = place;
+    return InputRefused.given(() -> MapGrid.universal(where).convergence(where));
   }
 }

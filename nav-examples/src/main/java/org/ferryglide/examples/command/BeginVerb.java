@@ -37,7 +37,13 @@ final class BeginVerb extends Verb {
 
   @Override
   protected Answer answer() throws IOException {
-    FolderStart start = gpx == null ? FolderStart.empty() : FolderStart.of(route(gpx));
+    FolderStart start;
+    if (gpx == null) {
+      start = FolderStart.empty();
+    } else {
+      GpxContent.Line route = route(gpx);
+      start = InputRefused.given(() -> FolderStart.of(route));
+    }
     start.write(folder);
     return new Answer()
         .line(
@@ -52,7 +58,7 @@ final class BeginVerb extends Verb {
   private GpxContent.Line route(Path file) throws IOException {
     GpxContent content = GpxFile.read(file);
     if (route < 1 || route > content.routes().size()) {
-      throw new IllegalArgumentException(
+      throw new InputRefused(
           file
               + ": holds "
               + content.routes().size()

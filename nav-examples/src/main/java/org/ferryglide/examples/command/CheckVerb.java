@@ -29,6 +29,7 @@ final class CheckVerb extends Verb {
       return new Answer()
           .line(doubts.isEmpty() ? "no problem, no doubt" : "no problem; what looks wrong:")
           .value("problems", List.of())
+          .value("found", 0)
           .notes(doubts);
     } catch (InputFormatException e) {
       if (!isJson()) {

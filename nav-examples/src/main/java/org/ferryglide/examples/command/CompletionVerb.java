@@ -23,6 +23,6 @@ final class CompletionVerb extends Verb {
   }
 
   private static CommandLine withAllVerbs() {
-    return Ferryglide.line(Verbs.NAMES);
+    return Ferryglide.line(Verbs.NAMES, false);
   }
 }

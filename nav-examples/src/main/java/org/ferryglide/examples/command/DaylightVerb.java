@@ -42,7 +42,7 @@ final class DaylightVerb extends Verb {
 
   @Override
   protected Answer answer() {
-    SunDay day = SunDay.of(date, zone, place);
+    SunDay day = InputRefused.given(() -> SunDay.of(date, zone, place));
     Answer answer = new Answer().row("place", place.text(AngleForm.DEGREES_MINUTES, 1));
     row(answer, "sun", "daylight", day.daylight());
     row(answer, "civil", "civilTwilight", day.civilTwilight());

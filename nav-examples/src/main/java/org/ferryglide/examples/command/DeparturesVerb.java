@@ -59,19 +59,22 @@ final class DeparturesVerb extends FolderVerb {
   private @Nullable Path ics;
 
   @Override
-  protected Answer answer() throws IOException {
+  protected Answer answer() throws Exception {
     if (days < 1 || days > MOST_DAYS) {
-      throw new IllegalArgumentException("--days must be in [1, 31], but was " + days);
+      throw new InputRefused("--days must be in [1, 31], but was " + days);
     }
     if (step < 1 || step > 120) {
-      throw new IllegalArgumentException("--step must be in [1, 120] minutes, but was " + step);
+      throw new InputRefused("--step must be in [1, 120] minutes, but was " + step);
     }
     PassageFolder folder = read();
     ZoneOffset offset = folder.start().getOffset();
     LocalDate first = from == null ? folder.start().toLocalDate() : from;
     Instant begin = first.atStartOfDay(offset).toInstant();
     Instant end = first.plusDays(days).atStartOfDay(offset).toInstant();
-    WhenToGo when = WhenToGo.search(folder.passage(), begin, end, Duration.ofMinutes(step));
+    WhenToGo when =
+        during(
+            "departures of " + days + (days == 1 ? " day" : " days"),
+            () -> WhenToGo.search(folder.passage(), begin, end, Duration.ofMinutes(step)));
     List<Window> windows = when.windows().items();
     Answer answer = new Answer().line(folder.name());
     List<String> open = when.notChecked().stream().map(Note::text).toList();
@@ -90,9 +93,9 @@ final class DeparturesVerb extends FolderVerb {
     if (windows.isEmpty()) {
       none(answer, when);
     }
-    when.byTime().ifPresent(best -> answer.row("least time", words(best, offset)));
-    when.byMargin().ifPresent(best -> answer.row("best margin", words(best, offset)));
-    when.leastBad().ifPresent(least -> answer.row("least bad", words(least, offset)));
+    when.byTime().ifPresent(best -> told(answer, "least time", "leastTime", best, offset));
+    when.byMargin().ifPresent(best -> told(answer, "best margin", "bestMargin", best, offset));
+    when.leastBad().ifPresent(least -> told(answer, "least bad", "leastBad", least, offset));
     Map<String, Object> against = new LinkedHashMap<>();
     when.whyNot()
         .forEach(
@@ -120,6 +123,18 @@ final class DeparturesVerb extends FolderVerb {
     answer
         .row("windows", known ? "none in which all checks hold" : "none known; data are missing")
         .status(known ? Status.NOT_POSSIBLE : Status.DATA_MISSING);
+  }
+
+  private static void told(
+      Answer answer, String label, String name, Departure departure, ZoneOffset offset) {
+    Map<String, Object> value = new LinkedHashMap<>();
+    value.put("departure", departure.time().toString());
+    departure
+        .outcome()
+        .solved()
+        .ifPresent(route -> value.put("arrival", route.arrival().toString()));
+    WhenToGo.worst(departure).ifPresent(worst -> value.put("worst", worst.reason()));
+    answer.row(label, words(departure, offset)).value(name, value);
   }
 
   private static String words(Departure departure, ZoneOffset offset) {

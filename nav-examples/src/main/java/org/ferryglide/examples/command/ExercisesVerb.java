@@ -3,6 +3,10 @@ package org.ferryglide.examples.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.ferryglide.examples.teach.Exercise;
 import org.ferryglide.examples.teach.Exercises;
 import org.ferryglide.examples.teach.Worksheet;
@@ -45,7 +49,7 @@ final class ExercisesVerb extends Verb {
 
   @Override
   protected Answer answer() throws IOException {
-    Exercises exercises = Exercises.of(seed, count);
+    Exercises exercises = InputRefused.given(() -> Exercises.of(seed, count));
     Worksheet printed = Worksheet.of(exercises);
     if (sheet != null) {
       Files.writeString(sheet, printed.questions());
@@ -54,14 +58,22 @@ final class ExercisesVerb extends Verb {
       Files.writeString(answers, printed.answers());
     }
     Answer answer = new Answer().value("seed", seed).value("count", count);
+    List<Object> values = new ArrayList<>();
     for (Exercise exercise : exercises.list()) {
       answer.line(exercise.number() + ". " + exercise.story());
       if (working) {
         answer.line("   " + exercise.answer());
         exercise.problem().working().toString().lines().forEach(line -> answer.line("   " + line));
       }
-      answer.value("exercise" + exercise.number(), exercise.story());
+      Map<String, Object> value = new LinkedHashMap<>();
+      value.put("number", exercise.number());
+      value.put("story", exercise.story());
+      if (working) {
+        value.put("answer", exercise.answer());
+        value.put("working", exercise.problem().working().toString());
+      }
+      values.add(value);
     }
-    return answer;
+    return answer.value("exercises", values);
   }
 }

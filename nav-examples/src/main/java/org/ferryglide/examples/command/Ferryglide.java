@@ -1,10 +1,8 @@
 package org.ferryglide.examples.command;
 
 import java.io.FileDescriptor;
-import java.io.FileOutputStream;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -54,7 +52,11 @@ public final class Ferryglide implements Runnable {
   @SuppressWarnings("UnusedVariable") // picocli asks for it itself
   private boolean help;
 
-  private Ferryglide() {}
+  private final boolean onTerminal;
+
+  private Ferryglide(boolean onTerminal) {
+    this.onTerminal = onTerminal;
+  }
 
   /**
    * Runs the command and exits with its status.
@@ -62,7 +64,14 @@ public final class Ferryglide implements Runnable {
    * @param args the verb and its arguments
    */
   public static void main(String[] args) {
-    int status = run(args, utf8(FileDescriptor.out), utf8(FileDescriptor.err));
+    StandardStream out = new StandardStream(FileDescriptor.out);
+    PrintWriter err = new StandardStream(FileDescriptor.err).writer();
+    int status = run(args, out.writer(), err, Terminal.isErrors());
+    if (out.isLost()) {
+      err.println("standard output cannot be written");
+      err.flush();
+      status = Status.REFUSED.code();
+    }
     if (status != Status.DONE.code()) {
       System.exit(status);
     }
@@ -77,8 +86,13 @@ public final class Ferryglide implements Runnable {
    * @return the exit status, see {@link Status}
    */
   public static int run(String[] args, PrintWriter out, PrintWriter err) {
+    return run(args, out, err, false);
+  }
+
+  /** Runs the command, its error stream a terminal or not. */
+  static int run(String[] args, PrintWriter out, PrintWriter err, boolean onTerminal) {
     boolean isVerb = args.length > 0 && Verbs.named(args[0]) != null;
-    CommandLine line = line(isVerb ? List.of(args[0]) : Verbs.NAMES);
+    CommandLine line = line(isVerb ? List.of(args[0]) : Verbs.NAMES, onTerminal);
     Refusals refusals = new Refusals();
     line.setOut(out)
         .setErr(err)
@@ -86,12 +100,14 @@ public final class Ferryglide implements Runnable {
         .registerConverter(Speed.class, new ReadAs.Speeds())
         .registerConverter(Distance.class, new ReadAs.Distances())
         .registerConverter(TrueBearing.class, new ReadAs.TrueBearings())
+        .registerConverter(Path.class, new ReadAs.Paths())
         .registerConverter(LocalDate.class, new ReadAs.Dates())
         .registerConverter(OffsetDateTime.class, new ReadAs.DatesAndTimes())
         .registerConverter(ZoneId.class, new ReadAs.Zones())
         .registerConverter(Variation.class, new ReadAs.Variations())
         .registerConverter(Deviation.class, new ReadAs.Deviations())
         .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExpandAtFiles(false) // an argument is what it is
         .setUsageHelpWidth(100)
         .setParameterExceptionHandler(refusals)
         .setExecutionExceptionHandler(refusals);
@@ -105,29 +121,32 @@ public final class Ferryglide implements Runnable {
   }
 
   /** The command with some of its verbs; only theirs are loaded. */
-  static CommandLine line(List<String> names) {
-    CommandLine line = new CommandLine(new Ferryglide());
+  static CommandLine line(List<String> names, boolean onTerminal) {
+    CommandLine line = new CommandLine(new Ferryglide(onTerminal));
     for (String name : names) {
       line.addSubcommand(Verbs.named(name));
     }
     return line;
   }
 
-  /** Escapes go to a terminal that knows them only; picocli looks for the terminal itself. */
+  /** Escapes go to terminals that know them only: to both streams or to none. */
   private static boolean isColourful() {
     @Nullable String terminal = System.getenv("TERM");
-    return System.getenv("NO_COLOR") == null && terminal != null && !terminal.equals("dumb");
+    return System.getenv("NO_COLOR") == null
+        && terminal != null
+        && !terminal.equals("dumb")
+        && Terminal.isOutput()
+        && Terminal.isErrors();
+  }
+
+  /** Whether the error stream is a terminal. */
+  boolean isOnTerminal() {
+    return onTerminal;
   }
 
   /** Comes here only without a verb. */
   @Override
   public void run() {
-    throw new IllegalArgumentException("a verb is expected: " + String.join(", ", Verbs.NAMES));
-  }
-
-  /** Degree signs come out right even where the machine's own charset lacks them. */
-  private static PrintWriter utf8(FileDescriptor descriptor) {
-    return new PrintWriter(
-        new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8), false);
+    throw new InputRefused("a verb is expected: " + String.join(", ", Verbs.NAMES));
   }
 }

@@ -3,7 +3,9 @@ package org.ferryglide.examples.command;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -110,16 +112,23 @@ final class FixVerb extends Verb {
             .value("longitudeDegrees", position.longitudeDegrees())
             .value("regionReachMetres", fix.region().reach().metres())
             .value("cutDegrees", fix.cutDegrees());
+    List<Object> residuals = new ArrayList<>();
     for (Fix.Residual residual : fix.residuals()) {
       answer.row("off", Math.round(residual.metres()) + " m from " + residual.line().name());
+      Map<String, Object> value = new LinkedHashMap<>();
+      value.put("mark", residual.line().name());
+      value.put("metres", residual.metres());
+      residuals.add(value);
     }
-    return answer.notes(fix.notes());
+    return answer.value("possible", true).value("residuals", residuals).notes(fix.notes());
   }
 
   private static Answer none(NoFix why) {
     return new Answer()
         .line("no fix: " + why.message())
-        .value("why", why.reason().name())
+        .value("possible", false)
+        .value("reason", why.reason().name())
+        .value("message", why.message())
         .status(Status.NOT_POSSIBLE);
   }
 }

@@ -3,12 +3,14 @@ package org.ferryglide.examples.command;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.concurrent.Callable;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -22,6 +24,13 @@ abstract class FolderVerb extends Verb {
       paramLabel = "TIME",
       description = "Another start than the folder's, as 2026-06-14T11:40+01:00.")
   private @Nullable OffsetDateTime depart;
+
+  @Mixin private Progress progress = new Progress();
+
+  /** Work of which the error stream tells. */
+  final <T> T during(String what, Callable<T> work) throws Exception {
+    return during(progress, what, work);
+  }
 
   /** The folder as read, begun when it is asked to. */
   final PassageFolder read() throws IOException {

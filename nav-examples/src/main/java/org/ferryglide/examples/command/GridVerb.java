@@ -40,6 +40,10 @@ final class GridVerb extends Verb {
 
   @Override
   protected Answer answer() {
+    return InputRefused.given(this::worked);
+  }
+
+  private Answer worked() {
     Position position;
     @Nullable GridSquare square = null;
     if (looksLikeReference(place)) {

@@ -52,7 +52,8 @@ final class HeightVerb extends Verb {
             .row("port", read.port())
             .value("port", read.port())
             .value("datum", read.datum())
-            .value("time", time.toString());
+            .value("time", time.toString())
+            .value("known", height.isPresent());
     if (height.isEmpty()) {
       return answer
           .line(

@@ -51,7 +51,9 @@ final class LegVerb extends Verb {
 
   @Override
   protected Answer answer() {
-    Leg leg = geodesic ? GeodesicLeg.between(from, to) : RhumbLeg.between(from, to);
+    Leg leg =
+        InputRefused.given(
+            () -> geodesic ? GeodesicLeg.between(from, to) : RhumbLeg.between(from, to));
     Answer answer =
         new Answer()
             .row("from", from.text(AngleForm.DEGREES_MINUTES, 2))
@@ -81,7 +83,8 @@ final class LegVerb extends Verb {
   }
 
   private static void time(Answer answer, Distance length, Speed speed) {
-    long minutes = (length.dividedBy(speed).getSeconds() + 59) / 60;
+    long minutes =
+        (InputRefused.given(() -> length.dividedBy(speed)).getSeconds() + 59) / 60;
     answer
         .row(
             "time",
@@ -90,7 +93,8 @@ final class LegVerb extends Verb {
   }
 
   private static void magnetic(Answer answer, Leg leg, LocalDate date) {
-    VariationReading reading = VariationSource.builtInModels().at(leg.midpoint(), date);
+    VariationReading reading =
+        InputRefused.given(() -> VariationSource.builtInModels().at(leg.midpoint(), date));
     MagneticBearing course = leg.initialCourse().toMagnetic(reading.variation());
     answer
         .row("magnetic", course.threeDigits() + " magnetic, variation " + reading)

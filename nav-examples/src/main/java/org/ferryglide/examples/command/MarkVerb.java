@@ -3,7 +3,10 @@ package org.ferryglide.examples.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.ferryglide.examples.teach.Exercises;
 import org.ferryglide.examples.teach.MarkedSheet;
 import picocli.CommandLine.Command;
@@ -39,17 +42,26 @@ final class MarkVerb extends Verb {
   protected Answer answer() throws IOException {
     long size = Files.size(file);
     if (size > MOST_BYTES) {
-      throw new IllegalArgumentException(
+      throw new InputRefused(
           file + " must be at most " + MOST_BYTES + " bytes, but is " + size);
     }
     List<String> lines = Files.readAllLines(file);
-    MarkedSheet marked = MarkedSheet.of(Exercises.of(seed, count), file.toString(), lines);
+    Exercises exercises = InputRefused.given(() -> Exercises.of(seed, count));
+    MarkedSheet marked = MarkedSheet.of(exercises, file.toString(), lines);
     Answer answer =
         new Answer().value("answered", marked.markings().size()).value("right", marked.right());
     marked.toString().lines().forEach(answer::line);
+    List<Object> values = new ArrayList<>();
     marked
         .markings()
-        .forEach((number, marking) -> answer.value("exercise" + number, marking.toString()));
-    return answer;
+        .forEach(
+            (number, marking) -> {
+              Map<String, Object> value = new LinkedHashMap<>();
+              value.put("number", number);
+              value.put("isRight", marking.isRight());
+              value.put("told", marking.toString());
+              values.add(value);
+            });
+    return answer.value("markings", values);
   }
 }

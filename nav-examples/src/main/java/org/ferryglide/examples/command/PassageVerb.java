@@ -69,7 +69,11 @@ final class PassageVerb extends FolderVerb {
   private @Nullable Path geoJson;
 
   @Override
-  protected Answer answer() throws IOException {
+  protected Answer answer() throws Exception {
+    return during("passage", this::worked);
+  }
+
+  private Answer worked() throws IOException {
     PassageFolder folder = read();
     Instant departure = folder.start().toInstant();
     PassageReport report = PassageReport.of(folder);

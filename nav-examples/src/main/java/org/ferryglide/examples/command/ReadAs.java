@@ -1,5 +1,7 @@
 package org.ferryglide.examples.command;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -106,11 +108,28 @@ final class ReadAs {
     }
   }
 
+  /** Names of files and folders, none of them empty. */
+  static final class Paths implements ITypeConverter<Path> {
+    @Override
+    public Path convert(String text) {
+      try {
+        if (!text.trim().isEmpty()) {
+          return Path.of(text);
+        }
+      } catch (InvalidPathException e) {
+        throw new TypeConversionException("must be the name of a file or folder: " + e.getReason());
+      }
+      throw new TypeConversionException("must be the name of a file or folder, but was empty");
+    }
+  }
+
   static final class Dates implements ITypeConverter<LocalDate> {
     @Override
     public LocalDate convert(String text) {
       try {
-        return LocalDate.parse(text);
+        LocalDate date = LocalDate.parse(text);
+        refuseFarYears(date.getYear(), text);
+        return date;
       } catch (DateTimeException e) {
         throw new TypeConversionException(
             "must be a date such as 2026-06-14, but was \"" + text + "\"");
@@ -122,7 +141,9 @@ final class ReadAs {
     @Override
     public OffsetDateTime convert(String text) {
       try {
-        return OffsetDateTime.parse(text);
+        OffsetDateTime time = OffsetDateTime.parse(text);
+        refuseFarYears(time.getYear(), text);
+        return time;
       } catch (DateTimeException e) {
         throw new TypeConversionException(
             "must be a date and time with its offset such as 2026-06-14T11:40+01:00, but was \""
@@ -141,6 +162,14 @@ final class ReadAs {
         throw new TypeConversionException(
             "must be a zone such as +01:00 or Europe/London, but was \"" + text + "\"");
       }
+    }
+  }
+
+  /** No table and no model is of other years, and times beyond overflow. */
+  private static void refuseFarYears(int year, String text) {
+    if (year < 1900 || year > 2100) {
+      throw new TypeConversionException(
+          "the year must be in [1900, 2100], but was \"" + text + "\"");
     }
   }
 

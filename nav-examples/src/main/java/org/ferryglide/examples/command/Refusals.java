@@ -5,7 +5,9 @@ import java.io.PrintWriter;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
-import java.time.DateTimeException;
+import java.nio.charset.CharacterCodingException;
+import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.note.TextFormatException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
@@ -29,9 +31,15 @@ final class Refusals implements IExecutionExceptionHandler, IParameterExceptionH
 
   @Override
   public int handleExecutionException(Exception e, CommandLine line, ParseResult parsed) {
-    if (e instanceof IllegalArgumentException || e instanceof DateTimeException) {
-      String message = e.getMessage();
-      return refused(line, message == null ? e.toString() : message);
+    if (e instanceof InputFormatException files) {
+      files.problems().forEach(problem -> line.getErr().println(plain(problem.toString())));
+      if (files.found() > files.problems().size()) {
+        line.getErr().println("and " + (files.found() - files.problems().size()) + " more problems");
+      }
+      return Status.REFUSED.code();
+    }
+    if (e instanceof InputRefused || e instanceof TextFormatException) {
+      return refused(line, oneLine(e));
     }
     if (e instanceof NotDirectoryException broken) {
       return refused(line, broken.getFile() + ": must be a folder, but is a file");
@@ -42,6 +50,9 @@ final class Refusals implements IExecutionExceptionHandler, IParameterExceptionH
     if (e instanceof FileSystemException broken) {
       String reason = broken.getReason();
       return refused(line, broken.getFile() + ": " + (reason == null ? "cannot be read" : reason));
+    }
+    if (e instanceof CharacterCodingException) {
+      return refused(line, "must be text in UTF-8, but is not");
     }
     if (e instanceof IOException) {
       return refused(line, "cannot be read: " + oneLine(e));
@@ -58,8 +69,13 @@ final class Refusals implements IExecutionExceptionHandler, IParameterExceptionH
   }
 
   private static int refused(CommandLine line, String message) {
-    line.getErr().println(message);
+    line.getErr().println(plain(message));
     return Status.REFUSED.code();
+  }
+
+  /** Without what would move a terminal's cursor: a name may hold anything. */
+  private static String plain(String message) {
+    return message.replaceAll("\\p{Cntrl}", "?");
   }
 
   private static String oneLine(Exception e) {

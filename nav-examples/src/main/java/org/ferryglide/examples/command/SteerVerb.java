@@ -6,7 +6,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
-import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.magnetic.VariationReading;
@@ -38,6 +37,11 @@ import picocli.CommandLine.Parameters;
           + " nav-examples/scenarios/ollen-skerries --depart 2026-06-14T12:15+01:00"
     })
 final class SteerVerb extends Verb {
+  /** Three times the fastest known: more is a slip. */
+  private static final double FASTEST_STREAM_KNOTS = 50.0;
+
+  private static final double FURTHEST_FROM_THE_EQUATOR = 89.0;
+
   @Parameters(index = "0", paramLabel = "FROM", description = "Position of the start.")
   private Position from = Position.ofDegrees(0.0, 0.0);
 
@@ -77,9 +81,14 @@ final class SteerVerb extends Verb {
 
   @Override
   protected Answer answer() throws IOException {
-    RhumbLeg leg = RhumbLeg.between(from, to);
+    RhumbLeg leg = InputRefused.given(() -> RhumbLeg.between(from, to));
+    if (Math.max(Math.abs(from.latitudeDegrees()), Math.abs(to.latitudeDegrees()))
+        > FURTHEST_FROM_THE_EQUATOR) {
+      throw new InputRefused("a leg to steer must lie within 89 degrees of the equator");
+    }
     Instant time = depart == null ? Instant.EPOCH : depart.toInstant();
-    return CourseToSteer.with(Craft.ofSpeed(speed), stream())
+    Craft craft = InputRefused.given(() -> Craft.ofSpeed(speed));
+    return CourseToSteer.with(craft, stream())
         .solve(leg, time)
         .match(
             steered -> steered(leg, steered),
@@ -89,14 +98,19 @@ final class SteerVerb extends Verb {
   private StreamField stream() throws IOException {
     if (streams != null) {
       if (depart == null) {
-        throw new IllegalArgumentException("--depart is needed with --streams");
+        throw new InputRefused("--depart is needed with --streams");
       }
       return PassageFolder.read(streams).passage().stream();
     }
     if (set == null || rate == null) {
-      throw new IllegalArgumentException("--set and --rate are needed, or --streams");
+      throw new InputRefused("--set and --rate are needed, or --streams");
     }
-    return StreamField.steady(Velocity.ofSetAndRate(set, rate));
+    if (rate.knots() > FASTEST_STREAM_KNOTS) {
+      throw new InputRefused("--rate must be at most 50 kn, but was " + rate);
+    }
+    TrueBearing goes = set;
+    Speed runs = rate;
+    return InputRefused.given(() -> StreamField.steady(Velocity.ofSetAndRate(goes, runs)));
   }
 
   private Answer steered(RhumbLeg leg, SteeredLeg steered) {
@@ -107,7 +121,8 @@ final class SteerVerb extends Verb {
             .value("headingTrueDegrees", heading.degrees());
     LocalDate day = date == null && depart != null ? depart.toLocalDate() : date;
     if (day != null) {
-      VariationReading reading = VariationSource.builtInModels().at(leg.midpoint(), day);
+      VariationReading reading =
+          InputRefused.given(() -> VariationSource.builtInModels().at(leg.midpoint(), day));
       double magnetic = heading.toMagnetic(reading.variation()).degrees();
       answer
           .row(
@@ -152,7 +167,9 @@ final class SteerVerb extends Verb {
     return course(leg)
         .line((why.isForWantOfData() ? "no data: " : "not possible: ") + why.message())
         .value("possible", false)
-        .value("why", List.of(why.reason().name(), why.message()))
+        .value("reason", why.reason().name())
+        .value("message", why.message())
+        .value("wantOfData", why.isForWantOfData())
         .status(why.isForWantOfData() ? Status.DATA_MISSING : Status.NOT_POSSIBLE);
   }
 }

@@ -33,12 +33,14 @@ import picocli.CommandLine.Parameters;
 /** The stream at a place, hour by hour, and when it is slack. */
 @Command(
     name = "stream",
-    description = "The stream at a place, hour by hour, and when it is slack.",
+    description = "The stream at a place, at a time or hour by hour, and when it is slack.",
     footer = {
       "",
-      "Example:",
+      "Examples:",
       "  ferryglide stream nav-examples/scenarios/ollen-skerries \"46-12.0N 26-15.0W\" --from"
-          + " 2026-06-14T06:00+01:00 --hours 12 --slack 0.5"
+          + " 2026-06-14T06:00+01:00 --hours 12 --slack 0.5",
+      "  ferryglide stream nav-examples/scenarios/ollen-skerries \"46-12.0N 26-15.0W\" --at"
+          + " 2026-06-14T12:25+01:00"
     })
 final class StreamVerb extends Verb {
   @Parameters(
@@ -57,10 +59,15 @@ final class StreamVerb extends Verb {
   private @Nullable Path tides;
 
   @Option(
-      names = "--from",
-      required = true,
+      names = "--at",
       paramLabel = "TIME",
-      description = "Begin, as 2026-06-14T06:00+01:00.")
+      description = "At this time alone, as 2026-06-14T12:25+01:00.")
+  private @Nullable OffsetDateTime at;
+
+  @Option(
+      names = "--from",
+      paramLabel = "TIME",
+      description = "From this time on, as 2026-06-14T06:00+01:00.")
   private @Nullable OffsetDateTime from;
 
   @Option(
@@ -69,6 +76,13 @@ final class StreamVerb extends Verb {
       paramLabel = "N",
       description = "How many hours, 0 to 744 (6 if left out).")
   private int hours;
+
+  @Option(
+      names = "--every",
+      defaultValue = "60",
+      paramLabel = "MINUTES",
+      description = "Minutes from line to line, 1 to 1440 (60 if left out).")
+  private int every = 60;
 
   @Option(
       names = "--slack",
@@ -85,17 +99,16 @@ final class StreamVerb extends Verb {
 
   @Override
   protected Answer answer() throws IOException {
-    if (hours < 0 || hours > 744) {
-      throw new IllegalArgumentException("--hours must be in [0, 744], but was " + hours);
-    }
+    refuseOptions();
     StreamField field = field();
-    OffsetDateTime begin = Objects.requireNonNull(from);
+    OffsetDateTime begin = Objects.requireNonNull(at == null ? from : at);
     ZoneOffset offset = begin.getOffset();
     Answer answer =
         new Answer().row("clock", "UTC" + (begin.getOffset().getTotalSeconds() == 0 ? "" : offset));
     List<Object> values = new ArrayList<>();
-    for (int hour = 0; hour <= hours; hour++) {
-      Instant time = begin.plusHours(hour).toInstant();
+    int last = at == null ? hours * 60 : 0;
+    for (int minute = 0; minute <= last; minute += every) {
+      Instant time = begin.plusMinutes(minute).toInstant();
       Optional<Velocity> stream = field.at(place, time);
       answer.row(
           Times.minute(time, offset).substring(11),
@@ -112,11 +125,26 @@ final class StreamVerb extends Verb {
         answer.status(Status.DATA_MISSING);
       }
     }
-    answer.value("hours", values);
+    answer.value("stream", values);
     if (slack != null) {
       slack(answer, field, begin, slack);
     }
     return answer.notes(field.explain(place, begin.toInstant()).notes());
+  }
+
+  private void refuseOptions() {
+    if ((at == null) == (from == null)) {
+      throw new InputRefused("one of --at and --from is needed");
+    }
+    if (hours < 0 || hours > 744) {
+      throw new InputRefused("--hours must be in [0, 744], but was " + hours);
+    }
+    if (every < 1 || every > 1440) {
+      throw new InputRefused("--every must be in [1, 1440] minutes, but was " + every);
+    }
+    if (slack != null && (at != null || hours == 0)) {
+      throw new InputRefused("--slack is looked for from --from over --hours of at least 1");
+    }
   }
 
   private StreamField field() throws IOException {
@@ -124,7 +152,7 @@ final class StreamVerb extends Verb {
       return PassageFolder.read(source).passage().stream();
     }
     if (tides == null) {
-      throw new IllegalArgumentException("--tides is needed with a sheet of stream tables");
+      throw new InputRefused("--tides is needed with a sheet of stream tables");
     }
     TideTable table = TideTable.read(tides);
     List<StreamStation> stations = new ArrayList<>();

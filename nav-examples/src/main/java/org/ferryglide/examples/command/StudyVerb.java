@@ -1,9 +1,9 @@
 package org.ferryglide.examples.command;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import org.ferryglide.examples.study.LegStudy;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -28,9 +28,18 @@ final class StudyVerb extends Verb {
   @Option(names = "--legs", paramLabel = "N", description = "How many; 20000 unless told.")
   private int legs = 20_000;
 
+  @Mixin private Progress progress = new Progress();
+
   @Override
-  protected Answer answer() throws IOException {
-    LegStudy.ofSeed(seed).withLegs(legs).writeTo(folder);
+  protected Answer answer() throws Exception {
+    LegStudy study = InputRefused.given(() -> LegStudy.ofSeed(seed).withLegs(legs));
+    during(
+        progress,
+        "study of " + legs + " legs",
+        () -> {
+          study.writeTo(folder);
+          return legs;
+        });
     return new Answer()
         .line(folder.resolve("report.md") + " and its tables and pictures are written")
         .value("report", folder.resolve("report.md").toString())

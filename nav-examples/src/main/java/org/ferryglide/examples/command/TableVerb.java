@@ -32,7 +32,7 @@ abstract class TableVerb extends Verb {
 
   final TideTable read() throws IOException {
     if (days != null && (days < 1 || days > 366)) {
-      throw new IllegalArgumentException("--days must be in [1, 366], but was " + days);
+      throw new InputRefused("--days must be in [1, 366], but was " + days);
     }
     return TideTable.read(table);
   }

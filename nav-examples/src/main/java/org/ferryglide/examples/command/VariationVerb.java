@@ -27,13 +27,18 @@ final class VariationVerb extends Verb {
     try {
       reading = VariationSource.builtInModels().at(place, date);
     } catch (DateTimeException e) {
-      return new Answer().line("no data: " + e.getMessage()).status(Status.DATA_MISSING);
+      return new Answer()
+          .line("no data: " + e.getMessage())
+          .value("known", false)
+          .value("message", String.valueOf(e.getMessage()))
+          .status(Status.DATA_MISSING);
     }
     double degrees = reading.variation().degreesEast();
     return new Answer()
         .row("place", place.text(AngleForm.DEGREES_MINUTES, 2))
         .row("variation", reading.toString())
         .row("so", degrees < 0.0 ? "true + west = magnetic" : "true - east = magnetic")
+        .value("known", true)
         .value("variationDegreesEast", degrees)
         .value("standardErrorDegrees", reading.standardErrorDegrees())
         .value("source", reading.source())

@@ -72,6 +72,17 @@ public abstract class Verb implements Callable<Integer> {
     return Objects.requireNonNull(spec).commandLine().getOut();
   }
 
+  /** Does long work; of work that takes its time the error stream tells, if people look there. */
+  final <T> T during(Progress progress, String what, Callable<T> work) throws Exception {
+    return progress.during(err(), isOnTerminal(), what, work);
+  }
+
+  /** Whether people look at the error stream. */
+  final boolean isOnTerminal() {
+    Object top = Objects.requireNonNull(spec).root().userObject();
+    return top instanceof Ferryglide command && command.isOnTerminal();
+  }
+
   /**
    * Where progress goes.
    *

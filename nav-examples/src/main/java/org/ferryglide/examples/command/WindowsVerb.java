@@ -57,9 +57,12 @@ final class WindowsVerb extends TableVerb {
   protected Answer answer() throws IOException {
     TideTable table = read();
     ChartedDepth spot = spot(table);
-    double needed = spot.tideNeededMetres(depth, margin);
+    double needed = InputRefused.given(() -> spot.tideNeededMetres(depth, margin));
     Found<Window> found =
-        TableCurve.cosine(table).windowsOver(spot, depth, margin, from(table), until(table));
+        InputRefused.given(
+            () ->
+                TableCurve.cosine(table)
+                    .windowsOver(spot, depth, margin, from(table), until(table)));
     Answer answer =
         new Answer()
             .row("port", table.port())
@@ -71,11 +74,13 @@ final class WindowsVerb extends TableVerb {
 
   private ChartedDepth spot(TideTable table) {
     if ((drying == null) == (sounding == null)) {
-      throw new IllegalArgumentException("one of --drying and --sounding is needed");
+      throw new InputRefused("one of --drying and --sounding is needed");
     }
-    return drying != null
-        ? ChartedDepth.ofDryingHeight(drying, table.datum())
-        : ChartedDepth.ofSounding(Objects.requireNonNull(sounding), table.datum());
+    return InputRefused.given(
+        () ->
+            drying != null
+                ? ChartedDepth.ofDryingHeight(drying, table.datum())
+                : ChartedDepth.ofSounding(Objects.requireNonNull(sounding), table.datum()));
   }
 
   /** The windows; none from missing data is not the same as none. */

@@ -57,5 +57,10 @@ class BrokenLinesTest {
     }
     assertFalse(told.contains("Exception"), told);
     assertFalse(told.contains("\tat "), told);
+    if (status == 3 || status == 4) {
+      Ran json = Ran.line(line + " --json");
+      assertEquals(status, json.status());
+      AnswerSchemas.keeps(Ran.words(line).get(0), json.out());
+    }
   }
 }

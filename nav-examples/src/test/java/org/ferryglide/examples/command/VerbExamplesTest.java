@@ -2,6 +2,7 @@ package org.ferryglide.examples.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -12,11 +13,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
-import tools.jackson.core.JsonToken;
-import tools.jackson.core.ObjectReadContext;
-import tools.jackson.core.json.JsonFactory;
 
 /** Every verb's help holds an example, and the example does what it says. */
 class VerbExamplesTest {
@@ -68,9 +69,7 @@ class VerbExamplesTest {
     forget(Path.of("target", "laid-off.csv"));
     Ran json = Ran.line(here + " --json");
     assertEquals(0, json.status(), json.err());
-    if (!here.startsWith("batch ")) {
-      isOneJsonObject(json.out());
-    }
+    AnswerSchemas.keeps(Ran.words(here).get(0), json.out());
   }
 
   private static void forget(Path folder) throws IOException {
@@ -83,11 +82,56 @@ class VerbExamplesTest {
     }
   }
 
-  private static void isOneJsonObject(String text) {
-    try (var parser = new JsonFactory().createParser(ObjectReadContext.empty(), text)) {
-      assertEquals(JsonToken.START_OBJECT, parser.nextToken());
-      parser.skipChildren();
-      assertEquals(null, parser.nextToken());
+  /** Answers of other shapes than those of the examples. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "leg 0N,0E 1N,1E --geodesic --date 2026-06-14 --speed 3",
+        "leg 0N,0E 1N,1E",
+        "bearing 360 --from true --to true",
+        "bearing 112 --from grid --to compass --deviation 2.4E --at 46N,26W --date 2026-06-14",
+        "variation 46N,26W 1950-01-01",
+        "variation 88N,164E 2026-06-14",
+        "grid --of irish 53.5,-6.5",
+        "height scenarios/ollen-skerries/tides/dunlathe.csv --at 2027-06-14T14:17+01:00",
+        "windows scenarios/ollen-skerries/tides/dunlathe.csv --sounding 8 --depth 20",
+        "windows scenarios/ollen-skerries/tides/dunlathe.csv --drying 1 --depth 1 --from"
+            + " 2027-01-01T00:00Z --days 1",
+        "stream scenarios/ollen-skerries 50N,26W --from 2026-06-14T06:00+01:00 --slack 1",
+        "stream scenarios/ollen-skerries 46.2,-26.25 --from 2026-06-14T06:00+01:00 --every 20",
+        "steer 46N,26W 46.1N,26W --speed 3",
+        "steer 46N,26W 46.1N,26W --speed 1 --set 090 --rate 2",
+        "steer 46N,26W 46.1N,26W --speed 3 --streams scenarios/ollen-skerries --depart"
+            + " 2027-01-01T00:00Z",
+        "daylight 89N,0E 2026-06-14",
+        "daylight 89N,0E 2026-12-14",
+        "passage scenarios/ollen-skerries --what-if",
+        "passage scenarios/ollen-skerries --depart 2027-06-14T11:40+01:00",
+        "passage scenarios/ollen-skerries --depart 2026-06-14T23:00+01:00",
+        "departures scenarios/ollen-skerries --from 2027-01-01",
+        "check scenarios/nowhere",
+        "check scenarios",
+        "mark scenarios/answers.csv --seed 8",
+        "batch rhumb-inverse batch/legs.csv --out target/laid-off.csv"
+      })
+  void everyAnswerKeepsToItsSchema(String line) {
+    Ran ran = Ran.line(line + " --json");
+    assertTrue(ran.status() != Status.OUR_FAULT.code(), ran.err());
+    if (ran.out().isEmpty()) {
+      assertEquals(Status.REFUSED.code(), ran.status());
+    } else {
+      AnswerSchemas.keeps(Ran.words(line).get(0), ran.out());
     }
+  }
+
+  @Test
+  void aSchemaRefusesWhatIsNoAnswer() {
+    assertThrows(AssertionError.class, () -> AnswerSchemas.keeps("leg", "{}"));
+    assertThrows(
+        AssertionError.class,
+        () -> AnswerSchemas.keeps("fix", "{\"possible\": true, \"notes\": []}"));
+    String grid = Ran.of("grid", "46N,26W", "--json").out();
+    assertThrows(
+        AssertionError.class, () -> AnswerSchemas.keeps("grid", grid.replace("scale", "factor")));
   }
 }
