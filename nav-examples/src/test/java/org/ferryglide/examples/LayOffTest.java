@@ -204,9 +204,9 @@ class LayOffTest {
     Run run = run();
     assertEquals(2, run.status);
     assertEquals(3, run.err.lines().count(), run.err);
-    assertTrue(run.err.contains("passage.csv, line 4, column 2: value: must be a date and time"));
-    assertTrue(run.err.contains("passage.csv, line 5, column 2: value: the unit must be kn"));
-    assertTrue(run.err.contains("passage.csv, line 7, column 2: value: must be one of the ports"));
+    assertTrue(run.err.contains("passage.csv, line 4, column 2: start: must be a date and time"));
+    assertTrue(run.err.contains("passage.csv, line 5, column 2: paddling speed: the unit must be kn"));
+    assertTrue(run.err.contains("passage.csv, line 7, column 2: landing port: must be one of the ports"));
   }
 
   @Test
@@ -299,7 +299,7 @@ class LayOffTest {
     assertTrue(
         run()
             .err
-            .contains("passage.csv, line 4, column 2: value: the year must be in [1900, 2100]"));
+            .contains("passage.csv, line 4, column 2: start: the year must be in [1900, 2100]"));
   }
 
   /** High water at Orrin Quay is at 0434 and 1653: by hand, +6 is 1034 and -6 is 1053. */

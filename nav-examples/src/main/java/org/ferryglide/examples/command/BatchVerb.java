@@ -163,6 +163,9 @@ final class BatchVerb extends Verb {
   }
 
   private InputStream input() throws IOException {
+    if (Files.isDirectory(file)) {
+      throw new InputRefused(file + ": must be a file, but is a folder");
+    }
     return file.equals(STANDARD_INPUT)
         ? new BufferedInputStream(System.in)
         : Files.newInputStream(file);

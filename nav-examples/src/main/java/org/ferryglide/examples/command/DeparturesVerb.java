@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ferryglide.examples.files.Bytes;
 import org.ferryglide.examples.files.CalendarFile;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.passage.WhenToGo;
@@ -108,7 +109,7 @@ final class DeparturesVerb extends FolderVerb {
         .value("notChecked", open)
         .line("This is a sum, not a permission to go: official tables and forecasts come first.");
     if (ics != null) {
-      PassageVerb.write(ics, CalendarFile.departures(folder.name(), inWholeMinutes(windows)));
+      Bytes.write(ics, CalendarFile.departures(folder.name(), inWholeMinutes(windows)));
     }
     return answer;
   }

@@ -1,12 +1,12 @@
 package org.ferryglide.examples.command;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ferryglide.examples.files.Bytes;
 import org.ferryglide.examples.teach.Exercise;
 import org.ferryglide.examples.teach.Exercises;
 import org.ferryglide.examples.teach.Worksheet;
@@ -52,10 +52,10 @@ final class ExercisesVerb extends Verb {
     Exercises exercises = InputRefused.given(() -> Exercises.of(seed, count));
     Worksheet printed = Worksheet.of(exercises);
     if (sheet != null) {
-      Files.writeString(sheet, printed.questions());
+      Bytes.write(sheet, printed.questions());
     }
     if (answers != null) {
-      Files.writeString(answers, printed.answers());
+      Bytes.write(answers, printed.answers());
     }
     Answer answer = new Answer().value("seed", seed).value("count", count);
     List<Object> values = new ArrayList<>();

@@ -114,10 +114,20 @@ public final class Ferryglide implements Runnable {
     if (!isColourful()) {
       line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
     }
-    int status = line.execute(args);
+    int status = executed(line, args, err);
     out.flush();
     err.flush();
     return status;
+  }
+
+  /** What is no exception but the end of the machine's means is told in one line too. */
+  private static int executed(CommandLine line, String[] args, PrintWriter err) {
+    try {
+      return line.execute(args);
+    } catch (OutOfMemoryError | StackOverflowError e) {
+      err.println("ferryglide: out of memory: " + e.getMessage() + "; java -Xmx gives more");
+      return Status.OUR_FAULT.code();
+    }
   }
 
   /** The command with some of its verbs; only theirs are loaded. */

@@ -1,12 +1,12 @@
 package org.ferryglide.examples.command;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ferryglide.examples.files.Bytes;
 import org.ferryglide.examples.teach.Exercises;
 import org.ferryglide.examples.teach.MarkedSheet;
 import picocli.CommandLine.Command;
@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
     })
 final class MarkVerb extends Verb {
   /** A sheet of two hundred exercises with ten figures each is far smaller. */
-  private static final long MOST_BYTES = 1_000_000;
+  private static final int MOST_BYTES = 1_000_000;
 
   @Parameters(index = "0", paramLabel = "FILE", description = "The answers.")
   private Path file = Path.of("");
@@ -40,12 +40,7 @@ final class MarkVerb extends Verb {
 
   @Override
   protected Answer answer() throws IOException {
-    long size = Files.size(file);
-    if (size > MOST_BYTES) {
-      throw new InputRefused(
-          file + " must be at most " + MOST_BYTES + " bytes, but is " + size);
-    }
-    List<String> lines = Files.readAllLines(file);
+    List<String> lines = Bytes.text(file, MOST_BYTES).lines().toList();
     Exercises exercises = InputRefused.given(() -> Exercises.of(seed, count));
     MarkedSheet marked = MarkedSheet.of(exercises, file.toString(), lines);
     Answer answer =

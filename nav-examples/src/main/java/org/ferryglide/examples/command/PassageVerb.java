@@ -1,8 +1,6 @@
 package org.ferryglide.examples.command;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -11,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ferryglide.examples.PassageReport;
+import org.ferryglide.examples.files.Bytes;
 import org.ferryglide.examples.files.GpxFile;
 import org.ferryglide.examples.files.JsonText;
 import org.ferryglide.examples.files.PlanGeoJson;
@@ -94,24 +93,24 @@ final class PassageVerb extends FolderVerb {
       writePages(WorkedPassage.of(folder).withWayHome());
     }
     if (gpx != null) {
-      write(gpx, GpxFile.route(folder.name(), folder.wayPoints()));
+      Bytes.write(gpx, GpxFile.route(folder.name(), folder.wayPoints()));
     }
     if (geoJson != null) {
-      write(geoJson, JsonText.of(PlanGeoJson.of(folder.passage(), plan)));
+      Bytes.write(geoJson, JsonText.of(PlanGeoJson.of(folder.passage(), plan)));
     }
     return answer;
   }
 
   private void writePages(WorkedPassage worked) throws IOException {
     if (page != null) {
-      write(page, PassagePage.of(worked).html());
+      Bytes.write(page, PassagePage.of(worked).html());
     }
     if (shore != null) {
-      write(shore, ShoreNote.of(worked).html());
+      Bytes.write(shore, ShoreNote.of(worked).html());
     }
     Optional<CardSheet> cards = CardSheet.of(worked); // none where the passage is not possible
     if (sheet != null && cards.isPresent()) {
-      write(sheet, cards.get().html());
+      Bytes.write(sheet, cards.get().html());
     }
   }
 
@@ -147,9 +146,5 @@ final class PassageVerb extends FolderVerb {
       text.append(' ');
     }
     return text.toString();
-  }
-
-  static void write(Path file, String text) throws IOException {
-    Files.write(file, text.getBytes(StandardCharsets.UTF_8));
   }
 }

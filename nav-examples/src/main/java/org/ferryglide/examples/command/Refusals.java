@@ -49,13 +49,16 @@ final class Refusals implements IExecutionExceptionHandler, IParameterExceptionH
     }
     if (e instanceof FileSystemException broken) {
       String reason = broken.getReason();
-      return refused(line, broken.getFile() + ": " + (reason == null ? "cannot be read" : reason));
+      return refused(line, broken.getFile() + ": " + (reason == null ? "cannot be read or written" : reason));
+    }
+    if (e instanceof StandardStream.Closed) {
+      return Status.DONE.code(); // whoever reads has enough; if not, the program's end says so
     }
     if (e instanceof CharacterCodingException) {
       return refused(line, "must be text in UTF-8, but is not");
     }
     if (e instanceof IOException) {
-      return refused(line, "cannot be read: " + oneLine(e));
+      return refused(line, "cannot be read or written: " + oneLine(e));
     }
     PrintWriter err = line.getErr();
     StackTraceElement[] trace = e.getStackTrace();

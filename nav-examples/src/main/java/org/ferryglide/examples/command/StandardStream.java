@@ -15,6 +15,15 @@ import org.jspecify.annotations.Nullable;
 final class StandardStream extends FilterOutputStream {
   private @Nullable IOException failure;
 
+  /** Nothing more can be written; why, the stream itself knows. */
+  static final class Closed extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    Closed() {
+      super("standard output cannot be written");
+    }
+  }
+
   StandardStream(FileDescriptor descriptor) {
     this(new FileOutputStream(descriptor));
   }
@@ -43,14 +52,12 @@ final class StandardStream extends FilterOutputStream {
     write(new byte[] {(byte) one}, 0, 1);
   }
 
-  /** Whether what was written is lost to somebody who wanted it, as on a full disk. */
+  /**
+   * Whether what was written is lost to somebody who wanted it, as on a full disk. A reader that
+   * had enough and closed its pipe, as {@code head} does, did not.
+   */
   boolean isLost() {
-    return failure != null && !isClosedByReader();
-  }
-
-  /** Whether the reader had enough, as {@code head} has. */
-  boolean isClosedByReader() {
     return failure != null
-        && String.valueOf(failure.getMessage()).toLowerCase(Locale.ROOT).contains("broken pipe");
+        && !String.valueOf(failure.getMessage()).toLowerCase(Locale.ROOT).contains("broken pipe");
   }
 }

@@ -45,7 +45,7 @@ final class WriterStream extends OutputStream {
       decode(false);
     }
     if (out.checkError()) { // which flushes; a pipe may have closed
-      throw new IOException("standard output cannot be written");
+      throw new StandardStream.Closed();
     }
   }
 

@@ -12,7 +12,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,15 +51,7 @@ public final class GpxFile {
    * @throws IOException if it cannot be read
    */
   public static GpxContent read(Path file) throws IOException {
-    if (Files.size(file) > GpxGate.MOST_BYTES) {
-      throw new InputFormatException(
-          new InputProblem(
-              file.toString(),
-              0,
-              0,
-              "must hold at most " + GpxGate.MOST_BYTES + " bytes, but has " + Files.size(file)));
-    }
-    return read(file.toString(), Files.readAllBytes(file));
+    return read(file.toString(), Bytes.of(file, GpxGate.MOST_BYTES));
   }
 
   /**

@@ -84,7 +84,7 @@ final class FolderReader {
         file ->
             file.beside("landing port", "value")
                 .filter(port -> !port.text().isEmpty())
-                .ifPresent(port -> requireTide(file, "value", port)));
+                .ifPresent(port -> requireTide(file, "landing port", port)));
     Known known =
         new Known(
             wayPoints.map(FolderReader::names).orElse(List.of()),

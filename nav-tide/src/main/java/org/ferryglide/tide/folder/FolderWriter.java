@@ -10,6 +10,7 @@ import java.util.Map;
 import org.ferryglide.nav.magnetic.CompassRose;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.sheet.Sheet;
 import org.ferryglide.tide.stream.StreamTable;
 
 /** Writes the files that every folder holds. */
@@ -29,22 +30,22 @@ final class FolderWriter {
     texts.put(
         "passage.csv",
         "item,value\nname,"
-            + field(name)
+            + Sheet.field("name of a passage", name)
             + "\nstart,"
             + start
             + "\npaddling speed,"
             + paddling
             + "\nprinted rose,"
-            + field(rose.toString())
+            + Sheet.field("rose", rose.toString())
             + "\nlanding port,"
-            + field(landing)
+            + Sheet.field("landing port", landing)
             + "\n");
     StringBuilder places = new StringBuilder("name,position\n");
     for (PassageFolder.WayPoint place : wayPoints) {
       places
-          .append(field(place.name()))
+          .append(Sheet.field("name of a way point", place.name()))
           .append(',')
-          .append(field(place.position().toString()))
+          .append(Sheet.field("position", place.position().toString()))
           .append('\n');
     }
     texts.put("waypoints.csv", places.toString());
@@ -71,12 +72,5 @@ final class FolderWriter {
       name = plain + "-" + i + ".csv";
     }
     return name;
-  }
-
-  /** A field of a sheet, quoted where it must be. */
-  private static String field(String text) {
-    return text.indexOf(',') < 0 && text.indexOf('"') < 0 && text.indexOf('#') != 0
-        ? text
-        : '"' + text.replace("\"", "\"\"") + '"';
   }
 }

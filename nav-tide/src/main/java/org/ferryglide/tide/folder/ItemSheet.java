@@ -1,6 +1,7 @@
 package org.ferryglide.tide.folder;
 
 import java.io.IOException;
+import java.time.DateTimeException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -71,7 +72,15 @@ final class ItemSheet {
   /** An item's value; the fallback if it is missing or refused, which is recorded. */
   <T> T read(String name, Function<String, T> parser, T fallback) {
     Sheet.Row row = rows.get(name);
-    return row == null ? fallback : row.read("value", parser, fallback);
+    if (row == null) {
+      return fallback;
+    }
+    try {
+      return parser.apply(row.text("value"));
+    } catch (IllegalArgumentException | DateTimeException e) {
+      row.problemOf("value", name, String.valueOf(e.getMessage()));
+      return fallback;
+    }
   }
 
   void refuseIfFaulty() {

@@ -7,6 +7,7 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import org.ferryglide.nav.magnetic.CompassRose;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.tide.sheet.Sheet;
 
 /**
  * What {@code passage.csv} says.
@@ -51,15 +52,11 @@ record PassageSheet(
   /** The file that reads as this does. */
   String text() {
     return "item,value\n"
-        + ("name," + quoted(name) + "\n")
+        + ("name," + Sheet.field("name", name) + "\n")
         + ("start," + start + "\n")
         + ("paddling speed," + speed + "\n")
-        + ("printed rose," + quoted(rose.printed()) + "\n")
-        + ("landing port," + quoted(landingPort) + "\n");
-  }
-
-  private static String quoted(String text) {
-    return '"' + text.replace("\"", "\"\"") + '"';
+        + ("printed rose," + Sheet.field("rose", rose.printed()) + "\n")
+        + ("landing port," + Sheet.field("landing port", landingPort) + "\n");
   }
 
   private static String notEmpty(String text) {

@@ -1,6 +1,7 @@
 package org.ferryglide.tide.folder;
 
 import java.util.Locale;
+import org.ferryglide.tide.sheet.Sheet;
 
 /** Characters that text for people may hold: no controls, and nothing that reorders or hides. */
 final class PlainCharacters {
@@ -8,10 +9,7 @@ final class PlainCharacters {
 
   /** Whether a character would move a terminal's cursor, turn text round or not be seen. */
   static boolean isRefused(char c) {
-    boolean control = Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t';
-    boolean reorders = (c >= '\u202a' && c <= '\u202e') || (c >= '\u2066' && c <= '\u2069');
-    boolean hidden = c == '\u200b' || c == '\ufeff' || c == '\u2028' || c == '\u2029';
-    return control || reorders || hidden;
+    return c != '\n' && c != '\r' && !Sheet.isPlain(c);
   }
 
   /** What a refused character is called in a message: {@code U+001B}. */

@@ -2,6 +2,7 @@ package org.ferryglide.tide.height;
 
 import java.io.IOException;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.tide.sheet.Sheet;
 
 /** Writes a tide table in the form that {@link TideTableReader} takes. */
 final class TideTableWriter {
@@ -13,7 +14,10 @@ final class TideTableWriter {
       text.append("# ").append(onOneLine(note.toString())).append('\n');
     }
     text.append("port,datum,time,height_m,kind\n");
-    String names = quoted(table.port(), "port") + "," + quoted(table.datum(), "datum");
+    String names =
+        Sheet.field("name of a port", table.port())
+            + ","
+            + Sheet.field("name of a datum", table.datum());
     for (TideEvent water : table.events()) {
       String time = water.time().toString();
       if (!Character.isDigit(time.charAt(0))) { // a sign stands before years of other lengths
@@ -29,19 +33,6 @@ final class TideTableWriter {
       names = ",";
     }
     out.append(text);
-  }
-
-  private static String quoted(String name, String what) {
-    for (int i = 0; i < name.length(); i++) {
-      if (Character.isISOControl(name.charAt(i))) {
-        throw new IllegalArgumentException(
-            "name of a "
-                + what
-                + " must have no control characters to be written, but has one at "
-                + (i + 1));
-      }
-    }
-    return '"' + name.replace("\"", "\"\"") + '"';
   }
 
   private static String onOneLine(String text) {

@@ -253,6 +253,18 @@ public final class Plausibility {
     return differing == 0 ? 0.0 : (double) above / differing;
   }
 
+  /**
+   * Whether the neap range of a port is so small beside its spring range that it looks like a cell
+   * left at nought: rates would be scaled down further than at nearly any port.
+   *
+   * @param neapMetres mean neap range, metres
+   * @param springMetres mean spring range, metres, above the neap range
+   * @return true if it is below the share of {@link TideJudgements#NEAP_RANGE_SMALL}
+   */
+  public static boolean neapRangeIsSmall(double neapMetres, double springMetres) {
+    return neapMetres < TideJudgements.NEAP_RANGE_SMALL.threshold() * springMetres;
+  }
+
   private static double apart(double oneDegrees, double otherDegrees) {
     return Math.abs(Math.IEEEremainder(oneDegrees - otherDegrees, 360.0));
   }

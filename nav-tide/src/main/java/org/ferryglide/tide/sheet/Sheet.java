@@ -29,7 +29,8 @@ import org.ferryglide.nav.reading.Judgement;
  * doubt, which {@link #doubts} tells as notes for the table to carry. A sheet belongs to one
  * thread.
  *
- * <p>Sizes are bounded: lines of 65 536 characters, a million rows, 128 million characters; of more
+ * <p>A field holds no control or hidden character, and does not begin as a spreadsheet's formula
+ * does (=, @, or a sign without a figure). Sizes are bounded: lines of 65 536 characters, a million rows, 128 million characters; of more
  * than a hundred problems the first hundred are told.
  *
  * <pre>{@code
@@ -141,6 +142,29 @@ public final class Sheet {
     return SheetText.open(file.toString(), file);
   }
 
+  /**
+   * A field as a writer of sheets puts it down: in quotation marks where it must be.
+   *
+   * @param what what the text is called in a refusal
+   * @param text what a reader of the sheet shall find
+   * @return the field
+   * @throws IllegalArgumentException if a sheet cannot hold the text: control and hidden
+   *     characters, spaces at an end, and what a spreadsheet would take for a formula
+   */
+  public static String field(String what, String text) {
+    return FieldText.written(what, text);
+  }
+
+  /**
+   * Whether sheets may hold a character.
+   *
+   * @param character the character
+   * @return false for controls other than the tab, and for what turns text round or is not seen
+   */
+  public static boolean isPlain(char character) {
+    return FieldText.isPlain(character);
+  }
+
   private static Sheet withHeadings(
       String source, CsvRow heading, List<String> required, List<String> optional) {
     Map<String, Integer> columns = new LinkedHashMap<>();
@@ -210,6 +234,11 @@ public final class Sheet {
     for (int i = 0; i < csvRow.getFieldCount(); i++) {
       if (isOverLines(csvRow.getField(i))) {
         leaveOut(openQuote(source, line, i + 1));
+        return;
+      }
+      String fault = FieldText.fault(csvRow.getField(i).trim());
+      if (!fault.isEmpty()) {
+        leaveOut(new InputProblem(source, line, i + 1, fault));
         return;
       }
     }
@@ -445,8 +474,20 @@ public final class Sheet {
      * @param message what was given and what is allowed; the heading is put in front
      */
     public void problem(String heading, String message) {
+      problemOf(heading, heading, message);
+    }
+
+    /**
+     * Records something wrong with a field that the row calls otherwise than its column does, as a
+     * sheet of items and values.
+     *
+     * @param heading the column's heading
+     * @param called what the field is called
+     * @param message what was given and what is allowed; what it is called is put in front
+     */
+    public void problemOf(String heading, String called, String message) {
       Integer index = columns.get(heading);
-      add(new InputProblem(source, line, index == null ? 0 : index + 1, heading + ": " + message));
+      add(new InputProblem(source, line, index == null ? 0 : index + 1, called + ": " + message));
     }
 
     /**

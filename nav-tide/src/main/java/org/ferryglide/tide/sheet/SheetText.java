@@ -1,6 +1,8 @@
 package org.ferryglide.tide.sheet;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.Reader;
 import java.io.StringReader;
 import java.nio.Buffer;
@@ -23,6 +25,9 @@ final class SheetText {
 
   private static final int LONGEST_MESSAGE = 1000;
 
+  /** Of what has no size of its own, as a pipe or a device. */
+  private static final long MOST_OF_A_DEVICE = 16L << 20;
+
   private SheetText() {}
 
   /** The text of a file in UTF-8; refused by line and column where it is not. */
@@ -30,17 +35,7 @@ final class SheetText {
     if (Files.isDirectory(file)) {
       throw refusal(source, 0, 0, "must be a file, but is a folder");
     }
-    if (Files.size(file) > BoundedReader.MOST_CHARACTERS) {
-      throw refusal(
-          source,
-          0,
-          0,
-          "must have at most "
-              + BoundedReader.MOST_CHARACTERS
-              + " bytes, but had "
-              + Files.size(file));
-    }
-    byte[] bytes = Files.readAllBytes(file);
+    byte[] bytes = bytes(source, file);
     CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder(); // reports what is malformed
     ByteBuffer input = ByteBuffer.wrap(bytes);
     CharBuffer text = CharBuffer.allocate(bytes.length);
@@ -50,6 +45,29 @@ final class SheetText {
       throw notUtf8(source, text, bytes[input.position()]);
     }
     return new StringReader(text.toString());
+  }
+
+  /** All bytes of a file, or of a pipe that ends. */
+  private static byte[] bytes(String source, Path file) throws IOException {
+    long most = Files.isRegularFile(file) ? BoundedReader.MOST_CHARACTERS : MOST_OF_A_DEVICE;
+    if (Files.size(file) > most) {
+      throw tooLarge(source, most, Long.toString(Files.size(file)));
+    }
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream((int) Files.size(file) + 1);
+    byte[] some = new byte[8192];
+    try (InputStream in = Files.newInputStream(file)) {
+      for (int count = in.read(some); count >= 0; count = in.read(some)) {
+        bytes.write(some, 0, count);
+        if (bytes.size() > most) {
+          throw tooLarge(source, most, "more");
+        }
+      }
+    }
+    return bytes.toByteArray();
+  }
+
+  private static InputFormatException tooLarge(String source, long most, String given) {
+    return refusal(source, 0, 0, "must have at most " + most + " bytes, but had " + given);
   }
 
   private static InputFormatException notUtf8(String source, CharSequence before, byte found) {

@@ -104,6 +104,15 @@ public final class TideJudgements {
           "knots",
           "common practice, no source");
 
+  /** A neap range of a stream table's port less than this share of its spring range. */
+  public static final Judgement NEAP_RANGE_SMALL =
+      new Judgement(
+          "stream.doubt.neap-range",
+          Severity.CAUTION,
+          0.2,
+          "of the spring range",
+          "common practice, no source");
+
   /** A rate this many times the larger of those beside it, and 1.5 kn above it. */
   public static final Judgement RATE_FAR =
       new Judgement(

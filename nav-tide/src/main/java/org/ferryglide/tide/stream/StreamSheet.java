@@ -205,12 +205,12 @@ final class StreamSheet {
               ",",
               Double.toString(table.position().latitudeDegrees()),
               Double.toString(table.position().longitudeDegrees()),
-              field(port.name()),
+              Sheet.field("name of a port", port.name()),
               Double.toString(port.neapRangeMetres()),
               Double.toString(port.springRangeMetres()),
               port.mark());
       for (StreamHour row : table.hours()) {
-        out.append(field(table.station()))
+        out.append(Sheet.field("name of a station", table.station()))
             .append(',')
             .append(station)
             .append(',')
@@ -225,19 +225,6 @@ final class StreamSheet {
         station = ",,,,,"; // said once, in the station's first row
       }
     }
-  }
-
-  /** A name as a field of its own, in quotes where it must be. */
-  private static String field(String name) {
-    if (!name.trim().equals(name) || name.indexOf('\n') >= 0 || name.indexOf('\r') >= 0) {
-      throw new IllegalArgumentException(
-          "a name in a sheet must not begin or end with a space or hold a line end, but was \""
-              + name
-              + "\"");
-    }
-    return name.indexOf(',') < 0 && name.indexOf('"') < 0 && name.indexOf('#') != 0
-        ? name
-        : '"' + name.replace("\"", "\"\"") + '"';
   }
 
   /** The shortest decimal number of knots that is read back as the same speed. */

@@ -91,7 +91,9 @@ public final class StreamTable implements Serializable {
       }
     }
     List<Note> notes = new ArrayList<>();
-    for (StreamTableDoubts.Doubt doubt : StreamTableDoubts.of(sorted)) {
+    List<StreamTableDoubts.Doubt> doubts = new ArrayList<>(StreamTableDoubts.of(sorted));
+    doubts.addAll(StreamTableDoubts.ofRanges(standardPort));
+    for (StreamTableDoubts.Doubt doubt : doubts) {
       StreamHour row = sorted.get(Math.max(0, doubt.row()));
       String where = station;
       if (doubt.row() >= 0) {

@@ -68,6 +68,21 @@ final class StreamTableDoubts {
     return doubts;
   }
 
+  /** Doubts about the ranges of the port that a table counts from. */
+  static List<Doubt> ofRanges(StandardPort port) {
+    return Plausibility.neapRangeIsSmall(port.neapRangeMetres(), port.springRangeMetres())
+        ? List.of(
+            new Doubt(
+                -1,
+                TideJudgements.NEAP_RANGE_SMALL,
+                "the neap range of "
+                    + port.neapRangeMetres()
+                    + " m is very small beside the spring range of "
+                    + port.springRangeMetres()
+                    + " m."))
+        : List.of();
+  }
+
   /** Doubts about a pilot's turns in order of their times. */
   static List<Doubt> ofPilot(List<PilotTurn> turns) {
     double[] spring = turns.stream().mapToDouble(turn -> turn.springRate().knots()).toArray();

@@ -38,7 +38,7 @@ class TideTableWriterTest {
         """
         # CAUTION: Line 3 looks wrong.
         port,datum,time,height_m,kind
-        "Skarra, ""inner""\","chart datum",2026-06-01T00:00:00Z,1.0,low
+        "Skarra, ""inner""\",chart datum,2026-06-01T00:00:00Z,1.0,low
         ,,2026-06-01T06:00:00Z,5.25,high
         """;
     assertEquals(
@@ -85,7 +85,7 @@ class TideTableWriterTest {
   void whatCannotBeReadBackIsNotWritten() {
     TideTable name = Tables.ofHours("Skar\nra", 0, 1.0, 6, 5.0);
     assertEquals(
-        "name of a port must have no control characters to be written, but has one at 5",
+        "name of a port must not hold control or hidden characters, but has U+000A",
         assertThrows(IllegalArgumentException.class, () -> written(name)).getMessage());
     Instant far = Instant.parse("+10000-01-01T00:00:00Z");
     TideTable late =

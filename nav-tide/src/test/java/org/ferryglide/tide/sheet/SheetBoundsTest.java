@@ -103,11 +103,32 @@ class SheetBoundsTest {
   @Test
   void controlCharactersDoNotReachTheTerminal() throws IOException {
     Sheet sheet = read("name,height_m\nA,1\u001b[31m\n");
-    sheet.rows().get(0).number("height_m", 0.0, 1.0);
     assertEquals(
-        "rocks.csv, line 2, column 2: height_m: must be a number in [0.0, 1.0], but was"
-            + " \"1\\u001b[31m\"",
+        "rocks.csv, line 2, column 2: must not hold control or hidden characters, but has U+001B",
         assertThrows(InputFormatException.class, sheet::refuseIfFaulty).getMessage());
+    assertFalse(sheet.isWhole());
+  }
+
+  @Test
+  void whatASpreadsheetWouldRunIsRefused() throws IOException {
+    for (String formula :
+        List.of(
+            "=1+1",
+            "@SUM(A1)",
+            "+SUM(A1)",
+            "-cmd",
+            "-2+3+cmd|' /C calc'!A0",
+            "+1=2",
+            "\"=HYPERLINK(\"\"x\"\",\"\"y\"\")\"")) {
+      Sheet sheet = read("name,height_m\n" + formula + ",1\n");
+      String told = assertThrows(InputFormatException.class, sheet::refuseIfFaulty).getMessage();
+      assertTrue(told.startsWith("rocks.csv, line 2, column 1: must not begin with "), told);
+      assertThrows(IllegalArgumentException.class, () -> Sheet.field("name", "=1+1"));
+    }
+    for (String sound : List.of("-3.5", "+01:00", "-1 NM", "-", "+.5", "a=b", "--1")) {
+      read("name,height_m\n" + sound + ",1\n").refuseIfFaulty();
+      assertEquals(sound, Sheet.field("name", sound));
+    }
   }
 
   @Test
