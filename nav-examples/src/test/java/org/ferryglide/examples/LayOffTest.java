@@ -205,8 +205,10 @@ class LayOffTest {
     assertEquals(2, run.status);
     assertEquals(3, run.err.lines().count(), run.err);
     assertTrue(run.err.contains("passage.csv, line 4, column 2: start: must be a date and time"));
-    assertTrue(run.err.contains("passage.csv, line 5, column 2: paddling speed: the unit must be kn"));
-    assertTrue(run.err.contains("passage.csv, line 7, column 2: landing port: must be one of the ports"));
+    assertTrue(
+        run.err.contains("passage.csv, line 5, column 2: paddling speed: the unit must be kn"));
+    assertTrue(
+        run.err.contains("passage.csv, line 7, column 2: landing port: must be one of the ports"));
   }
 
   @Test

@@ -333,10 +333,7 @@ public final class BearingWorking implements Serializable {
    * @throws IllegalArgumentException if bearing and convergence are of different grids
    */
   public Working gridToCompass(
-      GridBearing bearing,
-      GridConvergence convergence,
-      Variation variation,
-      Deviation deviation) {
+      GridBearing bearing, GridConvergence convergence, Variation variation, Deviation deviation) {
     Working working =
         Working.titled("Grid " + convergence.grid() + " to compass")
             .plus(gridToMagnetic(bearing, convergence, variation));

@@ -14,11 +14,11 @@ import org.ferryglide.examples.batch.BatchRun;
 import org.ferryglide.examples.batch.BatchSummary;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.grid.GridPrecision;
+import org.ferryglide.nav.note.InputProblem;
 import org.ferryglide.tide.harmonic.HarmonicConstants;
 import org.ferryglide.tide.harmonic.HarmonicTide;
 import org.ferryglide.tide.harmonic.NodalConvention;
 import org.ferryglide.tide.harmonic.NodalScheme;
-import org.ferryglide.nav.note.InputProblem;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -116,8 +116,7 @@ final class BatchVerb extends Verb {
   @Override
   protected Answer answer() throws IOException {
     if (isJson() && outFile == null) {
-      throw new InputRefused(
-          "--json tells the counts, so --out must say where rows go");
+      throw new InputRefused("--json tells the counts, so --out must say where rows go");
     }
     BatchOptions options = options();
     BatchRun run = InputRefused.given(() -> BatchRun.of(operation, options));
@@ -126,7 +125,8 @@ final class BatchVerb extends Verb {
     try (InputStream in = input();
         OutputStream rows =
             outFile == null ? new WriterStream(out()) : Files.newOutputStream(outFile)) {
-      summary = run.run(file.equals(STANDARD_INPUT) ? "standard input" : name(), in, rows, listener);
+      summary =
+          run.run(file.equals(STANDARD_INPUT) ? "standard input" : name(), in, rows, listener);
     }
     Answer answer = new Answer();
     if (outFile == null) { // the rows have standard output to themselves

@@ -73,8 +73,7 @@ final class BearingVerb extends Verb {
   @Override
   protected Answer answer() {
     if (!(degrees >= 0.0 && degrees <= 360.0)) {
-      throw new InputRefused(
-          "a bearing must be in [0, 360] degrees, but was " + degrees);
+      throw new InputRefused("a bearing must be in [0, 360] degrees, but was " + degrees);
     }
     Answer answer = new Answer();
     if (from == to) {

@@ -1,6 +1,5 @@
 package org.ferryglide.examples.command;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;

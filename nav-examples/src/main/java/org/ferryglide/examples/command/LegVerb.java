@@ -83,8 +83,7 @@ final class LegVerb extends Verb {
   }
 
   private static void time(Answer answer, Distance length, Speed speed) {
-    long minutes =
-        (InputRefused.given(() -> length.dividedBy(speed)).getSeconds() + 59) / 60;
+    long minutes = (InputRefused.given(() -> length.dividedBy(speed)).getSeconds() + 59) / 60;
     answer
         .row(
             "time",

@@ -44,8 +44,7 @@ final class Progress {
     }
   }
 
-  private static void tell(
-      PrintWriter err, boolean onTerminal, String what, CountDownLatch done) {
+  private static void tell(PrintWriter err, boolean onTerminal, String what, CountDownLatch done) {
     long begin = System.nanoTime();
     long wait = FIRST_MILLISECONDS;
     String shown = "";

@@ -2,10 +2,10 @@ package org.ferryglide.examples.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
-import java.nio.charset.CharacterCodingException;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.TextFormatException;
 import picocli.CommandLine;
@@ -34,7 +34,8 @@ final class Refusals implements IExecutionExceptionHandler, IParameterExceptionH
     if (e instanceof InputFormatException files) {
       files.problems().forEach(problem -> line.getErr().println(plain(problem.toString())));
       if (files.found() > files.problems().size()) {
-        line.getErr().println("and " + (files.found() - files.problems().size()) + " more problems");
+        line.getErr()
+            .println("and " + (files.found() - files.problems().size()) + " more problems");
       }
       return Status.REFUSED.code();
     }
@@ -49,7 +50,8 @@ final class Refusals implements IExecutionExceptionHandler, IParameterExceptionH
     }
     if (e instanceof FileSystemException broken) {
       String reason = broken.getReason();
-      return refused(line, broken.getFile() + ": " + (reason == null ? "cannot be read or written" : reason));
+      return refused(
+          line, broken.getFile() + ": " + (reason == null ? "cannot be read or written" : reason));
     }
     if (e instanceof StandardStream.Closed) {
       return Status.DONE.code(); // whoever reads has enough; if not, the program's end says so

@@ -22,8 +22,7 @@ final class Terminal {
   /** From the process's own table of files where there is one; else both streams or none. */
   private static boolean isTerminal(int descriptor) {
     try {
-      String target =
-          Files.readSymbolicLink(Path.of("/proc/self/fd/" + descriptor)).toString();
+      String target = Files.readSymbolicLink(Path.of("/proc/self/fd/" + descriptor)).toString();
       return target.startsWith("/dev/pts/")
           || target.startsWith("/dev/tty")
           || target.equals("/dev/console");

@@ -30,8 +30,8 @@ import org.ferryglide.nav.reading.Judgement;
  * thread.
  *
  * <p>A field holds no control or hidden character, and does not begin as a spreadsheet's formula
- * does (=, @, or a sign without a figure). Sizes are bounded: lines of 65 536 characters, a million rows, 128 million characters; of more
- * than a hundred problems the first hundred are told.
+ * does (=, @, or a sign without a figure). Sizes are bounded: lines of 65 536 characters, a million
+ * rows, 128 million characters; of more than a hundred problems the first hundred are told.
  *
  * <pre>{@code
  * Sheet sheet = Sheet.read("tides.csv", reader, List.of("time", "height_m"), List.of());

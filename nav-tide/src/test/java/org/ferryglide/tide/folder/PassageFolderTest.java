@@ -100,7 +100,8 @@ class PassageFolderTest {
         List.of(
             "limits.csv, line 2, column 2: light: must be daylight, civil twilight or any, but was"
                 + " \"moon\"",
-            "limits.csv, line 3, column 2: strongest stream: strongest stream must be above 0, but was 0.0 kn",
+            "limits.csv, line 3, column 2: strongest stream: strongest stream must be above 0, but"
+                + " was 0.0 kn",
             "limits.csv, line 4, column 1: item: must be one of [largest cross-stream share, latest"
                 + " arrival, light, reach of stations, strongest stream], but was \"reach\"; did"
                 + " you mean \"reach of stations\"?"),
@@ -125,7 +126,8 @@ class PassageFolderTest {
         "streams.csv, line 2, column 4: port: must be one of the ports with a tide table, [Orrin"
             + " Quay], but was Orrin Key; did you mean \"Orrin Quay\"?",
         problems.get(4));
-    assertTrue(problems.get(5).startsWith("passage.csv, line 6, column 2: landing port: must be one of"));
+    assertTrue(
+        problems.get(5).startsWith("passage.csv, line 6, column 2: landing port: must be one of"));
     assertTrue(problems.get(5).endsWith("did you mean \"Orrin Quay\"?"));
   }
 
