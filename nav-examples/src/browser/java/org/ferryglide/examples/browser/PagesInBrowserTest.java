@@ -18,6 +18,8 @@ import org.ferryglide.examples.page.PageScenes;
 import org.ferryglide.examples.page.PassagePage;
 import org.ferryglide.examples.page.ShoreNote;
 import org.ferryglide.examples.page.WorkedPassage;
+import org.ferryglide.examples.teach.Exercises;
+import org.ferryglide.examples.teach.Worksheet;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -48,6 +50,9 @@ class PagesInBrowserTest {
     for (Map.Entry<String, WorkedPassage> scene : PageScenes.all().entrySet()) {
       write(scene.getKey(), scene.getValue());
     }
+    Worksheet sheet = Worksheet.of(Exercises.of(7, 29));
+    add("worksheet", sheet.questions());
+    add("worksheet-answers", sheet.answers());
     chromium = Chromium.start();
   }
 
@@ -189,5 +194,40 @@ class PagesInBrowserTest {
         assertEquals("", cut, page.getKey());
       }
     }
+  }
+
+  /** A line of the tables, of the plotting sheet or of a drawing that runs off the paper is lost. */
+  @Test
+  void nothingOfAWorksheetRunsOffA4() throws Exception {
+    int wide = (int) Math.floor((210 - 28) / 25.4 * 96);
+    for (String name : List.of("worksheet", "worksheet-answers")) {
+      chromium.show(PAGES.get(name), wide, 1000);
+      chromium.printed(true);
+      String beyond =
+          chromium.value(
+              "[...document.querySelectorAll('table,svg,p,ol,ul,h2')].filter(e=>{"
+                  + "let r=e.getBoundingClientRect();return r.left<0||r.right>innerWidth+1})"
+                  + ".map(e=>e.tagName+' '+e.textContent.slice(0,40)).join('; ')");
+      chromium.printed(false);
+      assertEquals("", beyond, name);
+    }
+  }
+
+  /** The tables stand on the first page, and the sheet to lay off on begins the second. */
+  @Test
+  void theTablesOfAWorksheetFitOnePage() throws Exception {
+    int wide = (int) Math.floor((210 - 28) / 25.4 * 96);
+    double high = (297 - 28) / 25.4 * 96;
+    chromium.show(PAGES.get("worksheet"), wide, 1000);
+    chromium.printed(true);
+    double tables =
+        Double.parseDouble(
+            chromium.value("document.querySelector('.tables').getBoundingClientRect().bottom"));
+    double sheet =
+        Double.parseDouble(
+            chromium.value("document.querySelector('.sheet').getBoundingClientRect().height"));
+    chromium.printed(false);
+    assertTrue(tables <= high, "tables end at " + tables + " of " + high);
+    assertTrue(sheet <= high, "sheet is " + sheet + " of " + high + " high");
   }
 }

@@ -36,7 +36,7 @@ final class PracticeSheet {
       picture.circle(x, y, 3.0, "fill", "#000");
       picture.line(x - 7, y, x + 7, y, "stroke", "#000");
       picture.line(x, y - 7, x, y + 7, "stroke", "#000");
-      picture.text(x + 9, y - 6, mark.name(), "font-size", "14", "font-family", "sans-serif");
+      label(picture, x + 9, y - 6, mark.name(), "14", "start");
     }
     return picture;
   }
@@ -58,7 +58,7 @@ final class PracticeSheet {
       double y = SIDE / 2.0 - minute * unitsPerMinute;
       picture.line(MARGIN, y, end, y, "stroke", "#888", "stroke-width", "0.7");
       double latitude = area.centre().latitudeDegrees() + minute / 60.0;
-      picture.text(4, y + 4, minutes(latitude, "N", "S"), "font-size", "11");
+      label(picture, MARGIN - 5, y + 4, minutes(latitude, "N", "S"), "10", "end");
     }
     int meridians = (int) Math.floor(REACH / across);
     for (int minute = -meridians; minute <= meridians; minute++) {
@@ -85,12 +85,12 @@ final class PracticeSheet {
   private void rose(Svg picture) {
     double x = SIDE / 2.0;
     double y = SIDE / 2.0;
-    double radius = 56.0;
+    double radius = 72.0;
     picture.circle(x, y, radius, "fill", "none", "stroke", "#000");
-    for (int degree = 0; degree < 360; degree += 10) {
+    for (int degree = 0; degree < 360; degree += 5) {
       double sine = Math.sin(Math.toRadians(degree));
       double cosine = Math.cos(Math.toRadians(degree));
-      double inner = radius - (degree % 30 == 0 ? 8 : 4);
+      double inner = radius - (degree % 30 == 0 ? 10 : degree % 10 == 0 ? 7 : 4);
       picture.line(
           x + radius * sine,
           y - radius * cosine,
@@ -101,17 +101,39 @@ final class PracticeSheet {
           "stroke-width",
           "0.8");
       if (degree % 30 == 0) {
-        picture.text(
-            x + (radius + 11) * sine,
-            y - (radius + 11) * cosine + 4,
+        label(
+            picture,
+            x + (radius + 12) * sine,
+            y - (radius + 12) * cosine + 4,
             (degree < 10 ? "00" : degree < 100 ? "0" : "") + degree,
-            "font-size",
             "11",
-            "text-anchor",
             "middle");
       }
     }
-    picture.text(x, y - 4, "true", "font-size", "11", "text-anchor", "middle");
-    picture.text(x, y + 12, area.rose().printed(), "font-size", "11", "text-anchor", "middle");
+    label(picture, x, y - 8, "true", "11", "middle");
+    label(picture, x, y + 14, area.rose().printed(), "11", "middle");
+  }
+
+  /** Words that stay legible where a line crosses them. */
+  private static void label(
+      Svg picture, double x, double y, String words, String size, String anchor) {
+    picture.text(
+        x,
+        y,
+        words,
+        "font-size",
+        size,
+        "font-family",
+        "sans-serif",
+        "text-anchor",
+        anchor,
+        "stroke",
+        "#fff",
+        "stroke-width",
+        "4",
+        "stroke-linejoin",
+        "round",
+        "paint-order",
+        "stroke");
   }
 }

@@ -87,7 +87,10 @@ public final class Worksheet {
       body.open("div", "class", "exercise");
       body.element("h2", exercise.number() + ". " + exercise.answer());
       body.element("p", exercise.story());
-      body.element("pre", exercise.problem().working().toString()).close().line();
+      body.add(WorkingTable.of(exercise.problem().working())).line();
+      ProblemPicture.of(exercise.problem(), "exercise-" + exercise.number())
+          .ifPresent(picture -> body.add(picture.inline()));
+      body.close().line();
     }
     body.close();
     return file("Answers and working", body);
@@ -101,7 +104,7 @@ public final class Worksheet {
       tide.add(
           List.of(Quantity.CLOCK.text(water.clockMinutes()), Quantity.METRES.text(water.metres())));
     }
-    table(body, "Tide at the standard port, its own zone", List.of("Time", "Height"), tide);
+    table(body, "Standard port, its zone", List.of("Time", "Height"), tide);
     table(
         body,
         "Mean ranges",
@@ -110,6 +113,11 @@ public final class Worksheet {
             List.of(
                 Quantity.METRES.text(area.ranges().springMetres()),
                 Quantity.METRES.text(area.ranges().neapMetres()))));
+    table(
+        body,
+        "Secondary port, by standard port's time",
+        List.of("01:00 and 13:00", "07:00 and 19:00"),
+        List.of(List.of(difference(area, 1), difference(area, 7))));
     List<List<String>> stream = new ArrayList<>();
     for (StreamHour row : area.stream()) {
       stream.add(
@@ -130,11 +138,6 @@ public final class Worksheet {
                   area.card().deviationOn(compass).degreesEast())));
     }
     table(body, "Deviation of the deck compass", List.of("By compass", "Deviation"), card);
-    table(
-        body,
-        "Secondary port, by the time at the standard port",
-        List.of("01:00 and 13:00", "07:00 and 19:00"),
-        List.of(List.of(difference(area, 1), difference(area, 7))));
     List<List<String>> curve = new ArrayList<>();
     for (int sixth = 0; sixth <= 6; sixth++) {
       curve.add(
@@ -145,7 +148,7 @@ public final class Worksheet {
     }
     table(
         body,
-        "Curve of the port: share of the range above low water",
+        "Port's curve: share above low water",
         List.of("Of the interval", "Rising", "Falling"),
         curve);
   }
