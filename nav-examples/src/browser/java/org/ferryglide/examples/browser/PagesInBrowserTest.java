@@ -196,7 +196,9 @@ class PagesInBrowserTest {
     }
   }
 
-  /** A line of the tables, of the plotting sheet or of a drawing that runs off the paper is lost. */
+  /**
+   * A line of the tables, of the plotting sheet or of a drawing that runs off the paper is lost.
+   */
   @Test
   void nothingOfAWorksheetRunsOffA4() throws Exception {
     int wide = (int) Math.floor((210 - 28) / 25.4 * 96);

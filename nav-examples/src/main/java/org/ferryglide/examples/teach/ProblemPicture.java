@@ -119,8 +119,7 @@ public final class ProblemPicture {
     double y = base - of("Height") * perMetre;
     double[] points = new double[2 * shares.length];
     for (int i = 0; i < shares.length; i++) {
-      double metres =
-          of("Height before") + shares[i] * (of("Height after") - of("Height before"));
+      double metres = of("Height before") + shares[i] * (of("Height after") - of("Height before"));
       points[2 * i] = MARGIN + i * (WIDE - 2.0 * MARGIN) / (shares.length - 1);
       points[2 * i + 1] = base - metres * perMetre;
     }

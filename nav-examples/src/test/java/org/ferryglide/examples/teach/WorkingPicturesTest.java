@@ -17,8 +17,7 @@ class WorkingPicturesTest {
       String table = WorkingTable.of(problem.working()).toString();
       for (Step step : problem.working().steps()) {
         assertTrue(table.contains(">" + step.name() + "<"), step::name);
-        step.inputs()
-            .forEach(input -> assertTrue(table.contains(input.name() + " "), input::name));
+        step.inputs().forEach(input -> assertTrue(table.contains(input.name() + " "), input::name));
       }
       assertEquals(problem.working().steps().size() + 2, table.split("<tr>", -1).length);
     }
