@@ -16,7 +16,10 @@ import org.ferryglide.nav.passage.LandingInReach;
 import org.ferryglide.nav.passage.LaunchInterval;
 import org.ferryglide.nav.passage.Party;
 import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.PassageBuilder;
 import org.ferryglide.nav.passage.PassageLimits;
+import org.ferryglide.nav.passage.PlanErrors;
+import org.ferryglide.nav.passage.PlanSpread;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.Variant;
 import org.ferryglide.nav.passage.WayHome;
@@ -38,6 +41,7 @@ import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
@@ -45,7 +49,7 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * How many bare solves of its five legs does a passage cost: with its checks, over a fortnight of
- * departures, with its ways home, what-ifs and launch interval?
+ * departures, for one run of the error model, with its ways home, what-ifs and launch interval?
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -57,6 +61,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 1)
 public class PassageBenchmark {
   private static final Duration STEP = Duration.ofMinutes(5);
+  private static final int RUNS = 200;
 
   private Instant start = Instant.parse("2026-06-14T00:00:00Z");
   private Instant departure = start.plus(Duration.ofHours(9));
@@ -86,7 +91,7 @@ public class PassageBenchmark {
           .orElseThrow();
 
   private Passage passage() {
-    Passage.Builder builder =
+    PassageBuilder builder =
         Passage.builder(
                 "five legs",
                 ZoneOffset.UTC,
@@ -158,6 +163,13 @@ public class PassageBenchmark {
   @Benchmark
   public LaunchInterval launchInterval() {
     return LaunchInterval.of(plan);
+  }
+
+  /** One run of the error model, of two hundred. */
+  @Benchmark
+  @OperationsPerInvocation(RUNS)
+  public PlanSpread errorRun() {
+    return PlanSpread.of(plan, PlanErrors.usual(), RUNS, 1);
   }
 
   /** The landings in reach every five minutes. */

@@ -12,6 +12,7 @@ import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.Party;
 import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.PassageBuilder;
 import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.nav.passage.PlanErrors;
 import org.ferryglide.nav.passage.PlanSpread;
@@ -79,7 +80,7 @@ public class PassageGrowthBenchmark {
     for (int i = 0; i <= legs; i++) {
       places.add(Position.ofDegrees(46.0 + i / 60.0, i % 2 == 0 ? -26.0 : -25.995));
     }
-    Passage.Builder builder =
+    PassageBuilder builder =
         Passage.builder("growing", ZoneOffset.UTC, Party.of(craft))
             .from(WayPoint.of("0", places.get(0)));
     for (int i = 1; i <= legs; i++) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.passage.LegOptions;
 import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.PassageBuilder;
 import org.ferryglide.nav.passage.PassageLeg;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.WayPoint;
@@ -70,7 +71,7 @@ record LaidOffPassage(PassageFolder folder, CourseToSteer solver, List<LaidOffLe
       return Optional.of(arrival);
     }
     WayPoint passed = WayPoint.of(there.name(), there.position());
-    Passage.Builder stay =
+    PassageBuilder stay =
         Passage.builder("stop", passage.zone(), passage.party()).from(passed).to(there).to(passed);
     boolean goesOn = number < passage.legs().size();
     Optional<StreamField> own =

@@ -25,9 +25,8 @@ final class AimingOff {
         WayPoint.of(name(passage, "off " + mark.name()), aim.aimingPoint())
             .withToSee(mark.toSee())
             .aimedOffFor(mark);
-    Passage.Builder builder =
-        PartPassages.around(passage, passage.name(), passage.party())
-            .from(passage.wayPoints().get(0));
+    PassageBuilder builder =
+        passage.around(passage.name(), passage.party()).from(passage.wayPoints().get(0));
     for (PassageLeg each : passage.legs()) {
       if (each.number() == leg.number()) {
         builder.to(off, each.options());

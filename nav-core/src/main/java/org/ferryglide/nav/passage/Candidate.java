@@ -18,6 +18,9 @@ final class Candidate {
   /** Between looks: streams and winds of tables, and places at 4 knots, move little in a minute. */
   static final double STEP_SECONDS = 60.0;
 
+  /** What lies between two of a draw's looks is far less than what draws differ by. */
+  private static final double DRAW_STEP_SECONDS = 180.0;
+
   final Passage passage;
   final SteeredRoute route;
   final int size;
@@ -44,14 +47,16 @@ final class Candidate {
   /** Seconds from the look before; 0 where a leg begins. */
   final double[] seconds;
 
+  private final Columns columns;
+  private final double stepSeconds;
   private final StreamField[] streams;
   private final int[] lastLooks;
   private final WorkRoom room;
   private @Nullable Outcome<SteeredRoute, NotPossible> slower;
   private double @Nullable [] slowerTimes;
   private int @Nullable [] strongest;
-  private double @Nullable [] covariances;
-  private double @Nullable [] halfWidths;
+  private boolean covariancesKnown;
+  private boolean halfWidthsKnown;
   private double greatestHalfWidth;
 
   Candidate(Passage passage, SteeredRoute route) {
@@ -60,33 +65,39 @@ final class Candidate {
 
   /** With a room to work in that serves many candidates of one thread. */
   Candidate(Passage passage, SteeredRoute route, WorkRoom room) {
-    this(passage, route, room, candidate -> {});
+    this(passage, route, room, STEP_SECONDS, candidate -> {});
   }
 
   private Candidate(
-      Passage passage, SteeredRoute route, WorkRoom room, Consumer<Candidate> displaced) {
+      Passage passage,
+      SteeredRoute route,
+      WorkRoom room,
+      double stepSeconds,
+      Consumer<Candidate> displaced) {
     this.passage = passage;
     this.route = route;
     this.room = room;
+    this.stepSeconds = stepSeconds;
     int count = 0;
     for (SteeredLeg steered : route.legs()) {
       count += looks(steered);
     }
     size = count;
-    time = new double[count];
-    latitude = new double[count];
-    longitude = new double[count];
-    heading = new double[count];
-    streamEast = new double[count];
-    streamNorth = new double[count];
-    windEast = new double[count];
-    windNorth = new double[count];
-    leg = new int[count];
-    groundEast = new double[count];
-    groundNorth = new double[count];
-    seconds = new double[count];
-    goneLatitude = new double[count];
-    goneLongitude = new double[count];
+    columns = room.lend(count);
+    time = columns.time;
+    latitude = columns.latitude;
+    longitude = columns.longitude;
+    heading = columns.heading;
+    streamEast = columns.streamEast;
+    streamNorth = columns.streamNorth;
+    windEast = columns.windEast;
+    windNorth = columns.windNorth;
+    leg = columns.leg;
+    groundEast = columns.groundEast;
+    groundNorth = columns.groundNorth;
+    seconds = columns.seconds;
+    goneLatitude = columns.goneLatitude;
+    goneLongitude = columns.goneLongitude;
     int legs = route.legs().size();
     int first = passage.legs().size() - legs;
     streams = new StreamField[legs];
@@ -101,14 +112,32 @@ final class Candidate {
 
   /** For a passage at the slower speed already: nothing slower is to be solved. */
   static Candidate ofTheSlowest(Passage slow, SteeredRoute route) {
-    return ofTheSlowest(slow, route, candidate -> {});
-  }
-
-  /** The same with places that are changed before anything is made of them. */
-  static Candidate ofTheSlowest(Passage slow, SteeredRoute route, Consumer<Candidate> displaced) {
-    Candidate candidate = new Candidate(slow, route, new WorkRoom(slow), displaced);
+    Candidate candidate = new Candidate(slow, route);
     candidate.slower = Outcome.ofSolved(route);
     return candidate;
+  }
+
+  /** A plan to be drawn, with the looks of its draws. */
+  static Candidate toBeDrawn(Passage passage, SteeredRoute route) {
+    return new Candidate(passage, route, new WorkRoom(passage), DRAW_STEP_SECONDS, candidate -> {});
+  }
+
+  /** One draw of the errors, with places that are changed before anything is made of them. */
+  static Candidate ofDraw(
+      Passage drawn, SteeredRoute route, WorkRoom room, Consumer<Candidate> displaced) {
+    Candidate candidate = new Candidate(drawn, route, room, DRAW_STEP_SECONDS, displaced);
+    candidate.slower = Outcome.ofSolved(route);
+    return candidate;
+  }
+
+  /** Whether this is one draw of the errors, whose party and water stand in {@link #passage}. */
+  boolean isDraw() {
+    return stepSeconds > STEP_SECONDS;
+  }
+
+  /** Gives back the room in which the looks stand: nothing may be asked of them any more. */
+  void giveBack() {
+    room.giveBack(columns);
   }
 
   /** The same passage at the slower speed. */
@@ -196,13 +225,11 @@ final class Candidate {
    * of its ellipse, whatever the way it lies.
    */
   double halfWidth95(int look) {
-    if (halfWidths == null) {
-      halfWidths = Widths.of(this);
-      for (double width : halfWidths) {
-        greatestHalfWidth = Math.max(greatestHalfWidth, width);
-      }
+    if (!halfWidthsKnown) {
+      greatestHalfWidth = Widths.fill(this, columns.halfWidth);
+      halfWidthsKnown = true;
     }
-    return halfWidths[look];
+    return columns.halfWidth[look];
   }
 
   /** The greatest of them; NaN if one is not known. */
@@ -213,15 +240,16 @@ final class Candidate {
 
   /** Variance east, variance north and covariance at each look, square metres. */
   double[] covariances() {
-    if (covariances == null) {
-      covariances = Widths.covariances(this);
+    if (!covariancesKnown) {
+      Widths.fillCovariances(this, columns.covariance);
+      covariancesKnown = true;
     }
-    return covariances;
+    return columns.covariance;
   }
 
-  private static int looks(SteeredLeg steered) {
+  private int looks(SteeredLeg steered) {
     double seconds = EpochSeconds.of(steered.arrival()) - EpochSeconds.of(steered.departure());
-    return 1 + Math.max(1, (int) Math.ceil(seconds / STEP_SECONDS));
+    return 1 + Math.max(1, (int) Math.ceil(seconds / stepSeconds));
   }
 
   private void fill() {
@@ -236,7 +264,7 @@ final class Candidate {
       double until = EpochSeconds.of(steered.arrival());
       int looks = looks(steered);
       for (int i = 0; i < looks; i++) {
-        time[at + i] = i == looks - 1 ? until : Math.min(until, from + i * STEP_SECONDS);
+        time[at + i] = i == looks - 1 ? until : Math.min(until, from + i * stepSeconds);
       }
       steered.groundTrack().atEach(time, at, at + looks, three, 0);
       for (int i = 0; i < looks; i++) {
@@ -255,6 +283,9 @@ final class Candidate {
   /** Works out how the party moves, from its places. */
   private void move() {
     PlaneMetres metres = room.metres();
+    goneLatitude[0] = 0.0;
+    goneLongitude[0] = 0.0;
+    beginLeg(0);
     for (int look = 1; look < size; look++) {
       double span = time[look] - time[look - 1];
       double north = latitude[look] - latitude[look - 1];
@@ -266,8 +297,16 @@ final class Candidate {
         seconds[look] = span;
         groundEast[look] = east * metres.east() / span;
         groundNorth[look] = north * metres.north() / span;
+      } else {
+        beginLeg(look);
       }
     }
+  }
+
+  private void beginLeg(int look) {
+    seconds[look] = 0.0;
+    groundEast[look] = 0.0;
+    groundNorth[look] = 0.0;
   }
 
   private void sample(StreamField stream, @Nullable WindField wind, int at, double[] flow) {

@@ -38,6 +38,9 @@ final class Candidates {
     Last mine = last.get();
     Candidate candidate = mine.candidate;
     if (candidate == null || candidate.route != route) {
+      if (candidate != null) {
+        candidate.giveBack(); // no check is at work on it any more
+      }
       candidate = new Candidate(passage, route, mine.room);
       mine.candidate = candidate;
     }

@@ -7,7 +7,6 @@ import java.util.OptionalInt;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.steer.SteeredLeg;
-import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Verdict;
 
@@ -98,11 +97,6 @@ final class Checks {
   /** The room of the thread that asks. */
   WorkRoom room() {
     return candidates.room();
-  }
-
-  /** What is known of a route, shared by all checks. */
-  Candidate candidate(SteeredRoute route) {
-    return candidates.of(route);
   }
 
   List<Condition> conditions() {

@@ -80,11 +80,11 @@ final class DangerCheck extends WorstAlong {
 
   /** Closed for the way from the look before if it is at either end of it. */
   private double closedAt(Candidate candidate, int look) {
-    double now = closed(candidate.time[look]);
+    double now = closed(candidate.passage, candidate.time[look]);
     if (now == 1.0 || look == 0 || candidate.leg[look] != candidate.leg[look - 1]) {
       return now;
     }
-    double before = closed(candidate.time[look - 1]);
+    double before = closed(candidate.passage, candidate.time[look - 1]);
     return before == 1.0 ? 1.0 : now + before; // NaN stays
   }
 
@@ -125,14 +125,18 @@ final class DangerCheck extends WorstAlong {
     return danger;
   }
 
-  /** 1 if it is closed, 0 if it is open, NaN if one of its closings cannot be looked up. */
-  double closed(double time) {
+  /**
+   * 1 if it is closed, 0 if it is open, NaN if one of its closings cannot be looked up.
+   *
+   * @param world whose water and wind count: the passage's own, or one draw of them
+   */
+  double closed(Passage world, double time) {
     if (danger.closings().isEmpty()) {
       return 1.0;
     }
     double answer = 0.0;
     for (Closing closing : danger.closings()) {
-      double one = closed(closing, time);
+      double one = closed(closing, world, time);
       if (one == 1.0) {
         return 1.0;
       }
@@ -141,7 +145,7 @@ final class DangerCheck extends WorstAlong {
     return answer;
   }
 
-  private double closed(Closing closing, double time) {
+  private double closed(Closing closing, Passage world, double time) {
     if (closing instanceof Closing.During during) {
       for (TimeSpan span : during.spans()) {
         if (time >= EpochSeconds.of(span.from()) && time <= EpochSeconds.of(span.until())) {
@@ -151,7 +155,7 @@ final class DangerCheck extends WorstAlong {
       return 0.0;
     }
     if (closing instanceof Closing.Level level) {
-      WaterLevel water = passage().level(level.port());
+      WaterLevel water = world.level(level.port());
       double above = water.heightMetres(time) - level.metres();
       return Double.isNaN(above) ? Double.NaN : above > 0.0 == level.above() ? 1.0 : 0.0;
     }
@@ -159,14 +163,13 @@ final class DangerCheck extends WorstAlong {
     double latitude = outline.middleLatitude();
     double longitude = outline.middleLongitude();
     if (closing instanceof Closing.AboveStream stream) {
-      boolean known = passage().stream().sample(latitude, longitude, time, flow, 0);
+      boolean known = world.stream().sample(latitude, longitude, time, flow, 0);
       double rate = Math.hypot(flow[0], flow[1]) * (1.0 + passage().limits().rateError());
       return known ? rate > stream.rate().metresPerSecond() ? 1.0 : 0.0 : Double.NaN;
     }
     double most = ((Closing.AboveWind) closing).speed().metresPerSecond();
     boolean known =
-        passage().wind().isPresent()
-            && passage().wind().get().sample(latitude, longitude, time, flow, 0);
+        world.wind().isPresent() && world.wind().get().sample(latitude, longitude, time, flow, 0);
     return known ? Math.hypot(flow[0], flow[1]) > most ? 1.0 : 0.0 : Double.NaN;
   }
 }

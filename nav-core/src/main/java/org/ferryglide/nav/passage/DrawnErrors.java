@@ -1,7 +1,6 @@
 package org.ferryglide.nav.passage;
 
 import java.time.Duration;
-import java.util.Random;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.reckon.ErrorSource;
@@ -44,35 +43,35 @@ final class DrawnErrors {
    * @param departure as planned, seconds since 1970
    * @param seconds how long errors are drawn anew
    */
-  DrawnErrors(PlanErrors errors, double departure, double seconds, Random random) {
+  DrawnErrors(PlanErrors errors, double departure, double seconds, Normals normals) {
     ErrorModel model = errors.reckoning();
-    departureLate = seconds(errors.departure()) * random.nextGaussian();
-    streamLate = seconds(errors.turnOfStream()) * random.nextGaussian();
+    departureLate = seconds(errors.departure()) * normals.next();
+    streamLate = seconds(errors.turnOfStream()) * normals.next();
     Spread plotted = model.spread(ErrorSource.PLOTTED_POSITION);
     double pencil = Math.hypot(plotted.constant(), plotted.independent());
-    plottedEast = pencil * random.nextGaussian();
-    plottedNorth = pencil * random.nextGaussian();
+    plottedEast = pencil * normals.next();
+    plottedNorth = pencil * normals.next();
     start = departure + departureLate;
     interval = seconds(model.interval());
     int count = 1 + (int) Math.ceil(seconds / interval);
     double[] heading = new double[count];
     for (ErrorSource source : HEADING) {
-      add(heading, model.spread(source), random);
+      add(heading, model.spread(source), normals);
     }
-    speed = factors(drawn(count, model.spread(ErrorSource.SPEED), random));
-    double[] set = drawn(count, model.spread(ErrorSource.STREAM_SET), random);
-    double[] rate = factors(drawn(count, model.spread(ErrorSource.STREAM_RATE), random));
-    double[] plot = drawn(count, model.spread(ErrorSource.PLOTTED_DIRECTION), random);
+    speed = factors(drawn(count, model.spread(ErrorSource.SPEED), normals));
+    double[] set = drawn(count, model.spread(ErrorSource.STREAM_SET), normals);
+    double[] rate = factors(drawn(count, model.spread(ErrorSource.STREAM_RATE), normals));
+    double[] plot = drawn(count, model.spread(ErrorSource.PLOTTED_DIRECTION), normals);
     for (int i = 0; i < count; i++) {
       heading[i] += plot[i]; // a line drawn askew turns the whole motion over the ground
       set[i] += plot[i];
     }
-    currentEast = drawn(count, model.spread(ErrorSource.OTHER_CURRENT), random);
-    currentNorth = drawn(count, model.spread(ErrorSource.OTHER_CURRENT), random);
-    double[] blows = factors(drawn(count, errors.windSpeed(), random));
+    currentEast = drawn(count, model.spread(ErrorSource.OTHER_CURRENT), normals);
+    currentNorth = drawn(count, model.spread(ErrorSource.OTHER_CURRENT), normals);
+    double[] blows = factors(drawn(count, errors.windSpeed(), normals));
     water = turns(heading, speed);
     stream = turns(set, rate);
-    wind = turns(drawn(count, errors.windDirection(), random), blows);
+    wind = turns(drawn(count, errors.windDirection(), normals), blows);
   }
 
   /** No draw: a speed and a stream that are other than planned all day. */
@@ -112,16 +111,17 @@ final class DrawnErrors {
     return turns;
   }
 
-  private static double[] drawn(int count, Spread spread, Random random) {
+  private static double[] drawn(int count, Spread spread, Normals normals) {
     double[] all = new double[count];
-    add(all, spread, random);
+    add(all, spread, normals);
     return all;
   }
 
-  private static void add(double[] all, Spread spread, Random random) {
-    double constant = spread.constant() * random.nextGaussian();
+  private static void add(double[] all, Spread spread, Normals normals) {
+    double constant = spread.constant() * normals.next();
+    double independent = spread.independent();
     for (int i = 0; i < all.length; i++) {
-      all[i] += constant + spread.independent() * random.nextGaussian();
+      all[i] += independent > 0.0 ? constant + independent * normals.next() : constant;
     }
   }
 
@@ -130,7 +130,7 @@ final class DrawnErrors {
   }
 
   private int at(double time) {
-    return (int) Math.min(speed.length - 1.0, Math.max(0.0, Math.floor((time - start) / interval)));
+    return Math.max(0, Math.min(speed.length - 1, (int) ((time - start) / interval)));
   }
 
   /** When the next errors are drawn; infinite after the last. */

@@ -1,25 +1,19 @@
 package org.ferryglide.nav.passage;
 
-import java.time.Duration;
-import org.ferryglide.nav.basics.Seconds;
-import org.ferryglide.nav.water.AdjustedStream;
 import org.ferryglide.nav.water.StreamField;
 
 /** A stream as one draw of the errors has it: late by the table's own course, turned, stronger. */
 final class DrawnStream implements StreamField {
   private static final long serialVersionUID = 1L;
 
-  private final StreamField late;
+  private final StreamField tabled;
   private final transient DrawnErrors errors;
+  private final double late;
 
-  private DrawnStream(StreamField late, DrawnErrors errors) {
-    this.late = late;
+  DrawnStream(StreamField tabled, DrawnErrors errors) {
+    this.tabled = tabled;
     this.errors = errors;
-  }
-
-  static StreamField of(StreamField tabled, DrawnErrors errors) {
-    Duration late = Seconds.toDuration(errors.streamLate);
-    return new DrawnStream(AdjustedStream.of(tabled, 1.0, late), errors);
+    late = errors.streamLate;
   }
 
   @Override
@@ -29,7 +23,8 @@ final class DrawnStream implements StreamField {
       double epochSeconds,
       double[] eastNorth,
       int offset) {
-    if (!late.sample(latitudeDegrees, longitudeDegrees, epochSeconds, eastNorth, offset)) {
+    double time = epochSeconds - late;
+    if (!tabled.sample(latitudeDegrees, longitudeDegrees, time, eastNorth, offset)) {
       return false;
     }
     errors.stream(epochSeconds, eastNorth, offset);
@@ -38,11 +33,15 @@ final class DrawnStream implements StreamField {
 
   @Override
   public double nextBreakAfter(double epochSeconds) {
-    return Math.min(late.nextBreakAfter(epochSeconds), errors.nextIntervalAfter(epochSeconds));
+    double next = tabled.nextBreakAfter(epochSeconds - late) + late;
+    if (!(next > epochSeconds)) { // the two shifts may round to the same instant again
+      next = tabled.nextBreakAfter(next - late) + late;
+    }
+    return Math.min(next, errors.nextIntervalAfter(epochSeconds));
   }
 
   @Override
   public boolean isUniform() {
-    return late.isUniform();
+    return tabled.isUniform();
   }
 }

@@ -23,6 +23,9 @@ final class DriftCheck extends PassageCheck {
 
   private static final double STEP_SECONDS = 60.0;
 
+  private static final int FAR_MINUTES = 10;
+  private static final int DRAW_MINUTES = 2;
+
   private final List<DangerCheck> dangers;
 
   DriftCheck(Passage passage, List<DangerCheck> dangers) {
@@ -90,7 +93,6 @@ final class DriftCheck extends PassageCheck {
   /** For every leg and danger the look that is nearest to it, if one might drift as far. */
   private BitSet nearest(Candidate candidate) {
     BitSet nearest = new BitSet(candidate.size);
-    double fraction = passage().party().craft().windResponse().driftFraction();
     for (DangerCheck danger : dangers) {
       int best = 0;
       double least = Double.POSITIVE_INFINITY;
@@ -101,10 +103,7 @@ final class DriftCheck extends PassageCheck {
           best = look;
         }
         if (look + 1 == candidate.size || candidate.leg[look + 1] != candidate.leg[look]) {
-          double wind = fraction == 0.0 ? 0.0 : fraction * candidate.windSpeed(best);
-          double flow = candidate.streamRate(candidate.strongest(candidate.leg[look]));
-          // unknown flows compare false, so that the look is made and says so
-          if (!(least > FLOW_MARGIN * (flow + wind) * WARNING_MINUTES * STEP_SECONDS)) {
+          if (!isBeyondReach(candidate, best, least)) {
             nearest.set(best);
           }
           least = Double.POSITIVE_INFINITY;
@@ -112,6 +111,14 @@ final class DriftCheck extends PassageCheck {
       }
     }
     return nearest;
+  }
+
+  /** Whether so many metres are too far to drift; false where the flow at a look is not known. */
+  private boolean isBeyondReach(Candidate candidate, int look, double metres) {
+    double fraction = passage().party().craft().windResponse().driftFraction();
+    double wind = fraction == 0.0 ? 0.0 : fraction * candidate.windSpeed(look);
+    double flow = candidate.streamRate(candidate.strongest(candidate.leg[look]));
+    return metres > FLOW_MARGIN * (flow + wind) * WARNING_MINUTES * STEP_SECONDS;
   }
 
   private record Met(double minutes, String onto) {}
@@ -124,16 +131,21 @@ final class DriftCheck extends PassageCheck {
     double goneLatitude = 0.0;
     double goneLongitude = 0.0;
     double[] clear = candidate.room().clearances(dangers.size());
+    double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < clear.length; i++) {
       clear[i] = dangers.get(i).clearance(place[0], place[1]);
+      least = Math.min(least, clear[i]);
     }
-    for (int minute = 0; minute <= WARNING_MINUTES; minute++) {
+    // where nothing is in reach, only that the flow is known is still to be seen
+    int minutes =
+        isBeyondReach(candidate, look, least) ? FAR_MINUTES : candidate.isDraw() ? DRAW_MINUTES : 1;
+    for (int minute = 0; minute <= WARNING_MINUTES; minute += minutes) {
       double time = candidate.time[look] + minute * STEP_SECONDS;
       for (int i = 0; i < clear.length; i++) {
         DangerCheck danger = dangers.get(i);
         if (!danger.isFarther(clear[i], goneLatitude, goneLongitude)
             && danger.clearance(beforeLatitude, beforeLongitude, place[0], place[1]) < 0.0) {
-          double closed = danger.closed(time);
+          double closed = danger.closed(candidate.passage, time);
           if (closed != 0.0) {
             return new Met(closed > 0.0 ? minute : Double.NaN, danger.danger().name());
           }
@@ -141,7 +153,8 @@ final class DriftCheck extends PassageCheck {
       }
       beforeLatitude = place[0];
       beforeLongitude = place[1];
-      if (minute < WARNING_MINUTES && !step(candidate, look, time, place, metres)) {
+      double seconds = minutes * STEP_SECONDS;
+      if (minute < WARNING_MINUTES && !step(candidate, look, time, seconds, place, metres)) {
         return new Met(Double.NaN, "");
       }
       goneLatitude += Math.abs(place[0] - beforeLatitude);
@@ -151,9 +164,14 @@ final class DriftCheck extends PassageCheck {
   }
 
   private boolean step(
-      Candidate candidate, int look, double time, double[] place, PlaneMetres metres) {
+      Candidate candidate,
+      int look,
+      double time,
+      double seconds,
+      double[] place,
+      PlaneMetres metres) {
     StreamField stream = candidate.streamOf(candidate.leg[look]);
-    return drift(passage(), stream, time, STEP_SECONDS, place, metres, candidate.room().flow());
+    return drift(candidate.passage, stream, time, seconds, place, metres, candidate.room().flow());
   }
 
   /** Moves a place with stream and wind for a while, by the flow at the middle of the step. */

@@ -48,17 +48,25 @@ final class LandingCheck extends PassageCheck {
     List<Verdict> verdicts = new ArrayList<>();
     if (wayPoint > 0) {
       double arrival = EpochSeconds.of(route.legs().get(wayPoint - 1).arrival());
-      verdicts.add(usable(arrival, arrival + Seconds.of(passage().party().landing())));
+      verdicts.add(
+          usable(candidate.passage, arrival, arrival + Seconds.of(passage().party().landing())));
     }
     if (wayPoint < route.legs().size()) {
       double departure = EpochSeconds.of(route.legs().get(wayPoint).departure());
-      verdicts.add(usable(departure - Seconds.of(passage().party().launching()), departure));
+      verdicts.add(
+          usable(
+              candidate.passage, departure - Seconds.of(passage().party().launching()), departure));
     }
     return Failing.worst(verdicts);
   }
 
   /** Whether the landing can be used from one time until another; the worst that is found. */
   Verdict usable(double from, double until) {
+    return usable(passage(), from, until);
+  }
+
+  /** The same in the wind of one draw. */
+  Verdict usable(Passage world, double from, double until) {
     List<Verdict> verdicts = new ArrayList<>();
     TrueBearing swell = passage().swellFrom().orElse(null);
     if (swell != null && landing.isOpenTo(swell)) {
@@ -77,7 +85,7 @@ final class LandingCheck extends PassageCheck {
     int looks = asked ? looks(from, until) : -1;
     for (int i = 0; i <= looks; i++) {
       double time = Math.min(until, from + i * Candidate.STEP_SECONDS);
-      Verdict wind = onshoreWind(time);
+      Verdict wind = onshoreWind(world, time);
       if (wind != null) {
         verdicts.add(placed(wind, time));
       }
@@ -120,8 +128,8 @@ final class LandingCheck extends PassageCheck {
   }
 
   /** The wind onto the landing against its limits, or null if none blows onto it. */
-  private @Nullable Verdict onshoreWind(double time) {
-    WindField wind = passage().wind().orElse(null);
+  private @Nullable Verdict onshoreWind(Passage world, double time) {
+    WindField wind = world.wind().orElse(null);
     double[] room = new double[2];
     Position there = place.position();
     if (wind == null

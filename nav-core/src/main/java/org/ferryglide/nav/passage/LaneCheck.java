@@ -91,7 +91,8 @@ final class LaneCheck extends PassageCheck {
   /** Minutes inside the lane, begun ones counted; for the slower party where it gets there. */
   private Note inside(Candidate candidate) {
     SteeredRoute route = candidate.slower().solved().orElse(null);
-    Candidate slow = route == null ? candidate : new Candidate(passage(), route);
+    Candidate slow =
+        route == null || candidate.isDraw() ? candidate : new Candidate(passage(), route);
     double seconds = 0.0;
     for (int look = 1; look < slow.size; look++) {
       if (slow.leg[look] == slow.leg[look - 1] && isEntered(slow, look)) {

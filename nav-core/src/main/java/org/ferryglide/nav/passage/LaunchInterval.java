@@ -55,7 +55,7 @@ public final class LaunchInterval implements Serializable {
    */
   public static LaunchInterval of(TimedPlan plan) {
     Instant departure = plan.departure();
-    Passage.Builder builder = plan.passage().toBuilder();
+    PassageBuilder builder = plan.passage().toBuilder();
     for (int leg = 0; leg < plan.legs().size(); leg++) {
       builder.condition(new HeadingHolds(leg, plan.legs().get(leg).steered()));
     }

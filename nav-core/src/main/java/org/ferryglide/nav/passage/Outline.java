@@ -1,5 +1,7 @@
 package org.ferryglide.nav.passage;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.ferryglide.nav.position.Position;
 
@@ -41,6 +43,23 @@ final class Outline {
   /** A line that is not closed. */
   static Outline line(List<Position> points, String name) {
     return make(points, name, false);
+  }
+
+  /** Lines of a shore as they are kept: at least one, each of at least two points near enough. */
+  static List<List<Position>> shores(List<List<Position>> shores) {
+    if (shores.isEmpty()) {
+      throw new IllegalArgumentException("shores must have at least 1 line, but had none");
+    }
+    List<List<Position>> lines = new ArrayList<>();
+    for (List<Position> line : shores) {
+      if (line.size() < 2) {
+        throw new IllegalArgumentException(
+            "line of a shore must have at least 2 points, but had " + line.size());
+      }
+      line(line, "a shore");
+      lines.add(Collections.unmodifiableList(new ArrayList<>(line)));
+    }
+    return Collections.unmodifiableList(lines);
   }
 
   private static Outline make(List<Position> corners, String name, boolean closed) {

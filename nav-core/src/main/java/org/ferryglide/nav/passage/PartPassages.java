@@ -18,8 +18,9 @@ final class PartPassages {
   static Passage onward(Passage passage, int wayPoint) {
     List<WayPoint> places = passage.wayPoints();
     WayPoint first = places.get(wayPoint);
-    Passage.Builder builder =
-        around(passage, passage.name() + ", from " + first.name(), passage.party())
+    PassageBuilder builder =
+        passage
+            .around(passage.name() + ", from " + first.name(), passage.party())
             .from(isAshore(passage, wayPoint) ? first : passed(first));
     for (int leg = wayPoint; leg < passage.legs().size(); leg++) {
       builder.to(places.get(leg + 1), passage.legs().get(leg).options());
@@ -36,8 +37,9 @@ final class PartPassages {
     WayPoint from = places.get(wayPoint);
     boolean ashore = isAshore(passage, wayPoint);
     Party party = ashore ? passage.party() : passage.party().withLaunching(Duration.ZERO);
-    Passage.Builder builder =
-        around(passage, passage.name() + ", home from " + from.name(), party)
+    PassageBuilder builder =
+        passage
+            .around(passage.name() + ", home from " + from.name(), party)
             .from(ashore ? withLanding(passed(from), from) : passed(from));
     for (int leg = wayPoint - 1; leg >= 0; leg--) {
       WayPoint next = places.get(leg);
@@ -52,7 +54,8 @@ final class PartPassages {
   static Passage escape(Passage passage, Position from, WayPoint landing) {
     Party party = passage.party().withLaunching(Duration.ZERO);
     Passage bare =
-        around(passage, passage.name() + ", to " + landing.name(), party)
+        passage
+            .around(passage.name() + ", to " + landing.name(), party)
             .from(WayPoint.of("on the water", from))
             .to(withLanding(passed(landing), landing))
             .limits(passage.limits().withoutTimeToLanding())
@@ -65,15 +68,16 @@ final class PartPassages {
     List<PassageCheck> checks = new ArrayList<>();
     checks.add(new SlowerToo(part));
     SlowerToo.addLandingThroughout(part, checks);
-    Passage.Builder builder = part.toBuilder();
+    PassageBuilder builder = part.toBuilder();
     checks.forEach(builder::condition);
     return builder.build();
   }
 
   /** What is left of a passage from a place on a leg on, without the program's own conditions. */
   static Passage onwardFrom(Passage passage, int leg, Position place) {
-    Passage.Builder builder =
-        around(passage, passage.name() + ", from a fix", passage.party())
+    PassageBuilder builder =
+        passage
+            .around(passage.name() + ", from a fix", passage.party())
             .from(WayPoint.of("fix", place));
     for (int i = leg; i < passage.legs().size(); i++) {
       builder.to(passage.wayPoints().get(i + 1), passage.legs().get(i).options());
@@ -85,8 +89,8 @@ final class PartPassages {
   static Passage withSpeedTimes(Passage passage, double factor) {
     Party party = passage.party();
     Party changed = party.withCraft(party.craft().withSpeed(party.craft().speed().times(factor)));
-    Passage.Builder builder =
-        around(passage, passage.name(), changed).from(passage.wayPoints().get(0));
+    PassageBuilder builder =
+        passage.around(passage.name(), changed).from(passage.wayPoints().get(0));
     for (PassageLeg leg : passage.legs()) {
       LegOptions options = leg.options();
       builder.to(
@@ -99,8 +103,8 @@ final class PartPassages {
 
   /** The same passage in other water. */
   static Passage withStreams(Passage passage, UnaryOperator<StreamField> change) {
-    Passage.Builder builder =
-        around(passage, passage.name(), passage.party()).from(passage.wayPoints().get(0)).stream(
+    PassageBuilder builder =
+        passage.around(passage.name(), passage.party()).from(passage.wayPoints().get(0)).stream(
             change.apply(passage.stream()));
     for (PassageLeg leg : passage.legs()) {
       LegOptions options = leg.options();
@@ -113,28 +117,6 @@ final class PartPassages {
   /** Whether the party launches at a way point. */
   static boolean isAshore(Passage passage, int wayPoint) {
     return wayPoint == 0 || passage.wayPoints().get(wayPoint).stop().isPresent();
-  }
-
-  /** Everything but the name, the way points, the party and the program's own conditions. */
-  static Passage.Builder around(Passage passage, String name, Party party) {
-    Passage.Builder builder =
-        Passage.builder(name, passage.zone(), party).stream(passage.stream())
-            .daylights(passage.daylights())
-            .limits(passage.limits())
-            .errors(passage.errors())
-            .longestDuration(passage.longestDuration());
-    passage.wind().ifPresent(builder::wind);
-    passage.swellFrom().ifPresent(builder::swellFrom);
-    passage.visibility().ifPresent(builder::visibility);
-    passage.levels().forEach(builder::level);
-    passage.variation().ifPresent(builder::variation);
-    passage.deviation().ifPresent(builder::deviation);
-    passage.dangers().ifPresent(builder::dangers);
-    passage.lanes().ifPresent(builder::lanes);
-    passage.shores().ifPresent(builder::shores);
-    passage.refuges().forEach(builder::refuge);
-    passage.notes().forEach(builder::note);
-    return builder;
   }
 
   /** The place without its stop and landing. */

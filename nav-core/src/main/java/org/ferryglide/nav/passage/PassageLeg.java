@@ -35,6 +35,21 @@ public final class PassageLeg implements Serializable {
             : RhumbLeg.between(from.position(), to.position());
   }
 
+  private PassageLeg(PassageLeg other, LegOptions options) {
+    number = other.number;
+    from = other.from;
+    to = other.to;
+    leg = other.leg;
+    this.options = options;
+  }
+
+  /** The same leg along the same line, paddled otherwise. */
+  PassageLeg withOptions(LegOptions otherwise) {
+    return otherwise.isGeodesic() == options.isGeodesic()
+        ? new PassageLeg(this, otherwise)
+        : new PassageLeg(number, from, to, otherwise);
+  }
+
   /**
    * Which leg it is.
    *

@@ -27,7 +27,7 @@ import org.ferryglide.nav.water.WindField;
 final class PassageSolver implements Departing {
   private final Passage passage;
   private final List<CourseToSteer> solvers = new ArrayList<>();
-  private final List<Route> routes = new ArrayList<>();
+  private final List<Leg> legs = new ArrayList<>();
   private final boolean withNotes;
   private final Arrivals[] lean;
 
@@ -36,7 +36,7 @@ final class PassageSolver implements Departing {
     this.withNotes = withNotes;
     for (PassageLeg leg : passage.legs()) {
       solvers.add(solver(passage, leg.options()));
-      routes.add(Route.ofLegs(leg.leg()));
+      legs.add(leg.leg());
     }
     lean = new Arrivals[solvers.size()];
     for (int i = 0; i < lean.length; i++) {
@@ -94,19 +94,19 @@ final class PassageSolver implements Departing {
   Outcome<SteeredRoute, NotPossible> from(int wayPoint, double departureSeconds) {
     List<SteeredLeg> steered = new ArrayList<>();
     double time = departureSeconds;
-    for (int i = wayPoint; i < routes.size(); i++) {
-      Outcome<SteeredRoute, NotPossible> outcome =
+    for (int i = wayPoint; i < legs.size(); i++) {
+      Outcome<SteeredLeg, NotPossible> outcome =
           withNotes
-              ? lean[i].steeredWithNotes(routes.get(i), time)
-              : lean[i].steered(routes.get(i), time);
-      if (!outcome.isSolved()) {
-        int number = i + 1;
-        return outcome.match(Outcome::ofSolved, why -> Outcome.ofUnsolved(why.inLeg(number)));
+              ? lean[i].steeredWithNotes(Route.ofLegs(legs.get(i)), time).map(PassageSolver::only)
+              : lean[i].steered(legs.get(i), time);
+      NotPossible why = outcome.why().orElse(null);
+      if (why != null) {
+        return Outcome.ofUnsolved(why.inLeg(i + 1));
       }
-      SteeredLeg leg = outcome.orElseThrow().legs().get(0);
+      SteeredLeg leg = outcome.orElseThrow();
       steered.add(leg);
       time = EpochSeconds.of(leg.arrival());
-      Stop stop = i + 1 < routes.size() ? passage.wayPoints().get(i + 1).stop().orElse(null) : null;
+      Stop stop = i + 1 < legs.size() ? passage.wayPoints().get(i + 1).stop().orElse(null) : null;
       if (stop != null) {
         double until = afterStop(i + 1, stop, time);
         if (!(until < Double.POSITIVE_INFINITY)) {
@@ -122,13 +122,17 @@ final class PassageSolver implements Departing {
     return Outcome.ofSolved(SteeredRoute.of(steered));
   }
 
+  private static SteeredLeg only(SteeredRoute route) {
+    return route.legs().get(0);
+  }
+
   /**
    * Departure and arrival of each leg alone, seconds since 1970.
    *
    * @return two for each leg; without any where it is not possible
    */
   double[] times(double departureSeconds) {
-    double[] times = new double[2 * routes.size()];
+    double[] times = new double[2 * legs.size()];
     double time = departureSeconds;
     for (int i = 0; i < lean.length; i++) {
       Stop stop = i == 0 ? null : passage.wayPoints().get(i).stop().orElse(null);
@@ -137,7 +141,7 @@ final class PassageSolver implements Departing {
         return new double[0];
       }
       times[2 * i] = time;
-      time = toMicrosecond(lean[i].at(routes.get(i), time));
+      time = toMicrosecond(lean[i].at(legs.get(i), time));
       times[2 * i + 1] = time;
     }
     return Double.isNaN(time) ? new double[0] : times;

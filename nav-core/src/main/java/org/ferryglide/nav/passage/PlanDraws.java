@@ -1,12 +1,11 @@
 package org.ferryglide.nav.passage;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.Random;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.ParallelRows;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.reckon.ErrorModel;
@@ -16,15 +15,15 @@ import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.StreamField;
-import org.ferryglide.nav.water.WaterLevel;
+import org.ferryglide.nav.water.WindField;
 
 /** Runs a plan through the errors, draw by draw. */
 final class PlanDraws {
   /** Errors are drawn anew for so many times the planned duration; then the last ones stay. */
   private static final double LONGEST = 2.0;
 
-  /** What tells one seed from the next: the odd number nearest to 2^64 over the golden ratio. */
-  private static final long GOLDEN = 0x9E3779B97F4A7C15L;
+  /** Handed to a thread at once: a block takes about a millisecond. */
+  private static final int DRAWS_IN_BLOCK = 16;
 
   private final TimedPlan plan;
   private final PlanErrors errors;
@@ -50,7 +49,7 @@ final class PlanDraws {
     this.seed = seed;
     departure = EpochSeconds.of(plan.departure());
     Passage passage = plan.passage();
-    planned = new Candidate(passage, plan.route());
+    planned = Candidate.toBeDrawn(passage, plan.route());
     printed = new PrintedHeadings(planned);
     // the draws stand in place of the upper end of the rates and of the width of the track
     asDrawn =
@@ -70,15 +69,26 @@ final class PlanDraws {
   }
 
   void run(boolean parallel) {
-    IntStream all = IntStream.range(0, arrivals.length);
-    (parallel ? all.parallel() : all).forEach(this::draw);
+    if (parallel) {
+      ParallelRows.share(
+          0, arrivals.length, DRAWS_IN_BLOCK, 0, 1, (from, until, row) -> drawEach(from, until));
+    } else {
+      drawEach(0, arrivals.length);
+    }
   }
 
-  private void draw(int number) {
+  private void drawEach(int from, int until) {
+    WorkRoom room = new WorkRoom(asDrawn);
+    for (int number = from; number < until; number++) {
+      draw(number, room);
+    }
+  }
+
+  private void draw(int number, WorkRoom room) {
     double seconds = LONGEST * (EpochSeconds.of(plan.arrival()) - departure);
     // each draw has random numbers of its own, whatever thread it falls to
-    Random random = new Random(mixed(seed + number * GOLDEN));
-    DrawnErrors drawn = new DrawnErrors(errors, departure, seconds, random);
+    Normals normals = new Normals(seed, number);
+    DrawnErrors drawn = new DrawnErrors(errors, departure, seconds, normals);
     double[] off = printed.steer(drawn);
     for (int i = 0; i < plan.legs().size(); i++) {
       int look = planned.lastLookOf(i);
@@ -92,21 +102,14 @@ final class PlanDraws {
     double leaving = departure + drawn.departureLate;
     arrivals[number][0] = leaving;
     Outcome<SteeredRoute, NotPossible> outcome = PassageSolver.lean(world).leaving(leaving);
-    outcome.solved().ifPresent(route -> check(number, world, route, off));
+    outcome.solved().ifPresent(route -> check(number, world, route, room, off));
   }
 
-  /** Mixes all bits of a number; see Steele, Lea and Flood (2014), doi 10.1145/2660193.2660195. */
-  private static long mixed(long bits) {
-    long z = (bits ^ (bits >>> 30)) * 0xBF58476D1CE4E5B9L;
-    z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
-    return z ^ (z >>> 31);
-  }
-
-  private void check(int number, Passage world, SteeredRoute route, double[] off) {
+  private void check(int number, Passage world, SteeredRoute route, WorkRoom room, double[] off) {
     for (int i = 0; i < route.legs().size(); i++) {
       arrivals[number][i + 1] = route.legs().get(i).arrivalSeconds();
     }
-    Candidate candidate = Candidate.ofTheSlowest(world, route, looks -> displace(looks, off));
+    Candidate candidate = Candidate.ofDraw(world, route, room, looks -> displace(looks, off));
     for (int i = 0; i < holds[number].length; i++) {
       Condition condition = conditions.get(i);
       Verdict verdict =
@@ -114,6 +117,7 @@ final class PlanDraws {
       boolean unknown = verdict.answer() == Verdict.Answer.NOT_CHECKED;
       holds[number][i] = unknown ? Double.NaN : verdict.holds() ? 1.0 : 0.0;
     }
+    candidate.giveBack();
   }
 
   /** Moves each look to the side by as much as the printed headings would have left the party. */
@@ -144,32 +148,26 @@ final class PlanDraws {
 
   /** The passage in the water, the wind and the shape of a draw. */
   private Passage world(DrawnErrors drawn) {
-    List<WayPoint> places = asDrawn.wayPoints();
-    Passage.Builder builder =
-        Passage.builder(asDrawn.name(), asDrawn.zone(), asDrawn.party()).from(places.get(0)).stream(
-                DrawnStream.of(asDrawn.stream(), drawn))
-            .limits(asDrawn.limits())
-            .errors(ErrorModel.none())
-            .longestDuration(asDrawn.longestDuration());
-    for (Map.Entry<String, WaterLevel> level : asDrawn.levels().entrySet()) {
-      builder.level(level.getKey(), level.getValue());
-    }
-    asDrawn.wind().ifPresent(wind -> builder.wind(new DrawnWind(wind, drawn)));
+    WindField wind = asDrawn.wind().orElse(null);
+    Speed usual = asDrawn.party().craft().speed();
+    List<PassageLeg> legs = new ArrayList<>(asDrawn.legs().size());
     for (int i = 0; i < asDrawn.legs().size(); i++) {
-      LegOptions options = asDrawn.legs().get(i).options();
-      StreamField own = options.stream().orElse(null);
+      PassageLeg planned = asDrawn.legs().get(i);
+      LegOptions options = planned.options();
       SteeredLeg leg = plan.route().legs().get(i);
       double factor =
           drawn.meanSpeedFactor(
               leg.groundTrack().startSeconds() + drawn.departureLate,
               leg.arrivalSeconds() + drawn.departureLate);
-      Speed speed = options.speed().orElse(asDrawn.party().craft().speed()).times(factor);
-      options = options.withSpeed(speed);
-      if (own != null) {
-        options = options.withStream(DrawnStream.of(own, drawn));
-      }
-      builder.to(places.get(i + 1), options);
+      StreamField own = options.stream().orElse(null);
+      options = options.withSpeed(options.speed().orElse(usual).times(factor));
+      legs.add(
+          planned.withOptions(
+              own == null ? options : options.withStream(new DrawnStream(own, drawn))));
     }
-    return builder.build();
+    return asDrawn.drawn(
+        new DrawnStream(asDrawn.stream(), drawn),
+        wind == null ? null : new DrawnWind(wind, drawn),
+        legs);
   }
 }

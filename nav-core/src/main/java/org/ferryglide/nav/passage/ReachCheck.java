@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.Arrivals;
@@ -41,6 +42,7 @@ final class ReachCheck extends PassageCheck {
       return Verdict.notChecked(about(), Findings.NO_LANDING);
     }
     Arrivals arrivals = Arrivals.of(PassageSolver.solver(slow, LegOptions.usual()));
+    int drawnLeg = -1;
     double warning = passage().limits().warning(PassageLimits.TIME_TO_LANDING);
     double worst = -1.0;
     int when = -1;
@@ -53,6 +55,10 @@ final class ReachCheck extends PassageCheck {
         continue;
       }
       asked = candidate.time[look];
+      if (candidate.isDraw() && candidate.leg[look] != drawnLeg) {
+        drawnLeg = candidate.leg[look];
+        arrivals = drawn(candidate.passage, drawnLeg);
+      }
       double seconds = nearest(candidate, look, arrivals);
       unknown = Double.isNaN(seconds) ? look : unknown;
       if (seconds > worst) {
@@ -94,6 +100,14 @@ final class ReachCheck extends PassageCheck {
         when);
   }
 
+  /** For a draw: its party, as fast as on a leg, in its water and wind. */
+  private static Arrivals drawn(Passage world, int leg) {
+    LegOptions options = LegOptions.usual();
+    Speed speed = world.legs().get(leg).options().speed().orElse(null);
+    return Arrivals.of(
+        PassageSolver.solver(world, speed == null ? options : options.withSpeed(speed)));
+  }
+
   /** Seconds to the nearest usable landing; infinite if there is none, NaN if that is not known. */
   private double nearest(Candidate candidate, int look, Arrivals arrivals) {
     Position here =
@@ -113,7 +127,11 @@ final class ReachCheck extends PassageCheck {
         }
       }
       if (arrival - time < best) {
-        Verdict usable = landing.usable(arrival, arrival + Seconds.of(slow.party().landing()));
+        double ashore = arrival + Seconds.of(slow.party().landing());
+        Verdict usable =
+            candidate.isDraw()
+                ? landing.usable(candidate.passage, arrival, ashore)
+                : landing.usable(arrival, ashore);
         unknown |= usable.answer() == Verdict.Answer.NOT_CHECKED;
         best = usable.holds() ? arrival - time : best;
       }

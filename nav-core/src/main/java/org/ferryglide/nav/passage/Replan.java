@@ -85,7 +85,7 @@ public final class Replan implements Serializable {
     east = turned * PlaneMetres.east(latitude);
     north = (fix.latitudeDegrees() - reckoned.latitudeDegrees()) * PlaneMetres.north(latitude);
     int look = 3 * FixFit.lookBefore(planned, seconds);
-    double[] covariances = Widths.covariances(planned);
+    double[] covariances = planned.covariances();
     squaredDistance =
         new Covariance(covariances[look], covariances[look + 1], covariances[look + 2])
             .plus(covariance)

@@ -65,20 +65,18 @@ public final class TimedPlan implements Serializable {
     return checks.room().withNotes().leaving(departure).map(route -> of(passage, route, checks));
   }
 
-  static TimedPlan of(Passage passage, SteeredRoute route, Checks checks) {
-    Candidate candidate = checks.candidate(route);
+  private static TimedPlan of(Passage passage, SteeredRoute route, Checks checks) {
+    Candidate candidate = new Candidate(passage, route, checks.room());
     List<Verdict> verdicts = new ArrayList<>(checks.check(candidate));
     verdicts.sort(
         (a, b) ->
             Double.compare(
                 a.margin().orElse(Double.NEGATIVE_INFINITY),
                 b.margin().orElse(Double.NEGATIVE_INFINITY)));
+    List<PlannedLeg> legs = PlannedLegs.of(candidate);
+    candidate.giveBack();
     return new TimedPlan(
-        passage,
-        route,
-        PlannedLegs.of(candidate),
-        Collections.unmodifiableList(verdicts),
-        checks.notChecked());
+        passage, route, legs, Collections.unmodifiableList(verdicts), checks.notChecked());
   }
 
   /**

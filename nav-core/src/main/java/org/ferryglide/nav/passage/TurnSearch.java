@@ -72,7 +72,7 @@ final class TurnSearch {
 
   private Passage onward(int wayPoint) {
     Passage bare = PartPassages.onward(passage, wayPoint);
-    Passage.Builder builder = bare.toBuilder();
+    PassageBuilder builder = bare.toBuilder();
     List<SteeredLeg> wayOut = plan.route().legs().subList(0, wayPoint);
     for (Condition own : passage.conditions()) {
       builder.condition(AfterWayOut.whole(own, wayOut));
@@ -86,7 +86,7 @@ final class TurnSearch {
   }
 
   /** Time in the boat before the way point counts too, unless it is a stop. */
-  private Passage.Builder withTimeAfloat(Passage.Builder builder, Passage part, int wayPoint) {
+  private PassageBuilder withTimeAfloat(PassageBuilder builder, Passage part, int wayPoint) {
     int ashore = wayPoint;
     while (!PartPassages.isAshore(passage, ashore)) {
       ashore--;

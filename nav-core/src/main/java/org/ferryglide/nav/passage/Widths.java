@@ -9,31 +9,41 @@ final class Widths {
   /** Radius of the 95 % ellipse in standard deviations: √(-2 ln 0.05). */
   static final double SIGMAS_95 = Math.sqrt(-2.0 * Math.log(0.05));
 
+  private static final double[] NONE = {};
+
   private Widths() {}
 
-  /** NaN from the first gap of the stream on, until the next stop ashore. */
-  static double[] of(Candidate candidate) {
+  /**
+   * Fills in half the width of the band at each look, metres; NaN from the first gap of the stream
+   * on, until the next stop ashore.
+   *
+   * @return the greatest of them; NaN if one is
+   */
+  static double fill(Candidate candidate, double[] widths) {
     boolean exact = candidate.passage.errors().equals(ErrorModel.none());
-    double[] covariances = exact ? new double[3 * candidate.size] : candidate.covariances();
-    double[] widths = new double[candidate.size];
+    double[] covariances = exact ? NONE : candidate.covariances();
+    double greatest = 0.0;
     boolean known = true;
-    for (int look = 0; look < widths.length; look++) {
+    for (int look = 0; look < candidate.size; look++) {
       if (candidate.seconds[look] > 0.0) {
         double stream = candidate.streamEast[look] + candidate.streamEast[look - 1];
         known &= !Double.isNaN(stream);
       } else if (isLaunch(candidate, look)) {
         known = true;
       }
-      double east = covariances[3 * look];
-      double north = covariances[3 * look + 1];
-      double cross = covariances[3 * look + 2];
-      double half = 0.5 * (east - north);
-      widths[look] =
-          known
-              ? SIGMAS_95 * Math.sqrt(0.5 * (east + north) + PlaneMetres.length(half, cross))
-              : Double.NaN;
+      double longest = exact ? 0.0 : longerAxis(covariances, 3 * look);
+      widths[look] = known ? SIGMAS_95 * longest : Double.NaN;
+      greatest = Math.max(greatest, widths[look]);
     }
-    return widths;
+    return greatest;
+  }
+
+  /** Standard deviation along the longer axis. */
+  private static double longerAxis(double[] covariances, int at) {
+    double east = covariances[at];
+    double north = covariances[at + 1];
+    double half = PlaneMetres.length(0.5 * (east - north), covariances[at + 2]);
+    return Math.sqrt(0.5 * (east + north) + half);
   }
 
   private static boolean isLaunch(Candidate candidate, int look) {
@@ -43,12 +53,11 @@ final class Widths {
   }
 
   /**
-   * Variance east, variance north and covariance at each look, square metres, with gaps of the
-   * stream bridged by what was known last.
+   * Fills in variance east, variance north and covariance at each look, square metres, with gaps of
+   * the stream bridged by what was known last.
    */
-  static double[] covariances(Candidate candidate) {
+  static void fillCovariances(Candidate candidate, double[] all) {
     ErrorWalk walk = candidate.room().place();
-    double[] all = new double[3 * candidate.size];
     double[] motion = new double[4];
     for (int look = 0; look < candidate.size; look++) {
       double seconds = candidate.seconds[look];
@@ -60,7 +69,6 @@ final class Widths {
       }
       walk.covariance(all, 3 * look);
     }
-    return all;
   }
 
   /**

@@ -13,6 +13,7 @@ final class WorkRoom {
   private final double[] flow = new double[2];
   private double[] places = new double[0];
   private double[] clearances = new double[0];
+  private @Nullable Columns idle;
   private @Nullable PassageSolver withNotes;
   private @Nullable PassageSolver slower;
   private @Nullable ErrorWalk place;
@@ -21,6 +22,18 @@ final class WorkRoom {
 
   WorkRoom(Passage passage) {
     this.passage = passage;
+  }
+
+  /** Room for so many looks, full of what stood there before; lent to one candidate at a time. */
+  Columns lend(int looks) {
+    Columns mine = idle;
+    idle = null;
+    return mine != null && mine.isEnoughFor(looks) ? mine : new Columns(looks + looks / 4);
+  }
+
+  /** Takes back what was lent. */
+  void giveBack(Columns columns) {
+    idle = columns;
   }
 
   /** Metres that remember nothing of where they were before. */

@@ -75,7 +75,7 @@ final class CardScenes {
   }
 
   private static DeckCard twelveLegs() {
-    Passage.Builder builder =
+    PassageBuilder builder =
         Passage.builder("Round the twelve skerries", ZoneOffset.UTC, Scenes.party(3.0))
             .from(WayPoint.of("Skerry 0", Scenes.SLIP));
     for (int i = 1; i <= 12; i++) {

@@ -41,7 +41,7 @@ class CheckFiguresTest {
   /** A parabola through looks a minute apart against a bump ten minutes wide. */
   private static final double PARABOLA_KNOTS = 2e-4;
 
-  private static Passage.Builder northward(double knots) {
+  private static PassageBuilder northward(double knots) {
     return Passage.builder("north", ZoneOffset.UTC, Scenes.party(knots))
         .from(WayPoint.of("South", SOUTH))
         .to(WayPoint.of("North", NORTH))
@@ -98,7 +98,7 @@ class CheckFiguresTest {
     double[] winds = {9.9, 10.1, 15.1};
     Verdict.Answer[] answers = {WITHIN, WARNED, STOPPED};
     for (int i = 0; i < winds.length; i++) {
-      Passage.Builder passage = northward(4).limits(limits).wind(Told.wind(300, winds[i]));
+      PassageBuilder passage = northward(4).limits(limits).wind(Told.wind(300, winds[i]));
       Verdict verdict = Told.of(passage, Scenes.NOON, "wind: ");
       assertEquals(answers[i], verdict.answer());
       assertEquals(winds[i], verdict.figure().orElseThrow(), 1e-9);
@@ -115,13 +115,13 @@ class CheckFiguresTest {
     double[][] cases = {{40, 9, 1.1}, {40, 13, 1.1}, {99, 13, 1.1}, {101, 13, 1.1}, {40, 13, 0.99}};
     Verdict.Answer[] answers = {WARNED, STOPPED, STOPPED, WITHIN, WITHIN};
     for (int i = 0; i < cases.length; i++) {
-      Passage.Builder passage =
+      PassageBuilder passage =
           northward(4).stream(Told.stream(40, cases[i][2]))
               .limits(limits)
               .wind(Told.wind(cases[i][0], cases[i][1]));
       assertEquals(answers[i], Told.of(passage, Scenes.NOON, "wind against").answer(), "case " + i);
     }
-    Passage.Builder noWind = northward(4).stream(Told.stream(40, 1.1)).limits(limits);
+    PassageBuilder noWind = northward(4).stream(Told.stream(40, 1.1)).limits(limits);
     assertEquals(NOT_CHECKED, Told.of(noWind, Scenes.NOON, "wind against").answer());
   }
 
@@ -229,7 +229,7 @@ class CheckFiguresTest {
       assertEquals(answers[i], verdict.answer());
       assertEquals(minutesLeft[i], verdict.figure().orElseThrow(), 1.0); // the formula's minute
     }
-    Passage.Builder tooSlow = northward(4).stream(Told.stream(180, 3.3));
+    PassageBuilder tooSlow = northward(4).stream(Told.stream(180, 3.3));
     assertEquals(NOT_CHECKED, Told.of(tooSlow, Scenes.NOON, "daylight").answer());
   }
 
@@ -266,7 +266,7 @@ class CheckFiguresTest {
     double[][] limits = {{0.4, 0.5}, {0.3, 0.4}, {0.2, 0.3}};
     Verdict.Answer[] answers = {WITHIN, WARNED, STOPPED};
     for (int i = 0; i < limits.length; i++) {
-      Passage.Builder passage =
+      PassageBuilder passage =
           northward(4).stream(Told.stream(90, 1.4))
               .limits(PassageLimits.none().withCrossStreamShare(limits[i][0], limits[i][1]));
       Verdict verdict = Told.of(passage, Scenes.NOON, "share of the speed");
@@ -282,7 +282,7 @@ class CheckFiguresTest {
     assertEquals(SOUTH, verdict.where().orElseThrow());
   }
 
-  private static Passage.Builder along(double latitude, double from, double to) {
+  private static PassageBuilder along(double latitude, double from, double to) {
     return Passage.builder("along", ZoneOffset.UTC, Scenes.party(4))
         .from(WayPoint.of("A", Position.ofDegrees(latitude, from)))
         .to(WayPoint.of("B", Position.ofDegrees(latitude, to)))
@@ -291,7 +291,7 @@ class CheckFiguresTest {
 
   @Test
   void theSunThatRisesLaterInTheWestIsNotANightOnTheWay() {
-    Passage.Builder west = along(46.0, -26.0, -26.3);
+    PassageBuilder west = along(46.0, -26.0, -26.3);
     Instant sunriseWindow = Instant.parse("2026-06-14T05:30:00Z");
     int checked = 0;
     for (int minute = 0; minute < 90; minute++) {
@@ -313,7 +313,7 @@ class CheckFiguresTest {
 
   @Test
   void theSunThatHasSetInTheEastStops() {
-    Passage.Builder east = along(46.0, -26.3, -26.0);
+    PassageBuilder east = along(46.0, -26.3, -26.0);
     double sunset = sunset(46.0, -26.0, Scenes.NOON.getEpochSecond());
     for (int seconds = -600; seconds < 600; seconds += 20) {
       Instant departure = Instant.ofEpochSecond(Math.round(sunset) + seconds);
@@ -323,13 +323,13 @@ class CheckFiguresTest {
 
   @Test
   void theMidnightSunLeavesDaylightAndThePolarNightNone() {
-    Passage.Builder arctic = along(70.0, 20.0, 20.3);
+    PassageBuilder arctic = along(70.0, 20.0, 20.3);
     Instant midnight = Instant.parse("2026-06-21T23:30:00Z");
     assertEquals(WITHIN, Told.of(arctic, midnight, "daylight").answer());
     Instant winter = Instant.parse("2026-12-21T11:00:00Z");
     assertEquals(STOPPED, Told.of(arctic, winter, "sunrise").answer());
     // at four tenths of a knot the slower party is at it for more than two days
-    Passage.Builder slow =
+    PassageBuilder slow =
         along(70.0, 20.0, 20.9)
             .party(Party.of(Craft.ofSpeed(Speed.ofKnots(0.4))))
             .longestDuration(Duration.ofDays(5));
@@ -355,7 +355,7 @@ class CheckFiguresTest {
 
   @Test
   void aCalmIsAWindOfNothingAndIsChecked() {
-    Passage.Builder calm =
+    PassageBuilder calm =
         northward(4).stream(Told.stream(0, 2))
             .wind(WindField.steady(org.ferryglide.nav.measure.Velocity.STILL))
             .limits(

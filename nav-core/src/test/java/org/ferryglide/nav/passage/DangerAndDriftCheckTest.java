@@ -40,11 +40,11 @@ class DangerAndDriftCheckTest {
       Danger.point("Fang Rock", Position.ofDegrees(46.05, -26.0), Distance.ofMetres(200));
 
   /** North along 26°W past the rock, half way at about 12:48. */
-  private static Passage.Builder past(Danger danger) {
+  private static PassageBuilder past(Danger danger) {
     return past(danger, 0.0);
   }
 
-  private static Passage.Builder past(Danger danger, double metresEast) {
+  private static PassageBuilder past(Danger danger, double metresEast) {
     double longitude = -26.0 + metresEast / METRES_EAST;
     return Passage.builder("past", ZoneOffset.UTC, Scenes.party(4))
         .from(WayPoint.of("South", Position.ofDegrees(46.0, longitude)))
@@ -68,7 +68,7 @@ class DangerAndDriftCheckTest {
   @Test
   void theErrorOfThePlaceNarrowsTheClearance() {
     Verdict sure = Told.of(past(NEAR, 800), Scenes.NOON, "Fang Rock");
-    Passage.Builder unsure = past(NEAR, 800).errors(ErrorModel.usual());
+    PassageBuilder unsure = past(NEAR, 800).errors(ErrorModel.usual());
     Verdict wide = Told.of(unsure, Scenes.NOON, "Fang Rock");
     assertTrue(wide.figure().orElseThrow() < sure.figure().orElseThrow() - 50.0);
   }
@@ -78,11 +78,11 @@ class DangerAndDriftCheckTest {
     Instant pass = Scenes.NOON.plus(Duration.ofMinutes(45));
     TimeSpan then = TimeSpan.of(pass.minusSeconds(900), pass.plusSeconds(900));
     TimeSpan later = TimeSpan.of(pass.plusSeconds(7200), pass.plusSeconds(9000));
-    UnaryOperator<Passage.Builder> same = p -> p;
-    UnaryOperator<Passage.Builder> rate = p -> p.stream(Told.stream(0, 0.9));
-    UnaryOperator<Passage.Builder> blow = p -> p.wind(Told.wind(90, 12));
-    UnaryOperator<Passage.Builder> level = p -> p.level("Bar", Scenes.level()); // 4 m at noon
-    UnaryOperator<Passage.Builder> dry = p -> p.level("Bar", unknown());
+    UnaryOperator<PassageBuilder> same = p -> p;
+    UnaryOperator<PassageBuilder> rate = p -> p.stream(Told.stream(0, 0.9));
+    UnaryOperator<PassageBuilder> blow = p -> p.wind(Told.wind(90, 12));
+    UnaryOperator<PassageBuilder> level = p -> p.level("Bar", Scenes.level()); // 4 m at noon
+    UnaryOperator<PassageBuilder> dry = p -> p.level("Bar", unknown());
     List<Object[]> cases = new ArrayList<>();
     cases.add(new Object[] {NEAR.closedDuring(List.of(then)), same, STOPPED});
     cases.add(new Object[] {NEAR.closedDuring(List.of(later)), same, WITHIN});
@@ -108,7 +108,7 @@ class DangerAndDriftCheckTest {
         });
     for (int i = 0; i < cases.size(); i++) {
       @SuppressWarnings("unchecked")
-      UnaryOperator<Passage.Builder> change = (UnaryOperator<Passage.Builder>) cases.get(i)[1];
+      UnaryOperator<PassageBuilder> change = (UnaryOperator<PassageBuilder>) cases.get(i)[1];
       Danger danger = (Danger) cases.get(i)[0];
       Verdict verdict = Told.of(change.apply(past(danger)), Scenes.NOON, "Fang Rock");
       assertEquals(cases.get(i)[2], verdict.answer(), "case " + i + ": " + verdict);
@@ -153,7 +153,7 @@ class DangerAndDriftCheckTest {
     // through it; 0.01° south of it, 1106 m; 0.05° south of it
     double[] figures = {-100.0, 1105.9 - 100.0, 5529.4 - 100.0};
     for (int i = 0; i < ways.length; i++) {
-      Passage.Builder passage =
+      PassageBuilder passage =
           Passage.builder("across", ZoneOffset.UTC, Scenes.party(4))
               .from(WayPoint.of("West", Position.ofDegrees(ways[i][0], ways[i][1])))
               .to(WayPoint.of("East", Position.ofDegrees(ways[i][0], ways[i][2])))
@@ -189,7 +189,7 @@ class DangerAndDriftCheckTest {
   }
 
   /** The rock lies east; a stream across the leg carries the party there at 1.5 m/s or less. */
-  private static Passage.Builder drifting(double metresWest, double metresPerSecond) {
+  private static PassageBuilder drifting(double metresWest, double metresPerSecond) {
     return past(NEAR, -metresWest).stream(Told.stream(90, metresPerSecond / Told.KNOT))
         .limits(PassageLimits.none().withRateError(0.0));
   }
@@ -210,7 +210,7 @@ class DangerAndDriftCheckTest {
   @Test
   void driftPastASmallDangerBetweenTwoMinutesIsMet() {
     Danger small = Danger.point("Pin", Position.ofDegrees(46.05, -26.0), Distance.ofMetres(25));
-    Passage.Builder passage =
+    PassageBuilder passage =
         past(small, -560).stream(Told.stream(90, 1.9 / Told.KNOT))
             .limits(PassageLimits.none().withRateError(0.0));
     // 114 m a minute: at the ends of minutes it is never within 25 m
@@ -223,7 +223,7 @@ class DangerAndDriftCheckTest {
   void driftIntoUnknownWaterIsNotChecked() {
     // at 3 kn the leg takes 7203 s; a drift that begins after two hours lasts until 9000 s
     double known = Scenes.NOON.getEpochSecond() + 7500.0;
-    Passage.Builder passage =
+    PassageBuilder passage =
         past(NEAR, 5000).stream(Told.unknownFrom(known)).party(Scenes.party(3));
     assertEquals(NOT_CHECKED, Told.of(passage, Scenes.NOON, "drift without paddling").answer());
   }
@@ -243,7 +243,7 @@ class DangerAndDriftCheckTest {
       }
     }
     double known = Scenes.NOON.getEpochSecond() + 7200.0 + 1500.0;
-    Passage.Builder ends = past(NEAR).stream(Told.unknownFrom(known)).party(Scenes.party(3));
+    PassageBuilder ends = past(NEAR).stream(Told.unknownFrom(known)).party(Scenes.party(3));
     List<List<Position>> cut =
         new ArrayList<>(TimedPlan.of(ends.build(), Scenes.NOON).orElseThrow().drifts().values());
     assertEquals(3, cut.get(cut.size() - 1).size());
@@ -251,7 +251,7 @@ class DangerAndDriftCheckTest {
 
   @Test
   void landDownWindIsLookedForWhereAShoreIsGiven() {
-    Passage.Builder bare = past(NEAR, 5000).wind(Told.wind(270, 10));
+    PassageBuilder bare = past(NEAR, 5000).wind(Told.wind(270, 10));
     assertTrue(
         TimedPlan.of(bare.build(), Scenes.NOON)
             .orElseThrow()
@@ -259,11 +259,11 @@ class DangerAndDriftCheckTest {
             .contains(Findings.OPEN_LAND_DOWN_WIND));
     List<Position> east =
         List.of(Position.ofDegrees(45.9, -25.85), Position.ofDegrees(46.2, -25.85));
-    Passage.Builder lee = bare.shores(List.of(east));
+    PassageBuilder lee = bare.shores(List.of(east));
     assertEquals(WITHIN, Told.of(lee, Scenes.NOON, "land down wind").answer());
-    Passage.Builder off = lee.wind(Told.wind(90, 10));
+    PassageBuilder off = lee.wind(Told.wind(90, 10));
     assertEquals(WARNED, Told.of(off, Scenes.NOON, "land down wind").answer());
-    Passage.Builder unknown = past(NEAR, 5000).shores(List.of(east));
+    PassageBuilder unknown = past(NEAR, 5000).shores(List.of(east));
     assertEquals(NOT_CHECKED, Told.of(unknown, Scenes.NOON, "land down wind").answer());
   }
 }

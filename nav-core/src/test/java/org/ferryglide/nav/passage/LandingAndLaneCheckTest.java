@@ -41,7 +41,7 @@ class LandingAndLaneCheckTest {
     };
   }
 
-  private static Passage.Builder to(WayPoint north) {
+  private static PassageBuilder to(WayPoint north) {
     return Passage.builder("north", ZoneOffset.UTC, Scenes.party(4))
         .from(WayPoint.of("South", SOUTH))
         .to(north)
@@ -68,13 +68,13 @@ class LandingAndLaneCheckTest {
     Verdict.Answer[] answers = {WITHIN, WARNED, STOPPED};
     for (int i = 0; i < spare.length; i++) {
       Landing landing = Landing.between("Bar", atTheEnd() - spare[i], 20.0);
-      Passage.Builder passage = to(north(landing)).level("Bar", falling(1e9));
+      PassageBuilder passage = to(north(landing)).level("Bar", falling(1e9));
       Verdict verdict = Told.of(passage, Scenes.NOON, "landing at North");
       assertEquals(answers[i], verdict.answer());
       assertEquals(spare[i], verdict.figure().orElseThrow(), 1e-3);
     }
     Landing landing = Landing.between("Bar", 0.0, 20.0);
-    Passage.Builder unknown = to(north(landing)).level("Bar", falling(3600));
+    PassageBuilder unknown = to(north(landing)).level("Bar", falling(3600));
     assertEquals(NOT_CHECKED, Told.of(unknown, Scenes.NOON, "landing at North").answer());
   }
 
@@ -83,7 +83,7 @@ class LandingAndLaneCheckTest {
     Landing landing =
         Landing.between("Bar", 15.0, 20.0)
             .withOpenSector(TrueBearing.ofDegrees(330), TrueBearing.ofDegrees(30));
-    Passage.Builder passage =
+    PassageBuilder passage =
         to(north(landing))
             .level("Bar", falling(1e9))
             .wind(Told.wind(0, 11))
@@ -102,16 +102,16 @@ class LandingAndLaneCheckTest {
     double[][] winds = {{0, 9}, {0, 11}, {329.5, 16}, {330.5, 16}, {29.5, 16}, {180, 16}};
     Verdict.Answer[] answers = {WITHIN, WARNED, WITHIN, STOPPED, STOPPED, WITHIN};
     for (int i = 0; i < winds.length; i++) {
-      Passage.Builder passage =
+      PassageBuilder passage =
           to(north(landing)).wind(Told.wind(winds[i][0], winds[i][1])).limits(limits);
       Verdict verdict = Told.of(passage, Scenes.NOON, "landing at North");
       assertEquals(answers[i], verdict.answer(), "case " + i);
     }
-    Passage.Builder noWind = to(north(landing)).limits(limits);
+    PassageBuilder noWind = to(north(landing)).limits(limits);
     assertEquals(NOT_CHECKED, Told.of(noWind, Scenes.NOON, "landing at North").answer());
-    Passage.Builder swell = to(north(landing)).swellFrom(TrueBearing.ofDegrees(10));
+    PassageBuilder swell = to(north(landing)).swellFrom(TrueBearing.ofDegrees(10));
     assertEquals(STOPPED, Told.of(swell, Scenes.NOON, "landing at North").answer());
-    Passage.Builder lee = to(north(landing)).swellFrom(TrueBearing.ofDegrees(100));
+    PassageBuilder lee = to(north(landing)).swellFrom(TrueBearing.ofDegrees(100));
     assertEquals(WITHIN, Told.of(lee, Scenes.NOON, "landing at North").answer());
   }
 
@@ -120,7 +120,7 @@ class LandingAndLaneCheckTest {
     // on arrival there are about 8.4 m, two hours later 6.2: the stop strands the party
     WayPoint stop =
         north(Landing.between("Bar", 7.0, 20.0)).withStop(Stop.ashore(Duration.ofHours(2)));
-    Passage.Builder passage = to(stop).to(WayPoint.of("Home", SOUTH)).level("Bar", falling(1e9));
+    PassageBuilder passage = to(stop).to(WayPoint.of("Home", SOUTH)).level("Bar", falling(1e9));
     Verdict verdict = Told.of(passage, Scenes.NOON, "landing at North");
     assertEquals(STOPPED, verdict.answer());
     // arrival, ten minutes to land, two hours ashore; the last is launched 15 minutes later
@@ -150,7 +150,7 @@ class LandingAndLaneCheckTest {
     double[] turned = {10, 20, 40};
     Verdict.Answer[] answers = {WITHIN, WARNED, STOPPED};
     for (int i = 0; i < turned.length; i++) {
-      Passage.Builder passage =
+      PassageBuilder passage =
           to(WayPoint.of("North", NORTH)).limits(limits).lanes(List.of(lane(400, turned[i])));
       Verdict verdict = Told.of(passage, Scenes.NOON, "crossing");
       assertEquals(answers[i], verdict.answer());
@@ -171,7 +171,7 @@ class LandingAndLaneCheckTest {
     for (int i = 0; i < 40; i++) {
       // 20 m wide and 11 m further each time, where a minute is worth 123 m
       Lane narrow = lane(46.05 + 0.0001 * i, 20, 40);
-      Passage.Builder passage =
+      PassageBuilder passage =
           to(WayPoint.of("North", NORTH)).limits(limits).lanes(List.of(narrow));
       Verdict verdict = Told.of(passage, Scenes.NOON, "crossing");
       assertEquals(STOPPED, verdict.answer());
@@ -181,14 +181,14 @@ class LandingAndLaneCheckTest {
 
   @Test
   void aLaneWithoutALimitIsNotCheckedAndOneNotEnteredIsWithin() {
-    Passage.Builder passage = to(WayPoint.of("North", NORTH)).lanes(List.of(lane(400, 0)));
+    PassageBuilder passage = to(WayPoint.of("North", NORTH)).lanes(List.of(lane(400, 0)));
     assertEquals(NOT_CHECKED, Told.of(passage, Scenes.NOON, "crossing").answer());
     Lane far =
         Lane.along(
             "Orrin fairway",
             List.of(Position.ofDegrees(46.2, -26.1), Position.ofDegrees(46.2, -25.9)),
             Distance.ofMetres(400));
-    Passage.Builder beside = to(WayPoint.of("North", NORTH)).lanes(List.of(far));
+    PassageBuilder beside = to(WayPoint.of("North", NORTH)).lanes(List.of(far));
     assertEquals(WITHIN, Told.of(beside, Scenes.NOON, "crossing").answer());
   }
 }

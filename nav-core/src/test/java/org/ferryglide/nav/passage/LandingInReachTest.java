@@ -24,7 +24,7 @@ class LandingInReachTest {
 
   private static final Position BIGHT = Position.parse("46°12.5'N 026°18.5'W");
 
-  private static Passage.Builder passage(StreamField stream) {
+  private static PassageBuilder passage(StreamField stream) {
     return Passage.builder("Slip to cove", ZoneOffset.UTC, Scenes.party(3.5))
         .from(WayPoint.of("Slip", Scenes.SLIP).withLanding(Landing.atAnyLevel()))
         .to(WayPoint.of("Skerry", Scenes.SKERRY))
@@ -35,7 +35,7 @@ class LandingInReachTest {
         .dangers(List.of());
   }
 
-  private static TimedPlan plan(Passage.Builder builder) {
+  private static TimedPlan plan(PassageBuilder builder) {
     return TimedPlan.of(builder.build(), Scenes.NOON).orElseThrow();
   }
 
@@ -103,7 +103,7 @@ class LandingInReachTest {
     assertTrue(cove.heading().isPresent());
     Landing open =
         Landing.atAnyLevel().withOpenSector(TrueBearing.ofDegrees(200), TrueBearing.ofDegrees(290));
-    Passage.Builder windy =
+    PassageBuilder windy =
         passage(Scenes.turning(1.2))
             .refuge(
                 WayPoint.of("Open Bay", Position.parse("46°11.5'N 026°18.0'W")).withLanding(open))
@@ -116,7 +116,7 @@ class LandingInReachTest {
   @Test
   void aDangerOnTheStraightWayLiesAgainstIt() {
     Position between = Position.parse("46°11.25'N 026°19.25'W");
-    Passage.Builder rocky =
+    PassageBuilder rocky =
         passage(Scenes.turning(0.0))
             .dangers(List.of(Danger.point("Fang Rock", between, Distance.ofMetres(200))));
     TimedPlan plan = plan(rocky);
@@ -126,7 +126,7 @@ class LandingInReachTest {
 
   @Test
   void theLongestStretchIsHeldAgainstTheLimit() {
-    Passage.Builder builder =
+    PassageBuilder builder =
         passage(Scenes.turning(0.0))
             .limits(
                 PassageLimits.none()
@@ -174,7 +174,7 @@ class LandingInReachTest {
 
   @Test
   void whereNoneCanBeUsedItStops() {
-    Passage.Builder builder =
+    PassageBuilder builder =
         Passage.builder("Slip to cove", ZoneOffset.UTC, Scenes.party(3.5))
             .from(WayPoint.of("Slip", Scenes.SLIP))
             .to(WayPoint.of("Skerry", Scenes.SKERRY))

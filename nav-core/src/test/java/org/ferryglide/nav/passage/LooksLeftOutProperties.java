@@ -51,7 +51,7 @@ class LooksLeftOutProperties {
   }
 
   private static Passage passage(Random random) {
-    Passage.Builder builder =
+    PassageBuilder builder =
         Passage.builder("dangers", ZoneOffset.UTC, Scenes.party(3.0 + 1.5 * random.nextDouble()))
             .from(WayPoint.of("0", near(random, 4.0)))
             .stream(Scenes.turning(2.0 * random.nextDouble()));

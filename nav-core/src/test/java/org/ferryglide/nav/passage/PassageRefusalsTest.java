@@ -72,7 +72,7 @@ class PassageRefusalsTest {
 
   @Test
   void oneNameIsOnePlace() {
-    Passage.Builder builder =
+    PassageBuilder builder =
         Passage.builder("there and back", ZoneOffset.UTC, Scenes.party(3))
             .from(WayPoint.of("Slip", Scenes.SLIP))
             .to(WayPoint.of("Cove", Scenes.COVE));
@@ -105,13 +105,13 @@ class PassageRefusalsTest {
         assertThrows(IllegalArgumentException.class, () -> Danger.area("Race", wide, Distance.ZERO))
             .getMessage();
     assertTrue(message.startsWith("corners of Race must lie within 60 NM of each other"), message);
-    Passage.Builder builder = Scenes.passage(3, 0);
+    PassageBuilder builder = Scenes.passage(3, 0);
     assertThrows(NullPointerException.class, () -> builder.dangers(Arrays.asList(rock, null)));
   }
 
   @Test
   void shoresNeedLines() {
-    Passage.Builder builder = Scenes.passage(3, 0);
+    PassageBuilder builder = Scenes.passage(3, 0);
     refused("shores must have at least 1 line, but had none", () -> builder.shores(List.of()));
     refused(
         "line of a shore must have at least 2 points, but had 1",

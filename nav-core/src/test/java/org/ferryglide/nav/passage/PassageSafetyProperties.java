@@ -30,7 +30,7 @@ import org.ferryglide.testing.Seeds;
 /** What is missing never counts as holding; plans travel between machines and threads. */
 class PassageSafetyProperties {
   /** Levels, winds and streams with holes in time, drawn; the rest of the passage is easy. */
-  private static Passage.Builder withHoles(Random random, double[] holes) {
+  private static PassageBuilder withHoles(Random random, double[] holes) {
     for (int i = 0; i < holes.length; i += 2) {
       holes[i] = Scenes.NOON.getEpochSecond() + 20_000.0 * random.nextDouble();
       holes[i + 1] = holes[i] + 4000.0 * random.nextDouble();

@@ -28,7 +28,7 @@ class ReachAndSourceCheckTest {
   private static final double HALF_WAY_MINUTES =
       0.1 * (111_132.954 - 559.822 * Math.cos(Math.toRadians(92.2))) / (3.2 * Told.KNOT) / 60.0;
 
-  private static Passage.Builder between(Landing landing) {
+  private static PassageBuilder between(Landing landing) {
     return Passage.builder("north", ZoneOffset.UTC, Scenes.party(4))
         .from(WayPoint.of("South", SOUTH).withLanding(landing))
         .to(WayPoint.of("North", NORTH).withLanding(landing))
@@ -59,7 +59,7 @@ class ReachAndSourceCheckTest {
 
   @Test
   void aRefugeBesideTheWayShortensIt() {
-    Passage.Builder passage =
+    PassageBuilder passage =
         between(Landing.atAnyLevel())
             .refuge(
                 WayPoint.of("Ledge", Position.ofDegrees(46.1, -26.01))
@@ -70,17 +70,17 @@ class ReachAndSourceCheckTest {
 
   @Test
   void landingsThatDoNotWorkOrAreNotKnownDoNotCount() {
-    Passage.Builder dry =
+    PassageBuilder dry =
         between(Landing.between("Bar", 8.0, 9.0))
             .level("Bar", Scenes.level())
             .limits(limits(9, 10));
     assertEquals(STOPPED, Told.of(dry, Scenes.NOON, "time to a usable").answer());
-    Passage.Builder unknown =
+    PassageBuilder unknown =
         between(Landing.between("Bar", 0.0, 9.0))
             .level("Bar", at(Double.NaN, null))
             .limits(limits(900, 1000));
     assertEquals(NOT_CHECKED, Told.of(unknown, Scenes.NOON, "time to a usable").answer());
-    Passage.Builder none = Scenes.passage(4, 0).limits(limits(900, 1000));
+    PassageBuilder none = Scenes.passage(4, 0).limits(limits(900, 1000));
     assertEquals(NOT_CHECKED, Told.of(none, Scenes.NOON, "time to a usable").answer());
   }
 
@@ -108,17 +108,17 @@ class ReachAndSourceCheckTest {
   @Test
   void doubtsAndFarPortsStandAmongTheChecks() {
     assertEquals(WITHIN, Told.of(between(Landing.atAnyLevel()), Scenes.NOON, "tables").answer());
-    Passage.Builder doubted =
+    PassageBuilder doubted =
         between(Landing.atAnyLevel()).note(Note.caution("test.doubt", "a column looks swapped"));
     assertEquals(WARNED, Told.of(doubted, Scenes.NOON, "tables").answer());
-    Passage.Builder condemned =
+    PassageBuilder condemned =
         between(Landing.atAnyLevel()).note(Note.warning("test.doubt", "heights of another port"));
     assertEquals(STOPPED, Told.of(condemned, Scenes.NOON, "tables").answer());
     Landing bar = Landing.between("Bar", 0.0, 9.0);
     // 0.2° of latitude are 12 NM, 0.5° are 30
-    Passage.Builder near = between(bar).level("Bar", at(5, Position.ofDegrees(46.3, -26.0)));
+    PassageBuilder near = between(bar).level("Bar", at(5, Position.ofDegrees(46.3, -26.0)));
     assertEquals(WITHIN, Told.of(near, Scenes.NOON, "tables").answer());
-    Passage.Builder far = between(bar).level("Bar", at(5, Position.ofDegrees(46.6, -26.0)));
+    PassageBuilder far = between(bar).level("Bar", at(5, Position.ofDegrees(46.6, -26.0)));
     Verdict verdict = Told.of(far, Scenes.NOON, "tables");
     assertEquals(WARNED, verdict.answer());
     assertEquals("tables and places: Bar lies 36 NM from South", verdict.reason());
@@ -126,13 +126,13 @@ class ReachAndSourceCheckTest {
 
   @Test
   void aModelInForceIsWithinALapsedOneIsNotCheckedAndARefusalIsNoError() {
-    Passage.Builder good = between(Landing.atAnyLevel()).variation(VariationSource.builtInModels());
+    PassageBuilder good = between(Landing.atAnyLevel()).variation(VariationSource.builtInModels());
     assertEquals(WITHIN, Told.of(good, Scenes.NOON, "variation").answer());
     VariationSource refusing =
         (place, date) -> {
           throw new DateTimeException("date must be in 2020 to 2025, but was " + date);
         };
-    Passage.Builder lapsed = between(Landing.atAnyLevel()).variation(refusing);
+    PassageBuilder lapsed = between(Landing.atAnyLevel()).variation(refusing);
     TimedPlan plan = TimedPlan.of(lapsed.build(), Scenes.NOON).orElseThrow();
     assertEquals(NOT_CHECKED, Told.of(plan, "variation").answer());
     assertFalse(plan.holds());
@@ -144,7 +144,7 @@ class ReachAndSourceCheckTest {
                 0.5,
                 "an old rose",
                 java.util.List.of(Note.caution("test.old", "the rose is old")));
-    Passage.Builder old = between(Landing.atAnyLevel()).variation(doubtful);
+    PassageBuilder old = between(Landing.atAnyLevel()).variation(doubtful);
     assertEquals(WARNED, Told.of(old, Scenes.NOON, "variation").answer());
   }
 }

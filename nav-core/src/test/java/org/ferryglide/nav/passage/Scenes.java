@@ -55,7 +55,7 @@ final class Scenes {
     };
   }
 
-  static Passage.Builder passage(double paddling, double stream) {
+  static PassageBuilder passage(double paddling, double stream) {
     return Passage.builder("Slip to cove", ZoneOffset.UTC, party(paddling))
         .from(WayPoint.of("Slip", SLIP))
         .to(WayPoint.of("Skerry", SKERRY).withMark(Distance.ofMetres(12)))

@@ -103,7 +103,7 @@ class SlowPathProperties {
   private static Passage passage(World world) {
     double sine = Math.sin(Math.toRadians(world.set));
     double cosine = Math.cos(Math.toRadians(world.set));
-    Passage.Builder builder =
+    PassageBuilder builder =
         Passage.builder(
                 "drawn", ZoneOffset.UTC, Party.of(Craft.ofSpeed(Speed.ofKnots(world.knots))))
             .from(WayPoint.of("A", world.place(0.0, 0.0)))

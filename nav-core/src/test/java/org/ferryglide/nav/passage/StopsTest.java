@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /** Every kind of stop, and passages of which one leg is not possible. */
 class StopsTest {
-  private static Passage.Builder stopping(Stop stop) {
+  private static PassageBuilder stopping(Stop stop) {
     return Passage.builder("with a stop", ZoneOffset.UTC, Scenes.party(3.5))
         .from(WayPoint.of("Slip", Scenes.SLIP))
         .to(WayPoint.of("Skerry", Scenes.SKERRY).withStop(stop))
@@ -27,12 +27,12 @@ class StopsTest {
   }
 
   /** When the party is ready to go again: the departure less the 15 minutes it launches. */
-  private static double ready(Passage.Builder passage) {
+  private static double ready(PassageBuilder passage) {
     TimedPlan plan = TimedPlan.of(passage.build(), Scenes.NOON).orElseThrow();
     return plan.legs().get(1).departure().toEpochMilli() / 1000.0 - 900.0 - noon();
   }
 
-  private static double ashore(Passage.Builder passage) {
+  private static double ashore(PassageBuilder passage) {
     TimedPlan plan = TimedPlan.of(passage.build(), Scenes.NOON).orElseThrow();
     return plan.legs().get(0).arrival().toEpochMilli() / 1000.0 + 600.0 - noon();
   }
@@ -43,11 +43,11 @@ class StopsTest {
 
   @Test
   void minutesAndTimesEndWhenTheyAreOver() {
-    Passage.Builder forty = stopping(Stop.ashore(Duration.ofMinutes(40)));
+    PassageBuilder forty = stopping(Stop.ashore(Duration.ofMinutes(40)));
     assertEquals(2400.0, ready(forty) - ashore(forty), 0.01);
-    Passage.Builder six = stopping(Stop.until(Scenes.NOON.plus(Duration.ofHours(6))));
+    PassageBuilder six = stopping(Stop.until(Scenes.NOON.plus(Duration.ofHours(6))));
     assertEquals(21_600.0, ready(six), 0.01);
-    Passage.Builder past = stopping(Stop.until(Scenes.NOON));
+    PassageBuilder past = stopping(Stop.until(Scenes.NOON));
     assertEquals(ashore(past), ready(past), 0.01);
   }
 
@@ -58,7 +58,7 @@ class StopsTest {
     assertEquals(falls, ready(stopping(Stop.untilLevelAtMost("Bar", 2.0))), 1.0);
     double rises = Scenes.TIDE_SECONDS * (1.0 - Math.acos(0.9) / (2.0 * Math.PI));
     assertEquals(rises, ready(stopping(Stop.untilLevelAtLeast("Bar", 2.5 + 1.35))), 1.0);
-    Passage.Builder now = stopping(Stop.untilLevelAtLeast("Bar", 1.0));
+    PassageBuilder now = stopping(Stop.untilLevelAtLeast("Bar", 1.0));
     assertEquals(ashore(now), ready(now), 0.01);
   }
 
@@ -66,7 +66,7 @@ class StopsTest {
   void slackIsFoundHoweverShort() {
     double slack = Scenes.TIDE_SECONDS / 4.0;
     for (double knots : new double[] {0.3, 0.1, 0.01, 0.003, 0.001}) {
-      Passage.Builder passage = stopping(Stop.untilStreamAtMost(Speed.ofKnots(knots)));
+      PassageBuilder passage = stopping(Stop.untilStreamAtMost(Speed.ofKnots(knots)));
       double begins = Scenes.TIDE_SECONDS * Math.acos(knots) / (2.0 * Math.PI);
       assertEquals(begins, ready(passage), 1.0);
       assertTrue(ready(passage) < slack + 1.0);
@@ -89,14 +89,14 @@ class StopsTest {
       assertEquals(2, why.legNumber().orElseThrow());
       assertEquals(Scenes.SKERRY, why.where().orElseThrow());
     }
-    Passage.Builder steady =
+    PassageBuilder steady =
         stopping(Stop.untilStreamAtMost(Speed.ofKnots(0.5))).stream(Told.stream(20, 1));
     assertEquals(Reason.BEYOND_HORIZON, why(steady).reason());
-    Passage.Builder long3 = stopping(Stop.ashore(Duration.ofDays(2)));
+    PassageBuilder long3 = stopping(Stop.ashore(Duration.ofDays(2)));
     assertEquals(172_800.0, ready(long3.longestDuration(Duration.ofDays(3))) - ashore(long3), 0.1);
   }
 
-  private static NotPossible why(Passage.Builder passage) {
+  private static NotPossible why(PassageBuilder passage) {
     return TimedPlan.of(passage.build(), Scenes.NOON).why().orElseThrow();
   }
 
@@ -123,14 +123,14 @@ class StopsTest {
           out[at + 1] = 0.1;
           return lon < edge;
         };
-    Passage.Builder passage = Scenes.passage(3.5, 0).stream(reach);
+    PassageBuilder passage = Scenes.passage(3.5, 0).stream(reach);
     NotPossible why = why(passage);
     assertEquals(Reason.NO_DATA, why.reason());
     assertEquals(2, why.legNumber().orElseThrow());
     assertTrue(why.where().isPresent());
     assertTrue(why.message().contains("leg 2"), why.message());
     LegOptions inshore = LegOptions.usual().withStream(Told.stream(0, 0.1));
-    Passage.Builder own =
+    PassageBuilder own =
         Passage.builder("own stream", ZoneOffset.UTC, Scenes.party(3.5))
             .from(WayPoint.of("Slip", Scenes.SLIP))
             .to(WayPoint.of("Skerry", Scenes.SKERRY))
@@ -153,7 +153,7 @@ class StopsTest {
   @Test
   void aLegWithoutLengthTakesNoTime() {
     Position here = Scenes.SKERRY;
-    Passage.Builder passage =
+    PassageBuilder passage =
         Passage.builder("twice", ZoneOffset.UTC, Scenes.party(3.5))
             .from(WayPoint.of("Slip", Scenes.SLIP))
             .to(WayPoint.of("Skerry", here))
@@ -173,7 +173,7 @@ class StopsTest {
 
   @Test
   void hoursFollowThePartysClockAndTellTheLevels() {
-    Passage.Builder half =
+    PassageBuilder half =
         Passage.builder("half", ZoneOffset.ofHoursMinutes(5, 30), Scenes.party(3.5))
             .from(WayPoint.of("Slip", Scenes.SLIP))
             .to(WayPoint.of("Cove", Scenes.COVE))

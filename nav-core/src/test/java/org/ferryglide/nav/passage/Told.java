@@ -18,7 +18,7 @@ final class Told {
 
   private Told() {}
 
-  static Verdict of(Passage.Builder passage, Instant departure, String begins) {
+  static Verdict of(PassageBuilder passage, Instant departure, String begins) {
     return of(TimedPlan.of(passage.build(), departure).orElseThrow(), begins);
   }
 

@@ -108,7 +108,7 @@ class WayHomeProperties {
 
   private static Passage passage(List<Position> places, double knots, SlowWay.North stream) {
     LegOptions held = LegOptions.usual().withStrategy(Strategy.trackHeld());
-    Passage.Builder builder =
+    PassageBuilder builder =
         Passage.builder("random", ZoneOffset.UTC, Scenes.party(knots))
             .from(WayPoint.of("0", places.get(0)))
             .stream(

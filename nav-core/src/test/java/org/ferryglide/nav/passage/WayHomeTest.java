@@ -33,7 +33,7 @@ class WayHomeTest {
   private static final LocalDate DAY = LocalDate.of(2026, 6, 14);
 
   /** Slip, skerry, cove and point, the track held. */
-  private static Passage.Builder three(double paddling, StreamField stream, Landing atSlip) {
+  private static PassageBuilder three(double paddling, StreamField stream, Landing atSlip) {
     LegOptions held = LegOptions.usual().withStrategy(Strategy.trackHeld());
     return Passage.builder("Slip to point", ZoneOffset.UTC, Scenes.party(paddling))
         .from(WayPoint.of("Slip", Scenes.SLIP).withLanding(atSlip))

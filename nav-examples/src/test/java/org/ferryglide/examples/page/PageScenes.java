@@ -18,6 +18,7 @@ import org.ferryglide.nav.passage.Landing;
 import org.ferryglide.nav.passage.LegOptions;
 import org.ferryglide.nav.passage.Party;
 import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.PassageBuilder;
 import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.nav.passage.Stop;
 import org.ferryglide.nav.passage.WayPoint;
@@ -116,7 +117,7 @@ public final class PageScenes {
   }
 
   static Passage twelveLegs() {
-    Passage.Builder builder =
+    PassageBuilder builder =
         Passage.builder("Round the twelve skerries", ZoneOffset.UTC, party(3.0))
             .from(WayPoint.of("Skerry 0", SLIP));
     for (int i = 1; i <= 12; i++) {

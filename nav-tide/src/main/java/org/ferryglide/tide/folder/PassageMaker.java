@@ -6,6 +6,7 @@ import java.util.List;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.passage.LegOptions;
 import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.PassageBuilder;
 import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.steer.SteeringLimits;
@@ -28,7 +29,7 @@ final class PassageMaker {
 
   static Passage passage(PassageFolder folder, PassageParts parts) {
     ZoneId zone = parts.party().zone() == null ? folder.start().getOffset() : parts.party().zone();
-    Passage.Builder builder =
+    PassageBuilder builder =
         Passage.builder(folder.name(), zone, parts.party().at(folder.speed()))
             .variation(folder.rose())
             .stream(StationField.nearest(folder.stations(), folder.limits().reach()))
