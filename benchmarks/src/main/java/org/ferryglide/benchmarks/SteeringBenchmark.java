@@ -42,8 +42,8 @@ import org.openjdk.jmh.annotations.Warmup;
  * what would the same path cost with Commons Math's integrator and solver?
  *
  * <p>The peer follows one leg of the passage with Dormand and Prince's pair from Commons Math, to
- * the same error, stopped at each seam, and finds the heading with its bracketing solver; {@code
- * oneLeg} is the same leg here.
+ * the same error, stopped at each break point, and finds the heading with its bracketing solver;
+ * {@code oneLeg} is the same leg here.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -197,17 +197,17 @@ public class SteeringBenchmark {
     DormandPrince54Integrator integrator = new DormandPrince54Integrator(1e-3, 3600, 1e-9, 0.0);
     double[] before = new double[2];
     while (left > 0.0) {
-      double seam = passage.stream.nextBreakAfter(time);
+      double next = passage.stream.nextBreakAfter(time);
       before[0] = state[0];
       before[1] = state[1];
-      integrator.integrate(motion, time + 1e-6, state, seam - 1e-6, state);
+      integrator.integrate(motion, time + 1e-6, state, next - 1e-6, state);
       left = left(state, latitude, longitude, parallel, course);
       if (left > 0.0) {
-        time = seam;
+        time = next;
       } else {
         double startTime = time;
         double farther = left(before, latitude, longitude, parallel, course);
-        double guess = time + (seam - time) * farther / (farther - left);
+        double guess = time + (next - time) * farther / (farther - left);
         for (int i = 0; i < 4; i++) { // to the end abeam, as the speed there goes
           integrator.integrate(motion, startTime + 1e-6, before, guess, state);
           left = left(state, latitude, longitude, parallel, course);

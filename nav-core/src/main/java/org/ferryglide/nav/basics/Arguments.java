@@ -1,7 +1,7 @@
 package org.ferryglide.nav.basics;
 
 /**
- * The checks at the door of every value type, so that one kind of mistake has one kind of message.
+ * The checks of what is put into a value type, so that one kind of mistake has one kind of message.
  *
  * <pre>{@code
  * this.heightMetres = Arguments.finite(heightMetres, "height", "metres");

@@ -5,7 +5,7 @@ import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.note.TextFormatException;
 import org.ferryglide.nav.reading.AngleReader;
 
-/** Checks and reading shared by the four bearings and the three doors between them. */
+/** Checks and reading shared by the four bearings and the three angles between them. */
 final class BearingText {
   private BearingText() {}
 

@@ -69,7 +69,7 @@ public final class BearingWorking implements Serializable {
     return takingOff(
         Working.titled("True to magnetic"),
         given(bearing),
-        door("Variation", "variation", variation.degreesEast()),
+        angle("Variation", "variation", variation.degreesEast()),
         "Magnetic bearing",
         "true",
         'M');
@@ -86,7 +86,7 @@ public final class BearingWorking implements Serializable {
     return adding(
         Working.titled("Magnetic to true"),
         given(bearing),
-        door("Variation", "variation", variation.degreesEast()),
+        angle("Variation", "variation", variation.degreesEast()),
         "True bearing",
         "magnetic",
         'T');
@@ -103,7 +103,7 @@ public final class BearingWorking implements Serializable {
     return takingOff(
         Working.titled("Magnetic to compass"),
         given(bearing),
-        door("Deviation", "deviation", deviation.degreesEast()),
+        angle("Deviation", "deviation", deviation.degreesEast()),
         "Compass bearing",
         "magnetic",
         'C');
@@ -120,7 +120,7 @@ public final class BearingWorking implements Serializable {
     return adding(
         Working.titled("Compass to magnetic"),
         given(bearing),
-        door("Deviation", "deviation", deviation.degreesEast()),
+        angle("Deviation", "deviation", deviation.degreesEast()),
         "Magnetic bearing",
         "compass",
         'M');
@@ -139,7 +139,7 @@ public final class BearingWorking implements Serializable {
     return takingOff(
         working,
         working.result(),
-        door("Deviation", "deviation", deviation.degreesEast()),
+        angle("Deviation", "deviation", deviation.degreesEast()),
         "Compass bearing",
         "magnetic",
         'C');
@@ -158,7 +158,7 @@ public final class BearingWorking implements Serializable {
     return adding(
         working,
         working.result(),
-        door("Variation", "variation", variation.degreesEast()),
+        angle("Variation", "variation", variation.degreesEast()),
         "True bearing",
         "magnetic",
         'T');
@@ -178,7 +178,7 @@ public final class BearingWorking implements Serializable {
     return takingOff(
         working,
         working.result(),
-        door("Deviation", "deviation", deviation.degreesEast(), "table, for that heading"),
+        angle("Deviation", "deviation", deviation.degreesEast(), "table, for that heading"),
         "Compass bearing",
         "magnetic",
         'C');
@@ -198,7 +198,7 @@ public final class BearingWorking implements Serializable {
         adding(
             working,
             given(heading),
-            door(
+            angle(
                 "Deviation",
                 "deviation",
                 table.deviationOn(heading).degreesEast(),
@@ -209,7 +209,7 @@ public final class BearingWorking implements Serializable {
     return adding(
         working,
         working.result(),
-        door("Variation", "variation", variation.degreesEast()),
+        angle("Variation", "variation", variation.degreesEast()),
         "True bearing",
         "magnetic",
         'T');
@@ -226,7 +226,7 @@ public final class BearingWorking implements Serializable {
     return takingOff(
         Working.titled("True to grid " + convergence.grid()),
         given(bearing),
-        door("Convergence", "convergence", convergence.degreesEast()),
+        angle("Convergence", "convergence", convergence.degreesEast()),
         "Grid bearing",
         "true",
         'G');
@@ -245,7 +245,7 @@ public final class BearingWorking implements Serializable {
     return adding(
         Working.titled("Grid " + convergence.grid() + " to true"),
         given(bearing),
-        door("Convergence", "convergence", convergence.degreesEast()),
+        angle("Convergence", "convergence", convergence.degreesEast()),
         "True bearing",
         "grid",
         'T');
@@ -268,7 +268,7 @@ public final class BearingWorking implements Serializable {
     return takingOff(
         working,
         working.result(),
-        door("Variation", "variation", variation.degreesEast()),
+        angle("Variation", "variation", variation.degreesEast()),
         "Magnetic bearing",
         "true",
         'M');
@@ -290,7 +290,7 @@ public final class BearingWorking implements Serializable {
     return takingOff(
         working,
         working.result(),
-        door("Convergence", "convergence", convergence.degreesEast()),
+        angle("Convergence", "convergence", convergence.degreesEast()),
         "Grid bearing",
         "true",
         'G');
@@ -363,47 +363,49 @@ public final class BearingWorking implements Serializable {
         name, Angles.reduced(exact), written, DEGREES, rounding.bearing(written, letter));
   }
 
-  /** A door between two norths, its name also in the lower case of a sentence, and its origin. */
-  private record Door(Figure figure, String inSentence, String origin) {}
+  /**
+   * The angle between two norths, its name also in the lower case of a sentence, and its origin.
+   */
+  private record NorthAngle(Figure figure, String inSentence, String origin) {}
 
-  private Door door(String name, String inSentence, double degreesEast) {
-    return door(name, inSentence, degreesEast, "");
+  private NorthAngle angle(String name, String inSentence, double degreesEast) {
+    return angle(name, inSentence, degreesEast, "");
   }
 
-  private Door door(String name, String inSentence, double degreesEast, String origin) {
+  private NorthAngle angle(String name, String inSentence, double degreesEast, String origin) {
     double byHand = rounding.round(degreesEast);
-    return new Door(
+    return new NorthAngle(
         new Figure(name, degreesEast, byHand, DEGREES_EAST, rounding.eastWest(byHand)),
         inSentence,
         origin);
   }
 
   private Working takingOff(
-      Working before, Figure from, Door door, String name, String fromNorth, char letter) {
-    Figure angle = door.figure;
+      Working before, Figure from, NorthAngle between, String name, String fromNorth, char letter) {
+    Figure angle = between.figure;
     String rule =
         angle.byHand() > 0.0
-            ? door.inSentence + " is east: take it from " + fromNorth
+            ? between.inSentence + " is east: take it from " + fromNorth
             : angle.byHand() < 0.0
-                ? door.inSentence + " is west: add it to " + fromNorth
-                : "no " + door.inSentence + ": the same as " + fromNorth;
+                ? between.inSentence + " is west: add it to " + fromNorth
+                : "no " + between.inSentence + ": the same as " + fromNorth;
     Figure result =
         bearing(name, from.exact() - angle.exact(), from.byHand() - angle.byHand(), letter);
-    return opened(before, from).given(door.origin, angle).then(rule, result, from, angle);
+    return opened(before, from).given(between.origin, angle).then(rule, result, from, angle);
   }
 
   private Working adding(
-      Working before, Figure from, Door door, String name, String fromNorth, char letter) {
-    Figure angle = door.figure;
+      Working before, Figure from, NorthAngle between, String name, String fromNorth, char letter) {
+    Figure angle = between.figure;
     String rule =
         angle.byHand() > 0.0
-            ? door.inSentence + " is east: add it to " + fromNorth
+            ? between.inSentence + " is east: add it to " + fromNorth
             : angle.byHand() < 0.0
-                ? door.inSentence + " is west: take it from " + fromNorth
-                : "no " + door.inSentence + ": the same as " + fromNorth;
+                ? between.inSentence + " is west: take it from " + fromNorth
+                : "no " + between.inSentence + ": the same as " + fromNorth;
     Figure result =
         bearing(name, from.exact() + angle.exact(), from.byHand() + angle.byHand(), letter);
-    return opened(before, from).given(door.origin, angle).then(rule, result, from, angle);
+    return opened(before, from).given(between.origin, angle).then(rule, result, from, angle);
   }
 
   /** The first conversion writes down what it starts from; the next goes on from its result. */

@@ -4,8 +4,8 @@ import java.io.Serializable;
 import org.ferryglide.nav.basics.Arguments;
 
 /**
- * The angle from magnetic north to where one compass in one boat points on one heading: the door
- * between magnetic and compass bearings.
+ * The angle from magnetic north to where one compass in one boat points on one heading: the only
+ * way between magnetic and compass bearings.
  *
  * <pre>{@code
  * Deviation nearTheStove = Deviation.ofDegreesEast(3);

@@ -14,7 +14,7 @@ import org.ferryglide.nav.note.TextFormatException;
  *
  * @param degrees angle from grid north, degrees, in [0, 360)
  * @param grid name of the grid, not empty, without square brackets; only a convergence of the same
- *     grid opens the door to true north
+ *     grid turns it into a true bearing
  */
 public record GridBearing(double degrees, String grid) implements Bearing, Serializable {
 

@@ -4,8 +4,8 @@ import java.io.Serializable;
 import org.ferryglide.nav.basics.Arguments;
 
 /**
- * The angle from true north to the north of a map grid at a place: the door between grid and true
- * bearings.
+ * The angle from true north to the north of a map grid at a place: the only way between grid and
+ * true bearings.
  *
  * <pre>{@code
  * GridConvergence convergence = GridConvergence.ofDegreesEast(0.8, "UTM 30N");

@@ -4,7 +4,7 @@ import java.io.Serializable;
 import org.ferryglide.nav.basics.Arguments;
 
 /**
- * The angle from true north to magnetic north at a place and date: the door between true and
+ * The angle from true north to magnetic north at a place and date: the only way between true and
  * magnetic bearings.
  *
  * <pre>{@code

@@ -4,7 +4,7 @@
  * <p>A bearing is only useful with its north. {@link TrueBearing} is measured from the meridian,
  * {@link MagneticBearing} from the local magnetic meridian, {@link GridBearing} from the upright
  * lines of a named map grid, {@link CompassBearing} from where one particular compass points on one
- * heading. They are different types, and the only doors between them are a {@link Variation}, a
+ * heading. They are different types, and what turns one into another is a {@link Variation}, a
  * {@link Deviation} and a {@link GridConvergence} that the caller supplies:
  *
  * <pre>{@code

@@ -29,7 +29,7 @@ public final class CoastStretch implements Serializable {
   private static final long serialVersionUID = 1L;
 
   /**
-   * Ends held as doubles and rhumb lines to 13.5 nanometres leave a piece this uncertain, metres: a
+   * Ends held as doubles and rhumb lines to 13.5 nanometres leave a leg this uncertain, metres: a
    * whole number of seconds and so little more is that number.
    */
   private static final double ROUNDING_METRES = 2e-8;
@@ -95,18 +95,18 @@ public final class CoastStretch implements Serializable {
   }
 
   /**
-   * The short straight pieces the stretch is made of.
+   * The short straight legs the stretch is made of.
    *
    * @return an unmodifiable list, in order
    */
-  public List<RhumbLeg> pieces() {
+  public List<RhumbLeg> legs() {
     return legs;
   }
 
   /**
    * How far it is along the shore.
    *
-   * @return the sum of the pieces
+   * @return the sum of the legs
    */
   public Distance length() {
     return Distance.ofMetres(lengthMetres);
@@ -180,7 +180,7 @@ public final class CoastStretch implements Serializable {
     return legs.hashCode();
   }
 
-  /** Ends, number of pieces and length. */
+  /** Ends, number of legs and length. */
   @Override
   public String toString() {
     return "coast stretch from "
@@ -189,7 +189,7 @@ public final class CoastStretch implements Serializable {
         + end()
         + " in "
         + legs.size()
-        + " pieces, "
+        + " legs, "
         + length();
   }
 }

@@ -92,7 +92,7 @@ public final class GridPoint implements Serializable {
   /**
    * Which way grid north lies here.
    *
-   * @return the door between grid and true bearings at this point
+   * @return the angle from true to grid north at this point
    */
   public GridConvergence convergence() {
     return GridConvergence.ofDegreesEast(Angles.shortWay(convergenceDegrees), grid.name());

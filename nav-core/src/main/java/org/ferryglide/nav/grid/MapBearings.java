@@ -71,7 +71,7 @@ public final class MapBearings implements Serializable {
   /**
    * Convergence at the place.
    *
-   * @return the door between grid and true north
+   * @return the angle between true and grid north
    */
   public GridConvergence convergence() {
     return point.convergence();
@@ -80,7 +80,7 @@ public final class MapBearings implements Serializable {
   /**
    * Variation at the place, as given.
    *
-   * @return the door between magnetic and true north
+   * @return the angle between true and magnetic north
    */
   public Variation variation() {
     return variation;

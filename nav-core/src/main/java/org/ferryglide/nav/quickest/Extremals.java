@@ -22,8 +22,10 @@ final class Extremals {
   /** Half the base of the difference quotients for the stream's gradient, metres. */
   private static final double GRADIENT_METRES = 5.0;
 
-  /** The end of a step is looked at from just before, so that a jump at a seam falls between. */
-  private static final double BEFORE_SEAM_SECONDS = 1e-3;
+  /**
+   * The end of a step is looked at from just before, so that a jump at a break point falls between.
+   */
+  private static final double BEFORE_BREAK_SECONDS = 1e-3;
 
   private final CraftMotion motion;
   private final double speed;
@@ -95,7 +97,7 @@ final class Extremals {
    */
   boolean step(double[] state, int offset, double time, double seconds) {
     double half = 0.5 * seconds;
-    double end = time + seconds - Math.min(BEFORE_SEAM_SECONDS, half);
+    double end = time + seconds - Math.min(BEFORE_BREAK_SECONDS, half);
     if (!slope(state, offset, time, slopes[0])
         || !slopeAfter(state, offset, slopes[0], half, time + half, slopes[1])
         || !slopeAfter(state, offset, slopes[1], half, time + half, slopes[2])

@@ -16,9 +16,9 @@ import org.ferryglide.nav.water.StreamField;
  * and the estimated position with leeway and stream.
  *
  * <p>Each entry is sailed along a rhumb line on the ellipsoid; the stream is taken at the craft's
- * own place and time by the midpoint of steps of at most a minute that stop at the seams of the
- * field, so that a stream steady or changing evenly with time is exact, and one that changes with
- * place is right to a few parts in a million of the run.
+ * own place and time by the midpoint of steps of at most a minute that stop at the break points of
+ * the field, so that a stream steady or changing evenly with time is exact, and one that changes
+ * with place is right to a few parts in a million of the run.
  *
  * <pre>{@code
  * DeadReckoning reckoning = DeadReckoning.of(slip, log, noon, streamField);

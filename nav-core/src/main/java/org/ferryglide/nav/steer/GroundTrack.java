@@ -18,9 +18,9 @@ import org.ferryglide.nav.position.Position;
  *
  * <p>It is what dangers are to be checked against: with one heading held it is not the line of the
  * leg. Between its {@link #points} it is a cubic in time that keeps the speed over the ground at
- * both ends of each piece; pieces end where the stream table has its seams and otherwise last ten
- * minutes at most, except in a stream that is the same everywhere, where a piece may last from seam
- * to seam.
+ * both ends of each piece; pieces end where the stream has its break points and otherwise last ten
+ * minutes at most, except in a stream that is the same everywhere, where a piece may last from one
+ * break point to the next.
  *
  * <pre>{@code
  * GroundTrack track = steered.groundTrack();

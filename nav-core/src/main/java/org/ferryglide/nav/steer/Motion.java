@@ -11,7 +11,7 @@ import org.ferryglide.nav.water.WindField;
  * One object serves one solution and is not shared between threads.
  */
 final class Motion {
-  /** Seams are this close together at most where a field says nothing of them, seconds. */
+  /** Break points are this close together at most where a field says nothing of them, seconds. */
   private static final double LONGEST_STEP = 600.0;
 
   /** How far apart headings are tried when the way to hold a course in wind is not plain. */
@@ -96,13 +96,13 @@ final class Motion {
   }
 
   double nextBreakAfter(double time) {
-    double seam = stream.nextBreakAfter(time);
-    return windy ? Math.min(seam, wind.nextBreakAfter(time)) : seam;
+    double next = stream.nextBreakAfter(time);
+    return windy ? Math.min(next, wind.nextBreakAfter(time)) : next;
   }
 
-  /** A smooth stretch between known seams of a uniform field needs no further cutting. */
-  double longestStep(double toSeam, boolean seamKnown) {
-    return uniform && seamKnown ? toSeam : LONGEST_STEP;
+  /** A smooth stretch between known break points of a uniform field needs no further cutting. */
+  double longestStep(double toBreak, boolean breakKnown) {
+    return uniform && breakKnown ? toBreak : LONGEST_STEP;
   }
 
   /** Takes stream and wind at a place and time; false if either is not known. */

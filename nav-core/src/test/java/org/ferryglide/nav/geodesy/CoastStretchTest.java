@@ -24,7 +24,7 @@ class CoastStretchTest {
         RhumbLeg.between(landing, point).length().metres()
             + RhumbLeg.between(point, beach).length().metres();
     assertEquals(sum, shore.length().metres());
-    assertEquals(2, shore.pieces().size());
+    assertEquals(2, shore.legs().size());
     assertEquals(landing, shore.start());
     assertEquals(beach, shore.end());
     assertTrue(shore.length().compareTo(shore.direct().length()) > 0);
@@ -42,7 +42,7 @@ class CoastStretchTest {
 
   @Test
   void pointsAlongGoRoundTheCorners() {
-    Distance first = shore.pieces().get(0).length();
+    Distance first = shore.legs().get(0).length();
     assertEquals(landing, shore.pointAt(Distance.ZERO));
     assertEquals(point, shore.pointAt(first));
     assertEquals(beach, shore.pointAt(shore.length()));

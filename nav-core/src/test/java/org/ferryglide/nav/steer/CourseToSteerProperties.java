@@ -263,8 +263,8 @@ class CourseToSteerProperties {
 
           @Override
           public double nextBreakAfter(double time) {
-            double seam = stream.nextBreakAfter(NOON_SECONDS + (time - NOON_SECONDS) / 2);
-            return NOON_SECONDS + 2 * (seam - NOON_SECONDS);
+            double next = stream.nextBreakAfter(NOON_SECONDS + (time - NOON_SECONDS) / 2);
+            return NOON_SECONDS + 2 * (next - NOON_SECONDS);
           }
 
           @Override

@@ -66,8 +66,8 @@ public final class HourlyStream implements StreamField {
   public double nextBreakAfter(double time) {
     double half = steps ? 0.5 : 0.0;
     double hour = Math.floor((time - start) / 3600.0 + half) + 1.0 - half;
-    double seam = start + hour * 3600.0;
-    return seam > time ? seam : seam + 3600.0;
+    double next = start + hour * 3600.0;
+    return next > time ? next : next + 3600.0;
   }
 
   @Override

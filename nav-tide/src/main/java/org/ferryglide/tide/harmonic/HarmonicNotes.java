@@ -21,9 +21,9 @@ final class HarmonicNotes {
             "Predicted from harmonic constants: the tide alone, without wind, air pressure and"
                 + " rivers."));
     for (double near : new double[] {seconds - DAY_SECONDS, seconds}) {
-      double seam = predictor.nextBreakAfter(near);
-      if (seam - near <= DAY_SECONDS) {
-        double step = predictor.value(seam) - predictor.value(Math.nextDown(seam));
+      double next = predictor.nextBreakAfter(near);
+      if (next - near <= DAY_SECONDS) {
+        double step = predictor.value(next) - predictor.value(Math.nextDown(next));
         if (Math.abs(step) >= STEP_METRES) {
           notes.add(
               Note.caution(

@@ -22,7 +22,7 @@ final class CosineShape implements PieceShape, Serializable {
   }
 
   @Override
-  public double nextKnot(int piece, double fraction) {
+  public double nextBreak(int piece, double fraction) {
     return 1.0;
   }
 

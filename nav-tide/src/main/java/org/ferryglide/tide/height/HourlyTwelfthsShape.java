@@ -49,7 +49,7 @@ final class HourlyTwelfthsShape implements PieceShape, Serializable {
   }
 
   @Override
-  public double nextKnot(int piece, double fraction) {
+  public double nextBreak(int piece, double fraction) {
     double hour = Math.floor(fraction * hours[piece]) + 1.0;
     return hour > lastWholeHour(piece) ? 1.0 : hour / hours[piece];
   }

@@ -14,8 +14,8 @@ import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
 
 /**
- * When a curve passes a level. Between its high and low waters and its seams a curve goes one way
- * only, so that it passes a level there at most once.
+ * When a curve passes a level. Between its high and low waters and its break points a curve goes
+ * one way only, so that it passes a level there at most once.
  */
 final class LevelSearch {
   /** Where the search for one passing ends, seconds. */
@@ -76,7 +76,7 @@ final class LevelSearch {
               : Double.POSITIVE_INFINITY;
       double end = Math.min(to, Math.min(turn, curve.nextBreakAfter(start)));
       double first = depth(start);
-      if (first >= 0.0 != inside) { // the height jumped at a seam
+      if (first >= 0.0 != inside) { // the height jumped at a break point
         passings.add(start);
         inside = !inside;
       }

@@ -53,7 +53,7 @@ final class NormalisedShape implements PieceShape, Serializable {
   }
 
   @Override
-  public double nextKnot(int piece, double fraction) {
+  public double nextBreak(int piece, double fraction) {
     return Math.min(
         springs.part(rising[piece]).nextPoint(fraction),
         neaps.part(rising[piece]).nextPoint(fraction));

@@ -15,7 +15,7 @@ interface PieceShape {
   double greatestSlopeChange(int piece);
 
   /** The first fraction above {@code fraction} at which the shape is not smooth, 1 if none. */
-  double nextKnot(int piece, double fraction);
+  double nextBreak(int piece, double fraction);
 
   /** Whether the tide may turn inside an interval too. */
   default boolean mayTurn() {

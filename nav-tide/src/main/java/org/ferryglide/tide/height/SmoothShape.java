@@ -76,7 +76,7 @@ final class SmoothShape implements PieceShape, Serializable {
   }
 
   @Override
-  public double nextKnot(int piece, double fraction) {
+  public double nextBreak(int piece, double fraction) {
     return 1.0;
   }
 }

@@ -210,13 +210,13 @@ public final class TableCurve implements TideCurve, Serializable {
     if (piece < 0 || epochSeconds >= endSeconds()) {
       return Double.POSITIVE_INFINITY;
     }
-    double knot = shape.nextKnot(piece, fraction(piece, epochSeconds));
-    while (knot < 1.0) {
-      double seam = table.seconds(piece) + knot * interval(piece);
-      if (seam > epochSeconds) {
-        return seam;
+    double next = shape.nextBreak(piece, fraction(piece, epochSeconds));
+    while (next < 1.0) {
+      double time = table.seconds(piece) + next * interval(piece);
+      if (time > epochSeconds) {
+        return time;
       }
-      knot = shape.nextKnot(piece, knot + 1e-9); // that knot is now, but for rounding
+      next = shape.nextBreak(piece, next + 1e-9); // that break is now, but for rounding
     }
     return table.seconds(piece + 1);
   }

@@ -16,9 +16,9 @@ import org.ferryglide.nav.water.Window;
  * The height of the tide as a continuous function of time, which knows its slope and how fast that
  * can change, so that its high and low waters are found for certain.
  *
- * <p>Between two seams (see {@link #nextBreakAfter}) the curve has a continuous slope. At a seam
- * the slope may jump, as the rule of twelfths does, and so may the height, as a year's prediction
- * does at New Year.
+ * <p>Between two break points (see {@link #nextBreakAfter}) the curve has a continuous slope. At a
+ * seam the slope may jump, as the rule of twelfths does, and so may the height, as a year's
+ * prediction does at New Year.
  *
  * <pre>{@code
  * TideCurve curve = TableCurve.cosine(table);
@@ -48,8 +48,8 @@ public interface TideCurve extends WaterLevel {
    * How fast the tide rises, without allocation.
    *
    * @param epochSeconds seconds since 1970-01-01T00:00:00Z
-   * @return metres a second, falling negative; at a seam the slope just after it; at the end of the
-   *     span the slope just before it; NaN if there are no data for that time
+   * @return metres a second, falling negative; at a break point the slope just after it; at the end
+   *     of the span the slope just before it; NaN if there are no data for that time
    */
   double slopeMetresPerSecond(double epochSeconds);
 
@@ -57,7 +57,7 @@ public interface TideCurve extends WaterLevel {
    * A bound on how fast the slope changes, from which the search for high and low waters knows
    * where none can be. It need not be reached; the closer it is, the faster the search.
    *
-   * @param fromSeconds start of a stretch without a seam inside, seconds since 1970
+   * @param fromSeconds start of a stretch without a break point inside, seconds since 1970
    * @param toSeconds end of that stretch, seconds since 1970
    * @return upper bound of the magnitude of the second derivative over the stretch, metres per
    *     second squared

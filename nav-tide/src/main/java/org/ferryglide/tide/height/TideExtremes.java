@@ -21,8 +21,8 @@ final class TideExtremes {
   /** Stretches are not halved below this, seconds. */
   private static final double RESOLUTION_SECONDS = 0.5;
 
-  /** How far from a seam its slopes are taken, seconds. */
-  private static final double BESIDE_SEAM_SECONDS = 1e-3;
+  /** How far from a break point its slopes are taken, seconds. */
+  private static final double BESIDE_BREAK_SECONDS = 1e-3;
 
   /** Slopes below this are level water: a millionth of a millimetre in a month, m/s. */
   private static final double LEVEL_METRES_PER_SECOND = 1e-16;
@@ -64,10 +64,10 @@ final class TideExtremes {
     double from = Math.max(fromSeconds, curve.startSeconds());
     double to = Math.min(toSeconds, curve.endSeconds());
     while (from < to) {
-      double seam = Math.min(curve.nextBreakAfter(from), to);
-      double margin = Math.min(BESIDE_SEAM_SECONDS, 0.25 * (seam - from));
-      search.smooth(from + margin, seam - margin, curve.greatestSlopeChange(from, seam));
-      from = seam;
+      double next = Math.min(curve.nextBreakAfter(from), to);
+      double margin = Math.min(BESIDE_BREAK_SECONDS, 0.25 * (next - from));
+      search.smooth(from + margin, next - margin, curve.greatestSlopeChange(from, next));
+      from = next;
     }
     return List.copyOf(search.found);
   }
@@ -116,9 +116,9 @@ final class TideExtremes {
     boolean stand = seconds - lastSeconds > 2.0 * RESOLUTION_SECONDS;
     double share = stand ? 0.5 : lastSlope / (lastSlope - slope);
     double turn = lastSeconds + share * (seconds - lastSeconds);
-    double seam = curve.nextBreakAfter(lastSeconds);
-    if (!stand && seam < seconds) {
-      turn = seam;
+    double next = curve.nextBreakAfter(lastSeconds);
+    if (!stand && next < seconds) {
+      turn = next;
     }
     found.add(
         new TideEvent(

@@ -22,7 +22,7 @@ final class TwelfthsShape implements PieceShape, Serializable {
   }
 
   @Override
-  public double nextKnot(int piece, double fraction) {
+  public double nextBreak(int piece, double fraction) {
     return (Math.floor(6.0 * fraction) + 1.0) / 6.0;
   }
 

@@ -178,8 +178,8 @@ class HarmonicPredictorTest {
     HarmonicConstants constants = Published.us(station);
     double largest = 0.0;
     for (int year = 2020; year <= 2030; year++) {
-      double seam = CalendarYears.startSeconds(year);
-      for (double time = seam - 43200.0; time <= seam + 43200.0; time += 1200.0) {
+      double newYear = CalendarYears.startSeconds(year);
+      for (double time = newYear - 43200.0; time <= newYear + 43200.0; time += 1200.0) {
         double before = DirectSum.ofYear(constants, year - 1, time);
         largest = Math.max(largest, Math.abs(before - DirectSum.ofYear(constants, year, time)));
       }
@@ -191,11 +191,11 @@ class HarmonicPredictorTest {
   void theHeightStepsAtNewYearOnly() {
     HarmonicConstants constants = Published.us(ANCHORAGE);
     HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.MID_YEAR);
-    double seam = CalendarYears.startSeconds(2026);
-    assertEquals(seam, predictor.nextBreakAfter(CalendarYears.startSeconds(2025)));
+    double newYear = CalendarYears.startSeconds(2026);
+    assertEquals(newYear, predictor.nextBreakAfter(CalendarYears.startSeconds(2025)));
     assertEquals(
-        DirectSum.ofYear(constants, 2026, seam) - DirectSum.ofYear(constants, 2025, seam),
-        predictor.value(seam) - predictor.value(Math.nextDown(seam)),
+        DirectSum.ofYear(constants, 2026, newYear) - DirectSum.ofYear(constants, 2025, newYear),
+        predictor.value(newYear) - predictor.value(Math.nextDown(newYear)),
         1e-8);
   }
 
@@ -223,9 +223,9 @@ class HarmonicPredictorTest {
     HarmonicPredictor atInstant =
         HarmonicPredictor.of(Published.us(ANCHORAGE), NodalConvention.AT_INSTANT);
     assertEquals(atInstant.at(held), predictor.at(held), 1e-7);
-    double seam = CalendarYears.startSeconds(2025);
-    assertEquals(predictor.value(Math.nextDown(seam)), predictor.value(seam), BLOCK_METRES);
-    assertEquals(Double.POSITIVE_INFINITY, predictor.nextBreakAfter(seam - 1.0));
+    double newYear = CalendarYears.startSeconds(2025);
+    assertEquals(predictor.value(Math.nextDown(newYear)), predictor.value(newYear), BLOCK_METRES);
+    assertEquals(Double.POSITIVE_INFINITY, predictor.nextBreakAfter(newYear - 1.0));
   }
 
   @Test

@@ -170,19 +170,19 @@ class TableCurveProperties {
   }
 
   @Property(seed = Seeds.SEED, tries = 300)
-  void seamsComeStrictlyLaterAndEndWithTheTable(@ForAll("tables") TideTable table) {
+  void breakPointsComeStrictlyLaterAndEndWithTheTable(@ForAll("tables") TideTable table) {
     for (TideCurve curve : Tables.curvesThrough(table)) {
       double seconds = curve.startSeconds() - 1.0;
-      int seams = 0;
+      int breaks = 0;
       while (seconds < curve.endSeconds()) {
         double next = curve.nextBreakAfter(seconds);
         assertTrue(next > seconds, curve::toString);
         seconds = next;
-        seams++;
+        breaks++;
       }
       assertEquals(curve.endSeconds(), seconds);
       assertEquals(Double.POSITIVE_INFINITY, curve.nextBreakAfter(seconds));
-      assertTrue(seams > table.pieces() && seams <= 18 * table.pieces() + 1, seams + " seams");
+      assertTrue(breaks > table.pieces() && breaks <= 18 * table.pieces() + 1, breaks + " breaks");
     }
   }
 

@@ -122,7 +122,7 @@ class TableCurveTest {
   }
 
   @Test
-  void theFirstSeamOfALaterTableIsItsStart() {
+  void theFirstBreakPointOfALaterTableIsItsStart() {
     TideCurve curve = TableCurve.cosine(SEMIDIURNAL);
     assertEquals(curve.startSeconds(), curve.nextBreakAfter(0.0));
     assertEquals(Double.POSITIVE_INFINITY, curve.nextBreakAfter(Double.NaN));

@@ -111,7 +111,7 @@ class TideExtremesTest {
   }
 
   @Test
-  void aJumpAtASeamIsATurnWhenTheTideTurnsThere() {
+  void aJumpAtABreakPointIsATurnWhenTheTideTurnsThere() {
     TideCurve sawtooth = new Sawtooth();
     List<TideEvent> waters = TideExtremes.between(sawtooth, -10_000.0, 10_000.0);
     assertEquals(1, waters.size());

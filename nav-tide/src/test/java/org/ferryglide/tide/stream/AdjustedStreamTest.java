@@ -39,7 +39,7 @@ class AdjustedStreamTest {
   }
 
   @Test
-  void seamsMoveAlong() {
+  void breakPointsMoveAlong() {
     AdjustedStream late = AdjustedStream.of(STREAM, 1, Duration.ofMinutes(20));
     double high = EpochSeconds.of(afterHigh(0));
     assertEquals(high + 1200, late.nextBreakAfter(high));

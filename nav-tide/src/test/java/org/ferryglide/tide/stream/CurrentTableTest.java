@@ -211,7 +211,7 @@ class CurrentTableTest {
   }
 
   @Test
-  void seamsOfA5090CurveAreItsCorners() {
+  void breakPointsOfA5090CurveAreItsCorners() {
     StreamCurve curve = REFERENCE.asCurve(FlowShape.FIFTY_NINETY);
     double slack = EpochSeconds.of(at("16:00"));
     assertEquals(slack + 3600, curve.nextBreakAfter(slack), 1e-6);

@@ -55,7 +55,7 @@ class HourlyStreamProperties {
   }
 
   @Property(seed = Seeds.SEED, tries = 100)
-  void noJumpAtAnySeam(
+  void noJumpAtAnyBreakPoint(
       @ForAll("tables") StreamTable table,
       @ForAll @Size(4) List<@IntRange(min = 660, max = 890) Integer> minutes,
       @ForAll boolean smooth) {
@@ -67,8 +67,8 @@ class HourlyStreamProperties {
     double start = EpochSeconds.of(StreamSamples.afterHigh(-6));
     // between knots at least a minute apart a part changes by at most about 40 m/s a minute
     double tolerance = CLOCK_SECONDS * 2.0;
-    int seams = 0;
-    for (double t = stream.nextBreakAfter(start); ; seams++) {
+    int breaks = 0;
+    for (double t = stream.nextBreakAfter(start); ; breaks++) {
       double next = stream.nextBreakAfter(t);
       if (next == Double.POSITIVE_INFINITY) {
         break;
@@ -79,7 +79,7 @@ class HourlyStreamProperties {
       assertEquals(before[1], at[1], tolerance);
       t = next;
     }
-    assertTrue(seams > 50, "every row is a seam");
+    assertTrue(breaks > 50, "every row is a break point");
   }
 
   @Property(seed = Seeds.SEED, tries = 200)

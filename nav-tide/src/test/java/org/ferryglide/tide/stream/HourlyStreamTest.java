@@ -264,7 +264,7 @@ class HourlyStreamTest {
   }
 
   @Test
-  void seamsAreTheRows() {
+  void breakPointsAreTheRows() {
     HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, USUAL_TIDE));
     double high = EpochSeconds.of(afterHigh(0));
     assertEquals(high, stream.nextBreakAfter(high - 1.0));

@@ -241,7 +241,7 @@ class StationFieldTest {
   }
 
   @Test
-  void seamsAndGreatestRateAreThoseOfTheStations() {
+  void breakPointsAndGreatestRateAreThoseOfTheStations() {
     StationField field = StationField.nearest(List.of(A, B, C), TEN_MILES);
     assertEquals(3.0, field.maxRate().get().knots(), ROUNDING);
     double high = EpochSeconds.of(StreamSamples.afterHigh(0));

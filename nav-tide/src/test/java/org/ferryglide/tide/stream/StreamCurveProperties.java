@@ -77,23 +77,23 @@ class StreamCurveProperties {
   }
 
   @Property(seed = Seeds.SEED, tries = 150)
-  void sineAndFiftyNinetyHaveNoJumpAtAnySeam(
+  void sineAndFiftyNinetyHaveNoJumpAtAnyBreakPoint(
       @ForAll("tables") CurrentTable table, @ForAll boolean sine) {
     StreamCurve curve = table.asCurve(sine ? FlowShape.SINE : FlowShape.FIFTY_NINETY);
     double[] at = new double[2];
     double[] before = new double[2];
     double first = EpochSeconds.of(START);
-    int seams = 0;
+    int breaks = 0;
     for (double t = curve.nextBreakAfter(first);
         t < Double.POSITIVE_INFINITY;
         t = curve.nextBreakAfter(t)) {
       assertTrue(curve.sample(t, at, 0) && curve.sample(Math.nextDown(t), before, 0));
       assertEquals(at[0], before[0], 1e-8); // 2.4e-7 s of a rise of 5 m/s in 40 minutes
       assertEquals(at[1], before[1], 1e-8);
-      seams++;
+      breaks++;
     }
     int pieces = table.events().size() - 1;
-    assertEquals(sine ? pieces : 3 * pieces, seams);
+    assertEquals(sine ? pieces : 3 * pieces, breaks);
   }
 
   @Property(seed = Seeds.SEED, tries = 150)
