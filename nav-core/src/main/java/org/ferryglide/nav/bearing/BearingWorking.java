@@ -316,7 +316,7 @@ public final class BearingWorking implements Serializable {
     return takingOff(
         working,
         working.result(),
-        door("Convergence", "convergence", convergence.degreesEast()),
+        angle("Convergence", "convergence", convergence.degreesEast()),
         "Grid bearing",
         "true",
         'G');
@@ -340,7 +340,7 @@ public final class BearingWorking implements Serializable {
     return takingOff(
         working,
         working.result(),
-        door("Deviation", "deviation", deviation.degreesEast()),
+        angle("Deviation", "deviation", deviation.degreesEast()),
         "Compass bearing",
         "magnetic",
         'C');
