@@ -16,13 +16,19 @@ final class Corridor {
   /** Places on either side of the way at each station. */
   private static final int ASIDE = 3;
 
+  /** The sharper a corner, the farther outside it is passed, up to three times the clearance. */
+  private static final double SHARPEST = 1.0 / 3.0;
+
   /** The corridor ends when it is this narrow, metres. */
   private static final double NARROWEST_METRES = 1.0;
 
   private static final double NARROWER = 0.45;
 
+  /** As a share of the first width: a wide corridor finds the side, a narrow one the corners. */
+  private static final double CORNERS_FROM = 0.3;
+
   /**
-   * More corners than this in a corridor are too many to be worth stations, the nearest go first.
+   * More corners than this in a corridor are too many to be worth stations.
    */
   private static final int MOST_CORNERS = 400;
 
@@ -32,6 +38,12 @@ final class Corridor {
   private final double[] cornerAlong;
 
   private final double[] cornerRight;
+
+  /** Corners are stations in corridors narrower than this, metres. */
+  private double withCorners;
+
+  /** Those of them that a narrowing can reach, by number. */
+  private int[] reachable = new int[0];
 
   Corridor(TrackTimes times, Waters waters, SearchPlane plane) {
     this.times = times;
@@ -61,6 +73,8 @@ final class Corridor {
         double outAlong = (a1 - a0) / before - (a2 - a1) / after;
         double outRight = (r1 - r0) / before - (r2 - r1) / after;
         double out = Math.hypot(outAlong, outRight);
+        double cosine = Math.sqrt(Math.max(0.0, 1.0 - 0.25 * out * out)); // of half the turn
+        double clear = Obstacles.CLEARANCE_METRES / Math.max(SHARPEST, cosine);
         if (out < 1e-6) { // a corner that is all but straight: to the right of the edge
           outAlong = -(r1 - r0) / before;
           outRight = (a1 - a0) / before;
@@ -68,8 +82,8 @@ final class Corridor {
         }
         corners.add(
             new double[] {
-              a1 + Obstacles.CLEARANCE_METRES * outAlong / out,
-              r1 + Obstacles.CLEARANCE_METRES * outRight / out
+              a1 + clear * outAlong / out,
+              r1 + clear * outRight / out
             });
       }
     }
@@ -79,6 +93,9 @@ final class Corridor {
   Way narrowed(Way way, double metres, int tracks) {
     Way best = way;
     double width = metres;
+    withCorners = CORNERS_FROM * metres;
+    // a way moves by the width of each pass at most, and looks as far aside from there
+    reachable = cornersWithin(way, metres * (1.0 + 1.0 / (1.0 - NARROWER)));
     times.setLenient(true);
     while (width > NARROWEST_METRES) {
       best = pass(best, width, tracks);
@@ -86,6 +103,48 @@ final class Corridor {
     }
     times.setLenient(false);
     return best;
+  }
+
+  /** Whether a corner lies within so many metres of a way. */
+  boolean hasCornersWithin(Way way, double metres) {
+    return cornersWithin(way, metres).length > 0;
+  }
+
+  private int[] cornersWithin(Way way, double metres) {
+    int[] within = new int[cornerAlong.length];
+    int n = 0;
+    for (int c = 0; c < cornerAlong.length; c++) {
+      boolean near = false;
+      for (int i = 0; i < way.tracks() && !near; i++) {
+        near = squareFrom(way, i, c, shareAt(way, i, c)) < metres * metres;
+      }
+      if (near) {
+        within[n++] = c;
+      }
+    }
+    return Arrays.copyOf(within, n);
+  }
+
+  /** How far along a track a corner lies abeam, as a share of it. */
+  private double shareAt(Way way, int i, int c) {
+    double along = way.along()[i + 1] - way.along()[i];
+    double right = way.right()[i + 1] - way.right()[i];
+    double square = along * along + right * right;
+    double share =
+        square == 0.0
+            ? 0.0
+            : ((cornerAlong[c] - way.along()[i]) * along + (cornerRight[c] - way.right()[i]) * right)
+                / square;
+    return Math.max(1e-6, Math.min(1.0 - 1e-6, share));
+  }
+
+  /** The square of a corner's distance from a place of a track. */
+  private double squareFrom(Way way, int i, int c, double share) {
+    double along =
+        cornerAlong[c] - way.along()[i] - share * (way.along()[i + 1] - way.along()[i]);
+    double right =
+        cornerRight[c] - way.right()[i] - share * (way.right()[i + 1] - way.right()[i]);
+    return along * along + right * right;
   }
 
   /** The same with the present way if no other can be made. */
@@ -116,27 +175,24 @@ final class Corridor {
               ? new Station(i, new double[] {a[i]}, new double[] {r[i]}, false, way.notBefore()[i])
               : across(way, i, a[i], r[i], width, false, i, way.notBefore()[i]));
     }
-    addCorners(stations, way, width);
+    if (width < withCorners) {
+      addCorners(stations, way, width);
+    }
     stations.sort(Comparator.comparingDouble(Station::track));
     return stations;
   }
 
   private void addCorners(List<Station> stations, Way way, double width) {
     int added = 0;
-    for (int c = 0; c < cornerAlong.length && added < MOST_CORNERS; c++) {
-      double nearest = width;
+    for (int k = 0; k < reachable.length && added < MOST_CORNERS; k++) {
+      int c = reachable[k];
+      double nearest = width * width;
       double track = Double.NaN;
       for (int i = 0; i < way.tracks(); i++) {
-        double da = way.along()[i + 1] - way.along()[i];
-        double dr = way.right()[i + 1] - way.right()[i];
-        double square = da * da + dr * dr;
-        double ca = cornerAlong[c] - way.along()[i];
-        double cr = cornerRight[c] - way.right()[i];
-        double share = square == 0.0 ? 0.0 : (ca * da + cr * dr) / square;
-        share = Math.max(1e-6, Math.min(1.0 - 1e-6, share));
-        double off = Math.hypot(ca - share * da, cr - share * dr);
-        if (off < nearest) {
-          nearest = off;
+        double share = shareAt(way, i, c);
+        double square = squareFrom(way, i, c, share);
+        if (square < nearest) {
+          nearest = square;
           track = i + share;
         }
       }

@@ -16,11 +16,14 @@ import org.ferryglide.nav.position.Position;
  * }</pre>
  */
 public final class Obstacles {
-  /** How far outside a corner a path turns, metres. */
+  /** How far off the lines of both edges a path turns at their corner, metres. */
   static final double CLEARANCE_METRES = 2.0;
 
-  /** A step that passes a corner nearer than this may be taken to cross it, metres. */
-  private static final double GRAZING_METRES = 0.3;
+  /**
+   * Edges are taken to be longer by this at both ends, so that a path turns so far outside a corner
+   * that the straight lines between its places a second apart clear it too, metres.
+   */
+  private static final double GRAZING_METRES = 1.5;
 
   private static final int MOST_SQUARES_A_SIDE = 256;
 

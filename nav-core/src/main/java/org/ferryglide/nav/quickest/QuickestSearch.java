@@ -45,11 +45,17 @@ public final class QuickestSearch {
 
   private static final int[] TRACKS = {32, 64, 128};
 
+  /** Cut into tracks too few for its bends a way takes longer by more than this. */
+  private static final double SPOILT = 1.005;
+
   /** Steps in which tracks are timed, on the line from start to goal. */
   private static final int[] STEPS = {64, 64, 128};
 
   /** What a round of relaxation must gain to be followed by another, as a share of the time. */
   private static final double[] SETTLED_SHARE = {1e-5, 1e-6, 1e-8};
+
+  /** How far aside a way is looked for among land when it is refined, as a share of the leg. */
+  private static final double LATER_RIM_SHARE = 0.01;
 
   private static final int FIRST_SWEEPS = 6;
 
@@ -160,11 +166,13 @@ public final class QuickestSearch {
    * made in any number.
    */
   private @Nullable Timed settled(Way way, int level) {
-    Way begun = way.evenly(TRACKS[level], times);
-    if (!waters.isOpen() || isBroken(begun)) {
-      begun = corridor.narrowed(way, level == 0 ? rimMetres : plane.length / 50.0, TRACKS[level]);
-    }
     times.stepAtMost(plane.length / STEPS[level]);
+    Way begun = cut(way, level);
+    int tracks = Math.max(TRACKS[level], begun.tracks());
+    double width = level == 0 ? rimMetres : LATER_RIM_SHARE * plane.length;
+    if (isBroken(begun) || !waters.isOpen() && corridor.hasCornersWithin(begun, width)) {
+      begun = corridor.narrowed(way, width, tracks);
+    }
     Way relaxed = relaxation.relaxed(begun, level == 0 ? FIRST_SWEEPS : 0, SETTLED_SHARE[level]);
     boolean last = level == TRACKS.length - 1;
     times.setLenient(!last);
@@ -172,10 +180,26 @@ public final class QuickestSearch {
     times.setLenient(false);
     if (last && Double.isNaN(seconds)) { // what chords cannot do, twice as many may
       relaxed =
-          relaxation.relaxed(relaxed.evenly(2 * TRACKS[level], times), 0, SETTLED_SHARE[level]);
+          relaxation.relaxed(relaxed.evenly(2 * tracks, times), 0, SETTLED_SHARE[level]);
       seconds = relaxed.arrival(times);
     }
     return Double.isNaN(seconds) ? null : new Timed(relaxed, seconds, Double.NaN);
+  }
+
+  /** The way in as few tracks as do not spoil it, but in as many as it has where it is refined. */
+  private Way cut(Way way, int level) {
+    times.setLenient(true);
+    double seconds = way.arrival(times);
+    Way even = way.evenly(TRACKS[level], times);
+    for (int finer = level + 1; finer < TRACKS.length; finer++) {
+      times.setLenient(true);
+      if (!(even.arrival(times) > SPOILT * seconds)) {
+        break;
+      }
+      even = way.evenly(TRACKS[finer], times);
+    }
+    times.setLenient(false);
+    return even;
   }
 
   /** Whether a way leads through what is not known, or may not be entered. */

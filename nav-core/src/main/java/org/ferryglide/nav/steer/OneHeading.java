@@ -76,6 +76,11 @@ final class OneHeading implements Follower {
         true);
   }
 
+  /** Whether the track last found ran along a jump of the stream, so that its time is rough. */
+  boolean isRough() {
+    return path.isRough();
+  }
+
   @Override
   public double arrival(LegFrame frame, double departure, double limit) {
     return arrival(

@@ -67,10 +67,13 @@ final class QuickestPath implements Follower {
     if (held != null && held.isReached() && motion.isUniform() && motion.isWindless()) {
       return held; // nothing is quicker where place does not matter
     }
+    boolean heldIsRough = oneHeading.isRough();
     Followed found = search(frame, departure, limit);
     if (held != null) {
       boolean quicker = held.isReached() && held.arrival() < found.arrival() - QUICKER_SECONDS;
-      return quicker ? held.with(NOT_FOUND) : found.isReached() ? found : held;
+      // pressed along a jump of the stream it gains metres that no craft can
+      boolean rough = found.isReached() && heldIsRough;
+      return quicker && !rough ? held.with(NOT_FOUND) : found.isReached() ? found : held;
     }
     if (found.isReached()) {
       return found;

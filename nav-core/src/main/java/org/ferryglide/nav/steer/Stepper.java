@@ -115,6 +115,14 @@ abstract class Stepper {
    */
   void setOut() {}
 
+  /**
+   * Whether the path ran along a jump of the field, to either side of it in turn by steps that grew
+   * with time: it may have got past the jump by metres before it could.
+   */
+  final boolean isRough() {
+    return shortSteps >= SHORT_STEPS;
+  }
+
   /** Puts the craft at a time and place. */
   final void start(double time, double state0, double state1) {
     this.time = time;

@@ -8,6 +8,9 @@ import org.ferryglide.nav.water.StreamField;
  * middle with the speed of a Gaussian's slope, strongest at its radius. They may turn with a tide.
  */
 final class Eddies {
+  /** Beyond so many radii, squared, an eddy is slack: less than 1e-9 of its greatest speed. */
+  private static final double FAR = 49.0;
+
   final int count;
   private final double[] x;
   private final double[] y;
@@ -69,7 +72,11 @@ final class Eddies {
     for (int i = 0; i < count; i++) {
       double dx = (px - x[i]) / radius[i];
       double dy = (py - y[i]) / radius[i];
-      double s = spin[i] * Math.exp(0.5 - 0.5 * (dx * dx + dy * dy));
+      double square = dx * dx + dy * dy;
+      if (square > FAR) {
+        continue;
+      }
+      double s = spin[i] * Math.exp(0.5 - 0.5 * square);
       if (tide != 0.0) {
         s *= Math.cos(tide * t + phase[i]);
       }

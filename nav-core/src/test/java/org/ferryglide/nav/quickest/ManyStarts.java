@@ -7,33 +7,65 @@ import java.util.Random;
 
 /**
  * A slow answer to the quickest path among {@link Eddies} that shares nothing with the library:
- * polygons in the plane, started in many shapes, each corner moved both ways by itself until no
+ * polygons in the plane, started in many shapes and from {@link GridStarts}, each corner moved both ways by itself until no
  * move helps, then halved and so on. Units are the patch's; the craft's speed is 1.
  */
 final class ManyStarts {
   private static final double NEVER = Double.POSITIVE_INFINITY;
 
+  private static final int GRID_WAYS = 4;
+
   private final Eddies eddies;
+  private final MadeGood madeGood;
   private final double goalX;
   private final double[] flow = new double[2];
   private boolean barred;
-  private double halfAsFine;
+  private double fine;
 
-  ManyStarts(Eddies eddies, double goalX) {
+  /** The speed made good on a course of a cosine and sine in a stream; NaN if there is none. */
+  interface MadeGood {
+    double speed(double east, double north, double c, double s);
+  }
+
+  ManyStarts(Eddies eddies, MadeGood madeGood, double goalX) {
     this.eddies = eddies;
+    this.madeGood = madeGood;
     this.goalX = goalX;
   }
 
-  /** The time of the best polygon of so many sides, from so many random starts. */
+  /**
+   * The time of the best polygon, from so many random starts and the ways over a grid, as the limit
+   * of ever more sides: halving them quarters what a polygon loses to the curve.
+   */
   double quickest(Random random, int starts, int sides) {
+    double[] best = best(random, starts, sides / 2);
+    double half = strictTime(best);
+    double[] finer = halved(best);
+    sweep(finer, 150, 0.005);
+    fine = strictTime(finer);
+    return fine - (half - fine) / 3.0;
+  }
+
+  private double[] best(Random random, int starts, int sides) {
     List<double[]> held = new ArrayList<>();
+    double least = NEVER;
     for (int i = 0; i < starts; i++) {
       double[] path = start(random, i, 10);
       sweep(path, 40, 0.4);
+      least = Math.min(least, time(path));
+      if (time(path) < 1.15 * least) {
+        path = halved(path);
+        sweep(path, 60, 0.15);
+        held.add(path);
+      }
+    }
+    for (double[] path : new GridStarts(this::side, goalX).ways(GRID_WAYS, 40)) {
+      sweep(path, 60, 0.1);
       held.add(path);
     }
     held.sort(Comparator.comparingDouble(path -> time(path)));
-    double best = NEVER;
+    double[] best = held.get(0);
+    least = NEVER;
     List<Double> seen = new ArrayList<>();
     for (double[] coarse : held) {
       double coarseTime = time(coarse);
@@ -41,34 +73,29 @@ final class ManyStarts {
       for (double other : seen) {
         again |= Math.abs(other - coarseTime) < 1e-4 * coarseTime;
       }
-      if (again || coarseTime > 1.06 * time(held.get(0)) || seen.size() >= 10) {
+      if (again || coarseTime > 1.06 * time(held.get(0)) || seen.size() >= 8) {
         continue;
       }
       seen.add(coarseTime);
       double[] path = coarse;
-      double stride = 0.15;
-      double before = NEVER;
-      for (int n = 20; n <= sides; n *= 2) {
+      double stride = 0.08;
+      while (path.length / 2 - 1 < sides && time(path) < (path.length < 200 ? 1.02 : 1.004) * least) {
         path = halved(path);
-        sweep(path, n > 40 ? 150 : 80, stride);
+        sweep(path, 100, stride);
         stride *= 0.5;
-        if (time(path) > 1.02 * best) {
-          break;
-        }
-        before = n < sides ? strictTime(path) : before;
       }
       double found = strictTime(path);
-      if (found < best) {
-        best = found;
-        halfAsFine = before;
+      if (path.length / 2 - 1 == sides && found < least) {
+        least = found;
+        best = path;
       }
     }
     return best;
   }
 
-  /** The time of the same path with half as many sides. */
-  double halfAsFine() {
-    return halfAsFine;
+  /** The time of the same path as a polygon. */
+  double polygon() {
+    return fine;
   }
 
   private double[] start(Random random, int number, int sides) {
@@ -153,6 +180,12 @@ final class ManyStarts {
     }
   }
 
+  /** The current triangle of a craft of speed 1 in calm air. */
+  static double calm(double east, double north, double c, double s) {
+    double across = north * c - east * s;
+    return east * c + north * s + Math.sqrt(1.0 - across * across);
+  }
+
   /** Infinite for a path that cannot be made. */
   private double strictTime(double[] path) {
     barred = false;
@@ -168,10 +201,15 @@ final class ManyStarts {
     return t;
   }
 
-  /** When the end of a side is reached, by the midpoint rule. */
   private double side(double[] path, int i, double started) {
-    double dx = path[2 * i + 2] - path[2 * i];
-    double dy = path[2 * i + 3] - path[2 * i + 1];
+    int at = 2 * i;
+    return side(path[at], path[at + 1], path[at + 2], path[at + 3], started);
+  }
+
+  /** When the end of a side is reached, by the midpoint rule. */
+  private double side(double x, double y, double toX, double toY, double started) {
+    double dx = toX - x;
+    double dy = toY - y;
     double length = Math.hypot(dx, dy);
     if (length < 1e-12) {
       return started;
@@ -186,9 +224,8 @@ final class ManyStarts {
       double guess = t;
       double v = Double.NaN;
       for (int twice = 0; twice < 2; twice++) {
-        eddies.at(path[2 * i] + share * dx, path[2 * i + 1] + share * dy, guess, flow);
-        double across = flow[1] * c - flow[0] * s;
-        v = flow[0] * c + flow[1] * s + Math.sqrt(1.0 - across * across);
+        eddies.at(x + share * dx, y + share * dy, guess, flow);
+        v = madeGood.speed(flow[0], flow[1], c, s);
         guess = t + 0.5 * each / v;
       }
       if (v > 0.05) {
