@@ -39,7 +39,9 @@ public class QuickestPathGrowthBenchmark {
   private int corners;
 
   private Leg leg = QuickestPathWaters.leg(miles);
-  private CourseToSteer solver = CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3.5)), QuickestPathWaters.tidalWaters(leg.start()));
+  private CourseToSteer solver =
+      CourseToSteer.with(
+          Craft.ofSpeed(Speed.ofKnots(3.5)), QuickestPathWaters.tidalWaters(leg.start()));
   private final Instant departure = Instant.parse("2026-06-14T10:00:00Z");
 
   /** Lays the leg among its islands. */

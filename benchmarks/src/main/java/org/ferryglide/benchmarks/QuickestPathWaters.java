@@ -21,8 +21,7 @@ final class QuickestPathWaters {
 
   /** A leg due north from the shore. */
   static Leg leg(double nauticalMiles) {
-    return RhumbLeg.from(
-        SHORE, TrueBearing.ofDegrees(0), Distance.ofNauticalMiles(nauticalMiles));
+    return RhumbLeg.from(SHORE, TrueBearing.ofDegrees(0), Distance.ofNauticalMiles(nauticalMiles));
   }
 
   /** An eastgoing parabola across the channel, its strength a sine of the tide's rhythm. */
@@ -77,9 +76,7 @@ final class QuickestPathWaters {
       double radius = metres * (1.0 + 0.35 * bays);
       island.add(
           GeodesicLeg.from(
-                  middle,
-                  TrueBearing.ofDegrees(Math.toDegrees(angle)),
-                  Distance.ofMetres(radius))
+                  middle, TrueBearing.ofDegrees(Math.toDegrees(angle)), Distance.ofMetres(radius))
               .end());
     }
     return island;

@@ -27,9 +27,7 @@ final class Corridor {
   /** As a share of the first width: a wide corridor finds the side, a narrow one the corners. */
   private static final double CORNERS_FROM = 0.3;
 
-  /**
-   * More corners than this in a corridor are too many to be worth stations.
-   */
+  /** More corners than this in a corridor are too many to be worth stations. */
   private static final int MOST_CORNERS = 400;
 
   private final TrackTimes times;
@@ -80,11 +78,7 @@ final class Corridor {
           outRight = (a1 - a0) / before;
           out = 1.0;
         }
-        corners.add(
-            new double[] {
-              a1 + clear * outAlong / out,
-              r1 + clear * outRight / out
-            });
+        corners.add(new double[] {a1 + clear * outAlong / out, r1 + clear * outRight / out});
       }
     }
   }
@@ -133,17 +127,16 @@ final class Corridor {
     double share =
         square == 0.0
             ? 0.0
-            : ((cornerAlong[c] - way.along()[i]) * along + (cornerRight[c] - way.right()[i]) * right)
+            : ((cornerAlong[c] - way.along()[i]) * along
+                    + (cornerRight[c] - way.right()[i]) * right)
                 / square;
     return Math.max(1e-6, Math.min(1.0 - 1e-6, share));
   }
 
   /** The square of a corner's distance from a place of a track. */
   private double squareFrom(Way way, int i, int c, double share) {
-    double along =
-        cornerAlong[c] - way.along()[i] - share * (way.along()[i + 1] - way.along()[i]);
-    double right =
-        cornerRight[c] - way.right()[i] - share * (way.right()[i + 1] - way.right()[i]);
+    double along = cornerAlong[c] - way.along()[i] - share * (way.along()[i + 1] - way.along()[i]);
+    double right = cornerRight[c] - way.right()[i] - share * (way.right()[i + 1] - way.right()[i]);
     return along * along + right * right;
   }
 

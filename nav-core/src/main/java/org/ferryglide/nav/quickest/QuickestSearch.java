@@ -179,8 +179,7 @@ public final class QuickestSearch {
     double seconds = relaxed.arrival(times);
     times.setLenient(false);
     if (last && Double.isNaN(seconds)) { // what chords cannot do, twice as many may
-      relaxed =
-          relaxation.relaxed(relaxed.evenly(2 * tracks, times), 0, SETTLED_SHARE[level]);
+      relaxed = relaxation.relaxed(relaxed.evenly(2 * tracks, times), 0, SETTLED_SHARE[level]);
       seconds = relaxed.arrival(times);
     }
     return Double.isNaN(seconds) ? null : new Timed(relaxed, seconds, Double.NaN);

@@ -7,8 +7,9 @@ import java.util.Random;
 
 /**
  * A slow answer to the quickest path among {@link Eddies} that shares nothing with the library:
- * polygons in the plane, started in many shapes and from {@link GridStarts}, each corner moved both ways by itself until no
- * move helps, then halved and so on. Units are the patch's; the craft's speed is 1.
+ * polygons in the plane, started in many shapes and from {@link GridStarts}, each corner moved both
+ * ways by itself until no move helps, then halved and so on. Units are the patch's; the craft's
+ * speed is 1.
  */
 final class ManyStarts {
   private static final double NEVER = Double.POSITIVE_INFINITY;
@@ -79,7 +80,8 @@ final class ManyStarts {
       seen.add(coarseTime);
       double[] path = coarse;
       double stride = 0.08;
-      while (path.length / 2 - 1 < sides && time(path) < (path.length < 200 ? 1.02 : 1.004) * least) {
+      while (path.length / 2 - 1 < sides
+          && time(path) < (path.length < 200 ? 1.02 : 1.004) * least) {
         path = halved(path);
         sweep(path, 100, stride);
         stride *= 0.5;

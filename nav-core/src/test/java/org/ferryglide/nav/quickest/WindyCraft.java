@@ -11,8 +11,7 @@ record WindyCraft(Eddies eddies, double windEast, double windNorth) implements C
 
   @Override
   public boolean flow(double latitude, double longitude, double time, double[] flow) {
-    eddies.at(
-        PlanePatch.x(longitude), PlanePatch.y(latitude), time / PlanePatch.UNIT_METRES, flow);
+    eddies.at(PlanePatch.x(longitude), PlanePatch.y(latitude), time / PlanePatch.UNIT_METRES, flow);
     flow[2] = windEast - flow[0];
     flow[3] = windNorth - flow[1];
     return true;
