@@ -153,7 +153,7 @@ final class DriftWalk extends Stepper {
     double span = time - fromTime;
     // The gap cannot close faster than this, so that no meeting lies within gap / closing.
     double closing =
-        speed + 1.25 * Math.max(Math.hypot(fromRate0, fromRate1), Math.hypot(rate0, rate1));
+        speed + 1.25 * Math.max(Earth.size(fromRate0, fromRate1), Earth.size(rate0, rate1));
     double now = fromTime;
     double gap = gap(0.0, span, from0, from1, fromRate0, fromRate1, now);
     while (now < time) {
@@ -191,7 +191,7 @@ final class DriftWalk extends Stepper {
       double now) {
     east = GroundTrack.cubic(part, span, from0, state0, fromRate0, rate0);
     north = GroundTrack.cubic(part, span, from1, state1, fromRate1, rate1);
-    return Math.hypot(targetEast - east, targetNorth - north) - speed * (now - startTime);
+    return Earth.size(targetEast - east, targetNorth - north) - speed * (now - startTime);
   }
 
   private void meet(

@@ -53,6 +53,11 @@ final class Earth {
     return metresPerLongitudeDegree(sine(latitudeDegrees)) / (A * RADIANS);
   }
 
+  /** The size of a vector of metres or metres a second, which cannot overflow. */
+  static double size(double east, double north) {
+    return Math.sqrt(east * east + north * north);
+  }
+
   /** A longitude in [-180, 180). */
   static double longitude(double degrees) {
     if (degrees >= -180.0 && degrees < 180.0) {

@@ -79,7 +79,7 @@ class HeadingPath extends Stepper {
 
   @Override
   void setOut() {
-    greatestStream = Math.max(greatestStream, Math.hypot(motion.streamEast, motion.streamNorth));
+    greatestStream = Math.max(greatestStream, Earth.size(motion.streamEast, motion.streamNorth));
     leastWaterSpeed = Math.min(leastWaterSpeed, motion.waterSpeed);
   }
 

@@ -68,6 +68,10 @@ final class LegFrame {
     }
   }
 
+  Leg leg() {
+    return leg;
+  }
+
   /** Whether one course serves the whole leg. */
   boolean isRhumb() {
     return rhumb;

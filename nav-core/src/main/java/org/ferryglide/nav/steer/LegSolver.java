@@ -10,6 +10,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
+import org.jspecify.annotations.Nullable;
 
 /** Steers legs for a {@link CourseToSteer}. Keeps room to work in, so it is not thread-safe. */
 final class LegSolver {
@@ -24,10 +25,18 @@ final class LegSolver {
    */
   private static final double LATEST = 95_617_584_000.0;
 
+  private static final int FRAMES = 8;
+
   private final CourseToSteer options;
   private final Motion motion;
   private final Follower follower;
   private final double longest;
+
+  /** The legs steered last, which a search asks for again at every departure. */
+  private final LegFrame[] frames = new LegFrame[FRAMES];
+
+  private int framesMade;
+  private PathDemand.@Nullable Scan scan;
 
   LegSolver(CourseToSteer options) {
     this.options = options;
@@ -46,10 +55,30 @@ final class LegSolver {
     }
   }
 
+  private LegFrame frame(Leg leg) {
+    for (int i = 0; i < Math.min(FRAMES, framesMade); i++) {
+      if (frames[i].leg() == leg) {
+        return frames[i];
+      }
+    }
+    LegFrame made = new LegFrame(leg);
+    frames[framesMade++ % FRAMES] = made;
+    return made;
+  }
+
+  private PathDemand demand(GroundTrack track) {
+    PathDemand.Scan known = scan;
+    if (known == null) {
+      known = new PathDemand.Scan(track, motion);
+      scan = known;
+    }
+    return known.of(track);
+  }
+
   /** Steers a leg from a departure in seconds since 1970, with or without the fields' own notes. */
   Outcome<SteeredLeg, NotPossible> solve(Leg leg, double departure, boolean withNotes) {
     refuseFarYears(departure);
-    LegFrame frame = new LegFrame(leg);
+    LegFrame frame = frame(leg);
     if (frame.length < NO_LENGTH_METRES) {
       return standStill(leg, frame, departure);
     }
@@ -58,7 +87,7 @@ final class LegSolver {
       return Outcome.ofUnsolved(followed.failure());
     }
     Outcome<SteeredLeg, NotPossible> outcome = weighed(leg, followed);
-    return withNotes ? outcome.map(steered -> Notes.added(steered, options)) : outcome;
+    return withNotes ? outcome.map(steered -> Notes.added(steered, frame, options)) : outcome;
   }
 
   /**
@@ -67,7 +96,7 @@ final class LegSolver {
    */
   double arrival(Leg leg, double departure) {
     refuseFarYears(departure);
-    LegFrame frame = new LegFrame(leg);
+    LegFrame frame = frame(leg);
     if (frame.length < NO_LENGTH_METRES) {
       return departure;
     }
@@ -76,7 +105,7 @@ final class LegSolver {
       return follower.arrival(frame, departure, departure + longest);
     }
     GroundTrack track = follower.follow(frame, departure, departure + longest).track();
-    return track == null || PathDemand.of(track, motion).crossShare() > most
+    return track == null || demand(track).crossShare() > most
         ? Double.NaN
         : track.endSeconds();
   }
@@ -89,7 +118,7 @@ final class LegSolver {
         && frame.length >= NO_LENGTH_METRES
         && motion.calmWaterSpeed() > 0.0) {
       for (Followed way : quickest.ways(frame, departure, departure + longest, most)) {
-        weighed(leg, way).solved().map(held -> Notes.added(held, options)).ifPresent(ways::add);
+        weighed(leg, way).solved().map(held -> Notes.added(held, frame, options)).ifPresent(ways::add);
       }
     }
     return ways;
@@ -135,7 +164,7 @@ final class LegSolver {
   /** Holds what the path asks of the craft against the limits. */
   private Outcome<SteeredLeg, NotPossible> weighed(Leg leg, Followed followed) {
     GroundTrack track = Objects.requireNonNull(followed.track());
-    PathDemand demand = PathDemand.of(track, motion);
+    PathDemand demand = demand(track);
     double most = options.limits().refuseAbove();
     if (demand.crossShare() > most) {
       double lacking = demand.crossWaterSpeed() * (demand.crossShare() / most - 1.0);
@@ -149,8 +178,10 @@ final class LegSolver {
               .by(Speed.ofMetresPerSecond(lacking)));
     }
     double effort = motion.calmWaterSpeed() * (track.endSeconds() - track.startSeconds());
-    List<Note> notes = new ArrayList<>(Notes.ofDemand(demand, options.limits()));
-    notes.addAll(followed.notes());
+    List<Note> notes = Notes.ofDemand(demand, options.limits());
+    if (!followed.notes().isEmpty()) {
+      notes.addAll(followed.notes());
+    }
     if (options.strategy().isQuickest()) {
       notes.add(Notes.greatestStream(track, demand, options.stream()));
     }

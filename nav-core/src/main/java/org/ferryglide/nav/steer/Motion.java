@@ -137,7 +137,7 @@ final class Motion {
       paddledNorth = waterNorth;
       return;
     }
-    double speed = Math.hypot(windEast, windNorth);
+    double speed = Earth.size(windEast, windNorth);
     // where the wind comes from, seen from the bow: ahead, and to starboard
     double ahead = -(windEast * sine + windNorth * cosine);
     double starboard = -(windEast * cosine - windNorth * sine);
@@ -203,7 +203,7 @@ final class Motion {
     double radians = Math.toRadians(heading);
     double sine = Math.sin(radians);
     double cosine = Math.cos(radians);
-    double speed = Math.hypot(windEast, windNorth);
+    double speed = Earth.size(windEast, windNorth);
     double ahead = -(windEast * sine + windNorth * cosine);
     double starboard = -(windEast * cosine - windNorth * sine);
     return response.leewayDegrees(Math.toDegrees(Math.atan2(starboard, ahead)), speed);

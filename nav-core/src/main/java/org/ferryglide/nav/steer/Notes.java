@@ -30,7 +30,7 @@ final class Notes {
 
   private Notes() {}
 
-  /** What is to be said of what the path asks of the craft. */
+  /** What is to be said of what the path asks of the craft; a list that may be added to. */
   static List<Note> ofDemand(PathDemand demand, SteeringLimits limits) {
     List<Note> notes = new ArrayList<>();
     if (demand.crossShare() > limits.warnAbove()) {
@@ -78,8 +78,7 @@ final class Notes {
   }
 
   /** That the path passes the end of the leg and is brought back to it. */
-  private static Optional<Note> passedEnd(SteeredLeg steered) {
-    LegFrame frame = new LegFrame(steered.leg());
+  private static Optional<Note> passedEnd(SteeredLeg steered, LegFrame frame) {
     double farthest = 0.0;
     GroundTrack track = steered.groundTrack();
     for (int point = 0; point <= track.pieces(); point++) {
@@ -123,7 +122,7 @@ final class Notes {
   }
 
   /** The same leg with what the stream has to say of itself along it. */
-  static SteeredLeg added(SteeredLeg steered, CourseToSteer options) {
+  static SteeredLeg added(SteeredLeg steered, LegFrame frame, CourseToSteer options) {
     Set<Note> notes = new LinkedHashSet<>(steered.notes());
     double duration = steered.groundTrack().endSeconds() - steered.groundTrack().startSeconds();
     double step = Math.max(HOUR, duration / (MOST_QUESTIONS - 2));
@@ -131,7 +130,7 @@ final class Notes {
       Explanation explanation = options.stream().explain(point.position(), point.time());
       notes.addAll(explanation.notes());
     }
-    passedEnd(steered).ifPresent(notes::add);
+    passedEnd(steered, frame).ifPresent(notes::add);
     windBeyondTable(steered, options).ifPresent(notes::add);
     return steered.withNotes(Collections.unmodifiableList(new ArrayList<>(notes)));
   }

@@ -38,7 +38,10 @@ final class OneHeading implements Follower {
   private final Motion motion;
   private final HeadingPath path;
   private final DriftWalk walk;
-  private final NearMisses trial;
+
+  /** Made when headings all round are first tried. */
+  private @Nullable NearMisses trial;
+
   private final double[] line = new double[2];
 
   /** The stretch that is being solved. */
@@ -61,7 +64,6 @@ final class OneHeading implements Follower {
     this.motion = motion;
     path = new HeadingPath(motion);
     walk = new DriftWalk(motion);
-    trial = new NearMisses(motion);
   }
 
   @Override
@@ -193,7 +195,7 @@ final class OneHeading implements Follower {
     double j01 = path.groundEast();
     double j11 = path.groundNorth();
     for (corrections = 1; corrections <= CORRECTIONS; corrections++) {
-      double miss = Math.hypot(east, north);
+      double miss = Earth.size(east, north);
       if (miss < CLOSE_METRES) {
         return answer(radians, time, limit);
       }
@@ -236,7 +238,7 @@ final class OneHeading implements Follower {
       east = nextEast;
       north = nextNorth;
     }
-    return Math.hypot(east, north) < CLOSE_ENOUGH_METRES && answer(radians, time, limit);
+    return Earth.size(east, north) < CLOSE_ENOUGH_METRES && answer(radians, time, limit);
   }
 
   private boolean answer(double radians, double time, double limit) {
@@ -284,7 +286,12 @@ final class OneHeading implements Follower {
   }
 
   private double[] nearMisses(double heading, double radiansApart, double limit) {
-    return trial.look(
+    NearMisses near = trial;
+    if (near == null) {
+      near = new NearMisses(motion);
+      trial = near;
+    }
+    return near.look(
         heading,
         startTime,
         startLatitude,

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.steer;
 
-import java.util.function.DoubleSupplier;
 import org.ferryglide.nav.plane.SteadyTriangle;
 
 /**
@@ -47,25 +46,13 @@ record PathDemand(
   /** Below this the path has no direction, metres a second. */
   private static final double NO_WAY = 1e-9;
 
-  /** Takes the measure of a track. */
-  static PathDemand of(GroundTrack track, Motion motion) {
-    Scan scan = new Scan(track, motion);
-    for (int piece = 0; piece < track.pieces(); piece++) {
-      double span = track.timeOf(piece + 1) - track.timeOf(piece);
-      if (span > 0.0) {
-        int looks =
-            Math.min(MOST_LOOKS, Math.max(FEWEST_LOOKS, (int) Math.ceil(span / LOOK_SECONDS)));
-        for (int i = 0; i <= looks; i++) {
-          scan.look(piece, (double) i / looks, 1.0 / looks);
-        }
-      }
-    }
-    scan.lookBetween();
-    return scan.result();
-  }
+  /** Takes the measure of tracks, in the same room. Not thread-safe. */
+  static final class Scan {
+    private static final int CROSS = 0;
+    private static final int SPARE = 1;
+    private static final int STREAM = 2;
 
-  private static final class Scan {
-    private final GroundTrack track;
+    private GroundTrack track;
     private final Motion motion;
     private final double drift;
     private final double[] ground = new double[4];
@@ -76,9 +63,9 @@ record PathDemand(
     private double lookedStream;
     private double lookedSpeed;
 
-    private final Worst cross = new Worst();
-    private final Worst spare = new Worst();
-    private final Worst stream = new Worst();
+    private final Worst cross = new Worst(CROSS);
+    private final Worst spare = new Worst(SPARE);
+    private final Worst stream = new Worst(STREAM);
 
     Scan(GroundTrack track, Motion motion) {
       this.track = track;
@@ -86,23 +73,48 @@ record PathDemand(
       this.drift = motion.driftFraction();
     }
 
-    void look(int piece, double part, double step) {
+    /** Takes the measure of a track. */
+    PathDemand of(GroundTrack another) {
+      track = another;
+      cross.clear();
+      spare.clear();
+      stream.clear();
+      for (int piece = 0; piece < track.pieces(); piece++) {
+        double span = track.timeOf(piece + 1) - track.timeOf(piece);
+        if (span > 0.0) {
+          int looks =
+              Math.min(MOST_LOOKS, Math.max(FEWEST_LOOKS, (int) Math.ceil(span / LOOK_SECONDS)));
+          for (int i = 0; i <= looks; i++) {
+            look(piece, (double) i / looks, 1.0 / looks);
+          }
+        }
+      }
+      lookBetween();
+      return result();
+    }
+
+    private void look(int piece, double part, double step) {
       if (measure(piece, part)) {
-        cross.take(lookedShare, piece, part, step, this);
-        spare.take(-lookedSpare, piece, part, step, this);
-        stream.take(lookedStream, piece, part, step, this);
+        cross.take(piece, part, step, this);
+        spare.take(piece, part, step, this);
+        stream.take(piece, part, step, this);
       }
     }
 
     /** Looks at the top of the parabola through the worst look and its neighbours. */
-    void lookBetween() {
-      cross.refine(this, () -> lookedShare);
-      spare.refine(this, () -> -lookedSpare);
-      stream.refine(this, () -> lookedStream);
+    private void lookBetween() {
+      cross.refine(this);
+      spare.refine(this);
+      stream.refine(this);
+    }
+
+    /** What was looked at last, the greater the worse. */
+    private double looked(int what) {
+      return what == CROSS ? lookedShare : what == SPARE ? -lookedSpare : lookedStream;
     }
 
     /** The same for a time; false outside the track. */
-    boolean measureAt(double time) {
+    private boolean measureAt(double time) {
       if (!(time > track.startSeconds() && time < track.endSeconds())) {
         return false;
       }
@@ -113,7 +125,7 @@ record PathDemand(
     }
 
     /** Takes what one moment asks; false where that is not known. */
-    boolean measure(int piece, double part) {
+    private boolean measure(int piece, double part) {
       double from = track.timeOf(piece);
       double span = track.timeOf(piece + 1) - from;
       double inside = Math.min(INSIDE_SECONDS, 0.25 * span);
@@ -128,8 +140,8 @@ record PathDemand(
       double setEast = motion.streamEast + drift * motion.windEast;
       double setNorth = motion.streamNorth + drift * motion.windNorth;
       lookedSpeed =
-          motion.windy ? Math.hypot(east - setEast, north - setNorth) : motion.calmWaterSpeed();
-      double way = Math.hypot(east, north);
+          motion.windy ? Earth.size(east - setEast, north - setNorth) : motion.calmWaterSpeed();
+      double way = Earth.size(east, north);
       if (way < NO_WAY) {
         return false;
       }
@@ -139,11 +151,11 @@ record PathDemand(
       lookedShare = paddled ? Math.min(1.0, Math.abs(across) / lookedSpeed) : 0.0;
       lookedSpare = lookedSpeed - SteadyTriangle.leastWaterSpeed(along, across);
       lookedStream =
-          paddled ? Math.hypot(motion.streamEast, motion.streamNorth) / lookedSpeed : 0.0;
+          paddled ? Earth.size(motion.streamEast, motion.streamNorth) / lookedSpeed : 0.0;
       return true;
     }
 
-    PathDemand result() {
+    private PathDemand result() {
       return new PathDemand(
           Math.max(0.0, cross.value),
           cross.time,
@@ -158,16 +170,31 @@ record PathDemand(
 
   /** The greatest of what was looked at. */
   private static final class Worst {
-    double value = Double.NEGATIVE_INFINITY;
+    private final int what;
+    double value;
     double time;
     double latitude;
     double longitude;
     double speed;
-    private int piece = -1;
+    private int piece;
     private double part;
     private double step;
 
-    void take(double looked, int piece, double part, double step, Scan scan) {
+    Worst(int what) {
+      this.what = what;
+    }
+
+    void clear() {
+      value = Double.NEGATIVE_INFINITY;
+      time = 0.0;
+      latitude = 0.0;
+      longitude = 0.0;
+      speed = 0.0;
+      piece = -1;
+    }
+
+    void take(int piece, double part, double step, Scan scan) {
+      double looked = scan.looked(what);
       if (looked > value) {
         value = looked;
         time = scan.lookedTime;
@@ -180,41 +207,41 @@ record PathDemand(
       }
     }
 
-    void refine(Scan scan, DoubleSupplier looked) {
+    void refine(Scan scan) {
       if (piece < 0) {
         return;
       }
       if (part < 0.5 * step || part > 1.0 - 0.5 * step) { // at an end of its piece
-        halve(scan, looked);
+        halve(scan);
         return;
       }
       double middle = part;
       if (!scan.measure(piece, middle - step)) {
         return;
       }
-      double before = looked.getAsDouble();
+      double before = scan.looked(what);
       if (!scan.measure(piece, middle + step)) {
         return;
       }
-      double after = looked.getAsDouble();
+      double after = scan.looked(what);
       double bend = before - 2.0 * value + after;
       if (bend < 0.0) {
         double top = middle + 0.5 * step * (before - after) / bend;
         if (scan.measure(piece, Math.min(1.0, Math.max(0.0, top)))) {
-          take(looked.getAsDouble(), piece, top, step, scan);
+          take(piece, top, step, scan);
         }
       }
     }
 
     /** Moves to the better side in ever smaller steps, into the next piece if need be. */
-    private void halve(Scan scan, DoubleSupplier looked) {
+    private void halve(Scan scan) {
       double length = step * (scan.track.timeOf(piece + 1) - scan.track.timeOf(piece));
       for (int i = 0; i < HALVINGS; i++) {
         length *= 0.5;
         double at = time;
         for (double side = -1.0; side <= 1.0; side += 2.0) {
           if (scan.measureAt(at + side * length)) {
-            take(looked.getAsDouble(), piece, part, step, scan);
+            take(piece, part, step, scan);
           }
         }
       }

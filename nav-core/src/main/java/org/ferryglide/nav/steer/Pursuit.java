@@ -89,7 +89,7 @@ final class Pursuit extends Stepper implements Follower {
     double middle = Earth.sine(0.5 * (latitude + targetLatitude));
     double north = (targetLatitude - latitude) * Earth.metresPerLatitudeDegree(middle);
     double east = (targetLongitude - longitude) * Earth.metresPerLongitudeDegree(middle);
-    distance = Math.hypot(east, north);
+    distance = Earth.size(east, north);
     bearingSine = distance == 0.0 ? 0.0 : east / distance;
     bearingCosine = distance == 0.0 ? 1.0 : north / distance;
     motion.head(bearingSine, bearingCosine);

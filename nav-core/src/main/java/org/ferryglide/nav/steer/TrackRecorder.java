@@ -7,7 +7,7 @@ final class TrackRecorder {
   /** Numbers kept for a piece: its start, the rates at both ends, and the heading at its start. */
   static final int WIDTH = 8;
 
-  private double[] rows = new double[8 * WIDTH];
+  private double[] rows = {}; // many a craft is followed for its arrival alone
   private int count;
 
   void clear() {
@@ -35,7 +35,7 @@ final class TrackRecorder {
       double toLongitudeRate,
       double headingDegrees) {
     if ((count + 1) * WIDTH > rows.length) {
-      rows = Arrays.copyOf(rows, 2 * rows.length);
+      rows = Arrays.copyOf(rows, Math.max(4 * WIDTH, 2 * rows.length));
     }
     int at = count++ * WIDTH;
     rows[at] = time;
