@@ -105,9 +105,7 @@ final class LegSolver {
       return follower.arrival(frame, departure, departure + longest);
     }
     GroundTrack track = follower.follow(frame, departure, departure + longest).track();
-    return track == null || demand(track).crossShare() > most
-        ? Double.NaN
-        : track.endSeconds();
+    return track == null || demand(track).crossShare() > most ? Double.NaN : track.endSeconds();
   }
 
   /** The quickest path and others that take little longer, as far as the limits allow them. */
@@ -118,7 +116,10 @@ final class LegSolver {
         && frame.length >= NO_LENGTH_METRES
         && motion.calmWaterSpeed() > 0.0) {
       for (Followed way : quickest.ways(frame, departure, departure + longest, most)) {
-        weighed(leg, way).solved().map(held -> Notes.added(held, frame, options)).ifPresent(ways::add);
+        weighed(leg, way)
+            .solved()
+            .map(held -> Notes.added(held, frame, options))
+            .ifPresent(ways::add);
       }
     }
     return ways;

@@ -1,0 +1,154 @@
+package org.ferryglide.benchmarks;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeMap;
+import org.openjdk.jmh.results.Result;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.TimeValue;
+
+/**
+ * Measures how costs grow and writes {@code curves.csv} and one SVG plot a curve.
+ *
+ * <p>{@code CostCurves FOLDER}: departures by legs, samples by constituents, looks at a stream by
+ * stations, looks by points of the coast, comparisons of legs by cores. Times are those of {@link
+ * BenchmarkTable}: the one that a tenth of the iterations beat.
+ */
+public final class CostCurves {
+  private CostCurves() {}
+
+  /** One family of curves: a benchmark, what grows along the axis, and what tells the curves. */
+  private record Curve(
+      String name, String benchmark, String axis, String[] values, String series, String[] of) {}
+
+  private static final List<Curve> CURVES =
+      List.of(
+          new Curve(
+              "departures",
+              "DepartureCurveBenchmark.search",
+              "departures",
+              new String[] {"12", "144", "2016"},
+              "legs",
+              new String[] {"1", "4", "16"}),
+          new Curve(
+              "samples",
+              "SampleCurveBenchmark.fill",
+              "samples",
+              new String[] {"10", "100", "1000", "10000", "100000"},
+              "constituents",
+              new String[] {"4", "12", "37"}),
+          new Curve(
+              "stations",
+              "StationCurveBenchmark.looksBehindShores",
+              "evaluations",
+              new String[] {"1", "100", "10000"},
+              "stationCount",
+              new String[] {"1", "10", "40"}),
+          new Curve(
+              "coast",
+              "StationCurveBenchmark.looksBehindShores",
+              "coastPoints",
+              new String[] {"0", "10", "100", "400", "1000", "4000", "10000"},
+              "stationCount",
+              new String[] {"10", "40"}),
+          new Curve(
+              "legs",
+              "CoreCurveBenchmark.compare",
+              "legs",
+              new String[] {"1000", "10000", "100000", "400000"},
+              "cores",
+              cores()));
+
+  private static String[] cores() {
+    List<String> cores = new ArrayList<>();
+    for (int n = 1; n <= Runtime.getRuntime().availableProcessors(); n *= 2) {
+      cores.add("" + n);
+    }
+    return cores.toArray(new String[0]);
+  }
+
+  /**
+   * Measures and writes.
+   *
+   * @param arguments the folder to write into
+   * @throws IOException if a file cannot be written
+   */
+  public static void main(String[] arguments) throws IOException {
+    if (arguments.length != 1) {
+      System.err.println("CostCurves FOLDER");
+      System.exit(2);
+    }
+    Path folder = Files.createDirectories(Path.of(arguments[0]));
+    StringBuilder csv = new StringBuilder("curve,series,of,axis,value,ns,ns_each\n");
+    for (Curve curve : CURVES) {
+      CurvePlot plot = new CurvePlot(curve.axis(), "ns", curve.series());
+      try {
+        for (String[] row : measure(curve)) {
+          csv.append(String.join(",", row)).append('\n');
+          plot.add(row[2], Double.parseDouble(row[4]), Double.parseDouble(row[5]));
+        }
+      } catch (RunnerException e) {
+        System.err.println("A benchmark failed: " + e.getMessage());
+        System.exit(1);
+      }
+      Files.writeString(folder.resolve(curve.name() + ".svg"), plot.svg(), StandardCharsets.UTF_8);
+    }
+    Files.writeString(folder.resolve("curves.csv"), csv, StandardCharsets.UTF_8);
+    System.out.print(csv);
+  }
+
+  /** Rows of the table, by series and then along the axis. */
+  private static List<String[]> measure(Curve curve) throws RunnerException {
+    TimeValue iteration = TimeValue.milliseconds(20);
+    ChainedOptionsBuilder options =
+        new OptionsBuilder()
+            .include("\\." + curve.benchmark().replace(".", "\\.") + "$")
+            .shouldFailOnError(true)
+            .warmupIterations(5)
+            .warmupTime(TimeValue.milliseconds(100))
+            .measurementIterations(BenchmarkTable.ITERATIONS / 2)
+            .measurementTime(iteration)
+            .param(curve.axis(), curve.values())
+            .param(curve.series(), curve.of());
+    if (curve.name().equals("stations")) {
+      options = options.param("coastPoints", "400");
+    } else if (curve.name().equals("coast")) {
+      options = options.param("evaluations", "1");
+    }
+    TreeMap<Double, String[]> rows = new TreeMap<>();
+    for (RunResult run : new Runner(options.build()).run()) {
+      String series = run.getParams().getParam(curve.series());
+      String value = run.getParams().getParam(curve.axis());
+      Result<?> result = run.getPrimaryResult();
+      double ns =
+          result.getStatistics().getPercentile(BenchmarkTable.FASTEST_PERCENT)
+              * (result.getScoreUnit().startsWith("us") ? 1e3 : 1.0);
+      double each = ns / Math.max(1.0, curve.name().equals("coast") ? 1.0 : parse(value));
+      rows.put(
+          1e9 * parse(series) + parse(value),
+          new String[] {
+            curve.name(),
+            curve.series(),
+            series,
+            curve.axis(),
+            value,
+            String.format(Locale.ROOT, "%.1f", ns),
+            String.format(Locale.ROOT, "%.2f", each)
+          });
+    }
+    return new ArrayList<>(rows.values());
+  }
+
+  private static double parse(String number) {
+    return Double.parseDouble(number);
+  }
+}
