@@ -5,21 +5,31 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import org.ferryglide.nav.bearing.CompassBearing;
 import org.ferryglide.nav.bearing.Deviation;
+import org.ferryglide.nav.bearing.GridBearing;
+import org.ferryglide.nav.bearing.GridConvergence;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.magnetic.CompassRose;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Published problems worked line by line. Sources: E. G. Draper, Lectures in Navigation, US Naval
- * Auxiliary Reserve, 1918 (Project Gutenberg 27642); tolerances are half a printed digit.
+ * Published problems worked line by line, to their printed intermediate figures. Sources: E. G.
+ * Draper, Lectures in Navigation, US Naval Auxiliary Reserve, 1918 (Project Gutenberg 27642); US
+ * Coast Guard deck examination question bank; US War Department TM 1-900, Mathematics for Air Crew
+ * Trainees, 1942; US Army Soldier's Manual of Common Tasks; the others are named beside them.
+ * Tolerances are half a printed digit.
  */
 class PublishedProblemsTest {
   private static final double HALF_DEGREE = 0.55;
   private static final double HALF_TENTH = 0.05;
+
+  /** Of arc, in degrees. */
+  private static final double HALF_MINUTE = 0.5 / 60.0;
 
   /** Compass, variation and deviation (east positive), the printed true bearing or course. */
   @ParameterizedTest
@@ -68,5 +78,113 @@ class PublishedProblemsTest {
             Velocity.ofSetAndRate(TrueBearing.ofDegrees(set), Speed.ofKnots(rate)));
     assertEquals(madeGood, problem.exact("Speed made good"), HALF_TENTH);
     assertEquals(minutes, problem.answer(), HALF_TENTH);
+  }
+
+  /** US Coast Guard bank: 236 to make good, wind SSE, a degree of leeway, variation 8E, deviation 1E. */
+  @Test
+  void leewayVariationAndDeviation() {
+    Problem leeway =
+        SteeringProblems.leeway(
+            TrueBearing.ofDegrees(236),
+            TrueBearing.ofDegrees(157.5),
+            1.0,
+            Variation.ofDegreesEast(8));
+    assertEquals(235.0, leeway.exact("True heading"), HALF_DEGREE);
+    assertEquals(227.0, leeway.answer(), HALF_DEGREE);
+    Problem compass =
+        BearingProblems.trueToCompass(
+            TrueBearing.ofDegrees(leeway.exact("True heading")),
+            Variation.ofDegreesEast(8),
+            Deviation.ofDegreesEast(1));
+    assertEquals(226.0, compass.answer(), HALF_DEGREE);
+  }
+
+  /** TM 1-900: heading 315 at 150, wind from 45 at 30, for an hour: track 304, 153 over the ground. */
+  @Test
+  void headingAndDriftOfAnHour() {
+    Problem problem =
+        ReckoningProblems.estimatedPosition(
+            TrueBearing.ofDegrees(315),
+            0.0,
+            Speed.ofKnots(150),
+            60.0,
+            Velocity.ofSetAndRate(TrueBearing.ofDegrees(225), Speed.ofKnots(30)));
+    assertEquals(150.0, problem.exact("Run"), HALF_TENTH);
+    assertEquals(30.0, problem.exact("Drift"), HALF_TENTH);
+    assertEquals(153.0, problem.exact("Distance made good"), 0.5);
+    assertEquals(304.0, problem.answer(), HALF_DEGREE);
+  }
+
+  /** Soldier's Manual: a grid-magnetic angle of 9 east, 190 magnetic is 199 on the grid. */
+  @Test
+  void gridToMagnetic() {
+    Problem problem =
+        BearingProblems.gridToMagnetic(
+            GridBearing.ofDegrees(199, "map"),
+            GridConvergence.ofDegreesEast(0, "map"),
+            Variation.ofDegreesEast(9));
+    assertEquals(190.0, problem.answer(), HALF_DEGREE);
+  }
+
+  /**
+   * Course, speed, set, rate; the printed water track and speed made good. Rows 1 and 2: answers to
+   * practice of a US piloting course, chapter X, plotted and printed to five degrees; row 3: a course
+   * of coastal navigation, 20 NM along 075 at 10 knots, which prints 085 and 11.6.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "90, 5, 210, 2, 70, 3.7, 2.5, 0.1",
+    "150, 5.3, 50, 3.5, 190, 3.4, 2.5, 0.1",
+    "75, 10, 30, 2.5, 85, 11.6, 0.5, 0.05"
+  })
+  void currentTriangles(
+      double course,
+      double speed,
+      double set,
+      double rate,
+      double waterTrack,
+      double madeGood,
+      double degrees,
+      double knots) {
+    Problem problem =
+        SteeringProblems.timeInStream(
+            TrueBearing.ofDegrees(course),
+            Distance.ofNauticalMiles(20),
+            Speed.ofKnots(speed),
+            Velocity.ofSetAndRate(TrueBearing.ofDegrees(set), Speed.ofKnots(rate)));
+    assertEquals(waterTrack, problem.exact("Water track"), degrees);
+    assertEquals(madeGood, problem.exact("Speed made good"), knots);
+  }
+
+  /** Course 347, a mark bears 307 and then 267: 40 and 80 on the bow, as far off as the run. */
+  @Test
+  void doublingTheAngle() {
+    Problem problem = DistanceOffProblems.bowBearings(Distance.ofNauticalMiles(1.0), 40, 80);
+    assertEquals(40.0, problem.exact("Angle between"), HALF_DEGREE);
+    assertEquals(1.0, problem.answer(), HALF_TENTH);
+  }
+
+  /**
+   * Roses carried forward, published: 0°40'E 1990 (5'E) in 2004 is 1°50'E; 18°00'E 2002 (5'W) in
+   * 2009 is 17°25'E; 3°45'W 1988 (6'E) in 1991 is 3°27'W, an item of examination style.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "0°40'E 1990 (5'E), 2004, 70, 110",
+    "18°00'E 2002 (5'W), 2009, -35, 1045",
+    "3°45'W 1988 (6'E), 1991, 18, -207"
+  })
+  void rosesCarriedForward(String rose, int year, double changeMinutes, double minutesEast) {
+    Problem problem =
+        ChartProblems.roseCarriedForward(TrueBearing.ofDegrees(90), CompassRose.parse(rose), year);
+    assertEquals(changeMinutes / 60.0, problem.exact("Change since"), HALF_MINUTE);
+    assertEquals(minutesEast / 60.0, problem.exact("Variation"), HALF_MINUTE);
+  }
+
+  /** Bowditch 2024, table 12, is made with other air: 80 ft and 35 ft print 17.4, this rule 17.1. */
+  @Test
+  void aLightAtItsGeographicRange() {
+    Problem problem = DistanceOffProblems.risingLight(80 * 0.3048, 35 * 0.3048);
+    assertEquals(17.4, problem.answer(), 0.02 * 17.4);
   }
 }

@@ -88,7 +88,7 @@ public final class Worksheet {
       body.element("h2", exercise.number() + ". " + exercise.answer());
       body.element("p", exercise.story());
       body.add(WorkingTable.of(exercise.problem().working())).line();
-      ProblemPicture.of(exercise.problem(), "exercise-" + exercise.number())
+      WorkingPicture.of("exercise-" + exercise.number(), exercise.problem())
           .ifPresent(picture -> body.add(picture.inline()));
       body.close().line();
     }
