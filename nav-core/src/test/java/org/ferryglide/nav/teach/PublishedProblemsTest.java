@@ -80,7 +80,10 @@ class PublishedProblemsTest {
     assertEquals(minutes, problem.answer(), HALF_TENTH);
   }
 
-  /** US Coast Guard bank: 236 to make good, wind SSE, a degree of leeway, variation 8E, deviation 1E. */
+  /**
+   * US Coast Guard bank: 236 to make good, wind SSE, a degree of leeway, variation 8E, deviation
+   * 1E.
+   */
   @Test
   void leewayVariationAndDeviation() {
     Problem leeway =
@@ -99,7 +102,9 @@ class PublishedProblemsTest {
     assertEquals(226.0, compass.answer(), HALF_DEGREE);
   }
 
-  /** TM 1-900: heading 315 at 150, wind from 45 at 30, for an hour: track 304, 153 over the ground. */
+  /**
+   * TM 1-900: heading 315 at 150, wind from 45 at 30, for an hour: track 304, 153 over the ground.
+   */
   @Test
   void headingAndDriftOfAnHour() {
     Problem problem =
@@ -128,8 +133,8 @@ class PublishedProblemsTest {
 
   /**
    * Course, speed, set, rate; the printed water track and speed made good. Rows 1 and 2: answers to
-   * practice of a US piloting course, chapter X, plotted and printed to five degrees; row 3: a course
-   * of coastal navigation, 20 NM along 075 at 10 knots, which prints 085 and 11.6.
+   * practice of a US piloting course, chapter X, plotted and printed to five degrees; row 3: a
+   * course of coastal navigation, 20 NM along 075 at 10 knots, which prints 085 and 11.6.
    */
   @ParameterizedTest
   @CsvSource({
@@ -181,7 +186,9 @@ class PublishedProblemsTest {
     assertEquals(minutesEast / 60.0, problem.exact("Variation"), HALF_MINUTE);
   }
 
-  /** Bowditch 2024, table 12, is made with other air: 80 ft and 35 ft print 17.4, this rule 17.1. */
+  /**
+   * Bowditch 2024, table 12, is made with other air: 80 ft and 35 ft print 17.4, this rule 17.1.
+   */
   @Test
   void aLightAtItsGeographicRange() {
     Problem problem = DistanceOffProblems.risingLight(80 * 0.3048, 35 * 0.3048);

@@ -30,7 +30,9 @@ class SlowPathTest {
   private static final double LAID_OFF = 0.51;
 
   private static final Pattern FIGURE =
-      Pattern.compile("(?:^|; )([A-Z][A-Za-z ]*?(?: [0-9](?= [0-9]))?) (-?[0-9][^;(]*?) ?(?:\\([^)]*\\))?(?=;|$)");
+      Pattern.compile(
+          "(?:^|; )([A-Z][A-Za-z ]*?(?: [0-9](?= [0-9]))?) (-?[0-9][^;(]*?)"
+              + " ?(?:\\([^)]*\\))?(?=;|$)");
 
   @Property(seed = Seeds.SEED, tries = 6 * Seeds.MORE_IN_THE_SOAK)
   void everyKindIsSolvedAgainFromItsQuestion(@ForAll long seed) {

@@ -8,8 +8,8 @@ import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.tide.stream.StreamHour;
 
 /**
- * Solves a question by its figures: on squared paper, by trying, by counting. It shares no code with
- * the problems.
+ * Solves a question by its figures: on squared paper, by trying, by counting. It shares no code
+ * with the problems.
  */
 final class SlowSolver {
   private final Map<String, Double> figures;
@@ -54,7 +54,8 @@ final class SlowSolver {
       case "Length of a leg on the chart" -> measured();
       case "Distance off by two bearings on the bow" -> bow();
       case "Height of the tide by twelfths" -> between(twelfths(share()));
-      case "Height of the tide by the cosine" -> between(Math.pow(Math.sin(share() * Math.PI / 2), 2));
+      case "Height of the tide by the cosine" ->
+          between(Math.pow(Math.sin(share() * Math.PI / 2), 2));
       case "Height of the tide by the port's curve" -> between(curve(share()));
       case "Time of a water at a secondary port" -> secondaryTime();
       case "Height of a water at a secondary port" -> secondaryHeight();
@@ -76,7 +77,9 @@ final class SlowSolver {
     double magnetic = of("True course") - of("Variation");
     // try every compass heading: the one whose deviation, read between the printed rows, fits
     return search(
-        compass -> turn(magnetic, compass + printedDeviation(compass)), magnetic - 20, magnetic + 20);
+        compass -> turn(magnetic, compass + printedDeviation(compass)),
+        magnetic - 20,
+        magnetic + 20);
   }
 
   private double printedDeviation(double compass) {
@@ -87,10 +90,7 @@ final class SlowSolver {
   }
 
   private double printed(int heading) {
-    double east =
-        area.card()
-            .deviationOn(CompassBearing.ofDegrees(heading))
-            .degreesEast();
+    double east = area.card().deviationOn(CompassBearing.ofDegrees(heading)).degreesEast();
     return Math.rint(east * 10.0) / 10.0;
   }
 
@@ -203,10 +203,7 @@ final class SlowSolver {
   private double clearing(double side) {
     double half =
         search(
-            angle ->
-                of("Clearance") - of("Distance") * Math.sin(Math.toRadians(angle)),
-            0.0,
-            90.0);
+            angle -> of("Clearance") - of("Distance") * Math.sin(Math.toRadians(angle)), 0.0, 90.0);
     return of("Mark to danger") + side * half + 180.0;
   }
 
@@ -253,8 +250,7 @@ final class SlowSolver {
   private double[] swung(double[] drift, double paddled) {
     double course = of("Course");
     double track =
-        search(
-            t -> across(step(drift, t, paddled), course), course - 89.9, course + 89.9);
+        search(t -> across(step(drift, t, paddled), course), course - 89.9, course + 89.9);
     double[] reached = step(drift, track, paddled);
     return new double[] {track, Math.sqrt(reached[0] * reached[0] + reached[1] * reached[1])};
   }
@@ -272,15 +268,15 @@ final class SlowSolver {
   private double twoBearings() {
     double one = of("First bearing") + of("Variation");
     double two = of("Second bearing") + of("Variation");
-    double[] second =
-        step(new double[2], of("First to second mark"), of("Distance between marks"));
+    double[] second = step(new double[2], of("First to second mark"), of("Distance between marks"));
     // back off the first mark along its line until the second bears as it was taken
     return search(
         off -> turn(bearing(step(new double[2], one + 180.0, off), second), two), 1e-6, 200.0);
   }
 
   private double runningFix() {
-    double[] moved = step(step(new double[2], of("Water track"), of("Run")), of("Set"), of("Drift"));
+    double[] moved =
+        step(step(new double[2], of("Water track"), of("Run")), of("Set"), of("Drift"));
     // the mark lies on the second line so far off that it bore at first as it was taken
     return search(
         off ->

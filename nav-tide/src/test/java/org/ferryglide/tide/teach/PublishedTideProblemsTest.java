@@ -25,14 +25,14 @@ class PublishedTideProblemsTest {
   private static final double HALF_TENTH = 0.05;
 
   /**
-   * Canadian Tide and Current Tables, table 5, worked form for Montague Harbour, 1 October 2003: low
-   * water 03:27 2.2 ft, high water 11:41 11.4 ft, wanted 07:00. Printed: duration 8 h 14, interval
-   * 3 h 33, range 9.2, correction 3.6, height 5.8; its table takes the duration to ten minutes.
+   * Canadian Tide and Current Tables, table 5, worked form for Montague Harbour, 1 October 2003:
+   * low water 03:27 2.2 ft, high water 11:41 11.4 ft, wanted 07:00. Printed: duration 8 h 14,
+   * interval 3 h 33, range 9.2, correction 3.6, height 5.8; its table takes the duration to ten
+   * minutes.
    */
   @Test
   void heightByTheCosine() {
-    Problem problem =
-        TideProblems.byCosine(new Water(207, 2.2), new Water(701, 11.4), 420.0);
+    Problem problem = TideProblems.byCosine(new Water(207, 2.2), new Water(701, 11.4), 420.0);
     assertEquals(9.2, problem.exact("Rise"), HALF_TENTH);
     assertEquals(213.0 / 494.0, problem.exact("Share of the interval"), 0.5 / 494.0);
     assertEquals(3.6, problem.exact("Rise") * problem.exact("Share of the range"), HALF_TENTH);
@@ -63,7 +63,9 @@ class PublishedTideProblemsTest {
     assertEquals(at, Quantity.CLOCK.text(problem.answer()));
   }
 
-  /** The same training port, heights: springs 4.2 +1.1, neaps 3.4 +0.8; high water 4.2 gives 5.3. */
+  /**
+   * The same training port, heights: springs 4.2 +1.1, neaps 3.4 +0.8; high water 4.2 gives 5.3.
+   */
   @Test
   void heightAtASecondaryPort() {
     Problem problem = SecondaryPortProblems.height(4.2, 4.2, 1.1, 3.4, 0.8);
@@ -71,7 +73,9 @@ class PublishedTideProblemsTest {
     assertEquals(5.3, problem.answer(), HALF_TENTH);
   }
 
-  /** A sailing article: 1.0 kn at neaps, 2.1 at springs, range 4.8 of 3.2 to 6.0 m, prints 1.6 kn. */
+  /**
+   * A sailing article: 1.0 kn at neaps, 2.1 at springs, range 4.8 of 3.2 to 6.0 m, prints 1.6 kn.
+   */
   @Test
   void rateByTheRange() {
     List<StreamHour> rows =
