@@ -76,7 +76,7 @@ final class RoseAge {
                   : Note.information("rose.old", text);
       notes.add(
           note.with("ageYears", age)
-              .with("ageWholeYears", (long) age)
+              .with("ageWholeYears", Math.floor(age))
               .with("expectedErrorDegrees", error));
     }
     return notes;

@@ -234,7 +234,7 @@ final class AfloatSides {
     double speed = leg.speedMadeGood().metresPerSecond();
     if (sighting.isPresent() && speed > 0.0) {
       long early = (long) Math.floor(sighting.get().reach().metres() / speed);
-      by = by.minusSeconds(Math.min(early, leg.duration().toSeconds()));
+      by = by.minusSeconds(Math.min(early, leg.duration().getSeconds()));
     }
     return text.say(
         "to-see",

@@ -108,7 +108,7 @@ final class LaneCheck extends PassageCheck {
     return Note.information(
             route == null ? "check.lane-inside" : "check.lane-inside-slower", name() + ", " + words)
         .with("lane", about())
-        .with("insideMinutes", minutes);
+        .with("insideMinutes", (double) minutes);
   }
 
   private boolean isInside(Candidate slow, int look, double part) {

@@ -93,7 +93,7 @@ public final class LaunchInterval implements Serializable {
 
   private static Note nothing() {
     return Note.information("why.nothing-within", "nothing within " + LONGEST.toHours() + " hours")
-        .with("withinHours", LONGEST.toHours());
+        .with("withinHours", (double) LONGEST.toHours());
   }
 
   /** What fails a second or two outside an edge. */

@@ -87,7 +87,7 @@ final class ReachCheck extends PassageCheck {
         longest > 0.0
             ? Note.information(
                     "check.reach-beyond", name() + ", beyond the warning for " + beyond + " min")
-                .with("beyondMinutes", beyond)
+                .with("beyondMinutes", (double) beyond)
             : about();
     return at(
         Verdict.of(

@@ -15,7 +15,7 @@ final class Stops {
     @Override
     public Note about() {
       return Note.information("stop.ashore", length.toMinutes() + " min ashore")
-          .with("ashoreMinutes", length.toMinutes());
+          .with("ashoreMinutes", (double) length.toMinutes());
     }
   }
 

@@ -170,7 +170,7 @@ public final class QuickestSearch {
     Way begun = cut(way, level);
     int tracks = Math.max(TRACKS[level], begun.tracks());
     double width = level == 0 ? rimMetres : LATER_RIM_SHARE * plane.length;
-    if (isBroken(begun) || !waters.isOpen() && corridor.hasCornersWithin(begun, width)) {
+    if (isBroken(begun) || (!waters.isOpen() && corridor.hasCornersWithin(begun, width))) {
       begun = corridor.narrowed(way, width, tracks);
     }
     Way relaxed = relaxation.relaxed(begun, level == 0 ? FIRST_SWEEPS : 0, SETTLED_SHARE[level]);

@@ -207,7 +207,7 @@ final class DriftWalk extends Stepper {
         now -> gap((now - fromTime) / span, span, from0, from1, fromRate0, fromRate1, now);
     double refined = 1e-3 * (1.0 + span * 1e-3);
     meeting = Edge.of(now -> gap.applyAsDouble(now) <= MET_METRES, high, low, refined);
-    gap.applyAsDouble(meeting); // leaves the place
+    double unused = gap.applyAsDouble(meeting); // leaves the place
     headingDegrees = Math.toDegrees(Math.atan2(targetEast - east, targetNorth - north));
   }
 }

@@ -224,13 +224,13 @@ public final class NotPossible implements Why {
     return Double.isNaN(share)
         ? ""
         : ": it would take "
-            + sharePercent()
+            + (long) sharePercent()
             + " % of the craft's speed against what sets across, and the limits allow "
             + percent(shareAllowed);
   }
 
-  private long sharePercent() {
-    return (long) Math.ceil(share * 100.0 - ROUNDING);
+  private double sharePercent() {
+    return Math.ceil(share * 100.0 - ROUNDING);
   }
 
   private String lacking() {

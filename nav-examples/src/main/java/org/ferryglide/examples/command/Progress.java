@@ -59,7 +59,7 @@ final class Progress {
       Thread.currentThread().interrupt();
     }
     if (onTerminal && !shown.isEmpty()) {
-      err.print("\r" + shown.replaceAll(".", " ") + "\r");
+      err.print("\r" + " ".repeat(shown.length()) + "\r");
       err.flush();
     }
   }

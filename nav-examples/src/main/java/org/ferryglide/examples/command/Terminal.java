@@ -20,6 +20,7 @@ final class Terminal {
   }
 
   /** From the process's own table of files where there is one; else both streams or none. */
+  @SuppressWarnings("SystemConsoleNull") // asked only where it is null without a terminal
   private static boolean isTerminal(int descriptor) {
     try {
       String target = Files.readSymbolicLink(Path.of("/proc/self/fd/" + descriptor)).toString();

@@ -23,8 +23,6 @@ final class CurvePictures {
    * it passes it, or the pieces of the twelfths.
    */
   static Svg between(String name, Problem problem) {
-    double from = problem.exact("Water before");
-    double to = problem.exact("Water after");
     double before = problem.exact("Height before");
     double after = problem.exact("Height after");
     double least = Math.floor(Math.min(0.0, Math.min(before, after)));
