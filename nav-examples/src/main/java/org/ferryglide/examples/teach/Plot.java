@@ -15,12 +15,17 @@ final class Plot {
   private static final double MOST_HIGH = 210.0;
   private static final double LEAST_HIGH = 60.0;
 
-  private record Stroke(
-      double[] from, double[] to, int heads, double at, String words, boolean helps) {}
+  private record Point(double east, double north) {
+    static Point of(double[] point) {
+      return new Point(point[0], point[1]);
+    }
+  }
 
-  private record Ring(double[] middle, double radius, String words) {}
+  private record Stroke(Point from, Point to, int heads, double at, String words, boolean helps) {}
 
-  private record Spot(double[] at, String words) {}
+  private record Ring(Point middle, double radius, String words) {}
+
+  private record Spot(Point at, String words) {}
 
   private final List<Stroke> strokes = new ArrayList<>();
   private final List<Ring> rings = new ArrayList<>();
@@ -43,31 +48,31 @@ final class Plot {
   /** A vector with one head for the water, two for the ground, three for the stream. */
   Plot vector(double[] from, double[] to, int heads, String words) {
     double at = heads == 3 ? 0.8 : heads == 2 ? 0.62 : 0.5;
-    strokes.add(new Stroke(from, to, heads, at, words, false));
+    strokes.add(new Stroke(Point.of(from), Point.of(to), heads, at, words, false));
     return this;
   }
 
   /** A thin dashed line that helps: a bearing, a course, what was moved. */
   Plot line(double[] from, double[] to, String words) {
-    strokes.add(new Stroke(from, to, 0, 0.5, words, true));
+    strokes.add(new Stroke(Point.of(from), Point.of(to), 0, 0.5, words, true));
     return this;
   }
 
   /** A ring round something, as a danger. */
   Plot ring(double[] middle, double radius, String words) {
-    rings.add(new Ring(middle, radius, words));
+    rings.add(new Ring(Point.of(middle), radius, words));
     return this;
   }
 
   /** A place with its name. */
   Plot spot(double[] at, String words) {
-    spots.add(new Spot(at, words));
+    spots.add(new Spot(Point.of(at), words));
     return this;
   }
 
   /** Words beside a place that is no mark. */
   Plot note(double[] at, String words) {
-    notes.add(new Spot(at, words));
+    notes.add(new Spot(Point.of(at), words));
     return this;
   }
 
@@ -122,16 +127,17 @@ final class Plot {
       label(svg, places, spot.at(), spot.words(), Ink.BLACK);
     }
     for (Stroke stroke : strokes) {
-      double[] middle = {
-        0.5 * (stroke.from()[0] + stroke.to()[0]), 0.5 * (stroke.from()[1] + stroke.to()[1])
-      };
+      Point middle =
+          new Point(
+              0.5 * (stroke.from().east() + stroke.to().east()),
+              0.5 * (stroke.from().north() + stroke.to().north()));
       label(svg, places, middle, stroke.words(), stroke.heads() == 3 ? Ink.WATER : Ink.BLACK);
     }
     for (Ring ring : rings) {
       label(
           svg,
           places,
-          new double[] {ring.middle()[0], ring.middle()[1] - ring.radius()},
+          new Point(ring.middle().east(), ring.middle().north() - ring.radius()),
           ring.words(),
           Ink.BLACK);
     }
@@ -178,7 +184,7 @@ final class Plot {
     places.takeLine(x1, y1, x2, y2);
   }
 
-  private void label(Svg svg, Places places, double[] at, String words, String colour) {
+  private void label(Svg svg, Places places, Point at, String words, String colour) {
     if (words.isEmpty()) {
       return;
     }
@@ -186,12 +192,12 @@ final class Plot {
     Ink.words(svg, room[0], room[1] + 9, words, Ink.SMALL, "fill", colour);
   }
 
-  private double x(double[] point) {
-    return offX + point[0] * scale;
+  private double x(Point point) {
+    return offX + point.east() * scale;
   }
 
-  private double y(double[] point) {
-    return offY - point[1] * scale;
+  private double y(Point point) {
+    return offY - point.north() * scale;
   }
 
   private double[] box() {
@@ -210,10 +216,10 @@ final class Plot {
     return box;
   }
 
-  private static void widen(double[] box, double[] point, double by) {
-    box[0] = Math.min(box[0], point[0] - by);
-    box[1] = Math.max(box[1], point[0] + by);
-    box[2] = Math.min(box[2], point[1] - by);
-    box[3] = Math.max(box[3], point[1] + by);
+  private static void widen(double[] box, Point point, double by) {
+    box[0] = Math.min(box[0], point.east() - by);
+    box[1] = Math.max(box[1], point.east() + by);
+    box[2] = Math.min(box[2], point.north() - by);
+    box[3] = Math.max(box[3], point.north() + by);
   }
 }
