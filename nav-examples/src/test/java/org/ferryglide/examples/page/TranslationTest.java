@@ -59,9 +59,10 @@ class TranslationTest {
   private static String otherLetters(String words) {
     StringBuilder out = new StringBuilder();
     boolean name = false;
-    for (char letter : words.toCharArray()) {
-      name = letter == '{' || name && letter != '}';
-      boolean roman = letter >= 'a' && letter <= 'z' || letter >= 'A' && letter <= 'Z';
+    for (int i = 0; i < words.length(); i++) {
+      char letter = words.charAt(i);
+      name = letter == '{' || (name && letter != '}');
+      boolean roman = (letter >= 'a' && letter <= 'z') || (letter >= 'A' && letter <= 'Z');
       out.append(roman && !name ? (char) (letter - 'A' + '\u0410') : letter);
     }
     return out.toString();
