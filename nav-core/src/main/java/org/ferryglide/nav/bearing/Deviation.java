@@ -66,7 +66,7 @@ public record Deviation(double degreesEast) implements Serializable {
    * @throws org.ferryglide.nav.note.TextFormatException if the text is anything else
    */
   public static Deviation parse(String text) {
-    return new Deviation(DoorText.parse(text, "deviation"));
+    return new Deviation(NorthAngleText.parse(text, "deviation"));
   }
 
   /**
@@ -95,12 +95,12 @@ public record Deviation(double degreesEast) implements Serializable {
    * @return for example {@code 4°15'W}, rounded to the nearest minute; zero has no letter
    */
   public String degreesAndMinutes() {
-    return DoorText.degreesAndMinutes(degreesEast);
+    return NorthAngleText.degreesAndMinutes(degreesEast);
   }
 
   /** Degrees with the letter, without loss: {@code 4.25°W}. */
   @Override
   public String toString() {
-    return DoorText.degrees(degreesEast);
+    return NorthAngleText.degrees(degreesEast);
   }
 }

@@ -71,7 +71,7 @@ public record GridConvergence(double degreesEast, String grid) implements Serial
   /** The angle, its letter and the grid, without loss: {@code 0.8°E[UTM 30N]}. */
   @Override
   public String toString() {
-    return DoorText.degrees(degreesEast) + "[" + grid + "]";
+    return NorthAngleText.degrees(degreesEast) + "[" + grid + "]";
   }
 
   /**
@@ -86,7 +86,7 @@ public record GridConvergence(double degreesEast, String grid) implements Serial
         BearingText.gridBracket(
             text, "a convergence names its grid in square brackets, as in 0.8°E[UTM 30N]");
     return new GridConvergence(
-        DoorText.parse(text.substring(0, open), "convergence"),
+        NorthAngleText.parse(text.substring(0, open), "convergence"),
         text.substring(open + 1, text.length() - 1));
   }
 }

@@ -116,7 +116,7 @@ class BearingTest {
   }
 
   @Test
-  void anotherGridsConvergenceDoesNotOpenTheDoor() {
+  void anotherGridsConvergenceIsRefused() {
     GridBearing bearing = GridBearing.ofDegrees(91, "UTM 30N");
     GridConvergence other = GridConvergence.ofDegreesEast(1, "UTM 29N");
     IllegalArgumentException refusal =

@@ -16,7 +16,7 @@ class BearingWorkingProperties {
   private static final BearingWorking WHOLE = BearingWorking.inWholeDegrees();
 
   @Property(seed = Seeds.SEED, tries = 500)
-  void theExactResultIsThatOfTheDoors(
+  void theExactResultIsThatOfTheAngles(
       @ForAll("angles") double bearing,
       @ForAll("small") double variation,
       @ForAll("small") double deviation) {

@@ -237,7 +237,7 @@ class FixSolverTest {
   }
 
   @Test
-  void compassBearingsPassThroughTheirDoors() {
+  void compassBearingsAreTurnedByDeviationAndVariation() {
     Variation variation = Variation.ofDegreesWest(4);
     Deviation deviation = Deviation.ofDegreesEast(2);
     BearingLine line =

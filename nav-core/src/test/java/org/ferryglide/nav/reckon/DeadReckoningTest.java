@@ -223,7 +223,7 @@ class DeadReckoningTest {
   }
 
   @Test
-  void compassHeadingsPassThroughTheirDoors() {
+  void compassHeadingsAreTurnedByDeviationAndVariation() {
     LogEntry entry =
         LogEntry.ofCompass(
             NINE,

@@ -3,6 +3,7 @@ package org.ferryglide.tide.folder;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Serializable;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
@@ -11,6 +12,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.WindField;
+import org.ferryglide.tide.sheet.Sheet;
 
 /**
  * A forecast of the wind by hour and place, as a party writes it down from the official forecast.
@@ -127,6 +129,20 @@ public final class ForecastWind implements WindField, Serializable {
    */
   public static ForecastWind read(String source, Reader reader) throws IOException {
     return WindSheet.read(source, reader);
+  }
+
+  /**
+   * Reads a sheet from a file in UTF-8; see {@link #read(String, Reader)}.
+   *
+   * @param file the file
+   * @return the wind
+   * @throws IOException if the file cannot be read
+   * @throws InputFormatException listing every problem with line and column
+   */
+  public static ForecastWind read(Path file) throws IOException {
+    try (Reader reader = Sheet.open(file)) {
+      return read(file.toString(), reader);
+    }
   }
 
   @Override

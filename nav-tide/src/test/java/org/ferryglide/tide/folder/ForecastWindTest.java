@@ -6,11 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class ForecastWindTest {
   private static final String HEADING = "place,position,time,from_deg,speed_kn\n";
@@ -22,6 +25,14 @@ class ForecastWindTest {
 
   private static ForecastWind read(String rows) throws IOException {
     return ForecastWind.read("wind.csv", new StringReader(HEADING + rows));
+  }
+
+  @Test
+  void aFileIsReadAsItsText(@TempDir Path folder) throws IOException {
+    String rows = "hill,50°06.0'N 005°30.0'W,2026-06-14T08:00Z,240,12\n";
+    Path file = folder.resolve("wind.csv");
+    Files.writeString(file, HEADING + rows);
+    assertEquals(read(rows), ForecastWind.read(file));
   }
 
   private static ForecastWind oneplace() throws IOException {

@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Variation and deviation: the doors between true, magnetic and compass bearings. */
-class DoorsTest {
+/** Variation and deviation: the angles between true, magnetic and compass bearings. */
+class NorthAnglesTest {
   /** Half the last printed digit of whole-degree examples. */
   private static final double HALF_A_PRINTED_DEGREE = 0.5;
 

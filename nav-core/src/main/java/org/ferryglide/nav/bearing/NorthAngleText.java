@@ -4,8 +4,8 @@ import org.ferryglide.nav.note.TextFormatException;
 import org.ferryglide.nav.reading.AngleReader;
 
 /** How variation, deviation and convergence are written and read. */
-final class DoorText {
-  private DoorText() {}
+final class NorthAngleText {
+  private NorthAngleText() {}
 
   static double parse(String text, String name) {
     AngleReader reader = new AngleReader(text);
