@@ -10,7 +10,9 @@ package org.ferryglide.nav.geodesy;
  * tan(latitude) / N for a rhumb line. What lies beyond is ruled out by {@link FarPoints}, or where
  * neither proof holds searched by {@link NearestPointSearch}.
  *
- * @see "Baselga and Martínez-Llario (2018), Studia Geophysica et Geodaetica 62"
+ * @see <a href="https://doi.org/10.1007/s11200-017-1020-z">Baselga and Martínez-Llario (2018),
+ *     Intersection and point-to-line solutions for geodesics on the ellipsoid, Studia Geophysica et
+ *     Geodaetica 62, 353-363</a>
  */
 final class NearestPoint {
   /** What of a foot is not worth another step: a hundredth of what is promised. */
