@@ -233,7 +233,7 @@ public final class PassageBuilder {
   /**
    * How large the errors of the passage are.
    *
-   * @param errors the model; {@link ErrorModel#usual} unless told
+   * @param errors the model; {@link ErrorModel#usual} by default
    * @return this builder
    */
   public PassageBuilder errors(ErrorModel errors) {
@@ -255,7 +255,7 @@ public final class PassageBuilder {
   /**
    * How long a leg or a wait may take before it counts as not possible.
    *
-   * @param longestDuration above zero, at most 60 days; a day unless told
+   * @param longestDuration above zero, at most 60 days; a day by default
    * @return this builder
    */
   public PassageBuilder longestDuration(Duration longestDuration) {

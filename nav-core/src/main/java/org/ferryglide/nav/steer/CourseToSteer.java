@@ -56,7 +56,7 @@ import org.ferryglide.nav.water.WindField;
 public final class CourseToSteer implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  /** How long a leg may take unless told otherwise. */
+  /** How long a leg may take by default. */
   public static final Duration USUAL_LONGEST_DURATION = Duration.ofDays(1);
 
   private final Craft craft;
@@ -181,7 +181,7 @@ public final class CourseToSteer implements Serializable {
   /**
    * The wind.
    *
-   * @return the wind over the ground; calm unless told
+   * @return the wind over the ground; calm by default
    */
   public WindField wind() {
     return wind;
@@ -190,7 +190,7 @@ public final class CourseToSteer implements Serializable {
   /**
    * How legs are steered.
    *
-   * @return the strategy; one heading held unless told
+   * @return the strategy; one heading held by default
    */
   public Strategy strategy() {
     return strategy;
@@ -222,7 +222,7 @@ public final class CourseToSteer implements Serializable {
   /**
    * The longest a leg may take.
    *
-   * @return 24 hours unless told
+   * @return 24 hours by default
    */
   public Duration longestDuration() {
     return longestDuration;

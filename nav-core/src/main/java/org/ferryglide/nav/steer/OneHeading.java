@@ -29,7 +29,7 @@ final class OneHeading implements Follower {
 
   private static final int CORRECTIONS = 30;
 
-  /** More corrections than this tell of a stream that varies strongly over the leg. */
+  /** More corrections than this show a stream that varies strongly over the leg. */
   private static final int EASY_CORRECTIONS = 9;
 
   /** Most arrivals are not later than half as long again as the guess and this, seconds. */

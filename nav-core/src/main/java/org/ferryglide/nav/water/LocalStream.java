@@ -23,9 +23,9 @@ import org.ferryglide.nav.position.Position;
  * of a day, hours that help, hours of wind against stream. Every answer tells what part of the time
  * asked it could see, so that "no data" is never taken for "never".
  *
- * <p>The stream is looked at every minute unless told otherwise; what begins and ends between two
- * looks is not seen. Begins and ends are then found to half a second, which is far closer than any
- * prediction is true.
+ * <p>The stream is looked at every minute by default; what begins and ends between two looks is not
+ * seen. Begins and ends are then found to half a second, which is far closer than any prediction is
+ * true.
  *
  * <pre>{@code
  * LocalStream here = LocalStream.of(stream, position);

@@ -153,7 +153,7 @@ public final class BatchOptions {
   /**
    * How fine the references of {@code mgrs} are.
    *
-   * @param value the side of the square; a metre unless told
+   * @param value the side of the square; a metre by default
    * @return options with everything else the same
    */
   public BatchOptions withPrecision(GridPrecision value) {
@@ -165,7 +165,7 @@ public final class BatchOptions {
   /**
    * The chance with which the ellipse of a fix holds the true position.
    *
-   * @param value in (0, 1); 0.95 unless told
+   * @param value in (0, 1); 0.95 by default
    * @return options with everything else the same
    * @throws IllegalArgumentException if {@code value} is out of range
    */

@@ -61,7 +61,7 @@ final class BatchVerb extends Verb {
   @Option(
       names = "--out",
       paramLabel = "FILE",
-      description = "Where the rows go; standard output unless told.")
+      description = "Where the rows go; standard output by default.")
   private @Nullable Path outFile;
 
   @Option(names = "--reverse", description = "From the grid to the position, for grids.")
@@ -73,7 +73,7 @@ final class BatchVerb extends Verb {
   @Option(names = "--stop", description = "Stop at the first row that cannot be worked.")
   private boolean stop;
 
-  @Option(names = "--threads", paramLabel = "N", description = "Every processor unless told.")
+  @Option(names = "--threads", paramLabel = "N", description = "Every processor by default.")
   private @Nullable Integer threads;
 
   @Option(
@@ -87,7 +87,7 @@ final class BatchVerb extends Verb {
       paramLabel = "A,1/F",
       description =
           "Semi-major axis in metres and inverse flattening, 0 for a sphere; WGS84"
-              + " unless told.")
+              + " by default.")
   private @Nullable String ellipsoid;
 
   @Option(names = "--geodesic", description = "cross-track: from the geodesic, not the rhumb line.")
@@ -96,7 +96,7 @@ final class BatchVerb extends Verb {
   @Option(
       names = "--precision",
       paramLabel = "METRES",
-      description = "mgrs: side of the square, 1, 10 … 100000; 1 unless told.")
+      description = "mgrs: side of the square, 1, 10 … 100000; 1 by default.")
   private int precision = 1;
 
   @Option(
@@ -108,7 +108,7 @@ final class BatchVerb extends Verb {
   @Option(
       names = "--chance",
       paramLabel = "P",
-      description = "fix: chance that the ellipse holds the true position; 0.95 unless told.")
+      description = "fix: chance that the ellipse holds the true position; 0.95 by default.")
   private double chance = 0.95;
 
   @Mixin private Progress progress = new Progress();

@@ -26,10 +26,10 @@ import picocli.CommandLine.Option;
       "  ferryglide exercises --seed 7 --count 6"
     })
 final class ExercisesVerb extends Verb {
-  @Option(names = "--seed", paramLabel = "N", description = "Any number; 1 unless told.")
+  @Option(names = "--seed", paramLabel = "N", description = "Any number; 1 by default.")
   private long seed = 1;
 
-  @Option(names = "--count", paramLabel = "N", description = "How many, 1 to 200; 10 unless told.")
+  @Option(names = "--count", paramLabel = "N", description = "How many, 1 to 200; 10 by default.")
   private int count = 10;
 
   @Option(

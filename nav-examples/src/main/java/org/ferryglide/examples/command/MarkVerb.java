@@ -32,10 +32,10 @@ final class MarkVerb extends Verb {
   @Parameters(index = "0", paramLabel = "FILE", description = "The answers.")
   private Path file = Path.of("");
 
-  @Option(names = "--seed", paramLabel = "N", description = "Any number; 1 unless told.")
+  @Option(names = "--seed", paramLabel = "N", description = "Any number; 1 by default.")
   private long seed = 1;
 
-  @Option(names = "--count", paramLabel = "N", description = "How many, 1 to 200; 10 unless told.")
+  @Option(names = "--count", paramLabel = "N", description = "How many, 1 to 200; 10 by default.")
   private int count = 10;
 
   @Override

@@ -22,10 +22,10 @@ final class StudyVerb extends Verb {
   @Option(
       names = "--seed",
       paramLabel = "N",
-      description = "What legs are drawn from; 1 unless told.")
+      description = "What legs are drawn from; 1 by default.")
   private long seed = 1;
 
-  @Option(names = "--legs", paramLabel = "N", description = "How many; 20000 unless told.")
+  @Option(names = "--legs", paramLabel = "N", description = "How many; 20000 by default.")
   private int legs = 20_000;
 
   @Mixin private Progress progress = new Progress();

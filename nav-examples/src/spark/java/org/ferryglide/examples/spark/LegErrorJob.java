@@ -129,7 +129,7 @@ public final class LegErrorJob {
   /**
    * Prints mean and greatest differences by latitude.
    *
-   * @param args number of legs (ten million unless told), threads (2), seed (1)
+   * @param args number of legs (ten million by default), threads (2), seed (1)
    * @throws IOException if the session cannot be closed
    */
   public static void main(String[] args) throws IOException {

@@ -23,9 +23,9 @@ import org.jspecify.annotations.Nullable;
  *   <li>{@code latest arrival}: a date and time with its offset;
  *   <li>{@code strongest stream}: a speed, for the strongest stream to be met anywhere;
  *   <li>{@code largest cross-stream share}: per cent of the paddling speed that may be spent
- *       against what sets the craft sideways, {@code 80 %} unless told;
- *   <li>{@code reach of stations}: how far from its station a stream table holds, {@code 6 NM}
- *       unless told.
+ *       against what sets the craft sideways, {@code 80 %} by default;
+ *   <li>{@code reach of stations}: how far from its station a stream table holds, {@code 6 NM} by
+ *       default.
  * </ul>
  *
  * <pre>{@code

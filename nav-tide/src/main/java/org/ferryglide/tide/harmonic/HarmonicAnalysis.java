@@ -9,10 +9,9 @@ import org.ferryglide.nav.basics.Arguments;
 /**
  * Finds the harmonic constants of a place from a record, by least squares.
  *
- * <p>Options are immutable; each {@code with} method returns changed ones. Unless told otherwise
- * the constituents are those of the scheme that the record tells apart, by 0.97 turns or more so
- * that a calendar year is a year; nodal corrections are those of every instant, and there is no
- * trend.
+ * <p>Options are immutable; each {@code with} method returns changed ones. By default the
+ * constituents are those of the scheme that the record tells apart, by 0.97 turns or more so that a
+ * calendar year is a year; nodal corrections are those of every instant, and there is no trend.
  *
  * <pre>{@code
  * ObservedSeries record = ObservedSeries.read("gauge.csv", reader);

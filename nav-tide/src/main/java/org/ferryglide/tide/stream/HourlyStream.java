@@ -84,11 +84,11 @@ public final class HourlyStream implements StreamCurve, Serializable {
 
   /**
    * The same stream with one range for all tides of a day, the mean of the ranges of those whose
-   * high (or low) water falls on it, as hand work does it. Unless told, each tide has its own
-   * range, the mean of the rise before and the fall after its high water (for tables about low
-   * water, of the fall before and the rise after it); where one of the two is less than half the
-   * other, as at a double high water, the larger is taken, since the mean would make the stream too
-   * weak, and the note {@code stream.unequal-range} tells.
+   * high (or low) water falls on it, as hand work does it. By default each tide has its own range,
+   * the mean of the rise before and the fall after its high water (for tables about low water, of
+   * the fall before and the rise after it); where one of the two is less than half the other, as at
+   * a double high water, the larger is taken, since the mean would make the stream too weak, and
+   * the note {@code stream.unequal-range} tells.
    *
    * @param zone the zone whose midnight parts the days
    * @return a changed copy
