@@ -58,6 +58,12 @@ final class DayFrame {
     return 10.0 * step;
   }
 
+  /** A level line across a picture, with its figure. */
+  void level(Svg svg, double y, String figure) {
+    svg.line(left(), y, right(), y, "stroke", Ink.PALE);
+    svg.text(left() - 4, y + 3, figure, "font-size", "8", "text-anchor", "end");
+  }
+
   /** Hours below a picture, a line through it every three. */
   void hours(Svg svg, double top, double bottom) {
     long step = Duration.between(from, until).toHours() > 30 ? 6 : 3;

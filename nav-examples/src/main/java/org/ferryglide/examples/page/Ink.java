@@ -79,6 +79,20 @@ public final class Ink {
     svg.text(x, y, words, under.toArray(new String[0]));
   }
 
+  /** A curve of water through points, x and y by turns; one point makes none. */
+  static void curve(Svg svg, List<Double> points) {
+    if (points.size() >= 4) {
+      svg.polyline(
+          points.stream().mapToDouble(Double::doubleValue).toArray(),
+          "fill",
+          "none",
+          "stroke",
+          WATER,
+          "stroke-width",
+          "2");
+    }
+  }
+
   /**
    * A vector with its heads: one for the way through the water, two over the ground, three for the
    * stream, as chart work has them.

@@ -117,8 +117,7 @@ final class StreamPicture {
     double step = DayFrame.step(most, MOST_LINES);
     for (double rate = 0; rate <= most; rate += step) {
       double y = y(rate, top, most);
-      svg.line(day.left(), y, day.right(), y, "stroke", Ink.PALE);
-      svg.text(day.left() - 4, y + 3, Ink.trimmed(rate), "font-size", "8", "text-anchor", "end");
+      day.level(svg, y, Ink.trimmed(rate));
     }
     List<Double> points = new ArrayList<>();
     for (int i = 0; i <= row.flow().size(); i++) {
@@ -132,23 +131,10 @@ final class StreamPicture {
           direction(svg, day.x(time), top + 9, flow);
         }
       } else {
-        line(svg, points);
+        Ink.curve(svg, points);
+        points.clear();
       }
     }
-  }
-
-  private static void line(Svg svg, List<Double> points) {
-    if (points.size() >= 4) {
-      svg.polyline(
-          points.stream().mapToDouble(Double::doubleValue).toArray(),
-          "fill",
-          "none",
-          "stroke",
-          Ink.WATER,
-          "stroke-width",
-          "2");
-    }
-    points.clear();
   }
 
   /** Where it sets, north up; a dot where it is slack. */

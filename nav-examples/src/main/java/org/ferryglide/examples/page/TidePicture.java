@@ -81,15 +81,7 @@ final class TidePicture {
       double step = Math.max(1.0, DayFrame.step(most - least, MOST_LINES));
       for (double height = Math.ceil(least / step) * step; height <= most; height += step) {
         double y = y(height, least, most);
-        svg.line(day.left(), y, day.right(), y, "stroke", Ink.PALE);
-        svg.text(
-            day.left() - 4,
-            y + 3,
-            Long.toString((long) height),
-            "font-size",
-            "8",
-            "text-anchor",
-            "end");
+        day.level(svg, y, Long.toString((long) height));
       }
       svg.text(
           4,
@@ -150,16 +142,7 @@ final class TidePicture {
       List<Double> points = new ArrayList<>();
       for (int i = 0; i <= times.size(); i++) {
         if (i == times.size() || heights.get(i).isNaN()) {
-          if (points.size() >= 4) {
-            svg.polyline(
-                points.stream().mapToDouble(Double::doubleValue).toArray(),
-                "fill",
-                "none",
-                "stroke",
-                Ink.WATER,
-                "stroke-width",
-                "2");
-          }
+          Ink.curve(svg, points);
           points.clear();
         } else {
           points.add(day.x(times.get(i)));
