@@ -53,7 +53,11 @@ public record NoFix(Reason reason, String message) implements Why {
               + lines.get(reversed).name()
               + " points away from its mark; was it read at the wrong end?");
     }
-    if (squares.endedParallel() || RoughMeeting.of(equations).isEmpty()) {
+    boolean crossNowhere = RoughMeeting.of(equations).isEmpty();
+    if (!crossNowhere && nearlyParallel(equations)) {
+      return unbounded();
+    }
+    if (squares.endedParallel() || crossNowhere) {
       return new NoFix(Reason.PARALLEL, "the position lines are parallel and never cross");
     }
     return new NoFix(Reason.NOT_FOUND, "no place was found that the lines agree on");

@@ -84,7 +84,7 @@ final class SlowSolver {
 
   private double printedDeviation(double compass) {
     double heading = ((compass % 360.0) + 360.0) % 360.0;
-    int row = (int) (heading / 30.0) * 30;
+    int row = ((int) (heading / 30.0)) * 30;
     double past = (heading - row) / 30.0;
     return (1.0 - past) * printed(row) + past * printed((row + 30) % 360);
   }

@@ -54,7 +54,7 @@ class BrokenPassageFilesTest {
         "party.csv | 3 % | 300 % | 7 | 2 | drift must be in [0, 1]",
         "party.csv | Atlantic/Azores | Azores | 9 | 2 | must be a zone",
         "party.csv | 5 NM | 0 NM | 10 | 2 | must be above 0 and at most 60 NM",
-        "party.csv | 310° | NW | 11 | 2 | value",
+        "party.csv | 310° | NW | 11 | 2 | swell from",
         "party.csv | eye height | eye hight | 8 | 1 | did you mean \"eye height\"?",
         "margins.csv | 2 kn,3 kn | 3 kn,2 kn | 2 | 3 | must be below its stop limit",
         "margins.csv | 20°,45° | 20°,95° | 11 | 3 | must be in [0, 90]",
