@@ -28,7 +28,12 @@ public final class CostCurves {
 
   /** One family of curves: a benchmark, what grows along the axis, and what tells the curves. */
   private record Curve(
-      String name, String benchmark, String axis, String[] values, String series, String[] of) {}
+      String name,
+      String benchmark,
+      String axis,
+      List<String> values,
+      String series,
+      List<String> of) {}
 
   private static final List<Curve> CURVES =
       List.of(
@@ -36,44 +41,44 @@ public final class CostCurves {
               "departures",
               "DepartureCurveBenchmark.search",
               "departures",
-              new String[] {"12", "144", "2016"},
+              List.of("12", "144", "2016"),
               "legs",
-              new String[] {"1", "4", "16"}),
+              List.of("1", "4", "16")),
           new Curve(
               "samples",
               "SampleCurveBenchmark.fill",
               "samples",
-              new String[] {"10", "100", "1000", "10000", "100000"},
+              List.of("10", "100", "1000", "10000", "100000"),
               "constituents",
-              new String[] {"4", "12", "37"}),
+              List.of("4", "12", "37")),
           new Curve(
               "stations",
               "StationCurveBenchmark.looksBehindShores",
               "evaluations",
-              new String[] {"1", "100", "10000"},
+              List.of("1", "100", "10000"),
               "stationCount",
-              new String[] {"1", "10", "40"}),
+              List.of("1", "10", "40")),
           new Curve(
               "coast",
               "StationCurveBenchmark.looksBehindShores",
               "coastPoints",
-              new String[] {"0", "10", "100", "400", "1000", "4000", "10000"},
+              List.of("0", "10", "100", "400", "1000", "4000", "10000"),
               "stationCount",
-              new String[] {"10", "40"}),
+              List.of("10", "40")),
           new Curve(
               "legs",
               "CoreCurveBenchmark.compare",
               "legs",
-              new String[] {"1000", "10000", "100000", "400000"},
+              List.of("1000", "10000", "100000", "400000"),
               "cores",
               cores()));
 
-  private static String[] cores() {
+  private static List<String> cores() {
     List<String> cores = new ArrayList<>();
     for (int n = 1; n <= Runtime.getRuntime().availableProcessors(); n *= 2) {
       cores.add("" + n);
     }
-    return cores.toArray(new String[0]);
+    return cores;
   }
 
   /**
@@ -117,8 +122,8 @@ public final class CostCurves {
             .warmupTime(TimeValue.milliseconds(100))
             .measurementIterations(BenchmarkTable.ITERATIONS / 2)
             .measurementTime(iteration)
-            .param(curve.axis(), curve.values())
-            .param(curve.series(), curve.of());
+            .param(curve.axis(), curve.values().toArray(String[]::new))
+            .param(curve.series(), curve.of().toArray(String[]::new));
     if (curve.name().equals("stations")) {
       options = options.param("coastPoints", "400");
     } else if (curve.name().equals("coast")) {
