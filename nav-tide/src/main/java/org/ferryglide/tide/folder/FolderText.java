@@ -233,10 +233,17 @@ record FolderText(String source, String text) {
       if (!ends && line.charAt(i) == '"') {
         quoted = !quoted;
       } else if (ends || (line.charAt(i) == ',' && !quoted)) {
-        fields.add(line.substring(start, i).replace("\"", "").trim());
+        fields.add(unquoted(line.substring(start, i).trim()));
         start = i + 1;
       }
     }
     return fields.toArray(new String[0]);
+  }
+
+  private static String unquoted(String field) {
+    boolean quoted = field.length() > 1 && field.startsWith("\"") && field.endsWith("\"");
+    return quoted
+        ? field.substring(1, field.length() - 1).replace("\"\"", "\"").trim()
+        : field;
   }
 }

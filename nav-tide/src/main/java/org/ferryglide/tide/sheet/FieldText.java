@@ -19,11 +19,12 @@ final class FieldText {
             + hex;
       }
     }
-    return isFormula(text)
+    String trimmed = text.trim();
+    return isFormula(trimmed)
         ? "must not begin with "
-            + text.charAt(0)
+            + trimmed.charAt(0)
             + " here, which a spreadsheet takes for a formula, but was "
-            + SheetText.quote(text)
+            + SheetText.quote(trimmed)
         : "";
   }
 

@@ -236,7 +236,7 @@ public final class Sheet {
         leaveOut(openQuote(source, line, i + 1));
         return;
       }
-      String fault = FieldText.fault(csvRow.getField(i).trim());
+      String fault = FieldText.fault(csvRow.getField(i));
       if (!fault.isEmpty()) {
         leaveOut(new InputProblem(source, line, i + 1, fault));
         return;
