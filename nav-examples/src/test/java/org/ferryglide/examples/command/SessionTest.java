@@ -21,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class SessionTest {
   private static final Path PAGE = Path.of("COMMAND.md");
+  private static final Path README = Path.of("..", "README.md");
   private static final String PROMPT = "$ ferryglide ";
   private static final Pattern STATUS = Pattern.compile("\\(exit status (\\d)\\)\n$");
 
@@ -29,8 +30,8 @@ class SessionTest {
   /** A command and what the page says it answers. */
   private record Step(String command, String said) {}
 
-  private static List<Step> steps() throws IOException {
-    String page = Files.readString(PAGE).replace("\r\n", "\n");
+  private static List<Step> steps(Path file) throws IOException {
+    String page = Files.readString(file).replace("\r\n", "\n");
     int begin = page.indexOf("```console\n") + "```console\n".length();
     String session = page.substring(begin, page.indexOf("```", begin));
     List<Step> steps = new ArrayList<>();
@@ -45,7 +46,8 @@ class SessionTest {
 
   @TestFactory
   Stream<DynamicTest> eachStepAnswersWhatThePageSays() throws IOException {
-    List<Step> steps = steps();
+    List<Step> steps = new ArrayList<>(steps(PAGE));
+    steps.addAll(steps(README));
     assertTrue(steps.size() >= 6, "only " + steps.size());
     return steps.stream().map(it -> DynamicTest.dynamicTest(it.command(), () -> replay(it)));
   }
@@ -55,7 +57,8 @@ class SessionTest {
     Ran ran = Ran.line(step.command().replace("nav-examples/", "").replace("my-passage", own));
     Matcher matcher = STATUS.matcher(step.said());
     boolean hasStatus = matcher.find();
-    String said = hasStatus ? step.said().substring(0, matcher.start()) : step.said();
+    String all = hasStatus ? step.said().substring(0, matcher.start()) : step.said();
+    String said = all.replace("nav-examples/", ""); // the tests run in the module's folder
     String answered = (ran.out() + ran.err()).replace(own, "my-passage").replace("\r\n", "\n");
     assertEquals(hasStatus ? Integer.parseInt(matcher.group(1)) : 0, ran.status(), answered);
     if (said.endsWith("\n...\n")) {
