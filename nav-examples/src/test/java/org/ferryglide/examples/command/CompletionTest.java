@@ -19,15 +19,15 @@ class CompletionTest {
   private List<String> completed(String... words) throws Exception {
     Path script = folder.resolve("completion.sh");
     Files.writeString(script, Ran.of("completion").out());
-    StringBuilder asked =
-        new StringBuilder("source '" + script + "'; COMP_WORDS=(ferryglide");
+    StringBuilder asked = new StringBuilder("source '" + script + "'; COMP_WORDS=(ferryglide");
     for (String word : words) {
       asked.append(" '").append(word).append('\'');
     }
     asked
         .append("); COMP_CWORD=")
         .append(words.length)
-        .append("; COMP_LINE=; COMP_POINT=0; _complete_ferryglide; printf '%s\\n' \"${COMPREPLY[@]}\"");
+        .append(
+            "; COMP_LINE=; COMP_POINT=0; _complete_ferryglide; printf '%s\\n' \"${COMPREPLY[@]}\"");
     Process bash =
         new ProcessBuilder("bash", "--norc", "-c", asked.toString())
             .redirectError(ProcessBuilder.Redirect.DISCARD)

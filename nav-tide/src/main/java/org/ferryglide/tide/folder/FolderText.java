@@ -242,8 +242,6 @@ record FolderText(String source, String text) {
 
   private static String unquoted(String field) {
     boolean quoted = field.length() > 1 && field.startsWith("\"") && field.endsWith("\"");
-    return quoted
-        ? field.substring(1, field.length() - 1).replace("\"\"", "\"").trim()
-        : field;
+    return quoted ? field.substring(1, field.length() - 1).replace("\"\"", "\"").trim() : field;
   }
 }
