@@ -20,6 +20,7 @@ import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
+import org.openjdk.jmh.util.Statistics;
 
 /**
  * Runs all benchmarks, or a subset that takes about five minutes, and writes a table with their
@@ -100,6 +101,7 @@ public final class BenchmarkTable {
     ChainedOptionsBuilder options =
         new OptionsBuilder()
             .addProfiler(GCProfiler.class)
+            .addProfiler(ProcessorTime.class)
             .shouldFailOnError(true)
             .warmupIterations(10)
             .warmupTime(TimeValue.milliseconds(all ? 200 : 100))
@@ -129,16 +131,21 @@ public final class BenchmarkTable {
       double scale = primary.getScoreUnit().startsWith("us") ? 1e3 : 1.0;
       scale = primary.getScoreUnit().startsWith("ms") ? 1e6 : scale;
       double bytes = Double.NaN;
+      Statistics times = primary.getStatistics();
+      boolean ofOneThread = !result.getParams().getBenchmark().matches(".*(InParallel|AllCores)");
       for (Map.Entry<String, ?> entry : result.getSecondaryResults().entrySet()) {
         if (entry.getKey().endsWith(ALLOCATION)) {
           bytes = ((Result<?>) entry.getValue()).getScore();
+        } else if (ofOneThread && entry.getKey().endsWith(ProcessorTime.LABEL)) {
+          times = ((Result<?>) entry.getValue()).getStatistics();
+          scale = 1.0;
         }
       }
       figures.put(
           name(result.getParams()),
           new Figure(
-              scale * primary.getStatistics().getPercentile(FASTEST_PERCENT),
-              scale * primary.getStatistics().getPercentile(50.0),
+              scale * times.getPercentile(FASTEST_PERCENT),
+              scale * times.getPercentile(50.0),
               bytes));
     }
     return figures;

@@ -134,6 +134,23 @@ class HarmonicPredictorTest {
     assertWithin(1e-7, worstSingle, "worst one by one");
   }
 
+  /** Each constituent by itself, also those whose nodal corrections change most. */
+  @Test
+  void eachConstituentFollowsTheNodesOfTheInstantForYears() {
+    for (Constituent constituent : Constituents.STANDARD_37) {
+      HarmonicConstants one =
+          HarmonicConstants.of(
+              NodalScheme.schureman(), 0.0, List.of(new HarmonicConstant(constituent, 1.0, 30.0)));
+      HarmonicPredictor predictor = HarmonicPredictor.of(one, NodalConvention.AT_INSTANT);
+      double worst = 0.0;
+      for (int i = 0; i < 700; i++) {
+        double time = CalendarYears.startSeconds(2010) + 1e6 * i;
+        worst = Math.max(worst, Math.abs(predictor.value(time) - DirectSum.atInstant(one, time)));
+      }
+      assertWithin(1e-6, worst, constituent.toString());
+    }
+  }
+
   @Test
   void blocksCrossNewYearWhereTheSumSteps() {
     HarmonicConstants constants = Published.us(ANCHORAGE);
