@@ -12,6 +12,7 @@ import org.ferryglide.nav.water.StreamField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class QuickestSearchTest {
   /** What the library promises of the time of a quickest path among closed forms. */
@@ -125,6 +126,62 @@ class QuickestSearchTest {
             0,
             1);
     assertTime(hours, time / 3.5, halfAPrintedDigit);
+  }
+
+  /**
+   * A channel 1 km wide with a parabola of stream u across it: along an extremal 1 / cos(heading) +
+   * u stays the same (heading anticlockwise from the stream), so that time and place down stream
+   * are integrals over the width, and the constant is the one that ends abreast of the start.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.3, 0.6, 0.9})
+  void aParabolicChannelInClosedForm(double peak) {
+    double low = -1e6;
+    double high = -1.0 - 1e-9;
+    for (int i = 0; i < 200; i++) {
+      double constant = 0.5 * (low + high);
+      if (acrossChannel(peak, constant)[0] > 0.0) {
+        low = constant;
+      } else {
+        high = constant;
+      }
+    }
+    StreamField channel =
+        PlanePatch.stream((x, y) -> 4.0 * peak * y * (1.0 - y), QuickestSearchTest::none);
+    assertTime(acrossChannel(peak, low)[1], units(channel, 0, 0, 0, 1), 0.0);
+  }
+
+  /** How far down stream and when the other side is reached, by the midpoint rule. */
+  private static double[] acrossChannel(double peak, double constant) {
+    final int parts = 20000;
+    double down = 0.0;
+    double time = 0.0;
+    for (int i = 0; i < parts; i++) {
+      double y = (i + 0.5) / parts;
+      double stream = 4.0 * peak * y * (1.0 - y);
+      double cosine = 1.0 / (constant - stream);
+      double sine = Math.sqrt(1.0 - cosine * cosine);
+      down += (stream + cosine) / sine / parts;
+      time += 1.0 / sine / parts;
+    }
+    return new double[] {down, time};
+  }
+
+  /**
+   * Water that turns like a wheel: seen turning with it, it is still, and the path a straight line,
+   * so that the time is how far the goal, turned back by then, is from the start.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.5, -0.5, 1.2", "-0.5, -0.5, 1.2", "0.8, 0.2, -0.9", "0.3, -1.5, 0.4"})
+  void aWheelOfWaterInClosedForm(double turn, double goalX, double goalY) {
+    double time = 0.0;
+    for (int i = 0; i < 2000; i++) { // the distance changes at less than the craft's speed
+      double x = goalX * Math.cos(turn * time) + goalY * Math.sin(turn * time);
+      double y = goalY * Math.cos(turn * time) - goalX * Math.sin(turn * time);
+      time += 0.1 * (Math.hypot(x - 1.0, y) - time);
+    }
+    StreamField wheel = PlanePatch.stream((x, y) -> -turn * y, (x, y) -> turn * x);
+    assertTime(time, units(wheel, 1, 0, goalX, goalY), 0.0);
   }
 
   /** Past a vortex lies a quick way on one side and a slow extremal on the other. */

@@ -57,7 +57,7 @@ record WindyCraft(Eddies eddies, double windEast, double windNorth) implements C
       if (Double.isNaN(next)) {
         return Double.NaN;
       }
-      if (Math.abs(next - off) < 1e-9) {
+      if (Math.abs(next - off) < 1e-7) {
         return along + speed * Math.cos(next - lee);
       }
       off = next;

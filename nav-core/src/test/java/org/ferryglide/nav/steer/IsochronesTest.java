@@ -8,13 +8,17 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.quickest.PlanePatch;
 import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.testing.Seeds;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class IsochronesTest {
   private static final Instant NOON = Instant.parse("2026-06-14T12:00:00Z");
@@ -62,6 +66,67 @@ class IsochronesTest {
     }
   }
 
+  /** From a third of the way on, at random places, against the circle that is carried along. */
+  @ParameterizedTest
+  @CsvSource({"0.0, 0.006", "0.9, 0.01", "1.2, 0.045"})
+  void timesInAUniformStreamAreAsLateAsPromised(double stream, double late) {
+    Isochrones out =
+        Isochrones.from(
+            solver(StreamField.steady(Velocity.ofEastAndNorth(stream, 0.0))),
+            PlanePatch.at(0, 0),
+            NOON,
+            TWO_HOURS);
+    Random random = new Random(20261126);
+    final double plane = 1e-4; // the patch is not quite one
+    for (int i = 0; i < 200; i++) {
+      double seconds = 2400.0 + 4600.0 * random.nextDouble();
+      double heading = 2.0 * Math.PI * random.nextDouble();
+      double x = seconds * (stream + SPEED * Math.cos(heading)) / PlanePatch.UNIT_METRES;
+      double y = seconds * SPEED * Math.sin(heading) / PlanePatch.UNIT_METRES;
+      Optional<Instant> time = out.timeAt(PlanePatch.at(x, y));
+      if (time.isPresent()) { // else it is late beyond the two hours
+        double share = seconds(NOON, time.get()) / seconds - 1.0;
+        assertTrue(share > -plane && share < late, x + ", " + y + ": " + share);
+      }
+    }
+  }
+
+  private static final StreamField TIDE =
+      (latitude, longitude, seconds, out, offset) -> {
+        out[offset] = 0.8 * Math.sin(seconds / 7000.0) * Math.cos(PlanePatch.y(latitude) / 4);
+        out[offset + 1] = 0.3 * Math.cos(seconds / 7000.0);
+        return true;
+      };
+
+  private static double seconds(Instant from, Instant until) {
+    return Duration.between(from, until).toMillis() / 1e3;
+  }
+
+  /** At random places, out by the quickest path itself, and back again by the reach back. */
+  @Test
+  void inATideReachesAgreeWithTheQuickestPathAndWithEachOther() {
+    Position middle = PlanePatch.at(0, 0);
+    CourseToSteer solver = solver(TIDE).withLimits(SteeringLimits.NONE);
+    Isochrones out = Isochrones.from(solver, middle, NOON, Duration.ofHours(3));
+    Isochrones home = Isochrones.backFrom(solver, middle, NOON, Duration.ofHours(3));
+    Random random = new Random(20261126);
+    final double early = 0.008;
+    for (int i = 0; i < 10 * Seeds.MORE_IN_THE_SOAK; i++) {
+      double angle = 2.0 * Math.PI * random.nextDouble();
+      double away = 3.5 + 4.5 * random.nextDouble();
+      Position place = PlanePatch.at(away * Math.cos(angle), away * Math.sin(angle));
+      Instant quickest =
+          solver.solve(GeodesicLeg.between(middle, place), NOON).orElseThrow().arrival();
+      double takes = seconds(NOON, quickest);
+      assertEquals(takes, seconds(NOON, out.timeAt(place).orElseThrow()), early * takes);
+      Instant leave = home.timeAt(place).orElseThrow();
+      Instant back =
+          Isochrones.from(solver, place, leave, Duration.ofHours(4)).timeAt(middle).orElseThrow();
+      double allowed = seconds(leave, NOON);
+      assertEquals(allowed, seconds(leave, back), early * allowed);
+    }
+  }
+
   /** The reach back is the reach out in the stream that runs the other way. */
   @Test
   void theReachBackTellsTheLatestDeparture() {
@@ -80,19 +145,13 @@ class IsochronesTest {
   /** In a stream that turns, from where the reach back says the goal is made in time. */
   @Test
   void whoLeavesByTheReachBackIsInTime() {
-    StreamField tide =
-        (latitude, longitude, seconds, out, offset) -> {
-          out[offset] = 0.8 * Math.sin(seconds / 7000.0) * Math.cos(PlanePatch.y(latitude) / 4);
-          out[offset + 1] = 0.3 * Math.cos(seconds / 7000.0);
-          return true;
-        };
     Position goal = PlanePatch.at(0, 0);
-    Isochrones home = Isochrones.backFrom(solver(tide), goal, NOON, Duration.ofHours(3));
+    Isochrones home = Isochrones.backFrom(solver(TIDE), goal, NOON, Duration.ofHours(3));
     for (double[] place : new double[][] {{6, 2}, {-5, 3}, {1, -7}, {-3, -6}}) {
       Position from = PlanePatch.at(place[0], place[1]);
       Instant leave = home.timeAt(from).orElseThrow();
       Instant arrival =
-          solver(tide)
+          solver(TIDE)
               .withLimits(SteeringLimits.NONE)
               .solve(GeodesicLeg.between(from, goal), leave)
               .orElseThrow()
