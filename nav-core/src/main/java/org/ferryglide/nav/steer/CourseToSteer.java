@@ -282,8 +282,8 @@ public final class CourseToSteer implements Serializable {
    * <p>The line is that of a front on a grid, before anything is refined: up to 0.5 % of the way
    * short in still water, 0.8 % in a uniform stream of 0.6 craft speeds, 4 % against one of 0.8; in
    * a tide that differs from place to place within 0.6 % of the quickest path, short or long; all
-   * measured from a third of the time on, and rougher before. Rests, wind and what the strategy keeps the
-   * quickest path out of are in it.
+   * measured from a third of the time on, and rougher before. Rests, wind and what the strategy
+   * keeps the quickest path out of are in it.
    *
    * @param start where it starts
    * @param departure when it starts

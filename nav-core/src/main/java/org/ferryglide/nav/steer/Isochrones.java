@@ -27,7 +27,8 @@ import org.ferryglide.nav.quickest.Reach;
  * % in a uniform stream of 0.6 craft speeds and 4 % in one of 0.8, at 300 places each against the
  * closed form, since moves go in 80 directions only; in a tide that differs from place to place
  * they lay within 0.6 % of the quickest path itself, early or late, at 40 places, and so did a
- * reach out against a reach back. Within a few squares of the place they are rougher. Rests, wind and, if the solver's strategy is the quickest path, its {@link SeaRoom} are in them.
+ * reach out against a reach back. Within a few squares of the place they are rougher. Rests, wind
+ * and, if the solver's strategy is the quickest path, its {@link SeaRoom} are in them.
  */
 final class Isochrones {
   private final Reach reach;

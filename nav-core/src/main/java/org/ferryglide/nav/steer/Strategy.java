@@ -221,7 +221,8 @@ public final class Strategy implements Serializable {
 
   /**
    * The quickest path round obstacles; see {@link #quickest}. It is a chain of straight tracks.
-   * Corners are passed 2 m off the lines of their edges, so draw the obstacles with the berth they need.
+   * Corners are passed 2 m off the lines of their edges, so draw the obstacles with the berth they
+   * need.
    *
    * @param obstacles polygons that must not be crossed, each of at least three corners without the
    *     first one again at the end

@@ -123,7 +123,8 @@ class EddyReferenceTest {
     int quicker = 0;
     for (int i = from; i < until; i++) {
       ManyStarts reference = kind.reference(i);
-      double expected = reference.quickest(new Random(i), kind.isWindy() ? WINDY_STARTS : STARTS, SIDES);
+      double expected =
+          reference.quickest(new Random(i), kind.isWindy() ? WINDY_STARTS : STARTS, SIDES);
       if (arguments.length > 3) {
         System.out.println(kind + "," + i + "," + expected + "," + reference.polygon());
         continue;
