@@ -34,13 +34,16 @@ public final class LayOff {
 
         LayOff [--card | --when] [folder]
         LayOff [--page FILE] [--sheet FILE] [--shore FILE] [--pictures FOLDER] [folder]
+        LayOff [--units UNITS] [--words FILE] with any of these
 
       With --card the deck card of the passage is printed, with --when the departures of its day
       for which all checks hold. With --page the passage is written as one HTML page to be read on a
       phone, printed and pinned up; with --sheet its cards, four to an A4 sheet; with --shore the
-      note that is left ashore; with --pictures the page's pictures singly, as SVG and PNG. These
-      work out the way home too and take some seconds. Without a folder the example passage is laid
-      off. A folder whose name holds blanks may be given as it is. The folder holds
+      note that is left ashore; with --pictures the page's pictures singly, as SVG and PNG. These and
+      the card work out the way home too and take some seconds. --units prints them in other units
+      than nautical miles, knots and metres: of km, mi, km/h, mph, m/s and ft those wished, as
+      km,km/h; --words in another language, from a file of keys and words. Without a folder the
+      example passage is laid off. A folder whose name holds blanks may be given as it is. The folder holds
 
         passage.csv     items name, start, paddling speed, printed rose, landing port
         waypoints.csv   name and position of every way point, in order
@@ -130,7 +133,7 @@ public final class LayOff {
         return written.write(read, out) ? LAID_OFF : NO_DATA;
       }
       if (card || when) {
-        out.print(card ? PlanPrinter.card(read) : PlanPrinter.windows(read));
+        out.print(card ? PlanPrinter.card(written.worked(read)) : PlanPrinter.windows(read));
         return LAID_OFF;
       }
       LaidOffPassage passage = LaidOffPassage.of(read);

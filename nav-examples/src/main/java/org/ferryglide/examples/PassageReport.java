@@ -1,5 +1,6 @@
 package org.ferryglide.examples;
 
+import org.ferryglide.examples.page.WorkedPassage;
 import org.ferryglide.tide.folder.PassageFolder;
 
 /**
@@ -44,7 +45,17 @@ public final class PassageReport {
    * @return lines of plain text; one line that says why if there is none
    */
   public String card() {
-    return PlanPrinter.card(folder);
+    return card(WorkedPassage.of(folder).withWayHome());
+  }
+
+  /**
+   * The deck card of a passage worked out already.
+   *
+   * @param worked the passage, in the words and units that the card is to have
+   * @return lines of plain text; one line that says why if there is none
+   */
+  public static String card(WorkedPassage worked) {
+    return PlanPrinter.card(worked);
   }
 
   /**

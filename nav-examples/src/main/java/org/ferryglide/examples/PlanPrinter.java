@@ -107,9 +107,8 @@ final class PlanPrinter {
         + WhenToGo.worst(departure).map(worst -> "; " + worst.reason()).orElse("");
   }
 
-  /** The deck card for the planned start, without the way home, which takes long to work out. */
-  static String card(PassageFolder folder) {
-    WorkedPassage worked = WorkedPassage.of(folder);
+  /** The deck card, all its sides. */
+  static String card(WorkedPassage worked) {
     return worked
         .card()
         .map(DeckCard::toString)

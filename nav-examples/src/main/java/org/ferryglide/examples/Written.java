@@ -25,28 +25,45 @@ final class Written {
   static final String SHEET = "--sheet";
   static final String SHORE = "--shore";
   static final String PICTURES = "--pictures";
+  static final String UNITS = "--units";
+  static final String WORDS = "--words";
 
   private static final List<String> OPTIONS = List.of(PAGE, SHEET, SHORE, PICTURES);
   private static final double PIXELS_PER_UNIT = 3.0;
 
   private final Map<String, Path> files = new LinkedHashMap<>();
+  private String units = "";
+  private Optional<Path> words = Optional.empty();
 
   /**
-   * Takes an option with its file.
+   * Takes an option with what follows it.
    *
    * @return false if this is none of the options
-   * @throws IllegalArgumentException if the file is missing
+   * @throws IllegalArgumentException if nothing follows it
    */
-  boolean takes(String option, Optional<String> file) {
-    if (!OPTIONS.contains(option)) {
+  boolean takes(String option, Optional<String> value) {
+    boolean isFile = OPTIONS.contains(option);
+    if (!isFile && !option.equals(UNITS) && !option.equals(WORDS)) {
       return false;
     }
-    files.put(
-        option,
-        Path.of(
-            file.orElseThrow(
-                () -> new IllegalArgumentException(option + " must be followed by a name"))));
+    String given =
+        value.orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    option + " must be followed by " + (option.equals(UNITS) ? "units" : "a name")));
+    if (option.equals(UNITS)) {
+      units = given;
+    } else if (option.equals(WORDS)) {
+      words = Optional.of(Path.of(given));
+    } else {
+      files.put(option, Path.of(given));
+    }
     return true;
+  }
+
+  /** The passage with its way home, in the words and units asked for. */
+  WorkedPassage worked(PassageFolder folder) throws IOException {
+    return WorkedPassage.of(folder).printedIn(units, words).withWayHome();
   }
 
   boolean isEmpty() {
@@ -59,7 +76,7 @@ final class Written {
    * @return whether the passage is possible, so that there is a card to write
    */
   boolean write(PassageFolder folder, PrintStream out) throws IOException {
-    WorkedPassage worked = WorkedPassage.of(folder).withWayHome();
+    WorkedPassage worked = worked(folder);
     boolean all = true;
     for (Map.Entry<String, Path> one : files.entrySet()) {
       Path file = one.getValue();

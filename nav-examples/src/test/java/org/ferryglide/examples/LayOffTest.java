@@ -118,6 +118,39 @@ class LayOffTest {
   }
 
   @Test
+  void pageSheetNoteAndPicturesAreWritten(@TempDir Path written) throws IOException {
+    Run run =
+        run(
+            "--page",
+            written.resolve("page.html").toString(),
+            "--sheet",
+            written.resolve("sheet.html").toString(),
+            "--shore",
+            written.resolve("shore.html").toString(),
+            "--pictures",
+            written.resolve("pictures").toString(),
+            "--units",
+            "mi,mph,ft",
+            folder.toString());
+    assertEquals("", run.err);
+    assertEquals(0, run.status);
+    for (String name : List.of("page.html", "sheet.html", "shore.html")) {
+      assertTrue(Files.readString(written.resolve(name)).startsWith("<!DOCTYPE html>"), name);
+    }
+    assertTrue(Files.readString(written.resolve("page.html")).contains(" mph"));
+    String tide = Files.readString(written.resolve("pictures").resolve("tide-1.svg"));
+    assertTrue(tide.contains("ft above"), tide);
+    byte[] sheet = Files.readAllBytes(written.resolve("pictures").resolve("plotting-sheet.png"));
+    assertEquals('P', sheet[1]);
+  }
+
+  @Test
+  void anOptionWithoutWhatFollowsItIsRefused() {
+    assertEquals("--units must be followed by units" + System.lineSeparator(), run("--units").err);
+    assertEquals("--page must be followed by a name" + System.lineSeparator(), run("--page").err);
+  }
+
+  @Test
   void theWindowsOfTheDayAreFound() {
     Run run = run("--when", folder.toString());
     assertEquals(0, run.status);

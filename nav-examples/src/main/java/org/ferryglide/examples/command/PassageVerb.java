@@ -61,6 +61,18 @@ final class PassageVerb extends FolderVerb {
       description = "Also write the note that is left ashore.")
   private @Nullable Path shore;
 
+  @Option(
+      names = "--units",
+      paramLabel = "UNITS",
+      description = "Units of card, page and note: of km, mi, km/h, mph, m/s, ft those wished.")
+  private String units = "";
+
+  @Option(
+      names = "--words",
+      paramLabel = "FILE",
+      description = "Words of card, page and note in another language, by their keys.")
+  private @Nullable Path words;
+
   @Option(names = "--gpx", paramLabel = "FILE", description = "Also write the route as GPX 1.1.")
   private @Nullable Path gpx;
 
@@ -83,14 +95,19 @@ final class PassageVerb extends FolderVerb {
     } else if (report.isNotPossible()) {
       answer.status(Status.NOT_POSSIBLE);
     }
+    Optional<WorkedPassage> worked =
+        card || page != null || sheet != null || shore != null
+            ? Optional.of(worked(folder))
+            : Optional.empty();
     if (whatIf) {
       whatIf(answer, folder, departure);
     } else {
-      answer.text(card ? report.card() : report.text());
+      answer.text(
+          card && worked.isPresent() ? PassageReport.card(worked.get()) : report.text());
     }
     PlanJson.of(folder.name(), departure, plan).forEach(answer::value);
-    if (page != null || sheet != null || shore != null) {
-      writePages(WorkedPassage.of(folder).withWayHome());
+    if (worked.isPresent()) {
+      writePages(worked.get());
     }
     if (gpx != null) {
       Bytes.write(gpx, GpxFile.route(folder.name(), folder.wayPoints()));
@@ -99,6 +116,10 @@ final class PassageVerb extends FolderVerb {
       Bytes.write(geoJson, JsonText.of(PlanGeoJson.of(folder.passage(), plan)));
     }
     return answer;
+  }
+
+  private WorkedPassage worked(PassageFolder folder) throws IOException {
+    return WorkedPassage.of(folder).printedIn(units, Optional.ofNullable(words)).withWayHome();
   }
 
   private void writePages(WorkedPassage worked) throws IOException {

@@ -158,7 +158,8 @@ final class DayParts {
     }
     Table.write(
         body,
-        labels.say("turning.caption"),
+        labels.say(
+            "turning.caption", "minutes", Long.toString(WorkedPassage.LOOK_HOME.toMinutes())),
         List.of(
             labels.say("turning.place"),
             labels.say("turning.on"),

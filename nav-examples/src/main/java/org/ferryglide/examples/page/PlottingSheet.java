@@ -25,6 +25,8 @@ import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.reckon.ErrorEllipse;
+import org.ferryglide.nav.reckon.ErrorSource;
+import org.ferryglide.nav.reckon.Spread;
 import org.ferryglide.nav.timing.Verdict;
 import org.jspecify.annotations.Nullable;
 
@@ -37,7 +39,7 @@ final class PlottingSheet {
   private static final double LEFT = 8.0;
   private static final double LEAST_HEIGHT = 240.0;
   private static final double MOST_HEIGHT = 400.0;
-  private static final double STRIP = 66.0;
+  private static final double STRIP = 72.0;
   private static final double LINE = 12.0;
   private static final double SURE = 0.95;
 
@@ -304,7 +306,7 @@ final class PlottingSheet {
   private void swept(TimedPlan of, PlannedLeg leg) {
     int index = of.legs().indexOf(leg);
     boolean anew = index == 0 || leg.leg().from().stop().isPresent();
-    Covariance begin = anew ? Covariance.ZERO : of.legs().get(index - 1).spread();
+    Covariance begin = anew ? launched(of) : of.legs().get(index - 1).spread();
     double[] band = new double[4 * (STEPS + 1)];
     double start = leg.steered().groundTrack().startSeconds();
     double span = leg.steered().groundTrack().endSeconds() - start;
@@ -338,6 +340,14 @@ final class PlottingSheet {
         Ink.WATER,
         "stroke-width",
         "0.5");
+  }
+
+  /** Where the party starts, by its chart work or its fix. */
+  private static Covariance launched(TimedPlan of) {
+    Spread plotted = of.passage().errors().spread(ErrorSource.PLOTTED_POSITION);
+    double variance =
+        plotted.constant() * plotted.constant() + plotted.independent() * plotted.independent();
+    return new Covariance(variance, variance, 0.0);
   }
 
   /** Variances grow at least as fast as in between. */
@@ -575,7 +585,7 @@ final class PlottingSheet {
         150,
         printed,
         labels.say("plot.bar", "latitude", latitude(frame.middleLatitude())));
-    rose(300, y + 34);
+    rose(300, y + 40);
   }
 
   private static String latitude(double degrees) {

@@ -1,5 +1,9 @@
 package org.ferryglide.examples.page;
 
+import java.nio.file.Path;
+import java.nio.file.Files;
+import java.io.Reader;
+import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -39,7 +43,7 @@ public final class WorkedPassage {
   private static final Duration STEP = Duration.ofMinutes(10);
 
   /** Edges are refined to the second; a span shorter than this may be missed. */
-  private static final Duration LOOK_HOME = Duration.ofMinutes(15);
+  static final Duration LOOK_HOME = Duration.ofMinutes(15);
 
   private final Passage passage;
   private final Instant departure;
@@ -188,6 +192,26 @@ public final class WorkedPassage {
    */
   public WorkedPassage withShore(ShoreDetails details) {
     return with(details, labels, units);
+  }
+
+  /**
+   * The same with the words and units that a user names.
+   *
+   * @param units symbols as {@link Units#parse} reads them; nothing for nautical miles, knots and
+   *     metres
+   * @param translation file of words as {@link Labels#read} reads it, UTF-8; none for English
+   * @return the changed work
+   * @throws IOException if the file cannot be read
+   * @throws IllegalArgumentException if a unit is not known
+   */
+  public WorkedPassage printedIn(String units, Optional<Path> translation) throws IOException {
+    Units chosen = units.isBlank() ? Units.NAUTICAL : Units.parse(units);
+    if (translation.isEmpty()) {
+      return with(shore, labels, chosen);
+    }
+    try (Reader reader = Files.newBufferedReader(translation.get())) {
+      return with(shore, Labels.read(reader), chosen);
+    }
   }
 
   /**
