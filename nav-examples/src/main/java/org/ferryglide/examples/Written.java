@@ -76,7 +76,9 @@ final class Written {
    * @return whether the passage is possible, so that there is a card to write
    */
   boolean write(PassageFolder folder, PrintStream out) throws IOException {
-    WorkedPassage worked = worked(folder);
+    boolean home = files.containsKey(PAGE) || files.containsKey(SHEET);
+    WorkedPassage worked =
+        home ? worked(folder) : WorkedPassage.of(folder).printedIn(units, words);
     boolean all = true;
     for (Map.Entry<String, Path> one : files.entrySet()) {
       Path file = one.getValue();

@@ -118,13 +118,9 @@ class LayOffTest {
   }
 
   @Test
-  void pageSheetNoteAndPicturesAreWritten(@TempDir Path written) throws IOException {
+  void noteAndPicturesAreWrittenInTheUnitsAskedFor(@TempDir Path written) throws IOException {
     Run run =
         run(
-            "--page",
-            written.resolve("page.html").toString(),
-            "--sheet",
-            written.resolve("sheet.html").toString(),
             "--shore",
             written.resolve("shore.html").toString(),
             "--pictures",
@@ -134,10 +130,10 @@ class LayOffTest {
             folder.toString());
     assertEquals("", run.err);
     assertEquals(0, run.status);
-    for (String name : List.of("page.html", "sheet.html", "shore.html")) {
-      assertTrue(Files.readString(written.resolve(name)).startsWith("<!DOCTYPE html>"), name);
-    }
-    assertTrue(Files.readString(written.resolve("page.html")).contains(" mph"));
+    String note = Files.readString(written.resolve("shore.html"));
+    assertTrue(note.startsWith("<!DOCTYPE html>"), note);
+    String stream = Files.readString(written.resolve("pictures").resolve("stream.svg"));
+    assertTrue(stream.contains("stream in mph"), stream);
     String tide = Files.readString(written.resolve("pictures").resolve("tide-1.svg"));
     assertTrue(tide.contains("ft above"), tide);
     byte[] sheet = Files.readAllBytes(written.resolve("pictures").resolve("plotting-sheet.png"));

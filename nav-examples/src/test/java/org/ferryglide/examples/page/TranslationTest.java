@@ -52,7 +52,8 @@ class TranslationTest {
     StringWriter file = new StringWriter();
     other.store(file, "a trial");
     translation = Labels.read(new StringReader(file.toString()));
-    SCENES.put("folder", WorkedPassage.of(PassageFolder.read(SCENARIO)).withWayHome());
+    SCENES.put("folder", WorkedPassage.of(PassageFolder.read(SCENARIO)));
+    SCENES.put("way home", SCENES.get("a-stop").withWayHome());
   }
 
   /** Each letter outside braces is moved into the Cyrillic block. */
