@@ -50,7 +50,9 @@ final class Written {
         value.orElseThrow(
             () ->
                 new IllegalArgumentException(
-                    option + " must be followed by " + (option.equals(UNITS) ? "units" : "a name")));
+                    option
+                        + " must be followed by "
+                        + (option.equals(UNITS) ? "units" : "a name")));
     if (option.equals(UNITS)) {
       units = given;
     } else if (option.equals(WORDS)) {
@@ -77,8 +79,7 @@ final class Written {
    */
   boolean write(PassageFolder folder, PrintStream out) throws IOException {
     boolean home = files.containsKey(PAGE) || files.containsKey(SHEET);
-    WorkedPassage worked =
-        home ? worked(folder) : WorkedPassage.of(folder).printedIn(units, words);
+    WorkedPassage worked = home ? worked(folder) : WorkedPassage.of(folder).printedIn(units, words);
     boolean all = true;
     for (Map.Entry<String, Path> one : files.entrySet()) {
       Path file = one.getValue();

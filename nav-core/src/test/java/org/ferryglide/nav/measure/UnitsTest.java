@@ -14,12 +14,24 @@ class UnitsTest {
   private static final Words WORDS =
       Words.of(
           Map.of(
-              "unit.NM", "NM", "unit.kn", "kn", "unit.m", "m", "unit.km", "km", "unit.km/h", "km/h",
-              "unit.knots", "{speed}", "unit.minutes", "min"));
+              "unit.NM",
+              "NM",
+              "unit.kn",
+              "kn",
+              "unit.m",
+              "m",
+              "unit.km",
+              "km",
+              "unit.km/h",
+              "km/h",
+              "unit.knots",
+              "{speed}",
+              "unit.minutes",
+              "min"));
 
   /**
-   * NIST Special Publication 811 (2008), appendix B.8: statute mile 1609.344 m, mile an hour
-   * 0.447 04 m/s, foot 0.3048 m, kilometre an hour 0.277 777 8 m/s, knot 0.514 444 4 m/s.
+   * NIST Special Publication 811 (2008), appendix B.8: statute mile 1609.344 m, mile an hour 0.447
+   * 04 m/s, foot 0.3048 m, kilometre an hour 0.277 777 8 m/s, knot 0.514 444 4 m/s.
    */
   @Test
   void unitsAreThoseOfTheTables() {

@@ -102,8 +102,7 @@ final class PassageVerb extends FolderVerb {
     if (whatIf) {
       whatIf(answer, folder, departure);
     } else {
-      answer.text(
-          card && worked.isPresent() ? PassageReport.card(worked.get()) : report.text());
+      answer.text(card && worked.isPresent() ? PassageReport.card(worked.get()) : report.text());
     }
     PlanJson.of(folder.name(), departure, plan).forEach(answer::value);
     if (worked.isPresent()) {

@@ -1,9 +1,9 @@
 package org.ferryglide.examples.page;
 
-import java.nio.file.Path;
-import java.nio.file.Files;
-import java.io.Reader;
 import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
