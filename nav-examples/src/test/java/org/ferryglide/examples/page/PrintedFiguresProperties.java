@@ -20,6 +20,7 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.passage.DeckCard;
 import org.ferryglide.nav.passage.Landing;
 import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.PassageBuilder;
 import org.ferryglide.nav.passage.PlannedHour;
 import org.ferryglide.nav.passage.PlannedLeg;
 import org.ferryglide.nav.passage.Stop;
@@ -46,7 +47,7 @@ class PrintedFiguresProperties {
     int legs = 1 + random.nextInt(3);
     double latitude = -60.0 + 120.0 * random.nextDouble();
     double longitude = -170.0 + 340.0 * random.nextDouble();
-    Passage.Builder builder =
+    PassageBuilder builder =
         Passage.builder("Random", ZoneOffset.UTC, PageScenes.party(2.5 + 2.0 * random.nextDouble()))
             .from(WayPoint.of("Place 0", Position.ofDegrees(latitude, longitude)));
     for (int leg = 1; leg <= legs; leg++) {
