@@ -19,6 +19,13 @@ import org.ferryglide.nav.water.Window;
 
 /** What the page tells of the legs: all of them at a glance, then one after the other. */
 final class LegParts {
+  /** How much is told of each leg. */
+  enum Detail {
+    ALL,
+    WITHOUT_VECTORS,
+    WITHOUT_HOURS
+  }
+
   private static final double SLACK_KNOTS = 0.05;
 
   private final WorkedPassage worked;
@@ -162,8 +169,12 @@ final class LegParts {
     return compass.orElse(Printed.direction(leg, heading));
   }
 
-  void legs(Markup body, TimedPlan plan) {
+  void legs(Markup body, TimedPlan plan, Detail detail) {
     body.open("section").element("h2", labels.say("page.legs")).line();
+    if (detail != Detail.ALL) {
+      String left = detail == Detail.WITHOUT_HOURS ? "legs.without-hours" : "legs.without-vectors";
+      body.element("p", labels.say(left)).line();
+    }
     for (PlannedLeg leg : plan.legs()) {
       body.open("section", "class", "leg");
       body.element(
@@ -178,11 +189,15 @@ final class LegParts {
                   leg.leg().to().name()))
           .line();
       leg(body, leg);
-      TrianglePicture.of(worked, plan, leg)
-          .ifPresentOrElse(
-              picture -> PassagePage.figure(body, picture),
-              () -> body.element("p", labels.say("leg.no-stream")).line());
-      hours(body, leg);
+      if (detail == Detail.ALL) {
+        TrianglePicture.of(worked, plan, leg)
+            .ifPresentOrElse(
+                picture -> PassagePage.figure(body, picture),
+                () -> body.element("p", labels.say("leg.no-stream")).line());
+      }
+      if (detail != Detail.WITHOUT_HOURS) {
+        hours(body, leg);
+      }
       body.close().line();
     }
     body.close().line();

@@ -1,5 +1,6 @@
 package org.ferryglide.examples.page;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.examples.svg.HtmlFile;
@@ -21,6 +22,9 @@ import org.ferryglide.nav.passage.TimedPlan;
  * }</pre>
  */
 public final class PassagePage {
+  /** As large as the page may be, bytes: what a phone with a poor signal still loads. */
+  private static final int MOST_BYTES = 300_000;
+
   private final WorkedPassage worked;
   private final Labels labels;
 
@@ -63,11 +67,23 @@ public final class PassagePage {
   }
 
   /**
-   * The page.
+   * The page: with very many legs without their vectors, and then without their hours, so that it
+   * stays below 300 kB; it says so.
    *
    * @return HTML, to be written as UTF-8
    */
   public String html() {
+    String html = html(LegParts.Detail.ALL);
+    for (LegParts.Detail less : LegParts.Detail.values()) {
+      html =
+          html.getBytes(StandardCharsets.UTF_8).length <= MOST_BYTES || less == LegParts.Detail.ALL
+              ? html
+              : html(less);
+    }
+    return html;
+  }
+
+  private String html(LegParts.Detail detail) {
     Markup body = new Markup();
     head(body);
     body.open("main").line();
@@ -84,7 +100,7 @@ public final class PassagePage {
     figure(body, PlottingSheet.of(worked, labels));
     body.close().line();
     if (plan != null) {
-      legs.legs(body, plan);
+      legs.legs(body, plan, detail);
     }
     section(body, "page.tide");
     List<Svg> tides = TidePicture.all(worked, labels);

@@ -19,6 +19,7 @@ import org.ferryglide.nav.passage.LegOptions;
 import org.ferryglide.nav.passage.Party;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.PassageBuilder;
+import org.ferryglide.nav.passage.PassageBuilder;
 import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.nav.passage.Stop;
 import org.ferryglide.nav.passage.WayPoint;
@@ -67,6 +68,9 @@ public final class PageScenes {
     passages.put("not-possible", notPossible());
     passages.put("none-left", noneLeft());
     passages.put("hostile-names", hostileNames());
+    passages.put("strange-names", strangeNames());
+    passages.put("no-length", noLength());
+    passages.put("forty-legs", fortyLegs());
     Map<String, WorkedPassage> worked = new LinkedHashMap<>();
     passages.forEach((name, passage) -> worked.put(name, WorkedPassage.of(passage, NOON)));
     return worked;
@@ -207,6 +211,41 @@ public final class PageScenes {
             List.of(
                 Danger.point(
                     "Old Fang", Position.parse("46°11.0'N 026°17.5'W"), Distance.ofMetres(300))))
+        .build();
+  }
+
+  private static Passage fortyLegs() {
+    PassageBuilder builder =
+        Passage.builder("Forty short legs", ZoneOffset.UTC, party(3.0))
+            .from(WayPoint.of("Point 0", SLIP));
+    for (int i = 1; i <= 40; i++) {
+      builder.to(
+          WayPoint.of(
+              "Point " + i,
+              Position.ofDegrees(
+                  SLIP.latitudeDegrees() + 0.004 * (i % 2), SLIP.longitudeDegrees() + 0.006 * i)));
+    }
+    return builder.stream(turning(0.8)).variation(ROSE).build();
+  }
+
+  /** The second leg ends where it begins. */
+  private static Passage noLength() {
+    return Passage.builder("There and there", ZoneOffset.UTC, party(3.5))
+        .from(WayPoint.of("Slip", SLIP))
+        .to(WayPoint.of("Skerry", SKERRY))
+        .to(WayPoint.of("The same skerry", SKERRY))
+        .stream(turning(0.5))
+        .variation(ROSE)
+        .build();
+  }
+
+  /** Very long, from right to left, and of characters that take two halves. */
+  private static Passage strangeNames() {
+    return Passage.builder("نخلة".repeat(20), ZoneOffset.UTC, party(3.5))
+        .from(WayPoint.of("🛶🌊".repeat(30), SLIP))
+        .to(WayPoint.of("סלע", SKERRY).withToSee("Ab".repeat(60)))
+        .stream(turning(0.5))
+        .variation(ROSE)
         .build();
   }
 
