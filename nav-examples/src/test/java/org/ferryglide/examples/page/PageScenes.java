@@ -19,7 +19,6 @@ import org.ferryglide.nav.passage.LegOptions;
 import org.ferryglide.nav.passage.Party;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.PassageBuilder;
-import org.ferryglide.nav.passage.PassageBuilder;
 import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.nav.passage.Stop;
 import org.ferryglide.nav.passage.WayPoint;
