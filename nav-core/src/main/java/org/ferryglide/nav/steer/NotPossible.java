@@ -271,7 +271,7 @@ public final class NotPossible implements Why {
     if (!Double.isNaN(share)) {
       Note needed =
           Note.information("not-possible.needed", needed())
-              .with("sharePercent", (double) sharePercent())
+              .with("sharePercent", sharePercent())
               .with("allowedPercent", percent(shareAllowed));
       note = note.with("needed", needed);
     }
