@@ -33,7 +33,6 @@ import org.junit.jupiter.api.Test;
  */
 class EveryCheckTest {
   private static final Position NORTH = Position.ofDegrees(46.1, -26.0);
-  private static final Position BESIDE = Position.ofDegrees(46.05, -26.0);
   private static final Instant NIGHT = Scenes.NOON.plus(Duration.ofHours(12));
   private static final Instant FAR_YEAR = Instant.parse("2150-06-14T12:00:00Z");
 
@@ -108,20 +107,18 @@ class EveryCheckTest {
         });
   }
 
-  private static UnaryOperator<PassageBuilder> windless() {
-    return passage -> {
-      Passage windy = passage.build();
-      PassageBuilder bare =
-          Passage.builder("windless", ZoneOffset.UTC, windy.party()).from(windy.wayPoints().get(0));
-      windy.legs().forEach(leg -> bare.to(leg.to(), leg.options()));
-      windy.shores().ifPresent(bare::shores);
-      windy.dangers().ifPresent(bare::dangers);
-      return bare.stream(windy.stream()).limits(windy.limits());
-    };
+  private static PassageBuilder windless(PassageBuilder passage) {
+    Passage windy = passage.build();
+    PassageBuilder bare =
+        Passage.builder("windless", ZoneOffset.UTC, windy.party()).from(windy.wayPoints().get(0));
+    windy.legs().forEach(leg -> bare.to(leg.to(), leg.options()));
+    windy.shores().ifPresent(bare::shores);
+    windy.dangers().ifPresent(bare::dangers);
+    return bare.stream(windy.stream()).limits(windy.limits());
   }
 
-  private static UnaryOperator<PassageBuilder> same() {
-    return passage -> passage;
+  private static PassageBuilder same(PassageBuilder passage) {
+    return passage;
   }
 
   /** By the beginning of its name. */
@@ -130,82 +127,84 @@ class EveryCheckTest {
     all.put(
         "daylight",
         List.of(
-            noon(WITHIN, same()),
-            new Case(NIGHT, STOPPED, same()),
-            new Case(FAR_YEAR, NOT_CHECKED, same())));
+            noon(WITHIN, EveryCheckTest::same),
+            new Case(NIGHT, STOPPED, EveryCheckTest::same),
+            new Case(FAR_YEAR, NOT_CHECKED, EveryCheckTest::same)));
     all.put( // known wherever the passage is possible at all
         "share of the speed",
-        List.of(noon(WITHIN, same()), noon(STOPPED, p -> p.stream(Told.stream(90, 3.7)))));
+        List.of(
+            noon(WITHIN, EveryCheckTest::same),
+            noon(STOPPED, p -> p.stream(Told.stream(90, 3.7)))));
     all.put(
         "reserve",
         List.of(
-            noon(WITHIN, same()),
+            noon(WITHIN, EveryCheckTest::same),
             noon(STOPPED, p -> p.stream(Told.stream(180, 3))),
             noon(NOT_CHECKED, EveryCheckTest::withGap)));
     all.put(
         "stream",
         List.of(
-            noon(WITHIN, same()),
+            noon(WITHIN, EveryCheckTest::same),
             noon(STOPPED, p -> p.stream(Told.stream(0, 1.7))),
             noon(NOT_CHECKED, EveryCheckTest::withGap)));
     all.put(
         "wind",
         List.of(
-            noon(WITHIN, same()),
+            noon(WITHIN, EveryCheckTest::same),
             noon(STOPPED, p -> p.wind(Told.wind(270, 13))),
-            noon(NOT_CHECKED, windless())));
+            noon(NOT_CHECKED, EveryCheckTest::windless)));
     all.put( // a wind FROM 090° on a set of 090° is against
         "wind against stream",
         List.of(
             noon(WITHIN, p -> p.stream(Told.stream(90, 1)).wind(Told.wind(270, 13))),
             noon(STOPPED, p -> p.stream(Told.stream(90, 1)).wind(Told.wind(90, 13))),
-            noon(NOT_CHECKED, p -> windless().apply(p.stream(Told.stream(90, 1))))));
+            noon(NOT_CHECKED, p -> windless(p.stream(Told.stream(90, 1))))));
     all.put(
         "landing at",
         List.of(
-            noon(WITHIN, same()),
+            noon(WITHIN, EveryCheckTest::same),
             noon(STOPPED, p -> p.wind(Told.wind(270, 13))),
-            noon(NOT_CHECKED, windless())));
+            noon(NOT_CHECKED, EveryCheckTest::windless)));
     Danger closed = danger(0).closedAboveWind(knots(4));
     all.put(
         "Fang Rock",
         List.of(
-            noon(WITHIN, same()),
+            noon(WITHIN, EveryCheckTest::same),
             noon(STOPPED, p -> p.dangers(List.of(danger(0)))),
-            noon(NOT_CHECKED, p -> windless().apply(p.dangers(List.of(closed))))));
+            noon(NOT_CHECKED, p -> windless(p.dangers(List.of(closed))))));
     all.put(
         "drift without paddling",
         List.of(
-            noon(WITHIN, same()),
+            noon(WITHIN, EveryCheckTest::same),
             noon(STOPPED, p -> p.stream(Told.stream(90, 1)).dangers(List.of(danger(300)))),
             noon(NOT_CHECKED, EveryCheckTest::untilArrival)));
     all.put( // open water is a warning, never a stop
         "land down wind",
         List.of(
-            noon(WITHIN, same()),
+            noon(WITHIN, EveryCheckTest::same),
             noon(WARNED, p -> p.wind(Told.wind(90, 5))),
-            noon(NOT_CHECKED, windless())));
+            noon(NOT_CHECKED, EveryCheckTest::windless)));
     all.put(
         "time to a usable landing",
         List.of(
-            noon(WITHIN, same()),
+            noon(WITHIN, EveryCheckTest::same),
             noon(
                 STOPPED,
                 p -> {
                   Duration hour = Duration.ofHours(1);
                   return p.limits(p.build().limits().withTimeToLanding(hour.dividedBy(2), hour));
                 }),
-            noon(NOT_CHECKED, windless())));
+            noon(NOT_CHECKED, EveryCheckTest::windless)));
     all.put(
         "crossing Orrin fairway",
         List.of(
-            noon(WITHIN, same()),
+            noon(WITHIN, EveryCheckTest::same),
             noon(STOPPED, p -> p.lanes(List.of(lane(10)))),
             noon(NOT_CHECKED, p -> p.limits(PassageLimits.none()))));
     all.put(
         "time afloat",
         List.of(
-            noon(WITHIN, same()),
+            noon(WITHIN, EveryCheckTest::same),
             noon(
                 STOPPED,
                 p -> {
@@ -216,13 +215,15 @@ class EveryCheckTest {
     all.put( // doubts are there or not
         "tables and places",
         List.of(
-            noon(WITHIN, same()), noon(STOPPED, p -> p.note(Note.warning("test.doubt", "no")))));
+            noon(WITHIN, EveryCheckTest::same),
+            noon(STOPPED, p -> p.note(Note.warning("test.doubt", "no")))));
     VariationSource lapsed =
         (place, date) -> {
           throw new DateTimeException("lapsed");
         };
     all.put( // an old rose warns
-        "variation", List.of(noon(WITHIN, same()), noon(NOT_CHECKED, p -> p.variation(lapsed))));
+        "variation",
+        List.of(noon(WITHIN, EveryCheckTest::same), noon(NOT_CHECKED, p -> p.variation(lapsed))));
     return all;
   }
 
