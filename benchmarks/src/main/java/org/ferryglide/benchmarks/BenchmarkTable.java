@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.openjdk.jmh.infra.BenchmarkParams;
 import org.openjdk.jmh.profile.GCProfiler;
@@ -127,20 +128,14 @@ public final class BenchmarkTable {
   private static Map<String, Figure> figures(Collection<RunResult> results) {
     Map<String, Figure> figures = new TreeMap<>();
     for (RunResult result : results) {
-      Result<?> primary = result.getPrimaryResult();
-      double scale = primary.getScoreUnit().startsWith("us") ? 1e3 : 1.0;
-      scale = primary.getScoreUnit().startsWith("ms") ? 1e6 : scale;
       double bytes = Double.NaN;
-      Statistics times = primary.getStatistics();
-      boolean ofOneThread = !result.getParams().getBenchmark().matches(".*(InParallel|AllCores)");
       for (Map.Entry<String, ?> entry : result.getSecondaryResults().entrySet()) {
         if (entry.getKey().endsWith(ALLOCATION)) {
           bytes = ((Result<?>) entry.getValue()).getScore();
-        } else if (ofOneThread && entry.getKey().endsWith(ProcessorTime.LABEL)) {
-          times = ((Result<?>) entry.getValue()).getStatistics();
-          scale = 1.0;
         }
       }
+      double scale = scale(result);
+      Statistics times = times(result);
       figures.put(
           name(result.getParams()),
           new Figure(
@@ -149,6 +144,34 @@ public final class BenchmarkTable {
               bytes));
     }
     return figures;
+  }
+
+  /** The processor times of the iterations; of a benchmark of several threads the clock's. */
+  static Statistics times(RunResult result) {
+    Optional<Result<?>> processor = processorTime(result);
+    return processor.isPresent()
+        ? processor.get().getStatistics()
+        : result.getPrimaryResult().getStatistics();
+  }
+
+  /** Nanoseconds in the unit of those times. */
+  static double scale(RunResult result) {
+    String unit = result.getPrimaryResult().getScoreUnit();
+    if (processorTime(result).isPresent() || unit.startsWith("ns")) {
+      return 1.0;
+    }
+    return unit.startsWith("us") ? 1e3 : 1e6;
+  }
+
+  private static Optional<Result<?>> processorTime(RunResult result) {
+    boolean ofSeveral =
+        result.getParams().getBenchmark().matches(".*(InParallel|AllCores|OnCores)");
+    for (Map.Entry<String, ?> entry : result.getSecondaryResults().entrySet()) {
+      if (!ofSeveral && entry.getKey().endsWith(ProcessorTime.LABEL)) {
+        return Optional.of((Result<?>) entry.getValue());
+      }
+    }
+    return Optional.empty();
   }
 
   private static String name(BenchmarkParams params) {

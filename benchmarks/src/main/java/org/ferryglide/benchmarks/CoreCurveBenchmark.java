@@ -66,7 +66,7 @@ public class CoreCurveBenchmark {
 
   /** All comparisons. */
   @Benchmark
-  public double[] compare() throws InterruptedException, ExecutionException {
+  public double[] compareOnCores() throws InterruptedException, ExecutionException {
     pool.submit(
             () ->
                 LegComparisons.compareInParallel(

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
-import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
@@ -21,7 +20,7 @@ import org.openjdk.jmh.runner.options.TimeValue;
  *
  * <p>{@code CostCurves FOLDER}: departures by legs, samples by constituents, looks at a stream by
  * stations, looks by points of the coast, comparisons of legs by cores. Times are those of {@link
- * BenchmarkTable}: the one that a tenth of the iterations beat.
+ * BenchmarkTable}.
  */
 public final class CostCurves {
   private CostCurves() {}
@@ -67,7 +66,7 @@ public final class CostCurves {
               List.of("10", "40")),
           new Curve(
               "legs",
-              "CoreCurveBenchmark.compare",
+              "CoreCurveBenchmark.compareOnCores",
               "legs",
               List.of("1000", "10000", "100000", "400000"),
               "cores",
@@ -118,6 +117,7 @@ public final class CostCurves {
         new OptionsBuilder()
             .include("\\." + curve.benchmark().replace(".", "\\.") + "$")
             .shouldFailOnError(true)
+            .addProfiler(ProcessorTime.class)
             .warmupIterations(5)
             .warmupTime(TimeValue.milliseconds(100))
             .measurementIterations(BenchmarkTable.ITERATIONS / 2)
@@ -133,10 +133,9 @@ public final class CostCurves {
     for (RunResult run : new Runner(options.build()).run()) {
       String series = run.getParams().getParam(curve.series());
       String value = run.getParams().getParam(curve.axis());
-      Result<?> result = run.getPrimaryResult();
       double ns =
-          result.getStatistics().getPercentile(BenchmarkTable.FASTEST_PERCENT)
-              * (result.getScoreUnit().startsWith("us") ? 1e3 : 1.0);
+          BenchmarkTable.times(run).getPercentile(BenchmarkTable.FASTEST_PERCENT)
+              * BenchmarkTable.scale(run);
       double each = ns / Math.max(1.0, curve.name().equals("coast") ? 1.0 : parse(value));
       rows.put(
           1e9 * parse(series) + parse(value),

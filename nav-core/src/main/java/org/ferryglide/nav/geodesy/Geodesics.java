@@ -15,8 +15,8 @@ import org.ferryglide.nav.basics.ParallelRows;
  * million short lines drawn at random from 10 m to 500 km, up to 89° of latitude, on all courses,
  * nearly and exactly along meridians and across them, on WGS84, a sphere and ellipsoids of 1/150
  * and -1/150, agree with GeographicLib-Java within 4.2 nanometres, and 2200 with 80-digit
- * arithmetic as the table of the tests has it.
- * GeographicLib-Java itself is good to 15 nanometres on WGS84.
+ * arithmetic as the table of the tests has it. GeographicLib-Java itself is good to 15 nanometres
+ * on WGS84.
  *
  * <pre>{@code
  * double[] line = new double[3];
