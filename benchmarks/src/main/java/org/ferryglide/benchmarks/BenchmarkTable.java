@@ -48,7 +48,7 @@ public final class BenchmarkTable {
   private BenchmarkTable() {}
 
   /** One measured benchmark: nanoseconds and bytes an operation. */
-  private record Figure(double nanoseconds, double median, double bytes) {}
+  private record Figure(double nanoseconds, double median, double bytes, double byTheClock) {}
 
   /**
    * Runs them.
@@ -141,7 +141,9 @@ public final class BenchmarkTable {
           new Figure(
               scale * times.getPercentile(FASTEST_PERCENT),
               scale * times.getPercentile(50.0),
-              bytes));
+              bytes,
+              unit(result)
+                  * result.getPrimaryResult().getStatistics().getPercentile(FASTEST_PERCENT)));
     }
     return figures;
   }
@@ -156,16 +158,20 @@ public final class BenchmarkTable {
 
   /** Nanoseconds in the unit of those times. */
   static double scale(RunResult result) {
+    return processorTime(result).isPresent() ? 1.0 : unit(result);
+  }
+
+  private static double unit(RunResult result) {
     String unit = result.getPrimaryResult().getScoreUnit();
-    if (processorTime(result).isPresent() || unit.startsWith("ns")) {
-      return 1.0;
-    }
-    return unit.startsWith("us") ? 1e3 : 1e6;
+    return unit.startsWith("ns") ? 1.0 : unit.startsWith("us") ? 1e3 : 1e6;
+  }
+
+  private static boolean isOfSeveralThreads(String benchmark) {
+    return benchmark.matches(".*(InParallel|AllCores|OnCores)");
   }
 
   private static Optional<Result<?>> processorTime(RunResult result) {
-    boolean ofSeveral =
-        result.getParams().getBenchmark().matches(".*(InParallel|AllCores|OnCores)");
+    boolean ofSeveral = isOfSeveralThreads(result.getParams().getBenchmark());
     for (Map.Entry<String, ?> entry : result.getSecondaryResults().entrySet()) {
       if (!ofSeveral && entry.getKey().endsWith(ProcessorTime.LABEL)) {
         return Optional.of((Result<?>) entry.getValue());
@@ -198,7 +204,13 @@ public final class BenchmarkTable {
           String params = blank < 0 ? "" : name.substring(blank);
           Peer peer = Peer.of(plain, peers);
           Figure other = figures.get(peer.peer() + params);
-          double ratio = other == null ? Double.NaN : figure.nanoseconds / other.nanoseconds;
+          double ratio = Double.NaN;
+          if (other != null) { // several threads are for the clock, and so is what they are beside
+            ratio =
+                isOfSeveralThreads(plain)
+                    ? figure.byTheClock / other.byTheClock
+                    : figure.nanoseconds / other.nanoseconds;
+          }
           double before = baseline.getOrDefault(name, Double.NaN);
           rows.add(
               new String[] {
