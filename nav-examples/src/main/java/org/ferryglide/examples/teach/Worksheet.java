@@ -162,7 +162,10 @@ public final class Worksheet {
     body.open("section", "class", "sheet").element("h2", "Laying off, tool by tool");
     for (ChartTool tool : ChartTool.all()) {
       LayingOff plan = LayingOff.with(tool, LayingOff.Paper.CHART);
-      body.element("h3", tool.name() + " on a chart").open("ol");
+      body.open("div", "class", "exercise").element("h3", tool.name() + " on a chart");
+      String picture = "tool-" + tool.name().replace(' ', '-');
+      body.open("div", "class", "picture").add(ToolPicture.of(picture, plan).inline()).close();
+      body.open("ol");
       for (String step : plan.steps()) {
         body.element("li", step);
       }
@@ -172,7 +175,7 @@ public final class Worksheet {
       for (String wrong : plan.canGoWrong()) {
         body.element("li", wrong);
       }
-      body.close().line();
+      body.close().close().line();
     }
     body.close().line();
   }

@@ -9,7 +9,10 @@ import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.ferryglide.examples.svg.Markup;
+import org.ferryglide.nav.chart.ChartTool;
 import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.note.Step;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.Quantity;
 import org.junit.jupiter.api.Test;
@@ -44,6 +47,23 @@ class WorksheetTest {
       assertTrue(questions.contains(words), words);
       assertFalse(questions.contains(exercise.answer()), exercise.answer());
       assertTrue(answers.contains(exercise.answer()), exercise.answer());
+    }
+  }
+
+  @Test
+  void theAnswersShowEveryStepAndItsPictureAndTheQuestionsEveryTool() {
+    String questions = Worksheet.of(EXERCISES).questions();
+    String answers = Worksheet.of(EXERCISES).answers();
+    for (Exercise exercise : EXERCISES.list()) {
+      for (Step step : exercise.problem().working().steps()) {
+        assertTrue(answers.contains(Markup.escaped(step.rule())), step.rule());
+      }
+      String name = "exercise-" + exercise.number();
+      boolean drawn = WorkingPicture.of(name, exercise.problem()).isPresent();
+      assertEquals(drawn, answers.contains("id=\"" + name + "-title\""), name);
+    }
+    for (ChartTool tool : ChartTool.all()) {
+      assertTrue(questions.contains("Laying off with " + tool.name()), tool.name());
     }
   }
 
