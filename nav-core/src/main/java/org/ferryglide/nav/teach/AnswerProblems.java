@@ -128,6 +128,26 @@ public final class AnswerProblems {
   }
 
   /**
+   * A running fix: two bearings of one mark and the run between them.
+   *
+   * @param first the first bearing
+   * @param second the second bearing of the same mark
+   * @param between water track, speed and stream between them
+   * @return the problem; its answer is the distance off the mark at the second bearing
+   * @throws IllegalArgumentException if the bearings do not cut ahead of the party
+   */
+  public static Problem of(BearingLine first, BearingLine second, SteadyRun between) {
+    double hours = between.duration().toMillis() / 3.6e6;
+    return FixingProblems.runningFix(
+        first.bearing(),
+        second.bearing(),
+        between.waterTrack(),
+        Distance.ofNauticalMiles(between.speed().knots() * hours),
+        between.stream().set(),
+        Distance.ofNauticalMiles(between.stream().rate().knots() * hours));
+  }
+
+  /**
    * A clearing bearing.
    *
    * @param clearing the answer

@@ -3,7 +3,13 @@ package org.ferryglide.nav.teach;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.bearing.GridBearing;
+import org.ferryglide.nav.bearing.GridConvergence;
+import org.ferryglide.nav.bearing.MagneticBearing;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.chart.ChartTool;
+import org.ferryglide.nav.magnetic.CompassRose;
 
 /**
  * Laying off a course with a given tool, step by step: what is lined up on what, which north is
@@ -13,6 +19,7 @@ import org.ferryglide.nav.chart.ChartTool;
  * LayingOff plan = LayingOff.with(ChartTool.PARALLEL_RULES, LayingOff.Paper.CHART);
  * plan.steps().forEach(System.out::println);
  * System.out.println(plan.remains());
+ * System.out.println(plan.problem(TrueBearing.ofDegrees(56), variation).working());
  * }</pre>
  */
 public final class LayingOff implements Serializable {
@@ -25,6 +32,12 @@ public final class LayingOff implements Serializable {
     /** A land map, with the lines of a grid: grid north. */
     LAND_MAP
   }
+
+  private static final String TRUE = "True course";
+  private static final String MAGNETIC = "Magnetic course";
+  private static final String VARIATION = "Variation";
+  private static final String RING = "Inner ring";
+  private static final String CHANGE = "Change since";
 
   private final ChartTool tool;
   private final Paper paper;
@@ -181,6 +194,110 @@ public final class LayingOff implements Serializable {
         "Which way round? Say aloud roughly where you are going, north or south, east or west,"
             + " before reading.");
     return wrong;
+  }
+
+  /**
+   * What remains of a course that was read as true, down to the magnetic course.
+   *
+   * @param read what the tool showed
+   * @param variation variation at the place and date
+   * @return the problem; its answer is the magnetic course
+   * @throws IllegalArgumentException if the paper is a land map, on which grid north is read
+   */
+  public Problem problem(TrueBearing read, Variation variation) {
+    on(Paper.CHART, "true north");
+    boolean rose = tool.linedUpOn() == ChartTool.LinedUpOn.PRINTED_ROSE;
+    Problem problem =
+        Problem.titled("Laying off with " + tool.name() + " on a chart")
+            .given(TRUE, Quantity.TRUE_BEARING, read.degrees(), rose ? "outer ring" : "as read")
+            .given(VARIATION, Quantity.EAST_WEST, variation.degreesEast(), "there and then");
+    return magnetic(problem, variation);
+  }
+
+  /**
+   * What remains of a course that was read from the grid of a land map.
+   *
+   * @param read what the tool showed
+   * @param convergence angle between the norths of the grid and of the meridian
+   * @param variation variation at the place and date
+   * @return the problem; its answer is the magnetic course
+   * @throws IllegalArgumentException if the paper is a chart
+   */
+  public Problem problem(GridBearing read, GridConvergence convergence, Variation variation) {
+    on(Paper.LAND_MAP, "grid north");
+    double east = convergence.degreesEast();
+    Problem problem =
+        Problem.titled("Laying off with " + tool.name() + " on a land map")
+            .given("Grid bearing", Quantity.GRID_BEARING, read.degrees(), "as read")
+            .given("Convergence", Quantity.EAST_WEST, east, "of the grid there")
+            .given(VARIATION, Quantity.EAST_WEST, variation.degreesEast(), "there and then")
+            .then(
+                TRUE,
+                Quantity.TRUE_BEARING,
+                Slips.add("convergence", east, "grid"),
+                f -> f.of("Grid bearing") + f.of("Convergence"));
+    return magnetic(
+        Slips.adding(problem, TRUE, "Grid bearing", "Convergence", "convergence"), variation);
+  }
+
+  /**
+   * What remains of a course that was read on the inner ring of a printed rose: the change of the
+   * variation since the rose's year.
+   *
+   * @param read what the inner ring showed
+   * @param rose the rose
+   * @param year the year it is used in
+   * @return the problem; its answer is the magnetic course of that year
+   * @throws IllegalArgumentException if the tool is not read on a printed rose or {@code year} is
+   *     beyond the years of {@link CompassRose#variationInYear}
+   */
+  public Problem problem(MagneticBearing read, CompassRose rose, int year) {
+    if (tool.linedUpOn() != ChartTool.LinedUpOn.PRINTED_ROSE) {
+      throw new IllegalArgumentException(tool.name() + " is not read on a printed rose");
+    }
+    double printed = rose.variation().degreesEast();
+    double now = rose.variationInYear(year).degreesEast();
+    int years = year - rose.year();
+    double change = years == 0 ? 0.0 : (now - printed) / years;
+    return Problem.titled("Inner ring of a rose of " + rose.year() + " in " + year)
+        .given(RING, Quantity.MAGNETIC_BEARING, read.degrees(), "as read with " + tool.name())
+        .given("Years since", Quantity.COUNT, years, "this year less the rose's")
+        .then(
+            CHANGE,
+            Quantity.EAST_WEST,
+            "years times " + rose.annualChange() + " a year",
+            f -> f.of("Years since") * change)
+        .then(
+            MAGNETIC,
+            Quantity.MAGNETIC_BEARING,
+            "change east: take it off; west: add it",
+            f -> f.of(RING) - f.of(CHANGE))
+        .slip(MAGNETIC, "year of the rose forgotten", Slip.COMMON, f -> f.of(RING))
+        .slip(MAGNETIC, "change taken the wrong way", Slip.COMMON, f -> f.of(RING) + f.of(CHANGE))
+        .slip(
+            MAGNETIC, "variation applied to the inner ring as well", Slip.COMMON, f -> f.of(RING) - now)
+        .estimated("a few years move the inner ring by a degree at most")
+        .checked("which way round: the course must point at the mark, not back from it");
+  }
+
+  private void on(Paper wanted, String north) {
+    if (paper != wanted) {
+      throw new IllegalArgumentException(
+          tool.name() + " on this paper reads " + northRead() + ", not " + north);
+    }
+  }
+
+  private static Problem magnetic(Problem problem, Variation variation) {
+    String words = Slips.takeOff("variation", variation.degreesEast(), "true");
+    return Slips.takingOff(
+            problem.then(
+                MAGNETIC, Quantity.MAGNETIC_BEARING, words, f -> f.of(TRUE) - f.of(VARIATION)),
+            MAGNETIC,
+            TRUE,
+            VARIATION,
+            "variation")
+        .estimated("say roughly where I am going before reading: north or south, east or west")
+        .checked("which way round: the course must point at the mark, not back from it");
   }
 
   /** Tool, paper and the north that is read. */

@@ -17,6 +17,7 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.fix.BearingLine;
 import org.ferryglide.nav.fix.FixSolver;
+import org.ferryglide.nav.fix.TransferredLine;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.grid.MapBearings;
@@ -27,8 +28,10 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.reckon.DeadReckoning;
 import org.ferryglide.nav.reckon.LogEntry;
+import org.ferryglide.nav.reckon.SteadyRun;
 import org.ferryglide.nav.sight.ClearingBearing;
 import org.ferryglide.nav.sky.SunDay;
 import org.ferryglide.nav.steer.CourseToSteer;
@@ -160,6 +163,34 @@ class AnswerProblemsTest {
     Position fix = FixSolver.standard().solve(List.of(one, two)).orElseThrow().position();
     Problem problem = AnswerProblems.of(one, two, VARIATION);
     assertEquals(GeodesicLeg.between(fix, tower).length().nauticalMiles(), problem.answer(), 0.01);
+  }
+
+  @Test
+  void aRunningFixIsWhereTheSolverPutsIt() {
+    Position mark = Position.ofDegrees(46.23, -26.26);
+    SteadyRun run =
+        new SteadyRun(
+            Duration.ofMinutes(25),
+            TrueBearing.ofDegrees(10),
+            Speed.ofKnots(3.3),
+            Velocity.ofSetAndRate(TrueBearing.ofDegrees(80), Speed.ofKnots(1.1)));
+    double miles = run.overGround().rate().knots() * 25.0 / 60.0;
+    RhumbLeg made =
+        RhumbLeg.from(START, run.overGround().set(), Distance.ofNauticalMiles(miles));
+    BearingLine first = bearing("first", START, mark);
+    BearingLine second = bearing("second", made.end(), mark);
+    TransferredLine carried =
+        TransferredLine.of(first, made.course(), made.length(), Covariance.ZERO);
+    Position fix =
+        FixSolver.standard().solve(List.of(carried, second)).orElseThrow().position();
+    assertEquals(
+        GeodesicLeg.between(fix, mark).length().nauticalMiles(),
+        AnswerProblems.of(first, second, run).answer(),
+        0.01);
+  }
+
+  private static BearingLine bearing(String name, Position from, Position mark) {
+    return BearingLine.of(name, mark, GeodesicLeg.between(from, mark).initialCourse(), 3.0);
   }
 
   private static BearingLine bearingOf(String name, Position mark) {
