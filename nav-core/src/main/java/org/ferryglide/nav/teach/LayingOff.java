@@ -275,7 +275,10 @@ public final class LayingOff implements Serializable {
         .slip(MAGNETIC, "year of the rose forgotten", Slip.COMMON, f -> f.of(RING))
         .slip(MAGNETIC, "change taken the wrong way", Slip.COMMON, f -> f.of(RING) + f.of(CHANGE))
         .slip(
-            MAGNETIC, "variation applied to the inner ring as well", Slip.COMMON, f -> f.of(RING) - now)
+            MAGNETIC,
+            "variation applied to the inner ring as well",
+            Slip.COMMON,
+            f -> f.of(RING) - now)
         .estimated("a few years move the inner ring by a degree at most")
         .checked("which way round: the course must point at the mark, not back from it");
   }

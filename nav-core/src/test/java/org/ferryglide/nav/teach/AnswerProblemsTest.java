@@ -175,14 +175,12 @@ class AnswerProblemsTest {
             Speed.ofKnots(3.3),
             Velocity.ofSetAndRate(TrueBearing.ofDegrees(80), Speed.ofKnots(1.1)));
     double miles = run.overGround().rate().knots() * 25.0 / 60.0;
-    RhumbLeg made =
-        RhumbLeg.from(START, run.overGround().set(), Distance.ofNauticalMiles(miles));
+    RhumbLeg made = RhumbLeg.from(START, run.overGround().set(), Distance.ofNauticalMiles(miles));
     BearingLine first = bearing("first", START, mark);
     BearingLine second = bearing("second", made.end(), mark);
     TransferredLine carried =
         TransferredLine.of(first, made.course(), made.length(), Covariance.ZERO);
-    Position fix =
-        FixSolver.standard().solve(List.of(carried, second)).orElseThrow().position();
+    Position fix = FixSolver.standard().solve(List.of(carried, second)).orElseThrow().position();
     assertEquals(
         GeodesicLeg.between(fix, mark).length().nauticalMiles(),
         AnswerProblems.of(first, second, run).answer(),

@@ -37,8 +37,7 @@ class LayingOffTest {
   void onALandMapEveryToolReadsGridNorth() {
     for (ChartTool tool : ChartTool.all()) {
       if (tool.linedUpOn() == ChartTool.LinedUpOn.PRINTED_ROSE) {
-        assertThrows(
-            IllegalArgumentException.class, () -> LayingOff.with(tool, Paper.LAND_MAP));
+        assertThrows(IllegalArgumentException.class, () -> LayingOff.with(tool, Paper.LAND_MAP));
       } else {
         LayingOff plan = LayingOff.with(tool, Paper.LAND_MAP);
         assertEquals("grid north", plan.northRead());
@@ -60,8 +59,7 @@ class LayingOffTest {
         ON_MAP.problem(grid, convergence, VARIATION).answer(),
         ROUNDING);
     assertThrows(IllegalArgumentException.class, () -> ON_MAP.problem(read, VARIATION));
-    assertThrows(
-        IllegalArgumentException.class, () -> RULES.problem(grid, convergence, VARIATION));
+    assertThrows(IllegalArgumentException.class, () -> RULES.problem(grid, convergence, VARIATION));
   }
 
   @Test

@@ -34,20 +34,55 @@ final class VectorPictures {
   /** All hours of stream one after another, then the paddling of all of them. */
   static Svg hourly(String name, Problem problem) {
     Plot plot = new Plot();
-    int hours = 0;
     double[] at = START;
-    while (problem.figures().contains("Rate " + (hours + 1))) {
-      hours++;
-      double[] next = sum(at, along(problem.exact("Set " + hours), problem.exact("Rate " + hours)));
-      plot.vector(at, next, 3, hours + ": " + text(problem, "Rate " + hours));
+    double paddled = 0.0;
+    for (int part = 1; problem.figures().contains("Rate " + part); part++) {
+      double[] next =
+          sum(
+              at,
+              along(
+                  problem.exact("Set " + part),
+                  problem.exact("Rate " + part) * hours(problem, part)));
+      plot.vector(at, next, 3, part + ": " + text(problem, "Rate " + part));
+      paddled += problem.exact("Paddling speed") * hours(problem, part);
       at = next;
     }
-    double paddled = problem.exact("Paddling speed") * hours;
     double[] end = sum(at, along(problem.exact("Water track"), paddled));
     return plot.line(START, along(problem.exact("Course"), Math.hypot(end[0], end[1]) * 1.1), "")
         .vector(START, end, 2, text(problem, "Course") + " " + text(problem, "Distance made good"))
         .vector(at, end, 1, text(problem, "Water track") + ", " + tenths(paddled) + " NM paddled")
         .spot(START, "start")
+        .drawn(name, problem.title(), WorkingPicture.words(problem), "NM");
+  }
+
+  /** A part is an hour unless it says how long it is. */
+  private static double hours(Problem problem, int part) {
+    String time = "Time " + part;
+    return problem.figures().contains(time) ? problem.exact(time) / 60.0 : 1.0;
+  }
+
+  /** All runs through the water one after another, then all drifts. */
+  static Svg runs(String name, Problem problem) {
+    Plot plot = new Plot();
+    double[] at = START;
+    for (int part = 1; problem.figures().contains("Water track " + part); part++) {
+      String track = "Water track " + part;
+      double run = problem.exact("Paddling speed " + part) * hours(problem, part);
+      double[] next = sum(at, along(problem.exact(track), run));
+      plot.vector(at, next, 1, text(problem, track) + " " + tenths(run) + " NM");
+      at = next;
+    }
+    plot.note(at, "dead reckoning");
+    for (int part = 1; problem.figures().contains("Rate " + part); part++) {
+      double drift = problem.exact("Rate " + part) * hours(problem, part);
+      double[] next = sum(at, along(problem.exact("Set " + part), drift));
+      plot.vector(at, next, 3, "");
+      at = next;
+    }
+    return plot.vector(
+            START, at, 2, text(problem, "Track") + " " + text(problem, "Distance made good"))
+        .spot(START, "start")
+        .spot(at, "estimated position")
         .drawn(name, problem.title(), WorkingPicture.words(problem), "NM");
   }
 

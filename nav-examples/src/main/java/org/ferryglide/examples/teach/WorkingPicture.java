@@ -26,6 +26,9 @@ public final class WorkingPicture {
    */
   public static Optional<Svg> of(String name, Problem problem) {
     List<String> figures = problem.figures();
+    if (figures.contains("Water track 1")) {
+      return Optional.of(VectorPictures.runs(name, problem));
+    }
     if (figures.contains("Rate 1")) {
       return Optional.of(VectorPictures.hourly(name, problem));
     }

@@ -3,6 +3,8 @@ package org.ferryglide.examples.teach;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import org.ferryglide.examples.svg.Svg;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -10,6 +12,8 @@ import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.chart.ChartTool;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.reckon.SteadyRun;
+import org.ferryglide.nav.teach.AnswerProblems;
 import org.ferryglide.nav.teach.LayingOff;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.SteeringProblems;
@@ -42,6 +46,20 @@ class WorkingPictureTest {
     assertTrue(picture.file().contains("4 kn over the ground"), picture::file);
     assertTrue(picture.file().contains("053°T 5.0 kn"), picture::file);
     assertEquals("Heading across a stream", picture.title());
+  }
+
+  @Test
+  void severalRunsAreDrawnOneAfterAnother() {
+    Velocity stream = Velocity.ofSetAndRate(TrueBearing.ofDegrees(110), Speed.ofKnots(1.2));
+    List<SteadyRun> runs =
+        List.of(
+            new SteadyRun(
+                Duration.ofMinutes(50), TrueBearing.ofDegrees(40), Speed.ofKnots(3.4), stream),
+            new SteadyRun(
+                Duration.ofMinutes(40), TrueBearing.ofDegrees(85), Speed.ofKnots(3.0), stream));
+    Svg picture = WorkingPicture.of("r", AnswerProblems.of(runs)).orElseThrow();
+    assertTrue(picture.file().contains("085°T 2 NM"), picture::file); // 40 minutes at 3 knots
+    assertTrue(picture.file().contains("estimated position"), picture::file);
   }
 
   @Test
