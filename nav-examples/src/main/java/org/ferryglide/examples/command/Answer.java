@@ -5,7 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import org.ferryglide.nav.note.Figure;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Step;
+import org.ferryglide.nav.note.Working;
 
 /**
  * What a verb answers: lines for people, named values for programs, and how it ended.
@@ -24,6 +27,7 @@ public final class Answer {
   private final StringBuilder text = new StringBuilder();
   private final Map<String, Object> values = new LinkedHashMap<>();
   private final List<Object> notes = new ArrayList<>();
+  private final List<Object> workings = new ArrayList<>();
   private Status status = Status.DONE;
 
   /** Makes an empty answer that is done. */
@@ -97,6 +101,48 @@ public final class Answer {
   }
 
   /**
+   * Adds a working, for people and programs.
+   *
+   * @param working the working
+   * @return this answer
+   */
+  public Answer working(Working working) {
+    line("").text(working.toString()).line("");
+    return workingValue(working);
+  }
+
+  /**
+   * Adds a working for programs that people see already.
+   *
+   * @param working the working
+   * @return this answer
+   */
+  public Answer workingValue(Working working) {
+    workings.add(value(working));
+    return this;
+  }
+
+  /** The steps of a working as values. */
+  static Map<String, Object> value(Working working) {
+    List<Object> steps = new ArrayList<>();
+    for (Step step : working.steps()) {
+      Map<String, Object> value = new LinkedHashMap<>();
+      value.put("figure", step.name());
+      value.put("written", step.result().text());
+      value.put("byHand", step.result().byHand());
+      value.put("exact", step.result().exact());
+      value.put("unit", step.result().unit());
+      value.put("rule", step.rule());
+      value.put("from", step.inputs().stream().map(Figure::name).toList());
+      steps.add(value);
+    }
+    Map<String, Object> value = new LinkedHashMap<>();
+    value.put("title", working.title());
+    value.put("steps", steps);
+    return value;
+  }
+
+  /**
    * Says how it ended; of several the one that counts more stays: data missing before not possible
    * before a limit passed.
    *
@@ -146,6 +192,9 @@ public final class Answer {
    */
   public Map<String, Object> values() {
     Map<String, Object> all = new LinkedHashMap<>(values);
+    if (!workings.isEmpty()) {
+      all.put("working", List.copyOf(workings));
+    }
     all.putIfAbsent("notes", List.copyOf(notes));
     return all;
   }

@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "Examples:",
-      "  ferryglide bearing 047 --from true --to compass --variation 7W --deviation 3E",
+      "  ferryglide bearing 047 --from true --to compass --variation 7W --deviation 3E --working",
       "  ferryglide bearing 112 --from grid --to magnetic --at \"46-11.8N 26-17.6W\" --date"
           + " 2026-06-14"
     })
@@ -70,6 +70,9 @@ final class BearingVerb extends Verb {
   @Option(names = "--date", paramLabel = "DATE", description = "When, for the variation.")
   private @Nullable LocalDate date;
 
+  @Option(names = "--working", description = "The working in the JSON too; the text has it anyway.")
+  private boolean inJson;
+
   @Override
   protected Answer answer() {
     if (!(degrees >= 0.0 && degrees <= 360.0)) {
@@ -81,6 +84,9 @@ final class BearingVerb extends Verb {
       return told(answer, degrees, degrees);
     }
     Working working = working();
+    if (inJson) {
+      answer.workingValue(working);
+    }
     Figure result = working.result();
     answer.line(working.toString()).line("").row("result", rounded(result.byHand()) + words());
     if (Math.abs(Math.IEEEremainder(result.byHand() - result.exact(), 360.0)) >= LEAST_TOLD) {

@@ -1,7 +1,9 @@
 package org.ferryglide.examples.command;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
@@ -13,7 +15,12 @@ import org.ferryglide.nav.sky.Daylight;
 import org.ferryglide.nav.sky.Moon;
 import org.ferryglide.nav.sky.MoonPhase;
 import org.ferryglide.nav.sky.SunDay;
+import org.ferryglide.nav.teach.LandfallProblems;
+import org.ferryglide.nav.teach.Problem;
+import org.ferryglide.nav.teach.Quantity;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -24,7 +31,8 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "Example:",
-      "  ferryglide daylight \"46-11.8N 26-17.6W\" 2026-06-14 --zone +01:00"
+      "  ferryglide daylight \"46-11.8N 26-17.6W\" 2026-06-14 --zone +01:00 --depart 16:40"
+          + " --under-way 185 --working"
     })
 final class DaylightVerb extends Verb {
   @Parameters(index = "0", paramLabel = "PLACE", description = "Position.")
@@ -40,6 +48,20 @@ final class DaylightVerb extends Verb {
       description = "Clock of the day, as +01:00 or Europe/London (UTC if left out).")
   private ZoneId zone = ZoneOffset.UTC;
 
+  @Option(
+      names = "--depart",
+      paramLabel = "TIME",
+      description = "With --under-way: also the daylight left on landing, as 16:40.")
+  private @Nullable LocalTime depart;
+
+  @Option(
+      names = "--under-way",
+      paramLabel = "MINUTES",
+      description = "How long the party is under way, rests in it.")
+  private @Nullable Integer underWay;
+
+  @Mixin private WorkingOption working = new WorkingOption();
+
   @Override
   protected Answer answer() {
     SunDay day = InputRefused.given(() -> SunDay.of(date, zone, place));
@@ -50,7 +72,33 @@ final class DaylightVerb extends Verb {
     Instant noon = date.atTime(12, 0).atZone(zone).toInstant();
     moon(answer, "new moon", "nextNewMoon", Moon.next(MoonPhase.NEW, noon));
     moon(answer, "full moon", "nextFullMoon", Moon.next(MoonPhase.FULL, noon));
+    left(answer, day.daylight());
     return answer.row("clock", zone.getId().equals("Z") ? "UTC" : zone.getId());
+  }
+
+  private void left(Answer answer, Daylight light) {
+    if (depart == null || underWay == null) {
+      if (working.isWanted() || depart != null || underWay != null) {
+        throw new InputRefused("--depart and --under-way are needed together, and for --working");
+      }
+      return;
+    }
+    if (!light.set().isPresent()) {
+      answer.row("left", "the sun does not set on this day");
+      return;
+    }
+    double sunset =
+        Duration.between(date.atStartOfDay(zone).toInstant(), light.set().get()).toMillis()
+            / 60_000.0;
+    double departure = depart.toSecondOfDay() / 60.0;
+    double minutes = underWay;
+    Problem problem =
+        InputRefused.given(
+            () -> LandfallProblems.daylightLeft(departure, minutes, Math.floor(sunset)));
+    answer
+        .row("left", Quantity.MINUTES.text(problem.answer()) + " of daylight on landing")
+        .value("daylightLeftMinutes", problem.answer());
+    working.adding(answer, it -> it.working(problem.working()));
   }
 
   private void row(Answer answer, String label, String name, Daylight light) {

@@ -70,7 +70,7 @@ final class ExercisesVerb extends Verb {
       value.put("story", exercise.story());
       if (working) {
         value.put("answer", exercise.answer());
-        value.put("working", exercise.problem().working().toString());
+        value.put("working", Answer.value(exercise.problem().working()));
       }
       values.add(value);
     }

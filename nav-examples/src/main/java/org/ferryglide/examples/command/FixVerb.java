@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -19,9 +20,11 @@ import org.ferryglide.nav.fix.PositionLine;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.tide.sheet.Sheet;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -36,7 +39,7 @@ import picocli.CommandLine.Parameters;
       "--variation is needed), its standard error in degrees; or a distance, its error in metres.",
       "",
       "Example:",
-      "  ferryglide fix nav-examples/scenarios/fix-in-fog.csv --variation 7.8W"
+      "  ferryglide fix nav-examples/scenarios/fix-in-fog.csv --variation 7.8W --working"
     })
 final class FixVerb extends Verb {
   @Parameters(index = "0", paramLabel = "FILE", description = "A sheet, a row for each line.")
@@ -50,6 +53,8 @@ final class FixVerb extends Verb {
       paramLabel = "PLACE",
       description = "Roughly where, to choose between two places.")
   private @Nullable Position near;
+
+  @Mixin private WorkingOption working = new WorkingOption();
 
   @Override
   protected Answer answer() throws IOException {
@@ -82,7 +87,26 @@ final class FixVerb extends Verb {
     }
     sheet.refuseIfFaulty();
     FixSolver solver = near == null ? FixSolver.standard() : FixSolver.standard().withNear(near);
-    return solver.solve(lines).match(FixVerb::found, FixVerb::none);
+    return solver.solve(lines).match(fix -> worked(found(fix), lines), FixVerb::none);
+  }
+
+  /** Two bearings by hand; in magnetic if that is how they were given. */
+  private Answer worked(Answer answer, List<PositionLine> lines) {
+    if (working.isWanted()) {
+      List<BearingLine> bearings = new ArrayList<>();
+      for (PositionLine line : lines) {
+        if (line instanceof BearingLine bearing) {
+          bearings.add(bearing);
+        }
+      }
+      Variation applied = variation == null ? Variation.ofDegreesEast(0.0) : variation;
+      Optional<Problem> worked = ByHand.fixed(bearings, applied);
+      worked.ifPresent(it -> answer.working(it.working()));
+      if (!worked.isPresent()) {
+        answer.line("working       none by hand: needs two bearings that cut");
+      }
+    }
+    return answer;
   }
 
   private TrueBearing bearing(String text) {

@@ -12,6 +12,7 @@ import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -23,7 +24,7 @@ import picocli.CommandLine.Parameters;
       "",
       "Example:",
       "  ferryglide height nav-examples/scenarios/ollen-skerries/tides/dunlathe.csv --at"
-          + " 2026-06-14T14:17+01:00"
+          + " 2026-06-14T14:17+01:00 --working"
     })
 final class HeightVerb extends Verb {
   @Parameters(
@@ -38,6 +39,8 @@ final class HeightVerb extends Verb {
       paramLabel = "TIME",
       description = "When, as 2026-06-14T14:17+01:00.")
   private @Nullable OffsetDateTime at;
+
+  @Mixin private WorkingOption working = new WorkingOption();
 
   @Override
   protected Answer answer() throws IOException {
@@ -71,6 +74,9 @@ final class HeightVerb extends Verb {
         .value("heightMetresByTwelfths", twelfths);
     read.lastUpTo(time).ifPresent(water -> answer.row("after", words(water, offset)));
     read.firstAfter(time).ifPresent(water -> answer.row("before", words(water, offset)));
+    working.adding(
+        answer,
+        it -> ByHand.heights(read, time, offset).forEach(each -> it.working(each.working())));
     return answer.notes(cosine.notesAt(time));
   }
 

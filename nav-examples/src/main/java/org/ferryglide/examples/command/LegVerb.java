@@ -1,7 +1,9 @@
 package org.ferryglide.examples.command;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import org.ferryglide.nav.bearing.MagneticBearing;
+import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
@@ -11,8 +13,11 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.teach.BearingProblems;
+import org.ferryglide.nav.teach.Problem;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -23,7 +28,7 @@ import picocli.CommandLine.Parameters;
     footer = {
       "",
       "Example:",
-      "  ferryglide leg \"46-10.0N 26-20.0W\" \"46-11.8N 26-17.6W\" --date 2026-06-14"
+      "  ferryglide leg \"46-10.0N 26-20.0W\" \"46-11.8N 26-17.6W\" --date 2026-06-14 --working"
     })
 final class LegVerb extends Verb {
   @Parameters(index = "0", paramLabel = "FROM", description = "Position of the start.")
@@ -48,6 +53,8 @@ final class LegVerb extends Verb {
       paramLabel = "SPEED",
       description = "Also the time in still water; knots where no unit is given.")
   private @Nullable Speed speed;
+
+  @Mixin private WorkingOption working = new WorkingOption();
 
   @Override
   protected Answer answer() {
@@ -75,7 +82,25 @@ final class LegVerb extends Verb {
     if (date != null) {
       magnetic(answer, leg, date);
     }
+    working.adding(answer, it -> workings(it, leg));
     return answer;
+  }
+
+  private void workings(Answer answer, Leg leg) {
+    Optional<Problem> measured =
+        leg instanceof RhumbLeg rhumb ? ByHand.measured(rhumb) : Optional.empty();
+    measured.ifPresent(it -> answer.working(it.working()));
+    if (date != null) {
+      Variation variation = reading(leg, date).variation();
+      answer.working(
+          BearingProblems.trueToMagnetic(leg.initialCourse(), variation).working());
+    } else if (!measured.isPresent()) {
+      answer.line("working       none by hand: no leg of a rhumb line on one chart, no --date");
+    }
+  }
+
+  private static VariationReading reading(Leg leg, LocalDate date) {
+    return InputRefused.given(() -> VariationSource.builtInModels().at(leg.midpoint(), date));
   }
 
   private static String distance(Distance length) {
@@ -92,8 +117,7 @@ final class LegVerb extends Verb {
   }
 
   private static void magnetic(Answer answer, Leg leg, LocalDate date) {
-    VariationReading reading =
-        InputRefused.given(() -> VariationSource.builtInModels().at(leg.midpoint(), date));
+    VariationReading reading = reading(leg, date);
     MagneticBearing course = leg.initialCourse().toMagnetic(reading.variation());
     answer
         .row("magnetic", course.threeDigits() + " magnetic, variation " + reading)

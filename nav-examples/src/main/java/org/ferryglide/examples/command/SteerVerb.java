@@ -6,7 +6,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.magnetic.VariationReading;
 import org.ferryglide.nav.magnetic.VariationSource;
@@ -21,6 +23,7 @@ import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -32,7 +35,7 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  ferryglide steer \"46-11.8N 26-17.6W\" \"46-12.1N 26-13.0W\" --speed 3.5 --set 005 --rate"
-          + " 1.7",
+          + " 1.7 --working",
       "  ferryglide steer \"46-11.8N 26-17.6W\" \"46-12.1N 26-13.0W\" --speed 3.5 --streams"
           + " nav-examples/scenarios/ollen-skerries --depart 2026-06-14T12:15+01:00"
     })
@@ -79,6 +82,8 @@ final class SteerVerb extends Verb {
       description = "Date of the variation for the magnetic heading; that of --depart if left out.")
   private @Nullable LocalDate date;
 
+  @Mixin private WorkingOption working = new WorkingOption();
+
   @Override
   protected Answer answer() throws IOException {
     RhumbLeg leg = InputRefused.given(() -> RhumbLeg.between(from, to));
@@ -88,10 +93,11 @@ final class SteerVerb extends Verb {
     }
     Instant time = depart == null ? Instant.EPOCH : depart.toInstant();
     Craft craft = InputRefused.given(() -> Craft.ofSpeed(speed));
-    return CourseToSteer.with(craft, stream())
+    StreamField field = stream();
+    return CourseToSteer.with(craft, field)
         .solve(leg, time)
         .match(
-            steered -> steered(leg, steered),
+            steered -> worked(steered(leg, steered), leg, field.at(from, time)),
             why -> failed(leg, depart == null ? timeless(why) : why));
   }
 
@@ -146,6 +152,19 @@ final class SteerVerb extends Verb {
           .value("arrival", steered.arrival().toString());
     }
     return answer.value("possible", true).notes(steered.notes());
+  }
+
+  /** By hand with the stream at the start, which a folder's stream need not keep. */
+  private Answer worked(Answer answer, RhumbLeg leg, Optional<Velocity> stream) {
+    if (working.isWanted() && stream.isPresent()) {
+      LocalDate day = date == null && depart != null ? depart.toLocalDate() : date;
+      Optional<Variation> variation =
+          Optional.ofNullable(day)
+              .map(it -> VariationSource.builtInModels().at(leg.midpoint(), it).variation());
+      InputRefused.given(() -> ByHand.steered(leg, speed, stream.get(), variation))
+          .forEach(each -> answer.working(each.working()));
+    }
+    return answer;
   }
 
   private static Answer course(RhumbLeg leg) {

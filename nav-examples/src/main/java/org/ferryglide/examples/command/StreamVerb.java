@@ -7,15 +7,18 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.LocalStream;
 import org.ferryglide.nav.water.StreamField;
@@ -27,6 +30,7 @@ import org.ferryglide.tide.stream.StreamStation;
 import org.ferryglide.tide.stream.StreamTable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -40,7 +44,10 @@ import picocli.CommandLine.Parameters;
       "  ferryglide stream nav-examples/scenarios/ollen-skerries \"46-12.0N 26-15.0W\" --from"
           + " 2026-06-14T06:00+01:00 --hours 12 --slack 0.5",
       "  ferryglide stream nav-examples/scenarios/ollen-skerries \"46-12.0N 26-15.0W\" --at"
-          + " 2026-06-14T12:25+01:00"
+          + " 2026-06-14T12:25+01:00",
+      "  ferryglide stream nav-examples/scenarios/ollen-skerries/streams.csv \"46-12.0N 26-15.0W\""
+          + " --tides nav-examples/scenarios/ollen-skerries/tides/orrin-quay.csv --at"
+          + " 2026-06-14T12:25+01:00 --working"
     })
 final class StreamVerb extends Verb {
   @Parameters(
@@ -97,6 +104,8 @@ final class StreamVerb extends Verb {
       description = "How far a table holds; nautical miles where no unit is given (6 if left out).")
   private Distance reach = StationField.USUAL_REACH;
 
+  @Mixin private WorkingOption working = new WorkingOption();
+
   @Override
   protected Answer answer() throws IOException {
     refuseOptions();
@@ -129,7 +138,29 @@ final class StreamVerb extends Verb {
     if (slack != null) {
       slack(answer, field, begin, slack);
     }
+    if (working.isWanted()) {
+      worked(answer, begin);
+    }
     return answer.notes(field.explain(place, begin.toInstant()).notes());
+  }
+
+  /** By the table of the nearest station, at the first time asked for. */
+  private void worked(Answer answer, OffsetDateTime begin) throws IOException {
+    Optional<Problem> worked = Optional.empty();
+    if (tides != null && !Files.isDirectory(source)) {
+      TideTable table = TideTable.read(tides);
+      StreamTable nearest =
+          StreamTable.readAll(source).stream()
+              .min(
+                  Comparator.comparingDouble(
+                      it -> GeodesicLeg.between(place, it.position()).length().metres()))
+              .orElseThrow();
+      worked = ByHand.stream(nearest, table, begin.toInstant(), begin.getOffset());
+    }
+    worked.ifPresent(it -> answer.working(it.working()));
+    if (!worked.isPresent()) {
+      answer.line("working       none by hand: needs --tides and a sheet whose hours reach so far");
+    }
   }
 
   private void refuseOptions() {
@@ -157,7 +188,7 @@ final class StreamVerb extends Verb {
     TideTable table = TideTable.read(tides);
     List<StreamStation> stations = new ArrayList<>();
     for (StreamTable read : StreamTable.readAll(source)) {
-      stations.add(read.boundTo(table).asStation());
+      stations.add(InputRefused.given(() -> read.boundTo(table)).asStation());
     }
     return StationField.nearest(stations, reach);
   }

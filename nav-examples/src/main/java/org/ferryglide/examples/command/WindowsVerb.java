@@ -14,6 +14,7 @@ import org.ferryglide.tide.height.TableCurve;
 import org.ferryglide.tide.height.TideTable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** When there is water enough over a bar or a ledge. */
@@ -24,7 +25,7 @@ import picocli.CommandLine.Option;
       "",
       "Example:",
       "  ferryglide windows nav-examples/scenarios/ollen-skerries/tides/dunlathe.csv --drying 1.2"
-          + " --depth 0.5"
+          + " --depth 0.5 --working"
     })
 final class WindowsVerb extends TableVerb {
   @Option(
@@ -53,6 +54,8 @@ final class WindowsVerb extends TableVerb {
       description = "Extra water for weather and swell (none if left out).")
   private double margin;
 
+  @Mixin private WorkingOption working = new WorkingOption();
+
   @Override
   protected Answer answer() throws IOException {
     TideTable table = read();
@@ -69,6 +72,8 @@ final class WindowsVerb extends TableVerb {
             .row("needed", Math.ceil(needed * 100.0) / 100.0 + " m above " + table.datum())
             .value("tideNeededMetres", needed);
     windows(answer, found);
+    working.adding(
+        answer, it -> it.working(ByHand.depth(table, spot.metresBelowDatum()).working()));
     return answer;
   }
 

@@ -1,0 +1,153 @@
+package org.ferryglide.examples.command;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.fix.BearingLine;
+import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.teach.ChartProblems;
+import org.ferryglide.nav.teach.FixingProblems;
+import org.ferryglide.nav.teach.Problem;
+import org.ferryglide.nav.teach.SteeringProblems;
+import org.ferryglide.tide.height.TideEvent;
+import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.stream.StreamTable;
+import org.ferryglide.tide.teach.StreamProblems;
+import org.ferryglide.tide.teach.TideProblems;
+import org.ferryglide.tide.teach.TideProblems.Water;
+
+/** The problems that somebody would solve by hand for what a verb answers. */
+final class ByHand {
+  /** Beyond these nobody measures a leg on one chart with dividers. */
+  private static final double LONGEST_MILES = 60.0;
+
+  private static final double FURTHEST_LATITUDE = 75.0;
+
+  private ByHand() {}
+
+  /** The leg measured on the chart; none where it is too long or too far north for that. */
+  static Optional<Problem> measured(RhumbLeg leg) {
+    double from = leg.start().latitudeDegrees();
+    double to = leg.end().latitudeDegrees();
+    double middle = Math.abs(from + to) / 2.0;
+    double miles = leg.length().nauticalMiles();
+    if (middle > FURTHEST_LATITUDE || miles > LONGEST_MILES || miles == 0.0) {
+      return Optional.empty();
+    }
+    double east =
+        Math.IEEEremainder(leg.end().longitudeDegrees() - leg.start().longitudeDegrees(), 360.0);
+    return Optional.of(
+        ChartProblems.measuredLeg(
+            60.0 * (to - from), 60.0 * east, middle, Math.max(Math.abs(from), Math.abs(to))));
+  }
+
+  /** Heading, if the variation is known, and time in a stream that makes the leg possible. */
+  static List<Problem> steered(
+      RhumbLeg leg, Speed speed, Velocity stream, Optional<Variation> variation) {
+    List<Problem> problems = new ArrayList<>();
+    TrueBearing course = leg.course();
+    variation.ifPresent(
+        it -> problems.add(SteeringProblems.courseToSteer(course, speed, stream, it)));
+    problems.add(SteeringProblems.timeInStream(course, leg.length(), speed, stream));
+    return problems;
+  }
+
+  /** The two bearings of the widest cut; none where no two cut on the side of the party. */
+  static Optional<Problem> fixed(List<BearingLine> lines, Variation variation) {
+    double widest = 0.0;
+    Optional<Problem> problem = Optional.empty();
+    for (int i = 0; i < lines.size(); i++) {
+      for (int j = i + 1; j < lines.size(); j++) {
+        double turn = lines.get(i).bearing().turnTo(lines.get(j).bearing());
+        double cut = Math.abs(Math.sin(Math.toRadians(turn)));
+        if (cut > widest) {
+          Optional<Problem> pair = fixed(lines.get(i), lines.get(j), variation);
+          problem = pair.isPresent() ? pair : problem;
+          widest = pair.isPresent() ? cut : widest;
+        }
+      }
+    }
+    return problem;
+  }
+
+  private static Optional<Problem> fixed(BearingLine one, BearingLine two, Variation variation) {
+    RhumbLeg between = RhumbLeg.between(one.mark(), two.mark());
+    try {
+      return Optional.of(
+          FixingProblems.twoBearings(
+              between.course(),
+              between.length(),
+              one.bearing().toMagnetic(variation),
+              two.bearing().toMagnetic(variation),
+              variation));
+    } catch (IllegalArgumentException e) { // they do not cut where a party could be
+      return Optional.empty();
+    }
+  }
+
+  /** By twelfths and by the cosine between the waters about a time. */
+  static List<Problem> heights(TideTable table, Instant time, ZoneOffset offset) {
+    Optional<TideEvent> before = table.lastUpTo(time);
+    Optional<TideEvent> after = table.firstAfter(time);
+    if (!before.isPresent() || !after.isPresent()) {
+      return List.of();
+    }
+    Water first = water(before.get(), time, offset);
+    Water next = water(after.get(), time, offset);
+    double clock = clock(time, time, offset);
+    return List.of(
+        TideProblems.byTwelfths(first, next, clock), TideProblems.byCosine(first, next, clock));
+  }
+
+  private static Water water(TideEvent event, Instant day, ZoneOffset offset) {
+    return new Water(clock(event.time(), day, offset), event.heightMetres());
+  }
+
+  /** Minutes since the midnight before another time. */
+  private static double clock(Instant time, Instant day, ZoneOffset offset) {
+    Instant midnight = day.atOffset(offset).toLocalDate().atStartOfDay().toInstant(offset);
+    return Duration.between(midnight, time).toMillis() / 60_000.0;
+  }
+
+  /** The stream of a table at a time; none where its hours do not reach. */
+  static Optional<Problem> stream(
+      StreamTable table, TideTable tides, Instant time, ZoneOffset offset) {
+    TideEvent high = tides.highWaterNearest(time);
+    double range = tides.rangeMetres(high);
+    if (Double.isNaN(range) || table.standardPort().about() != TideEvent.Kind.HIGH) {
+      return Optional.empty();
+    }
+    double clock = clock(high.time(), time, offset);
+    StreamProblems.Day day =
+        new StreamProblems.Day(clock, high.heightMetres(), range, clock);
+    try {
+      return Optional.of(
+          StreamProblems.betweenHours(
+              table.hours(),
+              table.standardPort().meanRanges(),
+              day,
+              clock(time, time, offset)));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** The depth at the highest water of the table. */
+  static Problem depth(TideTable table, double chartedMetres) {
+    double highest = Double.NEGATIVE_INFINITY;
+    double sum = 0.0;
+    for (TideEvent water : table.events()) {
+      highest = Math.max(highest, water.heightMetres());
+      sum += water.heightMetres();
+    }
+    double mean = Math.rint(10.0 * sum / table.events().size()) / 10.0;
+    return TideProblems.depthOver(highest, chartedMetres, mean);
+  }
+}
