@@ -3,6 +3,7 @@ package org.ferryglide.examples.teach;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.ferryglide.nav.teach.Explanation;
@@ -28,9 +29,9 @@ final class ArbitraryAnswers {
       return (double) of / wrong;
     }
 
-    /** Five standard deviations of a share counted over the draws. */
-    double noise() {
-      return 5.0 * Math.sqrt(0.25 / wrong);
+    /** Five standard deviations of a share counted over the draws, and one draw. */
+    double noise(double share) {
+      return 5.0 * Math.sqrt(share * (1.0 - share) / wrong) + 1.0 / wrong;
     }
   }
 
@@ -152,6 +153,7 @@ final class ArbitraryAnswers {
 
   private static void print(String name, Count count) {
     System.out.printf(
+        Locale.ROOT,
         "%-45s %7d wrong  single %.4f predicted %.4f  pairs %.4f%n",
         name,
         count.wrong,

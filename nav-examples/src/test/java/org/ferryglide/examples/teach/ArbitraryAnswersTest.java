@@ -24,9 +24,10 @@ class ArbitraryAnswersTest {
   }
 
   private static void holds(String name, Count count) {
-    assertEquals(
-        count.predicted / count.wrong, count.share(count.single), count.noise(), () -> name);
-    assertTrue(count.share(count.pair) <= PAIRS_AT_MOST + count.noise(), () -> name);
-    assertTrue(count.greatestPairChance <= 1.0 && count.greatestPairChance >= 0.0, () -> name);
+    double predicted = count.predicted / count.wrong;
+    assertEquals(predicted, count.share(count.single), count.noise(predicted), () -> name);
+    double pairs = count.share(count.pair);
+    assertTrue(pairs <= PAIRS_AT_MOST + count.noise(PAIRS_AT_MOST), () -> name + " " + pairs);
+    assertTrue(count.greatestPairChance <= 1.0, () -> name);
   }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -18,6 +19,8 @@ import org.junit.jupiter.api.Test;
 class ExercisesTest {
   /** Slips that move the answer by less have no effect at all. */
   private static final double NO_EFFECT = 1e-9;
+
+  private static final int GOLDEN = -296842714;
 
   private static Quantity quantity(Problem problem) {
     List<String> figures = problem.figures();
@@ -49,6 +52,26 @@ class ExercisesTest {
         new HashSet<>(Exercises.of(8, 20).list().stream().map(Exercise::story).toList());
     other.retainAll(once);
     assertTrue(other.size() <= 2, other::toString);
+  }
+
+  /** A regression value, the same with Java 17 and 25 and in every language. */
+  @Test
+  void theSheetIsTheSameInEveryLanguageAndVersionOfJava() {
+    Locale before = Locale.getDefault();
+    Set<Integer> sheets = new HashSet<>();
+    try {
+      for (String language : List.of("en", "tr", "ar-EG", "th-TH-u-nu-thai", "hi-IN-u-nu-deva")) {
+        Locale.setDefault(Locale.forLanguageTag(language));
+        StringBuilder sheet = new StringBuilder();
+        for (Exercise exercise : Exercises.of(7, 29).list()) {
+          sheet.append(exercise.story()).append(exercise.answer());
+        }
+        sheets.add(sheet.toString().hashCode());
+      }
+    } finally {
+      Locale.setDefault(before);
+    }
+    assertEquals(Set.of(GOLDEN), sheets);
   }
 
   @Test
