@@ -125,15 +125,11 @@ final class ByHand {
       return Optional.empty();
     }
     double clock = clock(high.time(), time, offset);
-    StreamProblems.Day day =
-        new StreamProblems.Day(clock, high.heightMetres(), range, clock);
+    StreamProblems.Day day = new StreamProblems.Day(clock, high.heightMetres(), range, clock);
     try {
       return Optional.of(
           StreamProblems.betweenHours(
-              table.hours(),
-              table.standardPort().meanRanges(),
-              day,
-              clock(time, time, offset)));
+              table.hours(), table.standardPort().meanRanges(), day, clock(time, time, offset)));
     } catch (IllegalArgumentException e) {
       return Optional.empty();
     }

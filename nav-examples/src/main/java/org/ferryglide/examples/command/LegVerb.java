@@ -92,8 +92,7 @@ final class LegVerb extends Verb {
     measured.ifPresent(it -> answer.working(it.working()));
     if (date != null) {
       Variation variation = reading(leg, date).variation();
-      answer.working(
-          BearingProblems.trueToMagnetic(leg.initialCourse(), variation).working());
+      answer.working(BearingProblems.trueToMagnetic(leg.initialCourse(), variation).working());
     } else if (!measured.isPresent()) {
       answer.line("working       none by hand: no leg of a rhumb line on one chart, no --date");
     }

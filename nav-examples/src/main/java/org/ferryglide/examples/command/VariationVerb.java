@@ -64,13 +64,13 @@ final class VariationVerb extends Verb {
     double degrees = reading.variation().degreesEast();
     Answer answer =
         new Answer()
-        .row("place", place.text(AngleForm.DEGREES_MINUTES, 2))
-        .row("variation", reading.toString())
-        .row("so", degrees < 0.0 ? "true + west = magnetic" : "true - east = magnetic")
-        .value("known", true)
-        .value("variationDegreesEast", degrees)
-        .value("standardErrorDegrees", reading.standardErrorDegrees())
-        .value("source", reading.source());
+            .row("place", place.text(AngleForm.DEGREES_MINUTES, 2))
+            .row("variation", reading.toString())
+            .row("so", degrees < 0.0 ? "true + west = magnetic" : "true - east = magnetic")
+            .value("known", true)
+            .value("variationDegreesEast", degrees)
+            .value("standardErrorDegrees", reading.standardErrorDegrees())
+            .value("source", reading.source());
     if (course != null) {
       double magnetic = course.toMagnetic(reading.variation()).degrees();
       answer
@@ -91,7 +91,6 @@ final class VariationVerb extends Verb {
         ? BearingProblems.trueToMagnetic(leg, reading.variation())
         : InputRefused.given(
             () ->
-                ChartProblems.roseCarriedForward(
-                    leg, CompassRose.parse(printed), date.getYear()));
+                ChartProblems.roseCarriedForward(leg, CompassRose.parse(printed), date.getYear()));
   }
 }
