@@ -2,6 +2,7 @@ package org.ferryglide.examples.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.ferryglide.examples.files.FolderStart;
 import org.ferryglide.examples.files.GpxContent;
 import org.ferryglide.examples.files.GpxFile;
@@ -22,6 +23,16 @@ import picocli.CommandLine.Parameters;
       "  ferryglide begin target/my-passage --gpx nav-examples/scenarios/ollen-skerries.gpx"
     })
 final class BeginVerb extends Verb {
+  /** What of a GPX file becomes the way points. */
+  enum Of {
+    ROUTE,
+    WAYPOINTS,
+    TRACK
+  }
+
+  /** A track of more is where somebody was, and no list of way points. */
+  private static final int MOST_OF_A_TRACK = 50;
+
   @Parameters(index = "0", paramLabel = "FOLDER", description = "A folder that is not yet there.")
   private Path folder = Path.of("");
 
@@ -29,10 +40,15 @@ final class BeginVerb extends Verb {
   private @Nullable Path gpx;
 
   @Option(
+      names = "--of",
+      description = "route (if left out), waypoints, or a track of 50 points at most.")
+  private Of of = Of.ROUTE;
+
+  @Option(
       names = "--route",
       paramLabel = "N",
       defaultValue = "1",
-      description = "Which route of the file (1 if left out).")
+      description = "Which route, or which track, of the file (1 if left out).")
   private int route = 1;
 
   @Override
@@ -57,15 +73,22 @@ final class BeginVerb extends Verb {
 
   private GpxContent.Line route(Path file) throws IOException {
     GpxContent content = GpxFile.read(file);
-    if (route < 1 || route > content.routes().size()) {
+    if (of == Of.WAYPOINTS) {
+      return new GpxContent.Line("", content.wayPoints());
+    }
+    List<GpxContent.Line> lines = of == Of.ROUTE ? content.routes() : content.tracks();
+    String what = of == Of.ROUTE ? "route" : "track";
+    if (route < 1 || route > lines.size()) {
       throw new InputRefused(
-          file
-              + ": holds "
-              + content.routes().size()
-              + " routes, but route "
-              + route
+          file + ": holds " + lines.size() + " " + what + "s, but " + what + " " + route
               + " is asked for");
     }
-    return content.routes().get(route - 1);
+    GpxContent.Line line = lines.get(route - 1);
+    if (of == Of.TRACK && line.points().size() > MOST_OF_A_TRACK) {
+      throw new InputRefused(
+          file + ": a track must have at most 50 points to be way points, but has "
+              + line.points().size());
+    }
+    return line;
   }
 }

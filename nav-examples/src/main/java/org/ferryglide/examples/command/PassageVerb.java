@@ -76,6 +76,11 @@ final class PassageVerb extends FolderVerb {
   @Option(names = "--gpx", paramLabel = "FILE", description = "Also write the route as GPX 1.1.")
   private @Nullable Path gpx;
 
+  @Option(
+      names = "--track",
+      description = "With --gpx: also the path over the ground as planned, as tracks without times.")
+  private boolean track;
+
   @Option(names = "--geojson", paramLabel = "FILE", description = "Also write the plan as GeoJSON.")
   private @Nullable Path geoJson;
 
@@ -109,7 +114,7 @@ final class PassageVerb extends FolderVerb {
       writePages(worked.get());
     }
     if (gpx != null) {
-      Bytes.write(gpx, GpxFile.route(folder.name(), folder.wayPoints()));
+      Bytes.write(gpx, gpxOf(folder, plan));
     }
     if (geoJson != null) {
       Bytes.write(geoJson, JsonText.of(PlanGeoJson.of(folder.passage(), plan)));
@@ -119,6 +124,13 @@ final class PassageVerb extends FolderVerb {
 
   private WorkedPassage worked(PassageFolder folder) throws IOException {
     return WorkedPassage.of(folder).printedIn(units, Optional.ofNullable(words)).withWayHome();
+  }
+
+  private String gpxOf(PassageFolder folder, Outcome<TimedPlan, NotPossible> plan) {
+    Optional<TimedPlan> solved = plan.solved();
+    return track && solved.isPresent()
+        ? GpxFile.planned(folder.name(), folder.wayPoints(), solved.get())
+        : GpxFile.route(folder.name(), folder.wayPoints());
   }
 
   private void writePages(WorkedPassage worked) throws IOException {

@@ -19,6 +19,8 @@ import java.util.stream.Stream;
 import javax.xml.transform.stream.StreamSource;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.InputProblem;
+import org.ferryglide.nav.passage.PlannedLeg;
+import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.folder.PassageFolder;
 
@@ -39,6 +41,9 @@ public final class GpxFile {
   private static final String CAUTION =
       "Courses and places only: headings to steer, times, streams and tides are not in this file."
           + " Official charts, tables, forecasts and the coastguard's advice come first.";
+
+  /** Points of a path over the ground, seconds apart. */
+  private static final double TRACK_STEP_SECONDS = 300.0;
 
   private GpxFile() {}
 
@@ -121,6 +126,32 @@ public final class GpxFile {
     wayPoints.forEach(it -> points.add(new GpxContent.Point(it.name(), it.position(), null)));
     return text(
         name, new GpxContent(List.of(), List.of(new GpxContent.Line(name, points)), List.of()));
+  }
+
+  /**
+   * A route through the way points of a passage, and the path over the ground of its plan as a
+   * track for each leg, a point every five minutes. The track has no times: nobody was there yet.
+   *
+   * @param name what both are called
+   * @param wayPoints in order
+   * @param plan the plan
+   * @return the text of a GPX 1.1 file
+   */
+  public static String planned(
+      String name, List<PassageFolder.WayPoint> wayPoints, TimedPlan plan) {
+    List<GpxContent.Point> points = new ArrayList<>();
+    wayPoints.forEach(it -> points.add(new GpxContent.Point(it.name(), it.position(), null)));
+    List<GpxContent.Line> tracks = new ArrayList<>();
+    for (PlannedLeg leg : plan.legs()) {
+      List<GpxContent.Point> path = new ArrayList<>();
+      leg.steered()
+          .groundTrack()
+          .pointsEvery(TRACK_STEP_SECONDS)
+          .forEach(it -> path.add(new GpxContent.Point("", it.position(), null)));
+      tracks.add(new GpxContent.Line("as planned, leg " + leg.leg().number(), path));
+    }
+    return text(
+        name, new GpxContent(List.of(), List.of(new GpxContent.Line(name, points)), tracks));
   }
 
   /**

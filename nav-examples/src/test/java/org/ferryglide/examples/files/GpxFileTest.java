@@ -18,6 +18,7 @@ import javax.xml.XMLConstants;
 import javax.xml.transform.stream.StreamSource;
 import javax.xml.validation.SchemaFactory;
 import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.junit.jupiter.api.DynamicTest;
@@ -77,6 +78,26 @@ class GpxFileTest {
     }
     assertTrue(text.contains("headings to steer, times, streams and tides are not in this file"));
     assertEquals(text.strip(), Files.readString(Path.of("scenarios/ollen-skerries.gpx")).strip());
+  }
+
+  @Test
+  void aPlanIsATrackForEachLegFromEndToEnd() throws Exception {
+    PassageFolder folder = PassageFolder.read(Path.of("scenarios/ollen-skerries"));
+    TimedPlan plan =
+        TimedPlan.of(folder.passage(), folder.start().toInstant()).solved().orElseThrow();
+    String text = GpxFile.planned(folder.name(), folder.wayPoints(), plan);
+    keepsToTheRules(text);
+    GpxContent content = read(text);
+    assertEquals(plan.legs().size(), content.tracks().size());
+    for (int leg = 0; leg < plan.legs().size(); leg++) {
+      List<GpxContent.Point> path = content.tracks().get(leg).points();
+      assertTrue(path.size() > 1, path.toString());
+      assertEquals(
+          folder.wayPoints().get(leg).position().latitudeDegrees(),
+          path.get(0).position().latitudeDegrees(),
+          1e-8);
+      assertTrue(path.stream().allMatch(it -> it.time().isEmpty()));
+    }
   }
 
   @Test
