@@ -80,13 +80,22 @@ final class BeginVerb extends Verb {
     String what = of == Of.ROUTE ? "route" : "track";
     if (route < 1 || route > lines.size()) {
       throw new InputRefused(
-          file + ": holds " + lines.size() + " " + what + "s, but " + what + " " + route
+          file
+              + ": holds "
+              + lines.size()
+              + " "
+              + what
+              + "s, but "
+              + what
+              + " "
+              + route
               + " is asked for");
     }
     GpxContent.Line line = lines.get(route - 1);
     if (of == Of.TRACK && line.points().size() > MOST_OF_A_TRACK) {
       throw new InputRefused(
-          file + ": a track must have at most 50 points to be way points, but has "
+          file
+              + ": a track must have at most 50 points to be way points, but has "
               + line.points().size());
     }
     return line;

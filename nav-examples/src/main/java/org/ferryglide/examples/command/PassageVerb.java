@@ -78,7 +78,8 @@ final class PassageVerb extends FolderVerb {
 
   @Option(
       names = "--track",
-      description = "With --gpx: also the path over the ground as planned, as tracks without times.")
+      description =
+          "With --gpx: also the path over the ground as planned, as tracks without times.")
   private boolean track;
 
   @Option(names = "--geojson", paramLabel = "FILE", description = "Also write the plan as GeoJSON.")
