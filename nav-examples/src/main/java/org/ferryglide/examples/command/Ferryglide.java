@@ -4,6 +4,7 @@ import java.io.FileDescriptor;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
@@ -102,6 +103,7 @@ public final class Ferryglide implements Runnable {
         .registerConverter(TrueBearing.class, new ReadAs.TrueBearings())
         .registerConverter(Path.class, new ReadAs.Paths())
         .registerConverter(LocalDate.class, new ReadAs.Dates())
+        .registerConverter(LocalTime.class, new ReadAs.Times())
         .registerConverter(OffsetDateTime.class, new ReadAs.DatesAndTimes())
         .registerConverter(ZoneId.class, new ReadAs.Zones())
         .registerConverter(Variation.class, new ReadAs.Variations())

@@ -18,6 +18,7 @@ import org.ferryglide.examples.page.CardSheet;
 import org.ferryglide.examples.page.PassagePage;
 import org.ferryglide.examples.page.ShoreNote;
 import org.ferryglide.examples.page.WorkedPassage;
+import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.Variant;
@@ -124,6 +125,9 @@ final class PassageVerb extends FolderVerb {
   }
 
   private WorkedPassage worked(PassageFolder folder) throws IOException {
+    if (!units.isBlank()) {
+      InputRefused.given(() -> Units.parse(units));
+    }
     return WorkedPassage.of(folder).printedIn(units, Optional.ofNullable(words)).withWayHome();
   }
 

@@ -4,6 +4,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import org.ferryglide.nav.bearing.Deviation;
@@ -133,6 +134,18 @@ final class ReadAs {
       } catch (DateTimeException e) {
         throw new TypeConversionException(
             "must be a date such as 2026-06-14, but was \"" + text + "\"");
+      }
+    }
+  }
+
+  static final class Times implements ITypeConverter<LocalTime> {
+    @Override
+    public LocalTime convert(String text) {
+      try {
+        return LocalTime.parse(text);
+      } catch (DateTimeException e) {
+        throw new TypeConversionException(
+            "must be a time of day such as 16:40, but was \"" + text + "\"");
       }
     }
   }

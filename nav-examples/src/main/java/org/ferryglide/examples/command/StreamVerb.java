@@ -190,7 +190,7 @@ final class StreamVerb extends Verb {
     for (StreamTable read : StreamTable.readAll(source)) {
       stations.add(InputRefused.given(() -> read.boundTo(table)).asStation());
     }
-    return StationField.nearest(stations, reach);
+    return InputRefused.given(() -> StationField.nearest(stations, reach));
   }
 
   private void slack(Answer answer, StreamField field, OffsetDateTime begin, Speed limit) {

@@ -1,5 +1,6 @@
 package org.ferryglide.examples.command;
 
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.ArrayList;
@@ -20,7 +21,14 @@ record Ran(int status, String out, String err) {
   static Ran of(String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    int status = Ferryglide.run(args, new PrintWriter(out), new PrintWriter(err));
+    InputStream own = System.in; // the test runner's line to its parent: no verb may read it
+    System.setIn(InputStream.nullInputStream());
+    int status;
+    try {
+      status = Ferryglide.run(args, new PrintWriter(out), new PrintWriter(err));
+    } finally {
+      System.setIn(own);
+    }
     return new Ran(status, out.toString(), err.toString());
   }
 
