@@ -1,6 +1,8 @@
 package org.ferryglide.examples.command;
 
 import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -15,6 +17,7 @@ import org.ferryglide.examples.files.JsonText;
 import org.ferryglide.examples.files.PlanGeoJson;
 import org.ferryglide.examples.files.PlanJson;
 import org.ferryglide.examples.page.CardSheet;
+import org.ferryglide.examples.page.Labels;
 import org.ferryglide.examples.page.PassagePage;
 import org.ferryglide.examples.page.ShoreNote;
 import org.ferryglide.examples.page.WorkedPassage;
@@ -125,10 +128,15 @@ final class PassageVerb extends FolderVerb {
   }
 
   private WorkedPassage worked(PassageFolder folder) throws IOException {
-    if (!units.isBlank()) {
-      InputRefused.given(() -> Units.parse(units));
+    Units printed = units.isBlank() ? Units.NAUTICAL : InputRefused.given(() -> Units.parse(units));
+    Labels labels = words == null ? Labels.english() : labels(words);
+    return WorkedPassage.of(folder).withUnits(printed).withLabels(labels).withWayHome();
+  }
+
+  private static Labels labels(Path words) throws IOException {
+    try (Reader reader = Files.newBufferedReader(words)) {
+      return Labels.read(reader);
     }
-    return WorkedPassage.of(folder).printedIn(units, Optional.ofNullable(words)).withWayHome();
   }
 
   private String gpxOf(PassageFolder folder, Outcome<TimedPlan, NotPossible> plan) {
