@@ -206,7 +206,7 @@ public final class Strategy implements Serializable {
    * linear shear, a parabolic channel and water that turns like a wheel. In 120 cases of random
    * smooth eddies, steady or turning with a tide (one to fifteen of up to 1.5 times the craft's
    * speed), it was never 0.03 % slower than a relaxation from many starts that shares no code with
-   * it and is itself within 0.02 % of its limit, in 7 such cases in wind with leeway never 0.04 %;
+   * it and is itself within 0.02 % of its limit, in 7 such cases in wind with leeway never 0.1 %;
    * where streams stronger than the craft turn with time, that reference was up to 13 % slower. At
    * jumps of the stream from place to place it is rougher: 0.13 % late at a gate that opens. The
    * note {@code steer.quickest-error} says how far two refinements of the path are apart, {@code
