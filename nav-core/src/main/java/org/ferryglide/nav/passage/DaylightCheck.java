@@ -83,7 +83,8 @@ final class DaylightCheck extends PassageCheck {
     double launch = EpochSeconds.of(candidate.route.departure()) - Seconds.of(party.launching());
     double landed = arrival + Seconds.of(party.landing());
     double atLaunch = atStart.leftAt(launch);
-    double left = atEndSince(launch, landed - launch, atLaunch) - (landed - launch);
+    double light = atEndSince(launch, landed - launch, atLaunch);
+    double left = light - (landed - launch);
     if (Double.isNaN(atLaunch) || Double.isNaN(left)) {
       return Verdict.notChecked(
           about(), Note.information("why.no-sun", "the sun is worked out from 1901 to 2099 only"));
@@ -92,7 +93,7 @@ final class DaylightCheck extends PassageCheck {
     boolean dark = atLaunch < 0.0;
     return Verdict.of(
             light(words, dark ? BEFORE : LEFT),
-            (dark ? Math.min(atLaunch, left) : left) / 60.0,
+            (dark ? darkBy(atLaunch, light, left) : left) / 60.0,
             "minutes",
             limits.warning(PassageLimits.DAYLIGHT) / 60.0,
             limits.stop(PassageLimits.DAYLIGHT) / 60.0)
@@ -101,6 +102,11 @@ final class DaylightCheck extends PassageCheck {
             dark
                 ? passage().wayPoints().get(0).position()
                 : passage().wayPoints().get(passage().wayPoints().size() - 1).position());
+  }
+
+  /** A launch in the dark: until sunrise, or what a landing after sunset lacks, if that is more. */
+  private static double darkBy(double atLaunch, double light, double left) {
+    return light < 0.0 ? atLaunch : Math.min(atLaunch, left);
   }
 
   /** Seconds from the launch to the sunset at the landing that ends the day of the launch. */

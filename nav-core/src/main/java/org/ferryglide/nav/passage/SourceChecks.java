@@ -9,6 +9,9 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.magnetic.CompassRose;
+import org.ferryglide.nav.magnetic.MagneticModel;
+import org.ferryglide.nav.magnetic.RoseComparison;
 import org.ferryglide.nav.magnetic.VariationSource;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
@@ -89,7 +92,35 @@ final class SourceChecks {
             Note.information("why.no-model", "no model is in force on " + date)
                 .with("date", date.toString()));
       }
+      notes.addAll(againstModel(source, date));
       return byWorst(about(), notes);
+    }
+
+    /** A rose read with the wrong letter is no doubt of the rose's own: only a model tells. */
+    private List<Note> againstModel(VariationSource source, LocalDate date) {
+      if (!(source instanceof CompassRose rose)) {
+        return List.of();
+      }
+      List<Note> notes = new ArrayList<>();
+      try {
+        MagneticModel model = MagneticModel.inForceOn(date);
+        for (WayPoint place : passage().wayPoints()) {
+          RoseComparison.of(rose, model, place.position(), date)
+              .filter(comparison -> !comparison.agrees())
+              .ifPresent(
+                  comparison ->
+                      notes.add(
+                          Note.caution(
+                                  "check.rose-unlike-model",
+                                  "rose and model differ by "
+                                      + Math.round(Math.abs(comparison.differenceDegreesEast()))
+                                      + "°: check the rose's letters and year")
+                              .with("differenceDegreesEast", comparison.differenceDegreesEast())));
+        }
+      } catch (DateTimeException e) {
+        return List.of(); // no model is in force to compare with
+      }
+      return notes;
     }
   }
 

@@ -133,7 +133,7 @@ final class PracticeSheet {
         "4",
         "stroke-linejoin",
         "round",
-        "paint-order",
-        "stroke");
+        "style",
+        "paint-order:stroke");
   }
 }
