@@ -96,6 +96,14 @@ final class SourceChecks {
       return byWorst(about(), notes);
     }
 
+    private static Note unlike(RoseComparison comparison) {
+      double degrees = Math.ceil(Math.abs(comparison.differenceDegreesEast()));
+      return Note.caution(
+              "check.rose-unlike-model",
+              "rose and model differ by " + (int) degrees + "°: check the rose's letters and year")
+          .with("differenceDegrees", degrees);
+    }
+
     /** A rose read with the wrong letter is no doubt of the rose's own: only a model tells. */
     private List<Note> againstModel(VariationSource source, LocalDate date) {
       if (!(source instanceof CompassRose rose)) {
@@ -107,15 +115,7 @@ final class SourceChecks {
         for (WayPoint place : passage().wayPoints()) {
           RoseComparison.of(rose, model, place.position(), date)
               .filter(comparison -> !comparison.agrees())
-              .ifPresent(
-                  comparison ->
-                      notes.add(
-                          Note.caution(
-                                  "check.rose-unlike-model",
-                                  "rose and model differ by "
-                                      + Math.round(Math.abs(comparison.differenceDegreesEast()))
-                                      + "°: check the rose's letters and year")
-                              .with("differenceDegreesEast", comparison.differenceDegreesEast())));
+              .ifPresent(comparison -> notes.add(unlike(comparison)));
         }
       } catch (DateTimeException e) {
         return List.of(); // no model is in force to compare with
