@@ -21,6 +21,9 @@ import org.ferryglide.nav.basics.Arguments;
 public record Figure(String name, double exact, double byHand, String unit, String text)
     implements Serializable {
 
+  /** The unit of a time of day: minutes since midnight, which are written as a clock shows them. */
+  public static final String MINUTES_OF_THE_DAY = "minutes of the day";
+
   private static final long serialVersionUID = 1L;
 
   /**

@@ -141,7 +141,7 @@ public final class Working implements Serializable {
 
   /**
    * The title and one line for each step, in columns: name, value as written by hand, rule. A last
-   * line gives the exact result where rounding by hand has moved it.
+   * line gives the exact result where rounding by hand has moved it, a time of day by the clock.
    */
   @Override
   public String toString() {
@@ -164,14 +164,24 @@ public final class Working implements Serializable {
       }
     }
     if (steps.length > 0 && Math.abs(result().exact() - result().byHand()) > SAME) {
-      text.append('\n')
-          .append(GAP)
-          .append("without rounding on the way: ")
-          .append(Math.rint(result().exact() * 1e4) / 1e4)
-          .append(' ')
-          .append(result().unit());
+      text.append('\n').append(GAP).append("without rounding on the way: ").append(exact(result()));
     }
     return text.toString();
+  }
+
+  private static String exact(Figure figure) {
+    return figure.unit().equals(Figure.MINUTES_OF_THE_DAY)
+        ? clock(Math.floorMod(Math.round(figure.exact() * 10.0), 14400L))
+        : Math.rint(figure.exact() * 1e4) / 1e4 + " " + figure.unit();
+  }
+
+  private static String clock(long tenths) {
+    long minute = tenths / 10;
+    return two(minute / 60) + ":" + two(minute % 60) + "." + tenths % 10;
+  }
+
+  private static String two(long number) {
+    return (number < 10 ? "0" : "") + number;
   }
 
   private static void padded(StringBuilder text, String value, int width) {

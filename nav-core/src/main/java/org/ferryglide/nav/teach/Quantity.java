@@ -3,6 +3,7 @@ package org.ferryglide.nav.teach;
 import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.HandRounding;
+import org.ferryglide.nav.note.Figure;
 
 /**
  * What a figure of a problem measures, how finely somebody writes it down by hand, and how far a
@@ -32,7 +33,7 @@ public enum Quantity {
   /** An angle without a side, degrees. */
   ANGLE("degrees", 1.0, 2.0, 45.0),
   /** A time of day, minutes since midnight; may pass midnight either way. */
-  CLOCK("minutes of the day", 1.0, 5.0, 360.0),
+  CLOCK(Figure.MINUTES_OF_THE_DAY, 1.0, 5.0, 360.0),
   /** A length of time, minutes. */
   MINUTES("minutes", 1.0, 4.0, 120.0),
   /** A distance, nautical miles. */

@@ -38,6 +38,19 @@ class WorkingTest {
         working().toString());
   }
 
+  /** By the other lines' clock, to a tenth of a minute: 167.5333 minutes are 2 h 47.5 min. */
+  @Test
+  void anExactTimeOfDayIsPrintedAsAClockShowsIt() {
+    double[] minutes = {167.5333, 1172.6056, 1439.96, -0.5, 1500.25};
+    String[] printed = {"02:47.5", "19:32.6", "00:00.0", "23:59.5", "01:00.3"};
+    for (int i = 0; i < minutes.length; i++) {
+      Figure time =
+          new Figure("Time", minutes[i], minutes[i] + 0.5, Figure.MINUTES_OF_THE_DAY, "02:48");
+      String text = Working.titled("Time").given("", time).toString();
+      assertTrue(text.endsWith("without rounding on the way: " + printed[i]), text);
+    }
+  }
+
   @Test
   void theSameFactsAreThereAsData() {
     Step last = working().steps().get(2);
