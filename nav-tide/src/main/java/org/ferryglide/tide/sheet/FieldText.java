@@ -16,7 +16,9 @@ final class FieldText {
         String hex = Integer.toHexString(c).toUpperCase(Locale.ROOT);
         return "must not hold control or hidden characters, but has U+"
             + "0000".substring(hex.length())
-            + hex;
+            + hex
+            + " as character "
+            + (i + 1);
       }
     }
     String trimmed = text.trim();

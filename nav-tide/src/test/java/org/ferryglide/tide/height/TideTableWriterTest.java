@@ -85,7 +85,7 @@ class TideTableWriterTest {
   void whatCannotBeReadBackIsNotWritten() {
     TideTable name = Tables.ofHours("Skar\nra", 0, 1.0, 6, 5.0);
     assertEquals(
-        "name of a port must not hold control or hidden characters, but has U+000A",
+        "name of a port must not hold control or hidden characters, but has U+000A as character 5",
         assertThrows(IllegalArgumentException.class, () -> written(name)).getMessage());
     Instant far = Instant.parse("+10000-01-01T00:00:00Z");
     TideTable late =

@@ -104,7 +104,8 @@ class SheetBoundsTest {
   void controlCharactersDoNotReachTheTerminal() throws IOException {
     Sheet sheet = read("name,height_m\nA,1\u001b[31m\n");
     assertEquals(
-        "rocks.csv, line 2, column 2: must not hold control or hidden characters, but has U+001B",
+        "rocks.csv, line 2, column 2: must not hold control or hidden characters, but has U+001B"
+            + " as character 2",
         assertThrows(InputFormatException.class, sheet::refuseIfFaulty).getMessage());
     assertFalse(sheet.isWhole());
   }
