@@ -1,5 +1,6 @@
 package org.ferryglide.nav.grid;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -17,19 +18,17 @@ class LambertConicTest {
   private final double[] out = new double[4];
 
   private static MapGrid grid(String code) {
-    Datum datum = Datum.of("GRS80", Ellipsoid.GRS80, HelmertShift.NONE, Distance.ofMetres(0.0));
+    Datum datum = Datum.of("GRS80", Ellipsoid.GRS80, HelmertShift.NONE, ofMetres(0.0));
     return switch (code) {
       case "2154" ->
-          MapGrid.lambertConic(code, datum, 49, 44, 46.5, 3, metres(700000), metres(6600000));
+          MapGrid.lambertConic(code, datum, 49, 44, 46.5, 3, ofMetres(700000), ofMetres(6600000));
       case "3057" ->
-          MapGrid.lambertConic(code, datum, 64.25, 65.75, 65, -19, metres(500000), metres(500000));
+          MapGrid.lambertConic(
+              code, datum, 64.25, 65.75, 65, -19, ofMetres(500000), ofMetres(500000));
       default ->
-          MapGrid.lambertConic(code, datum, -36, -38, -37, 145, metres(2500000), metres(2500000));
+          MapGrid.lambertConic(
+              code, datum, -36, -38, -37, 145, ofMetres(2500000), ofMetres(2500000));
     };
-  }
-
-  private static Distance metres(double metres) {
-    return Distance.ofMetres(metres);
   }
 
   @Test
@@ -60,11 +59,7 @@ class LambertConicTest {
   void theProducersAssociationsExampleIsMet() {
     double footMetres = 1200.0 / 3937.0;
     Datum datum =
-        Datum.of(
-            "NAD27",
-            Ellipsoid.ofAxes(6378206.4, 6356583.8),
-            HelmertShift.NONE,
-            Distance.ofMetres(0.0));
+        Datum.of("NAD27", Ellipsoid.ofAxes(6378206.4, 6356583.8), HelmertShift.NONE, ofMetres(0.0));
     MapGrid texas =
         MapGrid.lambertConic(
             "Texas",
@@ -73,7 +68,7 @@ class LambertConicTest {
             30.0 + 17.0 / 60.0,
             27.0 + 50.0 / 60.0,
             -99.0,
-            metres(2_000_000.0 * footMetres),
+            ofMetres(2_000_000.0 * footMetres),
             Distance.ZERO);
     GridPoint point = texas.at(Position.ofDegrees(28.5, -96.0));
     double halfAPrintedHundredth = 0.005;

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.grid;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -24,16 +25,12 @@ class MapGridTest {
   private static final MapGrid UNSHIFTED =
       MapGrid.transverseMercator(
           "Unshifted",
-          Datum.of("Airy", Ellipsoid.AIRY_1830, HelmertShift.NONE, Distance.ofMetres(0.0)),
+          Datum.of("Airy", Ellipsoid.AIRY_1830, HelmertShift.NONE, ofMetres(0.0)),
           49.0,
           -2.0,
           0.9996012717,
-          metres(400000.0),
-          metres(-100000.0));
-
-  private static Distance metres(double metres) {
-    return Distance.ofMetres(metres);
-  }
+          ofMetres(400000.0),
+          ofMetres(-100000.0));
 
   /** Ordnance Survey, A guide to coordinate systems in Great Britain, worked example. */
   @Test
@@ -65,7 +62,7 @@ class MapGridTest {
   void aGridOfOnesOwnIsMadeFromTheMargin() {
     MapGrid own =
         MapGrid.transverseMercator(
-            "Own", Datum.WGS84, 0.0, -3.0, 0.9996, metres(500000), metres(0));
+            "Own", Datum.WGS84, 0.0, -3.0, 0.9996, ofMetres(500000), ofMetres(0));
     Position place = Position.ofDegrees(50.105, -5.535);
     assertEquals(UTM.at(place).easting().metres(), own.at(place).easting().metres());
     assertEquals(UTM.at(place).northing().metres(), own.at(place).northing().metres());
@@ -74,7 +71,7 @@ class MapGridTest {
     assertEquals(
         UTM,
         MapGrid.transverseMercator(
-            "UTM 30N", Datum.WGS84, 0, -3, 0.9996, metres(500000), metres(0)));
+            "UTM 30N", Datum.WGS84, 0, -3, 0.9996, ofMetres(500000), ofMetres(0)));
   }
 
   @Test
@@ -249,7 +246,7 @@ class MapGridTest {
     double printedMicrometre = 1e-6;
     MapGrid north =
         MapGrid.polarStereographic(
-            "Own", Datum.WGS84, Hemisphere.NORTH, -45.0, 0.97, metres(1e6), metres(3e6));
+            "Own", Datum.WGS84, Hemisphere.NORTH, -45.0, 0.97, ofMetres(1e6), ofMetres(3e6));
     GridPoint point = north.at(Position.ofDegrees(78.25, -10.5));
     assertEquals(1723488.912734, point.easting().metres(), printedMicrometre);
     assertEquals(1947317.099828, point.northing().metres(), printedMicrometre);

@@ -28,6 +28,8 @@ class CheckFiguresTest {
 
   private static final Position NORTH = Position.ofDegrees(46.1, -26.0);
 
+  private static final String DAYLIGHT = "daylight";
+
   /** Six minutes of latitude at 46° are 11.116 km on WGS84: metres of a degree by its series. */
   private static final double LENGTH_METRES =
       0.1
@@ -225,12 +227,12 @@ class CheckFiguresTest {
     Verdict.Answer[] answers = {WITHIN, WARNED, STOPPED};
     for (int i = 0; i < minutesLeft.length; i++) {
       Instant departure = Instant.ofEpochSecond(Math.round(sunset - slower - 60 * minutesLeft[i]));
-      Verdict verdict = Told.of(northward(4), departure, "daylight");
+      Verdict verdict = Told.of(northward(4), departure, DAYLIGHT);
       assertEquals(answers[i], verdict.answer());
       assertEquals(minutesLeft[i], verdict.figure().orElseThrow(), 1.0); // the formula's minute
     }
     PassageBuilder tooSlow = northward(4).stream(Told.stream(180, 3.3));
-    assertEquals(NOT_CHECKED, Told.of(tooSlow, Scenes.NOON, "daylight").answer());
+    assertEquals(NOT_CHECKED, Told.of(tooSlow, Scenes.NOON, DAYLIGHT).answer());
   }
 
   /** Dusk as a crossing of six degrees by the almanac's own room, not through the check's book. */
@@ -251,13 +253,13 @@ class CheckFiguresTest {
       Verdict verdict = Told.of(northward(4).limits(civil), departure, "civil twilight left");
       assertEquals(answers[i], verdict.answer());
       assertEquals(minutesLeft[i], verdict.figure().orElseThrow(), 1.0);
-      assertEquals(
-          i == 0 ? WARNED : STOPPED, Told.of(northward(4), departure, "daylight").answer());
+      assertEquals(i == 0 ? WARNED : STOPPED, Told.of(northward(4), departure, DAYLIGHT).answer());
     }
     TimedPlan night =
         TimedPlan.of(northward(4).limits(civil.withAnyLight()).build(), dusk).orElseThrow();
     assertTrue(night.notChecked().contains(Findings.OPEN_DAYLIGHT));
-    assertTrue(night.verdicts().stream().noneMatch(v -> v.reason().contains("daylight")));
+    assertEquals(DAYLIGHT, Findings.OPEN_DAYLIGHT.text());
+    assertTrue(night.verdicts().stream().noneMatch(v -> v.reason().contains(DAYLIGHT)));
   }
 
   /** A ferry angle whose sine is 0.35 in a stream across of 1.4 knots for a party of 4. */
@@ -325,7 +327,7 @@ class CheckFiguresTest {
   void theMidnightSunLeavesDaylightAndThePolarNightNone() {
     PassageBuilder arctic = along(70.0, 20.0, 20.3);
     Instant midnight = Instant.parse("2026-06-21T23:30:00Z");
-    assertEquals(WITHIN, Told.of(arctic, midnight, "daylight").answer());
+    assertEquals(WITHIN, Told.of(arctic, midnight, DAYLIGHT).answer());
     Instant winter = Instant.parse("2026-12-21T11:00:00Z");
     assertEquals(STOPPED, Told.of(arctic, winter, "sunrise").answer());
     // at four tenths of a knot the slower party is at it for more than two days
@@ -335,14 +337,14 @@ class CheckFiguresTest {
             .longestDuration(Duration.ofDays(5));
     TimedPlan plan = TimedPlan.of(slow.build(), midnight).orElseThrow();
     assertTrue(Duration.between(plan.departure(), plan.arrival()).toHours() > 40);
-    assertEquals(WITHIN, Told.of(plan, "daylight").answer());
+    assertEquals(WITHIN, Told.of(plan, DAYLIGHT).answer());
   }
 
   @Test
   void farYearsAreNotCheckedForDaylight() {
     for (String year : new String[] {"1850", "2300"}) {
       Instant departure = Instant.parse(year + "-06-14T12:00:00Z");
-      assertEquals(NOT_CHECKED, Told.of(northward(4), departure, "daylight").answer());
+      assertEquals(NOT_CHECKED, Told.of(northward(4), departure, DAYLIGHT).answer());
     }
   }
 

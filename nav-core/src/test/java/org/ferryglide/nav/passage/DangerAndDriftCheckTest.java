@@ -33,6 +33,8 @@ class DangerAndDriftCheckTest {
           - 93.5 * Math.cos(Math.toRadians(3 * 46.05))
           + 0.118 * Math.cos(Math.toRadians(5 * 46.05));
 
+  private static final String LAND_DOWN_WIND = "land down wind";
+
   /** Plane of the danger against the ellipsoid over some hundred metres. */
   private static final double METRES = 0.5;
 
@@ -257,13 +259,14 @@ class DangerAndDriftCheckTest {
             .orElseThrow()
             .notChecked()
             .contains(Findings.OPEN_LAND_DOWN_WIND));
+    assertEquals(LAND_DOWN_WIND, Findings.OPEN_LAND_DOWN_WIND.text());
     List<Position> east =
         List.of(Position.ofDegrees(45.9, -25.85), Position.ofDegrees(46.2, -25.85));
     PassageBuilder lee = bare.shores(List.of(east));
-    assertEquals(WITHIN, Told.of(lee, Scenes.NOON, "land down wind").answer());
+    assertEquals(WITHIN, Told.of(lee, Scenes.NOON, LAND_DOWN_WIND).answer());
     PassageBuilder off = lee.wind(Told.wind(90, 10));
-    assertEquals(WARNED, Told.of(off, Scenes.NOON, "land down wind").answer());
+    assertEquals(WARNED, Told.of(off, Scenes.NOON, LAND_DOWN_WIND).answer());
     PassageBuilder unknown = past(NEAR, 5000).shores(List.of(east));
-    assertEquals(NOT_CHECKED, Told.of(unknown, Scenes.NOON, "land down wind").answer());
+    assertEquals(NOT_CHECKED, Told.of(unknown, Scenes.NOON, LAND_DOWN_WIND).answer());
   }
 }

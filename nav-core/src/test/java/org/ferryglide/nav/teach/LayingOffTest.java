@@ -48,7 +48,7 @@ class LayingOffTest {
   }
 
   @Test
-  void whatRemainsIsWhatTheDoorsOfTheNorthsDo() {
+  void whatRemainsIsWhatTheConversionsOfTheBearingsDo() {
     TrueBearing read = TrueBearing.ofDegrees(56);
     assertEquals(
         read.toMagnetic(VARIATION).degrees(), RULES.problem(read, VARIATION).answer(), ROUNDING);
