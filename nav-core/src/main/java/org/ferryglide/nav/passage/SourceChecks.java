@@ -4,11 +4,14 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
+import java.util.stream.Collectors;
 import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.magnetic.ChartRoses;
 import org.ferryglide.nav.magnetic.CompassRose;
 import org.ferryglide.nav.magnetic.MagneticModel;
 import org.ferryglide.nav.magnetic.RoseComparison;
@@ -81,10 +84,10 @@ final class SourceChecks {
 
     private Verdict on(LocalDate date) {
       VariationSource source = passage().variation().orElseThrow(IllegalStateException::new);
-      List<Note> notes = new ArrayList<>();
+      List<Note> roses = new ArrayList<>();
       try {
         for (WayPoint place : passage().wayPoints()) {
-          notes.addAll(source.at(place.position(), date).notes());
+          roses.addAll(source.at(place.position(), date).notes());
         }
       } catch (DateTimeException e) {
         return Verdict.notChecked(
@@ -92,35 +95,48 @@ final class SourceChecks {
             Note.information("why.no-model", "no model is in force on " + date)
                 .with("date", date.toString()));
       }
-      notes.addAll(againstModel(source, date));
+      // of equally grave notes the first is told: that a rose is old must not hide that it is wrong
+      List<Note> notes = againstModel(source, date);
+      notes.addAll(roses);
       return byWorst(about(), notes);
     }
 
-    private static Note unlike(RoseComparison comparison) {
-      double degrees = Math.ceil(Math.abs(comparison.differenceDegreesEast()));
-      return Note.caution(
-              "check.rose-unlike-model",
-              "rose and model differ by " + (int) degrees + "°: check the rose's letters and year")
-          .with("differenceDegrees", degrees);
+    /**
+     * A rose read with the wrong letter is no doubt of the rose's own: only a model tells. The
+     * largest disagreement comes first.
+     */
+    private List<Note> againstModel(VariationSource source, LocalDate date) {
+      MagneticModel model = MagneticModel.inForceOn(date);
+      List<RoseComparison> comparisons = new ArrayList<>();
+      if (source instanceof CompassRose rose) {
+        for (WayPoint place : passage().wayPoints()) {
+          RoseComparison.of(rose, model, place.position(), date).ifPresent(comparisons::add);
+        }
+      } else if (source instanceof ChartRoses chart) {
+        chart
+            .roses()
+            .forEach(
+                (place, rose) ->
+                    RoseComparison.of(rose, model, place, date).ifPresent(comparisons::add));
+      }
+      return comparisons.stream()
+          .filter(comparison -> !comparison.agrees())
+          .map(comparison -> Math.abs(comparison.differenceDegreesEast()))
+          .sorted(Comparator.reverseOrder())
+          .map(Variation::unlike)
+          .collect(Collectors.toCollection(ArrayList::new));
     }
 
-    /** A rose read with the wrong letter is no doubt of the rose's own: only a model tells. */
-    private List<Note> againstModel(VariationSource source, LocalDate date) {
-      if (!(source instanceof CompassRose rose)) {
-        return List.of();
-      }
-      List<Note> notes = new ArrayList<>();
-      try {
-        MagneticModel model = MagneticModel.inForceOn(date);
-        for (WayPoint place : passage().wayPoints()) {
-          RoseComparison.of(rose, model, place.position(), date)
-              .filter(comparison -> !comparison.agrees())
-              .ifPresent(comparison -> notes.add(unlike(comparison)));
-        }
-      } catch (DateTimeException e) {
-        return List.of(); // no model is in force to compare with
-      }
-      return notes;
+    /**
+     * A caution where {@link RoseComparison} warns: a warning would stop the plan, and a local
+     * anomaly of which the chart tells sets a right rose apart from the model as well.
+     */
+    private static Note unlike(double differenceDegrees) {
+      double degrees = Math.ceil(differenceDegrees);
+      return Note.caution(
+              "why.rose-unlike-model",
+              "rose and model differ by " + (int) degrees + "°: check the rose's letters and year")
+          .with("differenceDegrees", degrees);
     }
   }
 
