@@ -55,7 +55,7 @@ final class CardText {
   private static Words english() {
     try (InputStream in = CardText.class.getResourceAsStream("words.properties")) {
       if (in == null) {
-        throw new IllegalStateException("words.properties is missing beside DeckCard");
+        throw new IllegalStateException("words.properties is missing beside CardText");
       }
       return Words.read(new InputStreamReader(in, StandardCharsets.UTF_8));
     } catch (IOException e) {

@@ -215,8 +215,8 @@ public final class PassageLimits implements Serializable {
    * The greatest share of the speed through the water that goes against what sets across the path.
    *
    * @param warning share above which a warning is given, above 0; 0.5 by default
-   * @param stop share above which the plan is stopped, above the warning and at most 1; 0.8 unless
-   *     told
+   * @param stop share above which the plan is stopped, above the warning and at most 1; 0.8 by
+   *     default
    * @return the changed limits
    * @throws IllegalArgumentException if the limits are the wrong way round, equal, or out of range
    */

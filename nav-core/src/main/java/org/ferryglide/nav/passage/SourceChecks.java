@@ -51,12 +51,11 @@ final class SourceChecks {
                 ? 0.0
                 : RhumbLeg.between(of, place.position()).length().nauticalMiles();
         if (miles > NEAR_ENOUGH_NAUTICAL_MILES) {
+          long away = Math.round(miles);
           notes.add(
-              Note.caution(
-                      "passage.far-port",
-                      port + " lies " + Math.round(miles) + " NM from " + place.name())
+              Note.caution("passage.far-port", port + " lies " + away + " NM from " + place.name())
                   .with("port", port)
-                  .with("awayNauticalMiles", miles)
+                  .with("awayNauticalMiles", (double) away)
                   .with("place", place.name()));
         }
       }
