@@ -25,7 +25,8 @@ final class LegSolver {
    */
   private static final double LATEST = 95_617_584_000.0;
 
-  private static final int FRAMES = 8;
+  /** Legs of a longer route are prepared again at every departure. */
+  private static final int FRAMES = 32;
 
   private final CourseToSteer options;
   private final Motion motion;
@@ -33,9 +34,13 @@ final class LegSolver {
   private final double longest;
 
   /** The legs steered last, which a search asks for again at every departure. */
-  private final LegFrame[] frames = new LegFrame[FRAMES];
+  private final @Nullable LegFrame[] frames = new LegFrame[FRAMES];
 
-  private int framesMade;
+  /** Where the leg stands that was asked for last; legs of a route follow it in order. */
+  private int latest;
+
+  private int newest = FRAMES - 1;
+
   private PathDemand.@Nullable Scan scan;
 
   LegSolver(CourseToSteer options) {
@@ -56,13 +61,18 @@ final class LegSolver {
   }
 
   private LegFrame frame(Leg leg) {
-    for (int i = 0; i < Math.min(FRAMES, framesMade); i++) {
-      if (frames[i].leg() == leg) {
-        return frames[i];
+    for (int i = 0; i < FRAMES; i++) {
+      int at = (latest + i) % FRAMES;
+      LegFrame known = frames[at];
+      if (known != null && known.leg() == leg) {
+        latest = at;
+        return known;
       }
     }
     LegFrame made = new LegFrame(leg);
-    frames[framesMade++ % FRAMES] = made;
+    newest = (newest + 1) % FRAMES;
+    frames[newest] = made;
+    latest = newest;
     return made;
   }
 
