@@ -1,6 +1,5 @@
 package org.ferryglide.nav.steer;
 
-import java.util.function.DoubleUnaryOperator;
 import org.ferryglide.nav.basics.Edge;
 
 /**
@@ -203,11 +202,16 @@ final class DriftWalk extends Stepper {
       double from1,
       double fromRate0,
       double fromRate1) {
-    DoubleUnaryOperator gap =
-        now -> gap((now - fromTime) / span, span, from0, from1, fromRate0, fromRate1, now);
     double refined = 1e-3 * (1.0 + span * 1e-3);
-    meeting = Edge.of(now -> gap.applyAsDouble(now) <= MET_METRES, high, low, refined);
-    double unused = gap.applyAsDouble(meeting); // leaves the place
+    meeting =
+        Edge.of(
+            now ->
+                gap((now - fromTime) / span, span, from0, from1, fromRate0, fromRate1, now)
+                    <= MET_METRES,
+            high,
+            low,
+            refined);
+    gap((meeting - fromTime) / span, span, from0, from1, fromRate0, fromRate1, meeting); // place
     headingDegrees = Math.toDegrees(Math.atan2(targetEast - east, targetNorth - north));
   }
 }
