@@ -17,7 +17,7 @@ import org.ferryglide.nav.water.Window;
  * can change, so that its high and low waters are found for certain.
  *
  * <p>Between two break points (see {@link #nextBreakAfter}) the curve has a continuous slope. At a
- * seam the slope may jump, as the rule of twelfths does, and so may the height, as a year's
+ * break point the slope may jump, as the rule of twelfths does, and so may the height, as a year's
  * prediction does at New Year.
  *
  * <pre>{@code
