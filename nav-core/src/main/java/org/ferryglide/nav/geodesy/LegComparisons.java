@@ -154,8 +154,8 @@ public final class LegComparisons {
     double sin1 = Math.sin(phi1);
     double cos1 = Math.cos(phi1);
     double phi2 = Degrees.toRadians(lat2);
-    double startBend = bend(ellipsoid, sin1, cos1) * sinCourse;
-    double endBend = bend(ellipsoid, Math.sin(phi2), Math.cos(phi2)) * sinCourse;
+    double startBend = parallelCurvature(ellipsoid, sin1, cos1) * sinCourse;
+    double endBend = parallelCurvature(ellipsoid, Math.sin(phi2), Math.cos(phi2)) * sinCourse;
     if (length == 0.0 || (startBend == 0.0 && endBend == 0.0)) {
       out[offset + SEPARATION] = 0.0;
       out[offset + SEPARATION_ALONG] = 0.0;
@@ -206,7 +206,7 @@ public final class LegComparisons {
   }
 
   /** Curvature of the parallel on the ellipsoid: tan φ / N. */
-  private static double bend(Ellipsoid ellipsoid, double sine, double cosine) {
+  static double parallelCurvature(Ellipsoid ellipsoid, double sine, double cosine) {
     return sine
         * Math.sqrt(1.0 - ellipsoid.e2 * sine * sine)
         / (cosine * ellipsoid.semiMajorAxisMetres());

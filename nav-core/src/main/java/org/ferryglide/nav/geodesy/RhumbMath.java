@@ -69,6 +69,20 @@ final class RhumbMath {
     return spherical - e.e2 * q * hyperbolicOverTangent(e.e2 * q * q);
   }
 
+  /**
+   * Difference of isometric latitude for a step from a latitude that is known by its sine and
+   * cosine, clear of the poles.
+   *
+   * @param sinDelta sine of the step, accurate however small
+   * @param versine 1 less its cosine
+   */
+  static double isometricStep(
+      Ellipsoid e, double sin1, double cos1, double sinDelta, double versine) {
+    double dsin = cos1 * sinDelta - sin1 * versine;
+    double cos2 = cos1 - (sin1 * sinDelta + cos1 * versine);
+    return isometric(e, dsin, sin1 * (sin1 + dsin), cos1 * cos2);
+  }
+
   /** atanh(x) / x in powers of x squared, which may be below 0. */
   private static double hyperbolicOverTangent(double z) {
     if (Math.abs(z) <= 1e-4) {
@@ -182,10 +196,7 @@ final class RhumbMath {
         && Math.abs(lat2) <= GREATEST_SHORT_LATITUDE) {
       double sinHalf = Arcs.sine(0.5 * delta);
       double versine = 2.0 * sinHalf * sinHalf;
-      double sinDelta = Arcs.sine(delta);
-      double dsin = cos1 * sinDelta - sin1 * versine;
-      double cos2 = cos1 - (sin1 * sinDelta + cos1 * versine);
-      double dpsi = isometric(e, dsin, sin1 * (sin1 + dsin), cos1 * cos2);
+      double dpsi = isometricStep(e, sin1, cos1, Arcs.sine(delta), versine);
       dlon = dpsi * (metres * sinCourse / (dmu * e.rectifyingRadius));
     } else {
       double lesser2 = lesserPart(lat2);

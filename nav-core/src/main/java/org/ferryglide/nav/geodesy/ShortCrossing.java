@@ -117,10 +117,7 @@ final class ShortCrossing {
     double sin1 = Math.sin(phi1);
     double cos1 = Math.cos(phi1);
     double sinDelta = 2.0 * sinHalf * Math.sqrt(1.0 - sinHalf * sinHalf);
-    double versine = 2.0 * sinHalf * sinHalf;
-    double dsin = cos1 * sinDelta - sin1 * versine;
-    double cos2 = cos1 - (sin1 * sinDelta + cos1 * versine);
-    return RhumbMath.isometric(ellipsoid, dsin, sin1 * (sin1 + dsin), cos1 * cos2);
+    return RhumbMath.isometricStep(ellipsoid, sin1, cos1, sinDelta, 2.0 * sinHalf * sinHalf);
   }
 
   /** A leg on the chart: its chord, the edges of its cone and how far it strays from the chord. */
@@ -263,10 +260,7 @@ final class ShortCrossing {
     /** Curvature to starboard, and how fast a geodesic's course turns, of a parallel here. */
     private double parallel(double[] point) {
       double phi = Degrees.toRadians(point[0]);
-      double sine = Math.sin(phi);
-      return sine
-          * Math.sqrt(1.0 - ellipsoid.e2 * sine * sine)
-          / (Math.cos(phi) * ellipsoid.semiMajorAxisMetres());
+      return LegComparisons.parallelCurvature(ellipsoid, Math.sin(phi), Math.cos(phi));
     }
 
     double bend(double[] point) {
