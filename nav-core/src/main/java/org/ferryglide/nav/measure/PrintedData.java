@@ -54,7 +54,7 @@ final class PrintedData {
 
   private String figure(String name, double value) {
     if (name.endsWith("Knots")) {
-      double metresPerSecond = value * Distance.METRES_PER_NAUTICAL_MILE / 3600.0;
+      double metresPerSecond = value * Speed.METRES_PER_SECOND_PER_KNOT;
       return tenths(units.speed(metresPerSecond), true) + " " + symbol(units.speedSymbol());
     }
     if (name.endsWith("MetresPerSecond")) {
@@ -84,7 +84,7 @@ final class PrintedData {
     boolean up = largeIsWorse == name.equals("figure");
     double shown = value;
     if (unit.startsWith("knots")) {
-      shown = units.speed(value * Distance.METRES_PER_NAUTICAL_MILE / 3600.0);
+      shown = units.speed(value * Speed.METRES_PER_SECOND_PER_KNOT);
     } else if (unit.startsWith("metres")) {
       shown = units.height(value);
     } else if (unit.startsWith("minutes")) {

@@ -47,7 +47,7 @@ public record Units(String distanceSymbol, String speedSymbol, String heightSymb
   private static final Map<String, Double> METRES_A_SECOND =
       inOrder(
           "kn",
-          Distance.METRES_PER_NAUTICAL_MILE / HOUR,
+          Speed.METRES_PER_SECOND_PER_KNOT,
           "km/h",
           1000.0 / HOUR,
           "mph",
@@ -102,8 +102,7 @@ public record Units(String distanceSymbol, String speedSymbol, String heightSymb
     String[] chosen = new String[3];
     List<Map<String, Double>> kinds = Arrays.asList(METRES, METRES_A_SECOND, METRES_HIGH);
     for (String word : text.trim().split("[ ,]+", -1)) {
-      int kind = kindOf(kinds, word);
-      if (kind < 0 || chosen[kind] != null) {
+      if (!isTaken(kinds, chosen, word)) {
         throw new IllegalArgumentException(
             "units must be one of "
                 + METRES.keySet()
@@ -114,9 +113,6 @@ public record Units(String distanceSymbol, String speedSymbol, String heightSymb
                 + ", or some of these, but were "
                 + text);
       }
-      for (String symbol : kinds.get(kind).keySet()) {
-        chosen[kind] = isSame(symbol, word) ? symbol : chosen[kind];
-      }
     }
     return new Units(
         chosen[0] == null ? NAUTICAL.distanceSymbol : chosen[0],
@@ -124,15 +120,17 @@ public record Units(String distanceSymbol, String speedSymbol, String heightSymb
         chosen[2] == null ? NAUTICAL.heightSymbol : chosen[2]);
   }
 
-  private static int kindOf(List<Map<String, Double>> kinds, String word) {
-    for (int i = 0; i < kinds.size(); i++) {
+  /** Takes a symbol for its kind, unless it is not known or its kind has one. */
+  private static boolean isTaken(List<Map<String, Double>> kinds, String[] chosen, String word) {
+    for (int i = 0; i < chosen.length; i++) {
       for (String symbol : kinds.get(i).keySet()) {
-        if (isSame(symbol, word)) {
-          return i;
+        if (isSame(symbol, word) && chosen[i] == null) {
+          chosen[i] = symbol;
+          return true;
         }
       }
     }
-    return -1;
+    return false;
   }
 
   /** No two symbols differ by their case alone. */
