@@ -23,7 +23,6 @@ final class NearLand {
     double right1 = grid.plane.right(edges[i + 2], edges[i + 3]) / grid.spacing;
     double length = Math.hypot(along1 - along0, right1 - right0);
     int steps = (int) Math.min(1e5, Math.ceil(length) + 1);
-    int around = squares + 1;
     for (int k = 0; k <= steps; k++) {
       double share = (double) k / steps;
       double column = Math.rint(along0 + share * (along1 - along0));
@@ -35,14 +34,7 @@ final class NearLand {
       if (here >= 0) {
         onEdge[here] = true;
       }
-      for (int c = -around; c <= around; c++) {
-        for (int r = -around; r <= around; r++) {
-          int node = grid.nearest((column + c) * grid.spacing, (row + r) * grid.spacing);
-          if (node >= 0) {
-            near[node] = true;
-          }
-        }
-      }
+      grid.mark(near, column * grid.spacing, row * grid.spacing, squares + 1);
     }
   }
 }

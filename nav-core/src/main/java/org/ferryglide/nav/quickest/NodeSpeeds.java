@@ -26,14 +26,16 @@ final class NodeSpeeds {
   private static final int KEPT = 4;
 
   private static final float UNKNOWN = Float.POSITIVE_INFINITY;
-  private static final float[] UNASKED = new float[0];
+
+  /** Stands where stream or wind is not known, or was not asked for yet. */
+  private static final float[] NO_SPEEDS = new float[0];
 
   /** What was seen at a node and a time. */
   static final class Look {
     private double east;
     private double north;
-    private float[] row = UNASKED;
-    private float[] later = UNASKED;
+    private float[] row = NO_SPEEDS;
+    private float[] later = NO_SPEEDS;
     private double share;
   }
 
@@ -94,7 +96,7 @@ final class NodeSpeeds {
     Arrays.fill(times, -1);
     streams = new float[windless ? 2 * times.length : 0];
     speeds = new float[windless ? 0 : times.length][];
-    Arrays.fill(speeds, UNASKED);
+    Arrays.fill(speeds, NO_SPEEDS);
     steady = isSteady();
   }
 
@@ -234,7 +236,7 @@ final class NodeSpeeds {
       return;
     }
     if (!known) {
-      speeds[at] = UNASKED;
+      speeds[at] = NO_SPEEDS;
       return;
     }
     if (speeds[at].length == 0) {

@@ -187,11 +187,14 @@ public final class QuickestSearch {
 
   /** The way in as few tracks as do not spoil it, but in as many as it has where it is refined. */
   private Way cut(Way way, int level) {
+    if (level == TRACKS.length - 1) {
+      return way.evenly(TRACKS[level], times);
+    }
     times.setLenient(true);
     double seconds = way.arrival(times);
     Way even = way.evenly(TRACKS[level], times);
     for (int finer = level + 1; finer < TRACKS.length; finer++) {
-      times.setLenient(true);
+      times.setLenient(true); // evenly ends it
       if (!(even.arrival(times) > SPOILT * seconds)) {
         break;
       }

@@ -65,6 +65,19 @@ final class SearchGrid {
     return Math.min(Math.min(column, columns - 1 - column), Math.min(row, rows - 1 - row));
   }
 
+  /** Marks the nodes within so many squares, either way, of the one nearest to a place. */
+  void mark(boolean[] marked, double along, double right, int squares) {
+    long column = Math.round(along / spacing) + firstColumn;
+    long row = Math.round(right / spacing) + middleRow;
+    int lastColumn = (int) Math.min(columns - 1, column + squares);
+    int lastRow = (int) Math.min(rows - 1, row + squares);
+    for (int c = (int) Math.max(0, column - squares); c <= lastColumn; c++) {
+      for (int r = (int) Math.max(0, row - squares); r <= lastRow; r++) {
+        marked[c * rows + r] = true;
+      }
+    }
+  }
+
   /** The node nearest to a place of the plane; -1 off the grid. */
   int nearest(double along, double right) {
     long column = Math.round(along / spacing) + firstColumn;

@@ -68,15 +68,7 @@ final class Ways {
 
   private static void mark(SearchGrid grid, boolean[] near, int[] nodes, int reach) {
     for (int node : nodes) {
-      int column = node / grid.rows;
-      int row = node % grid.rows;
-      for (int c = Math.max(0, column - reach);
-          c <= Math.min(grid.columns - 1, column + reach);
-          c++) {
-        for (int r = Math.max(0, row - reach); r <= Math.min(grid.rows - 1, row + reach); r++) {
-          near[c * grid.rows + r] = true;
-        }
-      }
+      grid.mark(near, grid.along(node), grid.right(node), reach);
     }
   }
 }
