@@ -61,10 +61,14 @@ final class ShoreSectors {
     sectorsInQuadrant = sectors / TURN;
     int[][] spans = new int[count][];
     double[] distances = new double[count];
+    double[] firsts = new double[count];
+    double[] turns = new double[count];
     begins = new int[sectors + 1];
     for (int piece = 0; piece < count; piece++) {
       distances[piece] = shores.distance(piece, x, y);
-      spans[piece] = span(piece, sectors);
+      firsts[piece] = pseudoAngle(shores.startX(piece) - x, shores.startY(piece) - y);
+      turns[piece] = turn(piece, firsts[piece]);
+      spans[piece] = span(firsts[piece], turns[piece], sectors);
       for (int k = 0; k < spans[piece][1]; k++) {
         begins[(spans[piece][0] + k) % sectors + 1]++;
       }
@@ -92,24 +96,22 @@ final class ShoreSectors {
         limits[2 * sector] = nearest[begins[sector]] - ROUNDING_DEGREES;
       }
     }
-    closeSectors(sectors);
+    closeSectors(firsts, turns, sectors);
   }
 
   /**
    * Follows each line and sees which sectors it leads across, from one edge to the other, and how
    * far from the place it is there at most.
    */
-  private void closeSectors(int sectors) {
+  private void closeSectors(double[] firsts, double[] turns, int sectors) {
     boolean isFollowing = false;
     double turned = 0.0; // how far round the place the line has come, in sectors
     long edge = 0; // the last edge it crossed, unless it crossed none
     boolean hasEdge = false;
     double farthest = 0.0; // of the line since then
     for (int piece = 0; piece < shores.pieceCount(); piece++) {
-      double first = pseudoAngle(shores.startX(piece) - x, shores.startY(piece) - y);
-      double last = pseudoAngle(shores.endX(piece) - x, shores.endY(piece) - y);
-      double turn = Math.IEEEremainder(last - first, TURN);
-      if (!(Math.abs(turn) < 0.5 * TURN - 1e-6)) { // through the place, or NaN where an end is it
+      double turn = turns[piece];
+      if (Double.isNaN(turn)) {
         isFollowing = false;
         continue;
       }
@@ -118,7 +120,7 @@ final class ShoreSectors {
               && shores.startX(piece) == shores.endX(piece - 1)
               && shores.startY(piece) == shores.endY(piece - 1);
       if (!continues) {
-        turned = first * sectorsInQuadrant;
+        turned = firsts[piece] * sectorsInQuadrant;
         hasEdge = false;
       }
       isFollowing = true;
@@ -144,16 +146,24 @@ final class ShoreSectors {
     }
   }
 
-  /** First sector and number of sectors that a piece touches. */
-  private int[] span(int piece, int sectors) {
-    double first = pseudoAngle(shores.startX(piece) - x, shores.startY(piece) - y);
+  /**
+   * From the start of a piece, seen at a pseudo-angle, to its end; NaN for a piece through the
+   * place or with an end there.
+   */
+  private double turn(int piece, double first) {
     double last = pseudoAngle(shores.endX(piece) - x, shores.endY(piece) - y);
     double turn = Math.IEEEremainder(last - first, TURN);
-    if (!(Math.abs(turn) < 0.5 * TURN - 1e-6)) { // through the place, or NaN where an end is it
+    return Math.abs(turn) < 0.5 * TURN - 1e-6 ? turn : Double.NaN;
+  }
+
+  /** First sector and number of sectors that a piece touches. */
+  private static int[] span(double first, double turn, int sectors) {
+    if (Double.isNaN(turn)) {
       return new int[] {0, sectors};
     }
-    double low = (turn >= 0.0 ? first : last) - WIDENING;
-    double high = (turn >= 0.0 ? first + turn : last - turn) + WIDENING;
+    double low = Math.min(first, first + turn) - WIDENING;
+    double high = Math.max(first, first + turn) + WIDENING;
+    double sectorsInQuadrant = sectors / TURN;
     long from = (long) Math.floor(low * sectorsInQuadrant);
     long until = (long) Math.floor(high * sectorsInQuadrant) + 1;
     return new int[] {
