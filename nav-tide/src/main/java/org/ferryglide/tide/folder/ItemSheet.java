@@ -1,7 +1,6 @@
 package org.ferryglide.tide.folder;
 
 import java.io.IOException;
-import java.time.DateTimeException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,15 +71,7 @@ final class ItemSheet {
   /** An item's value; the fallback if it is missing or refused, which is recorded. */
   <T> T read(String name, Function<String, T> parser, T fallback) {
     Sheet.Row row = rows.get(name);
-    if (row == null) {
-      return fallback;
-    }
-    try {
-      return parser.apply(row.text("value"));
-    } catch (IllegalArgumentException | DateTimeException e) {
-      row.problemOf("value", name, String.valueOf(e.getMessage()));
-      return fallback;
-    }
+    return row == null ? fallback : row.read("value", name, parser, fallback);
   }
 
   void refuseIfFaulty() {

@@ -459,10 +459,25 @@ public final class Sheet {
      * @return the value or {@code fallback}
      */
     public <T> T read(String heading, Function<String, T> parser, T fallback) {
+      return read(heading, heading, parser, fallback);
+    }
+
+    /**
+     * The same for a field that the row calls otherwise than its column does, as a sheet of items
+     * and values.
+     *
+     * @param heading the column's heading
+     * @param called what the field is called in the problem
+     * @param parser as above
+     * @param fallback as above
+     * @param <T> type of the value
+     * @return the value or {@code fallback}
+     */
+    public <T> T read(String heading, String called, Function<String, T> parser, T fallback) {
       try {
         return parser.apply(text(heading));
       } catch (IllegalArgumentException | java.time.DateTimeException e) {
-        problem(heading, String.valueOf(e.getMessage()));
+        problemOf(heading, called, String.valueOf(e.getMessage()));
         return fallback;
       }
     }
@@ -477,15 +492,7 @@ public final class Sheet {
       problemOf(heading, heading, message);
     }
 
-    /**
-     * Records something wrong with a field that the row calls otherwise than its column does, as a
-     * sheet of items and values.
-     *
-     * @param heading the column's heading
-     * @param called what the field is called
-     * @param message what was given and what is allowed; what it is called is put in front
-     */
-    public void problemOf(String heading, String called, String message) {
+    private void problemOf(String heading, String called, String message) {
       Integer index = columns.get(heading);
       add(new InputProblem(source, line, index == null ? 0 : index + 1, called + ": " + message));
     }
