@@ -27,19 +27,7 @@ final class FolderWriter {
       List<StreamTable> streams) {
     Map<String, String> texts = new LinkedHashMap<>();
     String landing = tides.isEmpty() ? "" : tides.get(tides.size() - 1).port();
-    texts.put(
-        "passage.csv",
-        "item,value\nname,"
-            + Sheet.field("name of a passage", name)
-            + "\nstart,"
-            + start
-            + "\npaddling speed,"
-            + paddling
-            + "\nprinted rose,"
-            + Sheet.field("rose", rose.toString())
-            + "\nlanding port,"
-            + Sheet.field("landing port", landing)
-            + "\n");
+    texts.put("passage.csv", new PassageSheet(name, start, paddling, rose, landing).text());
     StringBuilder places = new StringBuilder("name,position\n");
     for (PassageFolder.WayPoint place : wayPoints) {
       places

@@ -52,10 +52,10 @@ record PassageSheet(
   /** The file that reads as this does. */
   String text() {
     return "item,value\n"
-        + ("name," + Sheet.field("name", name) + "\n")
+        + ("name," + Sheet.field("name of a passage", name) + "\n")
         + ("start," + start + "\n")
         + ("paddling speed," + speed + "\n")
-        + ("printed rose," + Sheet.field("rose", rose.printed()) + "\n")
+        + ("printed rose," + Sheet.field("rose", rose.toString()) + "\n")
         + ("landing port," + Sheet.field("landing port", landingPort) + "\n");
   }
 

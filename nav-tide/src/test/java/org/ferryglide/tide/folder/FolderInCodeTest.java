@@ -77,6 +77,16 @@ class FolderInCodeTest {
   }
 
   @Test
+  void anotherStartKeepsTheHalfMinutesOfARose() throws IOException {
+    Map<String, String> files = Folders.sound();
+    files.compute(
+        "passage.csv", (name, text) -> text.replace("8°50'W 2019 (8'E)", "8°50.5'W 2019 (7.5'E)"));
+    PassageFolder read = PassageFolder.of(files);
+    PassageFolder later = read.withStart(read.start().plusHours(1));
+    assertEquals(read.rose(), PassageFolder.of(later.texts()).rose());
+  }
+
+  @Test
   void whatIsMadeIsWrittenAndReadBackWithoutLoss() throws IOException {
     PassageFolder made =
         inCode("Out, \"over\" and back").withFile("party.csv", "item,value\nlaunching,9 min\n");
