@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -87,14 +88,15 @@ final class DaylightVerb extends Verb {
       answer.row("left", "the sun does not set on this day");
       return;
     }
-    double sunset =
-        Duration.between(date.atStartOfDay(zone).toInstant(), light.set().get()).toMillis()
-            / 60_000.0;
-    double departure = depart.toSecondOfDay() / 60.0;
+    // both by the clock that is shown at sunset, though it was changed in the morning
+    ZoneOffset clock = zone.getRules().getOffset(light.set().get());
+    Instant midnight = date.atStartOfDay().toInstant(clock);
+    long sunset = ChronoUnit.MINUTES.between(midnight, light.set().get());
+    Instant leaving = date.atTime(depart).atZone(zone).toInstant();
+    double departure = Duration.between(midnight, leaving).getSeconds() / 60.0;
     double minutes = underWay;
     Problem problem =
-        InputRefused.given(
-            () -> LandfallProblems.daylightLeft(departure, minutes, Math.floor(sunset)));
+        InputRefused.given(() -> LandfallProblems.daylightLeft(departure, minutes, sunset));
     answer
         .row("left", Quantity.MINUTES.text(problem.answer()) + " of daylight on landing")
         .value("daylightLeftMinutes", problem.answer());
