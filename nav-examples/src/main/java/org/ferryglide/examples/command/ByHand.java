@@ -1,6 +1,5 @@
 package org.ferryglide.examples.command;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -12,16 +11,15 @@ import org.ferryglide.nav.fix.BearingLine;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.teach.AnswerProblems;
 import org.ferryglide.nav.teach.ChartProblems;
-import org.ferryglide.nav.teach.FixingProblems;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.SteeringProblems;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
-import org.ferryglide.tide.stream.StreamTable;
-import org.ferryglide.tide.teach.StreamProblems;
+import org.ferryglide.tide.stream.HourlyStream;
+import org.ferryglide.tide.teach.TableProblems;
 import org.ferryglide.tide.teach.TideProblems;
-import org.ferryglide.tide.teach.TideProblems.Water;
 
 /** The problems that somebody would solve by hand for what a verb answers. */
 final class ByHand {
@@ -78,58 +76,25 @@ final class ByHand {
   }
 
   private static Optional<Problem> fixed(BearingLine one, BearingLine two, Variation variation) {
-    RhumbLeg between = RhumbLeg.between(one.mark(), two.mark());
     try {
-      return Optional.of(
-          FixingProblems.twoBearings(
-              between.course(),
-              between.length(),
-              one.bearing().toMagnetic(variation),
-              two.bearing().toMagnetic(variation),
-              variation));
+      return Optional.of(AnswerProblems.of(one, two, variation));
     } catch (IllegalArgumentException e) { // they do not cut where a party could be
       return Optional.empty();
     }
   }
 
-  /** By twelfths and by the cosine between the waters about a time. */
+  /** By twelfths and by the cosine between the waters about a time; none outside of the table. */
   static List<Problem> heights(TideTable table, Instant time, ZoneOffset offset) {
-    Optional<TideEvent> before = table.lastUpTo(time);
-    Optional<TideEvent> after = table.firstAfter(time);
-    if (!before.isPresent() || !after.isPresent()) {
-      return List.of();
-    }
-    Water first = water(before.get(), time, offset);
-    Water next = water(after.get(), time, offset);
-    double clock = clock(time, time, offset);
-    return List.of(
-        TideProblems.byTwelfths(first, next, clock), TideProblems.byCosine(first, next, clock));
-  }
-
-  private static Water water(TideEvent event, Instant day, ZoneOffset offset) {
-    return new Water(clock(event.time(), day, offset), event.heightMetres());
-  }
-
-  /** Minutes since the midnight before another time. */
-  private static double clock(Instant time, Instant day, ZoneOffset offset) {
-    Instant midnight = day.atOffset(offset).toLocalDate().atStartOfDay().toInstant(offset);
-    return Duration.between(midnight, time).toMillis() / 60_000.0;
+    return table.lastUpTo(time).isPresent() && table.firstAfter(time).isPresent()
+        ? List.of(
+            TableProblems.twelfths(table, time, offset), TableProblems.cosine(table, time, offset))
+        : List.of();
   }
 
   /** The stream of a table at a time; none where its hours do not reach. */
-  static Optional<Problem> stream(
-      StreamTable table, TideTable tides, Instant time, ZoneOffset offset) {
-    TideEvent high = tides.highWaterNearest(time);
-    double range = tides.rangeMetres(high);
-    if (Double.isNaN(range) || table.standardPort().about() != TideEvent.Kind.HIGH) {
-      return Optional.empty();
-    }
-    double clock = clock(high.time(), time, offset);
-    StreamProblems.Day day = new StreamProblems.Day(clock, high.heightMetres(), range, clock);
+  static Optional<Problem> stream(HourlyStream stream, Instant time, ZoneOffset offset) {
     try {
-      return Optional.of(
-          StreamProblems.betweenHours(
-              table.hours(), table.standardPort().meanRanges(), day, clock(time, time, offset)));
+      return Optional.of(TableProblems.stream(stream, time, offset));
     } catch (IllegalArgumentException e) {
       return Optional.empty();
     }

@@ -103,7 +103,7 @@ final class FixVerb extends Verb {
       Optional<Problem> worked = ByHand.fixed(bearings, applied);
       worked.ifPresent(it -> answer.working(it.working()));
       if (!worked.isPresent()) {
-        answer.line("working       none by hand: needs two bearings that cut");
+        answer.row("working", "none by hand: needs two bearings that cut");
       }
     }
     return answer;

@@ -94,7 +94,7 @@ final class LegVerb extends Verb {
       Variation variation = reading(leg, date).variation();
       answer.working(BearingProblems.trueToMagnetic(leg.initialCourse(), variation).working());
     } else if (!measured.isPresent()) {
-      answer.line("working       none by hand: no leg of a rhumb line on one chart, no --date");
+      answer.row("working", "none by hand: no leg of a rhumb line on one chart, no --date");
     }
   }
 

@@ -25,8 +25,8 @@ import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.Window;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.stream.HourlyStream;
 import org.ferryglide.tide.stream.StationField;
-import org.ferryglide.tide.stream.StreamStation;
 import org.ferryglide.tide.stream.StreamTable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -109,7 +109,15 @@ final class StreamVerb extends Verb {
   @Override
   protected Answer answer() throws IOException {
     refuseOptions();
-    StreamField field = field();
+    boolean isFolder = Files.isDirectory(source);
+    List<HourlyStream> tables = isFolder ? List.of() : tables();
+    StreamField field =
+        isFolder
+            ? PassageFolder.read(source).passage().stream()
+            : InputRefused.given(
+                () ->
+                    StationField.nearest(
+                        tables.stream().map(HourlyStream::asStation).toList(), reach));
     OffsetDateTime begin = Objects.requireNonNull(at == null ? from : at);
     ZoneOffset offset = begin.getOffset();
     Answer answer =
@@ -139,28 +147,25 @@ final class StreamVerb extends Verb {
       slack(answer, field, begin, slack);
     }
     if (working.isWanted()) {
-      worked(answer, begin);
+      worked(answer, tables, begin);
     }
     return answer.notes(field.explain(place, begin.toInstant()).notes());
   }
 
   /** By the table of the nearest station, at the first time asked for. */
-  private void worked(Answer answer, OffsetDateTime begin) throws IOException {
-    Optional<Problem> worked = Optional.empty();
-    if (tides != null && !Files.isDirectory(source)) {
-      TideTable table = TideTable.read(tides);
-      StreamTable nearest =
-          StreamTable.readAll(source).stream()
-              .min(
-                  Comparator.comparingDouble(
-                      it -> GeodesicLeg.between(place, it.position()).length().metres()))
-              .orElseThrow();
-      worked = ByHand.stream(nearest, table, begin.toInstant(), begin.getOffset());
-    }
+  private void worked(Answer answer, List<HourlyStream> tables, OffsetDateTime begin) {
+    Optional<Problem> worked =
+        tables.stream()
+            .min(Comparator.comparingDouble(it -> metresTo(it.table().position())))
+            .flatMap(it -> ByHand.stream(it, begin.toInstant(), begin.getOffset()));
     worked.ifPresent(it -> answer.working(it.working()));
     if (!worked.isPresent()) {
-      answer.line("working       none by hand: needs --tides and a sheet whose hours reach so far");
+      answer.row("working", "none by hand: needs --tides and a sheet whose hours reach so far");
     }
+  }
+
+  private double metresTo(Position other) {
+    return GeodesicLeg.between(place, other).length().metres();
   }
 
   private void refuseOptions() {
@@ -178,19 +183,16 @@ final class StreamVerb extends Verb {
     }
   }
 
-  private StreamField field() throws IOException {
-    if (Files.isDirectory(source)) {
-      return PassageFolder.read(source).passage().stream();
-    }
+  private List<HourlyStream> tables() throws IOException {
     if (tides == null) {
       throw new InputRefused("--tides is needed with a sheet of stream tables");
     }
     TideTable table = TideTable.read(tides);
-    List<StreamStation> stations = new ArrayList<>();
+    List<HourlyStream> bound = new ArrayList<>();
     for (StreamTable read : StreamTable.readAll(source)) {
-      stations.add(InputRefused.given(() -> read.boundTo(table)).asStation());
+      bound.add(InputRefused.given(() -> read.boundTo(table)));
     }
-    return InputRefused.given(() -> StationField.nearest(stations, reach));
+    return bound;
   }
 
   private void slack(Answer answer, StreamField field, OffsetDateTime begin, Speed limit) {
