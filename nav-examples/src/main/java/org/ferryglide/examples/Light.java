@@ -10,7 +10,6 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.sky.Daylight;
 import org.ferryglide.nav.sky.SunCrossing;
 import org.ferryglide.nav.sky.SunDay;
-import org.ferryglide.nav.sky.SunState;
 import org.ferryglide.nav.sky.SunThreshold;
 
 /** Sunrise and sunset beside a plan, at places where they may not happen too. */
@@ -25,10 +24,7 @@ final class Light {
       Daylight light = SunDay.of(day, offset, place).at(threshold);
       Instant midnight = day.atStartOfDay(offset).toInstant();
       Instant next = day.plusDays(1).atStartOfDay(offset).toInstant();
-      boolean up =
-          light.state() == SunState.CROSSES
-              ? !light.crossings().get(0).rising()
-              : light.state() == SunState.ALWAYS_UP;
+      boolean up = light.upAtStart();
       Instant since = midnight;
       for (SunCrossing crossing : light.crossings()) {
         if (up && !crossing.rising()) {

@@ -20,7 +20,7 @@ import org.ferryglide.nav.position.Position;
  * MapBearings here = MapBearings.at(landing, MapGrid.utm(UtmZone.containing(landing)), variation);
  * MagneticBearing set = here.toMagnetic(GridBearing.ofDegrees(91, here.grid().name()));
  * GridBearing draw = here.toGrid(MagneticBearing.ofDegrees(270)); // a bearing taken, to the map
- * here.gridMagneticAngle().instruction(); // grid to magnetic: …
+ * here.instruction(); // grid to magnetic: …
  * }</pre>
  *
  * <p>Convergence is that of the place, so that no marginal diagram is needed; variation is the
@@ -87,12 +87,33 @@ public final class MapBearings implements Serializable {
   }
 
   /**
-   * The one figure to apply between map and compass.
+   * The grid magnetic angle, from grid north to magnetic north: the one figure that the user of a
+   * land map and a compass applies.
    *
-   * @return variation less convergence
+   * @return variation less convergence, degrees, positive when magnetic north lies east of grid
+   *     north, in [-180, 180]
    */
-  public GridMagneticAngle gridMagneticAngle() {
-    return GridMagneticAngle.of(variation, convergence());
+  public double gridMagneticDegreesEast() {
+    return Math.IEEEremainder(variation.degreesEast() - convergence().degreesEast(), 360.0) + 0.0;
+  }
+
+  /**
+   * What to do with a bearing from the map, in words.
+   *
+   * @return for example {@code grid to magnetic: add 3.5°}, rounded to a tenth of a degree
+   */
+  public String instruction() {
+    double degreesEast = gridMagneticDegreesEast();
+    long tenths = Math.round(Math.abs(degreesEast) * 10.0);
+    if (tenths == 0) {
+      return "grid to magnetic: nothing to add";
+    }
+    return "grid to magnetic: "
+        + (degreesEast < 0.0 ? "add " : "take off ")
+        + tenths / 10
+        + "."
+        + tenths % 10
+        + "°";
   }
 
   /**
@@ -124,7 +145,7 @@ public final class MapBearings implements Serializable {
    * @throws IllegalArgumentException if the bearing is of another grid
    */
   public MagneticBearing toMagnetic(GridBearing onMap) {
-    return gridMagneticAngle().toMagnetic(onMap);
+    return toMagnetic(toTrue(onMap));
   }
 
   /**
@@ -154,7 +175,7 @@ public final class MapBearings implements Serializable {
    * @return the same direction from grid north
    */
   public GridBearing toGrid(MagneticBearing taken) {
-    return gridMagneticAngle().toGrid(taken);
+    return toGrid(toTrue(taken));
   }
 
   /**

@@ -10,7 +10,6 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.sky.Daylight;
 import org.ferryglide.nav.sky.SunCrossing;
 import org.ferryglide.nav.sky.SunDay;
-import org.ferryglide.nav.sky.SunState;
 import org.ferryglide.nav.sky.SunThreshold;
 
 /**
@@ -60,7 +59,7 @@ final class Daylights {
         }
       }
     }
-    return isUpWithoutCrossing(date, instant) ? LONGEST_SECONDS : -LONGEST_SECONDS;
+    return day(date).isUpAt(instant) ? LONGEST_SECONDS : -LONGEST_SECONDS;
   }
 
   /**
@@ -80,19 +79,5 @@ final class Daylights {
       }
     }
     return left;
-  }
-
-  private boolean isUpWithoutCrossing(LocalDate date, Instant instant) {
-    Daylight today = day(date);
-    if (today.state() != SunState.CROSSES) {
-      return today.state() == SunState.ALWAYS_UP;
-    }
-    boolean up = !today.crossings().get(0).rising();
-    for (SunCrossing crossing : today.crossings()) {
-      if (!crossing.time().isAfter(instant)) {
-        up = crossing.rising();
-      }
-    }
-    return up;
   }
 }

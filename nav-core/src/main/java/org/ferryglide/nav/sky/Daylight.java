@@ -16,17 +16,16 @@ import java.util.Optional;
  * <pre>{@code
  * Daylight light = day.civilTwilight();
  * Optional<Instant> lastLight = light.set();
- * if (light.state() == SunState.ALWAYS_DOWN) {
+ * if (light.isDownAllDay()) {
  *   // no daylight at all
  * }
  * }</pre>
  *
  * @param threshold the altitude of the sun that is meant
- * @param state whether it crosses, or on which side it stays
- * @param crossings every crossing of the day in order of time; empty unless {@code state} is {@link
- *     SunState#CROSSES}
+ * @param upAtStart whether the sun is above it when the day begins
+ * @param crossings every crossing of the day in order of time, rises and sets in turn
  */
-public record Daylight(SunThreshold threshold, SunState state, List<SunCrossing> crossings)
+public record Daylight(SunThreshold threshold, boolean upAtStart, List<SunCrossing> crossings)
     implements Serializable {
 
   private static final long serialVersionUID = 1L;
@@ -35,19 +34,56 @@ public record Daylight(SunThreshold threshold, SunState state, List<SunCrossing>
    * Takes all parts, which must agree.
    *
    * @param threshold the altitude of the sun that is meant
-   * @param state whether it crosses, or on which side it stays
+   * @param upAtStart whether the sun is above it when the day begins
    * @param crossings every crossing in order of time; copied
-   * @throws IllegalArgumentException if there are crossings and {@code state} denies them, or the
-   *     other way round
+   * @throws IllegalArgumentException if the sun rises while it is up, or sets while it is down
    */
   public Daylight {
     Objects.requireNonNull(threshold, "threshold");
-    Objects.requireNonNull(state, "state");
     crossings = List.copyOf(crossings);
-    if (crossings.isEmpty() == (state == SunState.CROSSES)) {
-      throw new IllegalArgumentException(
-          "state " + state + " does not go with " + crossings.size() + " crossings");
+    boolean up = upAtStart;
+    for (SunCrossing crossing : crossings) {
+      if (crossing.rising() == up) {
+        throw new IllegalArgumentException(
+            "the sun is " + (up ? "up" : "down") + " before " + crossing.time() + " already");
+      }
+      up = crossing.rising();
     }
+  }
+
+  /**
+   * Whether the sun stays above the threshold.
+   *
+   * @return true if it is up from the day's begin to its end
+   */
+  public boolean isUpAllDay() {
+    return upAtStart && crossings.isEmpty();
+  }
+
+  /**
+   * Whether the sun stays below the threshold.
+   *
+   * @return true if it is down from the day's begin to its end
+   */
+  public boolean isDownAllDay() {
+    return !upAtStart && crossings.isEmpty();
+  }
+
+  /**
+   * Whether the sun is above the threshold at a time of the day.
+   *
+   * @param time when; before the day as at its begin, after it as at its end
+   * @return true if it is up, from the minute of a rise until before that of a set
+   */
+  public boolean isUpAt(Instant time) {
+    boolean up = upAtStart;
+    for (SunCrossing crossing : crossings) {
+      if (crossing.time().isAfter(time)) {
+        break;
+      }
+      up = crossing.rising();
+    }
+    return up;
   }
 
   /**

@@ -183,23 +183,21 @@ public final class SunDay implements Serializable {
         crossings.remove(i);
       }
     }
-    return new Daylight(threshold, state(crossings, start, end, threshold), crossings);
+    boolean upAtStart =
+        crossings.isEmpty()
+            ? isUp(start.plus(Duration.between(start, end).dividedBy(2)), threshold)
+            : !crossings.get(0).rising();
+    return new Daylight(threshold, upAtStart, crossings);
   }
 
-  private SunState state(
-      List<SunCrossing> crossings, ZonedDateTime start, ZonedDateTime end, SunThreshold threshold) {
-    if (!crossings.isEmpty()) {
-      return SunState.CROSSES;
-    }
+  private boolean isUp(ZonedDateTime time, SunThreshold threshold) {
     double altitudeDegrees =
         SunPosition.compute()
             .at(position.latitudeDegrees(), position.longitudeDegrees())
-            .on(start.plus(Duration.between(start, end).dividedBy(2)))
+            .on(time)
             .execute()
             .getTrueAltitude();
-    return altitudeDegrees > threshold.altitudeDegrees()
-        ? SunState.ALWAYS_UP
-        : SunState.ALWAYS_DOWN;
+    return altitudeDegrees > threshold.altitudeDegrees();
   }
 
   /** Never more light than there is: rises later, sets earlier. */

@@ -9,7 +9,7 @@
  * SunDay day =
  *     SunDay.of(LocalDate.of(2026, 6, 21), ZoneId.of("UTC+01:00"), Position.ofDegrees(56.2, -6.4));
  * day.daylight().set(); // Optional[2026-06-21T21:18:00Z]
- * day.civilTwilight().state(); // SunState.CROSSES
+ * day.civilTwilight().isUpAllDay(); // false: it grows dark
  * }</pre>
  *
  * <p>{@link Moon} gives the instants of new moon, quarters and full moon, and the moon's age.

@@ -11,11 +11,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.ferryglide.nav.bearing.BearingWorking;
 import org.ferryglide.nav.bearing.GridBearing;
-import org.ferryglide.nav.bearing.GridConvergence;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
-import org.ferryglide.nav.note.TextFormatException;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.testing.Seeds;
 import org.junit.jupiter.api.Test;
@@ -62,48 +60,39 @@ class MapBearingsTest {
    */
   @Test
   void aPublishedMagneticAzimuthBecomesItsGridAzimuth() {
-    GridBearing onMap = angle(9.0).toGrid(MagneticBearing.ofDegrees(190.0));
+    MapBearings here = withGridMagneticAngle(9.0);
+    GridBearing onMap = here.toGrid(MagneticBearing.ofDegrees(190.0));
     double halfADegree = 0.5;
     assertEquals(199.0, onMap.degrees(), halfADegree);
-    assertEquals(190.0, angle(9.0).toMagnetic(onMap).degrees(), halfADegree);
+    assertEquals(190.0, here.toMagnetic(onMap).degrees(), halfADegree);
   }
 
   @Test
   void theGridMagneticAngleIsVariationLessConvergence() {
-    GridMagneticAngle angle = HERE.gridMagneticAngle();
-    assertEquals(-1.4 + 1.9454320130521, angle.degreesEast(), PRINTED_DEGREES);
-    assertEquals("UTM 30N", angle.grid());
-    assertEquals("grid to magnetic: take off 0.5°", angle.instruction());
+    assertEquals(-1.4 + 1.9454320130521, HERE.gridMagneticDegreesEast(), PRINTED_DEGREES);
+    assertEquals("grid to magnetic: take off 0.5°", HERE.instruction());
   }
 
   @Test
   void instructionsSayWhichWay() {
-    assertEquals("grid to magnetic: add 3.5°", angle(-3.46).instruction());
-    assertEquals("grid to magnetic: take off 12.0°", angle(11.96).instruction());
-    assertEquals("grid to magnetic: nothing to add", angle(0.04).instruction());
-    assertEquals("grid to magnetic: nothing to add", angle(-0.0).instruction());
+    assertEquals("grid to magnetic: add 3.5°", withGridMagneticAngle(-3.46).instruction());
+    assertEquals("grid to magnetic: take off 12.0°", withGridMagneticAngle(11.96).instruction());
+    assertEquals("grid to magnetic: nothing to add", withGridMagneticAngle(0.04).instruction());
+    assertEquals("grid to magnetic: nothing to add", withGridMagneticAngle(-0.0).instruction());
   }
 
-  private static GridMagneticAngle angle(double degreesEast) {
-    return new GridMagneticAngle(degreesEast, "UTM 30N");
+  private static MapBearings withGridMagneticAngle(double degreesEast) {
+    double variation = degreesEast + HERE.convergence().degreesEast();
+    return MapBearings.at(PLACE, GRID, Variation.ofDegreesEast(variation));
   }
 
   @Test
   void theAngleGoesTheShortWayRound() {
-    GridMagneticAngle angle =
-        GridMagneticAngle.of(
-            Variation.ofDegreesEast(-170.0), GridConvergence.ofDegreesEast(170.0, "UPS north"));
-    assertEquals(20.0, angle.degreesEast());
-  }
-
-  @Test
-  void textOfAnAngleIsReadBack() {
-    GridMagneticAngle angle = HERE.gridMagneticAngle();
-    assertEquals(angle, GridMagneticAngle.parse(angle.toString()));
-    assertEquals("3.5°W[UTM 30N]", angle(-3.5).toString());
-    assertThrows(TextFormatException.class, () -> GridMagneticAngle.parse("3.5°W"));
-    assertThrows(TextFormatException.class, () -> GridMagneticAngle.parse("5[[]"));
-    assertThrows(TextFormatException.class, () -> GridMagneticAngle.parse("5°E[a]b]"));
+    Position nearThePole = Position.ofDegrees(89.0, 170.0); // where grid north lies 170° east
+    MapBearings here =
+        MapBearings.at(nearThePole, MapGrid.universalPolarNorth(), Variation.ofDegreesEast(-170.0));
+    assertEquals(170.0, here.convergence().degreesEast(), PRINTED_DEGREES);
+    assertEquals(20.0, here.gridMagneticDegreesEast(), PRINTED_DEGREES);
   }
 
   @Test
@@ -115,11 +104,6 @@ class MapBearingsTest {
         "both must be of the same grid, but were of \"UTM 30N\" and \"UTM 31N\"",
         refusal.getMessage());
     assertThrows(IllegalArgumentException.class, () -> HERE.toTrue(other));
-    refusal = assertThrows(IllegalArgumentException.class, () -> angle(181.0));
-    assertEquals(
-        "grid magnetic angle must be in [-180, 180] degrees east, but was 181.0",
-        refusal.getMessage());
-    assertThrows(IllegalArgumentException.class, () -> new GridMagneticAngle(1.0, ""));
   }
 
   @Test

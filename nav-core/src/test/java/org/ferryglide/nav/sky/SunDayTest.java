@@ -1,6 +1,7 @@
 package org.ferryglide.nav.sky;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -45,11 +46,8 @@ class SunDayTest {
       String set) {
     Daylight found =
         SunDay.of(date, ZoneOffset.UTC, Position.ofDegrees(latitude, longitude)).at(threshold);
-    assertEquals(
-        rise.equals("up")
-            ? SunState.ALWAYS_UP
-            : rise.equals("down") ? SunState.ALWAYS_DOWN : SunState.CROSSES,
-        found.state());
+    assertEquals(rise.equals("up"), found.isUpAllDay());
+    assertEquals(rise.equals("down"), found.isDownAllDay());
     long seconds = Math.abs(latitude) < 62 ? BELOW_62_DEGREES_SECONDS : NEARER_THE_POLES_SECONDS;
     assertSame(rise, found, true, seconds);
     assertSame(set, found, false, seconds);
@@ -75,11 +73,12 @@ class SunDayTest {
   @Test
   void alwaysUpAndAlwaysDownAreToldApart() {
     SunDay midsummer = SunDay.of(LocalDate.of(2026, 6, 21), ZoneOffset.UTC, ARCTIC);
-    assertEquals(SunState.ALWAYS_UP, midsummer.daylight().state());
-    assertEquals(SunState.ALWAYS_UP, midsummer.nauticalTwilight().state());
+    assertTrue(midsummer.daylight().isUpAllDay());
+    assertTrue(midsummer.nauticalTwilight().isUpAllDay());
     SunDay midwinter = SunDay.of(LocalDate.of(2026, 12, 21), ZoneOffset.UTC, ARCTIC);
-    assertEquals(SunState.ALWAYS_DOWN, midwinter.daylight().state());
-    assertEquals(SunState.CROSSES, midwinter.civilTwilight().state());
+    assertTrue(midwinter.daylight().isDownAllDay());
+    assertFalse(midwinter.civilTwilight().isDownAllDay());
+    assertFalse(midwinter.civilTwilight().isUpAllDay());
     assertEquals(Optional.empty(), midwinter.daylight().rise());
     assertEquals(Optional.empty(), midwinter.daylight().set());
   }
@@ -87,7 +86,8 @@ class SunDayTest {
   @Test
   void aDayCanHaveOneCrossingOnly() {
     Daylight lastSunrise = SunDay.of(LocalDate.of(2026, 5, 16), ZoneOffset.UTC, ARCTIC).daylight();
-    assertEquals(SunState.CROSSES, lastSunrise.state());
+    assertFalse(lastSunrise.isUpAllDay());
+    assertFalse(lastSunrise.isDownAllDay());
     assertTrue(lastSunrise.rise().isPresent());
     assertEquals(Optional.empty(), lastSunrise.set());
   }
@@ -156,21 +156,37 @@ class SunDayTest {
   @Test
   void bothPolesHaveAnAnswer() {
     LocalDate june = LocalDate.of(2026, 6, 1);
-    assertEquals(
-        SunState.ALWAYS_UP,
-        SunDay.of(june, ZoneOffset.UTC, Position.ofDegrees(90, 0)).daylight().state());
-    assertEquals(
-        SunState.ALWAYS_DOWN,
-        SunDay.of(june, ZoneOffset.UTC, Position.ofDegrees(-90, 0)).nauticalTwilight().state());
+    assertTrue(SunDay.of(june, ZoneOffset.UTC, Position.ofDegrees(90, 0)).daylight().isUpAllDay());
+    assertTrue(
+        SunDay.of(june, ZoneOffset.UTC, Position.ofDegrees(-90, 0))
+            .nauticalTwilight()
+            .isDownAllDay());
   }
 
   @Test
-  void aStateThatDeniesItsCrossingsIsRefused() {
+  void aSunThatRisesTwiceIsRefused() {
+    Instant six = Instant.parse("2026-09-01T06:00:00Z");
+    List<SunCrossing> rise = List.of(new SunCrossing(six, true));
     IllegalArgumentException refusal =
         assertThrows(
             IllegalArgumentException.class,
-            () -> new Daylight(SunThreshold.CIVIL_TWILIGHT, SunState.CROSSES, List.of()));
-    assertEquals("state CROSSES does not go with 0 crossings", refusal.getMessage());
+            () -> new Daylight(SunThreshold.CIVIL_TWILIGHT, true, rise));
+    assertEquals("the sun is up before 2026-09-01T06:00:00Z already", refusal.getMessage());
+  }
+
+  @Test
+  void theSunIsUpFromItsRiseUntilItSets() {
+    Instant six = Instant.parse("2026-09-01T06:00:00Z");
+    Instant seven = Instant.parse("2026-09-01T07:00:00Z");
+    Daylight light =
+        new Daylight(
+            SunThreshold.CIVIL_TWILIGHT,
+            false,
+            List.of(new SunCrossing(six, true), new SunCrossing(seven, false)));
+    assertFalse(light.isUpAt(six.minusSeconds(1)));
+    assertTrue(light.isUpAt(six));
+    assertTrue(light.isUpAt(seven.minusSeconds(1)));
+    assertFalse(light.isUpAt(seven));
   }
 
   @Test
@@ -211,8 +227,8 @@ class SunDayTest {
         assertThrows(
                 DateTimeException.class, () -> SunDay.of(LocalDate.of(2011, 12, 30), apia, samoa))
             .getMessage());
-    assertEquals(
-        SunState.CROSSES, SunDay.of(LocalDate.of(2011, 12, 31), apia, samoa).daylight().state());
+    Daylight next = SunDay.of(LocalDate.of(2011, 12, 31), apia, samoa).daylight();
+    assertTrue(next.rise().isPresent() && next.set().isPresent());
   }
 
   @Test

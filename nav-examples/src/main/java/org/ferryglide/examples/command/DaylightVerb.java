@@ -105,13 +105,9 @@ final class DaylightVerb extends Verb {
 
   private void row(Answer answer, String label, String name, Daylight light) {
     String words =
-        switch (light.state()) {
-          case ALWAYS_UP -> "all day";
-          case ALWAYS_DOWN -> "never";
-          case CROSSES -> crossings(light);
-        };
+        light.isUpAllDay() ? "all day" : light.isDownAllDay() ? "never" : crossings(light);
     Map<String, Object> value = new LinkedHashMap<>();
-    value.put("state", light.state().name());
+    value.put("upAtStart", light.upAtStart());
     light.rise().ifPresent(time -> value.put("from", time.toString()));
     light.set().ifPresent(time -> value.put("until", time.toString()));
     answer.row(label, words).value(name, value);

@@ -9,7 +9,6 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.sky.Daylight;
 import org.ferryglide.nav.sky.SunCrossing;
 import org.ferryglide.nav.sky.SunDay;
-import org.ferryglide.nav.sky.SunState;
 import org.ferryglide.nav.sky.SunThreshold;
 
 /** A band of daylight at the landing with the hours of the passage on it. */
@@ -111,10 +110,7 @@ final class DaylightPicture {
       Daylight light = SunDay.of(date, worked.printed().zone(), place).at(threshold);
       Instant begin = date.atStartOfDay(worked.printed().zone()).toInstant();
       Instant end = date.plusDays(1).atStartOfDay(worked.printed().zone()).toInstant();
-      boolean up =
-          light.crossings().isEmpty()
-              ? light.state() == SunState.ALWAYS_UP
-              : !light.crossings().get(0).rising();
+      boolean up = light.upAtStart();
       Instant from = begin;
       for (SunCrossing crossing : light.crossings()) {
         if (up) {
@@ -135,7 +131,7 @@ final class DaylightPicture {
   static String words(Printed printed, Labels labels, SunDay sun) {
     Daylight light = sun.daylight();
     if (light.crossings().isEmpty()) {
-      return labels.say(light.state() == SunState.ALWAYS_UP ? "daylight.all-day" : "daylight.none");
+      return labels.say(light.isUpAllDay() ? "daylight.all-day" : "daylight.none");
     }
     return labels.say(
         "daylight.words",
