@@ -91,7 +91,7 @@ final class DaylightVerb extends Verb {
     // both by the clock that is shown at sunset, though it was changed in the morning
     ZoneOffset clock = zone.getRules().getOffset(light.set().get());
     Instant midnight = date.atStartOfDay().toInstant(clock);
-    long sunset = ChronoUnit.MINUTES.between(midnight, light.set().get());
+    double sunset = (double) ChronoUnit.MINUTES.between(midnight, light.set().get());
     Instant leaving = date.atTime(depart).atZone(zone).toInstant();
     double departure = Duration.between(midnight, leaving).getSeconds() / 60.0;
     double minutes = underWay;
