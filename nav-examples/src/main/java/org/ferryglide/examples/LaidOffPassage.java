@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.LegOptions;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.PassageBuilder;
@@ -15,6 +16,7 @@ import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.Craft;
+import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.Route;
 import org.ferryglide.nav.steer.SteeringLimits;
 import org.ferryglide.nav.water.StreamField;
@@ -27,8 +29,13 @@ import org.ferryglide.tide.folder.PassageFolder;
  * @param folder what it is laid off from
  * @param solver how its legs are steered: in the stream of the nearest station, within its reach
  * @param legs the legs in order
+ * @param plan with all checks, for the planned start
  */
-record LaidOffPassage(PassageFolder folder, CourseToSteer solver, List<LaidOffLeg> legs) {
+record LaidOffPassage(
+    PassageFolder folder,
+    CourseToSteer solver,
+    List<LaidOffLeg> legs,
+    Outcome<TimedPlan, NotPossible> plan) {
 
   static LaidOffPassage of(PassageFolder folder) {
     Passage passage = folder.passage();
@@ -46,7 +53,8 @@ record LaidOffPassage(PassageFolder folder, CourseToSteer solver, List<LaidOffLe
       legs.add(laidOff);
       departure = laidOff.arrival().flatMap(arrival -> afterStop(passage, leg.number(), arrival));
     }
-    return new LaidOffPassage(folder, solver, List.copyOf(legs));
+    return new LaidOffPassage(
+        folder, solver, List.copyOf(legs), TimedPlan.of(passage, folder.start().toInstant()));
   }
 
   /** As one leg is paddled, where it differs from the rest. */

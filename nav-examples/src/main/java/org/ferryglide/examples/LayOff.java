@@ -104,12 +104,18 @@ public final class LayOff {
           break; // a folder may be called anything
         }
       }
+      if (!written.forPrint().isEmpty() && written.isEmpty() && !card) {
+        throw new IllegalArgumentException(
+            written.forPrint() + " is for --card, --page, --sheet, --shore or --pictures");
+      }
       String[] folder = Arrays.copyOfRange(args, next, args.length);
       return run(folder, card, when, written, out, err);
     } catch (InvalidPathException e) {
       err.println("must be the name of a file or folder; --help tells more");
     } catch (IllegalArgumentException e) {
       err.println(e.getMessage());
+    } catch (IOException e) {
+      tell(e, err);
     }
     return REFUSED;
   }
@@ -141,17 +147,21 @@ public final class LayOff {
       return passage.isWithoutData() ? NO_DATA : LAID_OFF;
     } catch (InputFormatException e) {
       err.println(e.getMessage());
-    } catch (NotDirectoryException e) {
-      err.println(e.getFile() + ": must be a folder, but is a file");
-    } catch (FileSystemException e) {
-      err.println(
-          e.getFile()
-              + ": "
-              + (e.getReason() == null ? "cannot be read or written" : e.getReason()));
     } catch (IOException e) {
-      err.println("cannot read the scenario: " + e.getMessage());
+      tell(e, err);
     }
     return REFUSED;
+  }
+
+  private static void tell(IOException why, PrintStream err) {
+    if (why instanceof NotDirectoryException file) {
+      err.println(file.getFile() + ": must be a folder, but is a file");
+    } else if (why instanceof FileSystemException file) {
+      String reason = file.getReason() == null ? "cannot be read or written" : file.getReason();
+      err.println(file.getFile() + ": " + reason);
+    } else {
+      err.println("cannot be read: " + why.getMessage());
+    }
   }
 
   /** The example stands in the module's folder, from wherever the build was started. */

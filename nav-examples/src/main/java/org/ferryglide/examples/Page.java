@@ -61,6 +61,11 @@ final class Page {
         + note.text();
   }
 
+  /** Findings of checks by this page's clock. */
+  Findings findings() {
+    return Findings.by(this::clock);
+  }
+
   String clock(Instant time) {
     LocalDate date = time.atOffset(offset).toLocalDate();
     return CLOCK.format(time.atOffset(offset)) + (date.equals(day) ? "" : " on " + date);

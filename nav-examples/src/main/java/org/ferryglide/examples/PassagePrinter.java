@@ -78,7 +78,7 @@ final class PassagePrinter {
       page.row("speed", asked.speedThatWouldDo());
     }
     printLanding();
-    PlanPrinter.printChecks(page, folder);
+    PlanPrinter.printChecks(page, passage.plan());
     page.line();
     page.line("Notes");
     doubts.atTheEnd().forEach(note -> page.line("  " + note));

@@ -1,6 +1,9 @@
 package org.ferryglide.examples;
 
 import org.ferryglide.examples.page.WorkedPassage;
+import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.tide.folder.PassageFolder;
 
 /**
@@ -56,6 +59,15 @@ public final class PassageReport {
    */
   public static String card(WorkedPassage worked) {
     return PlanPrinter.card(worked);
+  }
+
+  /**
+   * The plan with all its checks, for the planned start.
+   *
+   * @return the plan, or why it is not possible
+   */
+  public Outcome<TimedPlan, NotPossible> plan() {
+    return passage.plan();
   }
 
   /**

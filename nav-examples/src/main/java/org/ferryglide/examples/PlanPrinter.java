@@ -7,6 +7,7 @@ import java.util.List;
 import org.ferryglide.examples.page.WorkedPassage;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.DeckCard;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.TimedPlan;
@@ -24,45 +25,37 @@ final class PlanPrinter {
   private PlanPrinter() {}
 
   /** The checks of the plan for the planned start, the worst first. */
-  static void printChecks(Page page, PassageFolder folder) {
+  static void printChecks(Page page, Outcome<TimedPlan, NotPossible> outcome) {
     page.line();
     page.line("Checks of the passage, the worst first");
-    TimedPlan.of(folder.passage(), folder.start().toInstant())
-        .match(
-            plan -> {
-              page.row(
-                  "under way",
-                  page.clock(Page.up(plan.departure()))
-                      + ", arriving "
-                      + page.clock(Page.up(plan.arrival()))
-                      + " with the party's rests and stops");
-              if (!plan.notChecked().isEmpty()) {
-                page.row("not checked", texts(plan.notChecked()));
-              }
-              plan.verdicts().forEach(verdict -> page.row(word(verdict), words(page, verdict)));
-              return true;
-            },
-            why -> {
-              page.row("not made", why.message());
-              return false;
-            });
+    outcome.match(
+        plan -> {
+          page.row(
+              "under way",
+              page.clock(Page.up(plan.departure()))
+                  + ", arriving "
+                  + page.clock(Page.up(plan.arrival()))
+                  + " with the party's rests and stops");
+          if (!plan.notChecked().isEmpty()) {
+            page.row("not checked", texts(plan.notChecked()));
+          }
+          plan.verdicts()
+              .forEach(verdict -> page.row(Findings.word(verdict), words(page, verdict)));
+          return true;
+        },
+        why -> {
+          page.row("not made", why.message());
+          return false;
+        });
   }
 
   private static String texts(List<Note> notes) {
     return String.join(", ", notes.stream().map(Note::text).toList());
   }
 
-  private static String word(Verdict verdict) {
-    return switch (verdict.answer()) {
-      case WITHIN -> "within";
-      case WARNED -> "WARNING";
-      case STOPPED -> "STOP";
-      case NOT_CHECKED -> "NOT CHECKED";
-    };
-  }
-
   private static String words(Page page, Verdict verdict) {
-    return verdict.reason() + verdict.when().map(time -> ", at " + page.clock(time)).orElse("");
+    return page.findings().say(verdict)
+        + verdict.when().map(time -> ", at " + page.clock(time)).orElse("");
   }
 
   /** The windows of the day of the planned start in which all checks hold. */
@@ -84,6 +77,9 @@ final class PlanPrinter {
     for (Window window : when.windows().items()) {
       TimeSpan span = window.span();
       page.row("window", page.clock(Page.up(span.from())) + " to " + page.clock(span.until()));
+      when.warnings(window)
+          .forEach(
+              (check, count) -> page.row("", "WARNING for " + count + " of them: " + check.text()));
     }
     if (when.windows().items().isEmpty()) {
       page.row("windows", "none in which all checks hold");
@@ -104,7 +100,7 @@ final class PlanPrinter {
             .solved()
             .map(route -> ", arriving " + page.clock(Page.up(route.arrival())))
             .orElse("")
-        + WhenToGo.worst(departure).map(worst -> "; " + worst.reason()).orElse("");
+        + WhenToGo.worst(departure).map(worst -> "; " + page.findings().judged(worst)).orElse("");
   }
 
   /** The deck card, all its sides. */

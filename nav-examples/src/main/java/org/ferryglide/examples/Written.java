@@ -10,11 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ferryglide.examples.page.CardSheet;
+import org.ferryglide.examples.page.Labels;
 import org.ferryglide.examples.page.PassagePage;
 import org.ferryglide.examples.page.ShoreNote;
 import org.ferryglide.examples.page.WorkedPassage;
 import org.ferryglide.examples.svg.Raster;
 import org.ferryglide.examples.svg.Svg;
+import org.ferryglide.nav.measure.Units;
 import org.ferryglide.tide.folder.PassageFolder;
 
 /**
@@ -32,16 +34,18 @@ final class Written {
   private static final double PIXELS_PER_UNIT = 3.0;
 
   private final Map<String, Path> files = new LinkedHashMap<>();
-  private String units = "";
-  private Optional<Path> words = Optional.empty();
+  private Units units = Units.NAUTICAL;
+  private Labels labels = Labels.english();
+  private String forPrint = "";
 
   /**
    * Takes an option with what follows it.
    *
    * @return false if this is none of the options
-   * @throws IllegalArgumentException if nothing follows it
+   * @throws IllegalArgumentException if nothing follows it, or it is no unit
+   * @throws IOException if the words cannot be read
    */
-  boolean takes(String option, Optional<String> value) {
+  boolean takes(String option, Optional<String> value) throws IOException {
     boolean isFile = OPTIONS.contains(option);
     if (!isFile && !option.equals(UNITS) && !option.equals(WORDS)) {
       return false;
@@ -54,9 +58,11 @@ final class Written {
                         + " must be followed by "
                         + (option.equals(UNITS) ? "units" : "a name")));
     if (option.equals(UNITS)) {
-      units = given;
+      units = Units.parse(given);
+      forPrint = option;
     } else if (option.equals(WORDS)) {
-      words = Optional.of(Path.of(given));
+      labels = Labels.read(Path.of(given));
+      forPrint = option;
     } else {
       files.put(option, Path.of(given));
     }
@@ -64,12 +70,21 @@ final class Written {
   }
 
   /** The passage with its way home, in the words and units asked for. */
-  WorkedPassage worked(PassageFolder folder) throws IOException {
-    return WorkedPassage.of(folder).printedIn(units, words).withWayHome();
+  WorkedPassage worked(PassageFolder folder) {
+    return plain(folder).withWayHome();
+  }
+
+  private WorkedPassage plain(PassageFolder folder) {
+    return WorkedPassage.of(folder).withUnits(units).withLabels(labels);
   }
 
   boolean isEmpty() {
     return files.isEmpty();
+  }
+
+  /** The option about units or words that was given; empty if none was. */
+  String forPrint() {
+    return forPrint;
   }
 
   /**
@@ -79,7 +94,7 @@ final class Written {
    */
   boolean write(PassageFolder folder, PrintStream out) throws IOException {
     boolean home = files.containsKey(PAGE) || files.containsKey(SHEET);
-    WorkedPassage worked = home ? worked(folder) : WorkedPassage.of(folder).printedIn(units, words);
+    WorkedPassage worked = home ? worked(folder) : plain(folder);
     boolean all = true;
     for (Map.Entry<String, Path> one : files.entrySet()) {
       Path file = one.getValue();

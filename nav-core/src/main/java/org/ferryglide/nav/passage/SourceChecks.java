@@ -147,7 +147,7 @@ final class SourceChecks {
       }
     }
     if (worst == null || worst.severity() == Severity.INFORMATION) {
-      return Verdict.within(about, Note.information("why.no-doubt", "nothing doubted"));
+      return Verdict.within(about, Note.information("why.no-doubt", "nothing looked wrong"));
     }
     return worst.severity() == Severity.WARNING
         ? Verdict.stopped(about, worst)

@@ -108,6 +108,25 @@ public final class WhenToGo {
   }
 
   /**
+   * What the departures tried within a window warn of: a window only says that nothing stops.
+   *
+   * @param window one of {@link #windows}
+   * @return for each check that warns the number of departures for which it does, the commonest
+   *     first; unmodifiable
+   */
+  public Map<Note, Integer> warnings(Window window) {
+    Map<Note, Integer> counts = new LinkedHashMap<>();
+    for (Departure departure : choices) {
+      for (int i = 0; i < departure.verdicts().size() && window.contains(departure.time()); i++) {
+        if (departure.verdicts().get(i).answer() == Verdict.Answer.WARNED) {
+          counts.merge(departures.conditions().get(i).about(), 1, Integer::sum);
+        }
+      }
+    }
+    return commonestFirst(counts);
+  }
+
+  /**
    * Cautions about the windows: one that ends on both sides within less than twice the error of the
    * stream's turn may be missed altogether by a stream that turns early or late.
    *
@@ -246,6 +265,10 @@ public final class WhenToGo {
         }
       }
     }
+    return commonestFirst(counts);
+  }
+
+  private static Map<Note, Integer> commonestFirst(Map<Note, Integer> counts) {
     List<Map.Entry<Note, Integer>> entries = new ArrayList<>(counts.entrySet());
     entries.sort((a, b) -> b.getValue() - a.getValue());
     Map<Note, Integer> sorted = new LinkedHashMap<>();

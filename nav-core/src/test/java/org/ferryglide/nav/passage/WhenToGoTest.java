@@ -10,6 +10,7 @@ import java.util.List;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.timing.Departure;
+import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.Window;
 import org.junit.jupiter.api.Test;
 
@@ -58,6 +59,36 @@ class WhenToGoTest {
     assertTrue(search.leastBad().isEmpty());
     assertTrue(search.byTime().orElseThrow().isFit());
     assertTrue(search.byShare().orElseThrow().isFit());
+  }
+
+  @Test
+  void theWarningsOfAWindowAreThoseOfTheDeparturesInIt() {
+    Instant from = Scenes.NOON.minus(Duration.ofHours(7));
+    WhenToGo search = WhenToGo.search(gated(), from, from.plus(Duration.ofHours(14)), STEP);
+    int told = 0;
+    for (Window window : search.windows()) {
+      int warned = 0;
+      for (Departure tried : search.choices()) {
+        if (window.contains(tried.time())) {
+          warned +=
+              TimedPlan.of(gated(), tried.time()).orElseThrow().verdicts().stream()
+                      .anyMatch(
+                          verdict ->
+                              verdict.about().text().equals("stream")
+                                  && verdict.answer() == Verdict.Answer.WARNED)
+                  ? 1
+                  : 0;
+        }
+      }
+      int counted =
+          search.warnings(window).entrySet().stream()
+              .filter(entry -> entry.getKey().text().equals("stream"))
+              .mapToInt(entry -> entry.getValue())
+              .sum();
+      assertEquals(warned, counted);
+      told += counted;
+    }
+    assertTrue(told > 0, "no window warns");
   }
 
   @Test

@@ -63,8 +63,13 @@ public final class Answer {
    * @return this answer
    */
   public Answer row(String label, String value) {
+    return row(label, LABEL_WIDTH, value);
+  }
+
+  /** With a column of labels of another width. */
+  Answer row(String label, int width, String value) {
     text.append(label);
-    for (int at = label.length(); at < LABEL_WIDTH; at++) {
+    for (int at = label.length(); at < width; at++) {
       text.append(' ');
     }
     return line(" ".concat(value));

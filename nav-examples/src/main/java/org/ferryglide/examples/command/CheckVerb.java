@@ -1,32 +1,46 @@
 package org.ferryglide.examples.command;
 
 import java.io.IOException;
-import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.InputProblem;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.note.Severity;
+import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.tide.folder.PassageFolder;
+import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.stream.HourlyStream;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Parameters;
 
-/** All problems and doubts of a folder, nothing else. */
+/** All problems and doubts of a folder and of its planned start, nothing else. */
 @Command(
     name = "check",
-    description = "All problems and doubts of a passage's folder, nothing else.",
+    description = "All problems and doubts of a passage's folder and its start, nothing else.",
     footer = {"", "Example:", "  ferryglide check nav-examples/scenarios/ollen-skerries"})
-final class CheckVerb extends Verb {
-  @Parameters(index = "0", paramLabel = "FOLDER", description = "The passage's folder.")
-  private Path folder = Path.of("");
-
+final class CheckVerb extends FolderVerb {
   @Override
   protected Answer answer() throws IOException {
     try {
-      List<Note> doubts = new ArrayList<>(PassageFolder.read(folder).notes());
-      return new Answer()
+      PassageFolder read = read();
+      List<Note> doubts = new ArrayList<>(read.notes());
+      Outcome<TimedPlan, NotPossible> plan = TimedPlan.of(read.passage(), read.start().toInstant());
+      Answer answer = new Answer();
+      if (plan.why().isPresent() && plan.why().get().isForWantOfData()) {
+        doubts.add(0, withoutData(read, plan.why().get()));
+        answer.status(Status.DATA_MISSING);
+      }
+      plan.solved().map(TimedPlan::notes).orElse(List.of()).stream()
+          .filter(note -> note.severity() != Severity.INFORMATION)
+          .forEach(doubts::add);
+      return answer
           .line(doubts.isEmpty() ? "no problem, no doubt" : "no problem; what looks wrong:")
           .value("problems", List.of())
           .value("found", 0)
@@ -49,5 +63,30 @@ final class CheckVerb extends Verb {
           .value("found", e.found())
           .status(Status.REFUSED);
     }
+  }
+
+  /** That the planned start cannot be answered, and for when the tables were given. */
+  private static Note withoutData(PassageFolder folder, NotPossible why) {
+    ZoneOffset offset = folder.start().getOffset();
+    Set<String> given = new LinkedHashSet<>();
+    for (HourlyStream stream : folder.streams()) {
+      TideTable tides = stream.tides();
+      given.add(
+          tides.port()
+              + " from "
+              + Times.minute(tides.start(), offset)
+              + " to "
+              + Times.minute(tides.end(), offset));
+    }
+    return Note.warning(
+        "check.without-data",
+        "No answer for the start planned, "
+            + Times.minute(folder.start().toInstant(), offset)
+            + ": "
+            + why.reason().note().text()
+            + why.when().map(time -> ", " + Times.minute(time, offset)).orElse("")
+            + ". Tides are given of "
+            + String.join(", ", given)
+            + ".");
   }
 }

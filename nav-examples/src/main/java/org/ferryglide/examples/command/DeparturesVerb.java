@@ -87,6 +87,17 @@ final class DeparturesVerb extends FolderVerb {
       Map<String, Object> value = new LinkedHashMap<>();
       value.put("from", window.from().toString());
       value.put("until", window.until().toString());
+      Map<String, Object> warnings = new LinkedHashMap<>();
+      when.warnings(window)
+          .forEach(
+              (check, count) -> {
+                answer.row("", "WARNING for " + count + " departures in it: " + check.text());
+                warnings.put(check.text(), count);
+              });
+      if (when.choices().stream().noneMatch(tried -> window.contains(tried.time()))) {
+        answer.row("", "no departure tried lies in it: whether checks warn tells a smaller --step");
+      }
+      value.put("warnings", warnings);
       values.add(value);
     }
     answer.value("name", folder.name()).value("windows", values);
@@ -133,7 +144,8 @@ final class DeparturesVerb extends FolderVerb {
         .outcome()
         .solved()
         .ifPresent(route -> value.put("arrival", route.arrival().toString()));
-    WhenToGo.worst(departure).ifPresent(worst -> value.put("worst", worst.reason()));
+    WhenToGo.worst(departure)
+        .ifPresent(worst -> value.put("worst", Times.findings(offset).say(worst)));
     answer.row(label, words(departure, offset)).value(name, value);
   }
 
@@ -144,6 +156,8 @@ final class DeparturesVerb extends FolderVerb {
             .solved()
             .map(route -> ", arriving " + Times.minute(route.arrival(), offset))
             .orElse("")
-        + WhenToGo.worst(departure).map(worst -> "; " + worst.reason()).orElse("");
+        + WhenToGo.worst(departure)
+            .map(worst -> "; " + Times.findings(offset).judged(worst))
+            .orElse("");
   }
 }

@@ -126,10 +126,12 @@ public final class Ferryglide implements Runnable {
   private static int executed(CommandLine line, String[] args, PrintWriter err) {
     try {
       return line.execute(args);
-    } catch (OutOfMemoryError | StackOverflowError e) {
+    } catch (OutOfMemoryError e) {
       err.println("ferryglide: out of memory: " + e.getMessage() + "; java -Xmx gives more");
-      return Status.OUR_FAULT.code();
+    } catch (StackOverflowError e) {
+      err.println("ferryglide: a fault of ours: calls nested too deeply; java -Xss gives more");
     }
+    return Status.OUR_FAULT.code();
   }
 
   /** The command with some of its verbs; only theirs are loaded. */

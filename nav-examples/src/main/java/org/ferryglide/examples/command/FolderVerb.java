@@ -7,7 +7,6 @@ import java.util.concurrent.Callable;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.steer.NotPossible;
-import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Mixin;
@@ -41,14 +40,7 @@ abstract class FolderVerb extends Verb {
   /** How a plan ends the verb: a check that stops, or that could not be made, is no yes. */
   static Status status(Outcome<TimedPlan, NotPossible> plan) {
     return plan.match(
-        solved ->
-            solved.verdicts().stream().allMatch(FolderVerb::isYes)
-                ? Status.DONE
-                : Status.LIMIT_PASSED,
+        solved -> solved.holds() ? Status.DONE : Status.LIMIT_PASSED,
         why -> why.isForWantOfData() ? Status.DATA_MISSING : Status.NOT_POSSIBLE);
-  }
-
-  private static boolean isYes(Verdict verdict) {
-    return verdict.answer() == Verdict.Answer.WITHIN || verdict.answer() == Verdict.Answer.WARNED;
   }
 }

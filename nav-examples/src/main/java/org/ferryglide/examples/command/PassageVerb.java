@@ -1,15 +1,13 @@
 package org.ferryglide.examples.command;
 
 import java.io.IOException;
-import java.io.Reader;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.ferryglide.examples.Findings;
 import org.ferryglide.examples.PassageReport;
 import org.ferryglide.examples.files.Bytes;
 import org.ferryglide.examples.files.GpxFile;
@@ -26,6 +24,7 @@ import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.Variant;
 import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -44,6 +43,8 @@ import picocli.CommandLine.Option;
       "  ferryglide passage nav-examples/scenarios/ollen-skerries --card"
     })
 final class PassageVerb extends FolderVerb {
+  private static final int NAME_WIDTH = 27;
+
   @Option(names = "--card", description = "The deck card, in place of the whole text.")
   private boolean card;
 
@@ -91,51 +92,69 @@ final class PassageVerb extends FolderVerb {
 
   @Override
   protected Answer answer() throws Exception {
-    return during("passage", this::worked);
+    refuseWhatNothingUses();
+    Units printed = units.isBlank() ? Units.NAUTICAL : InputRefused.given(() -> Units.parse(units));
+    Labels labels = words == null ? Labels.english() : labels(words);
+    return during("passage", () -> worked(printed, labels));
   }
 
-  private Answer worked() throws IOException {
+  private void refuseWhatNothingUses() {
+    if (track && gpx == null) {
+      throw new InputRefused("--track is of use with --gpx only");
+    }
+    boolean isPrinted = (card && !whatIf) || page != null || sheet != null || shore != null;
+    if (!isPrinted && (words != null || !units.isBlank())) {
+      throw new InputRefused(
+          (words == null ? "--units is" : "--words are")
+              + " of use with --card, --page, --sheet or --shore only");
+    }
+    if (card && whatIf) {
+      throw new InputRefused("of --card and --what-if only one can be printed");
+    }
+  }
+
+  private Answer worked(Units printed, Labels labels) throws IOException {
     PassageFolder folder = read();
-    Instant departure = folder.start().toInstant();
     PassageReport report = PassageReport.of(folder);
-    Outcome<TimedPlan, NotPossible> plan = TimedPlan.of(folder.passage(), departure);
-    Answer answer = new Answer().status(status(plan));
+    Answer answer = new Answer().status(status(report.plan()));
     if (report.isWithoutData()) {
       answer.status(Status.DATA_MISSING);
     } else if (report.isNotPossible()) {
       answer.status(Status.NOT_POSSIBLE);
     }
-    Optional<WorkedPassage> worked =
-        card || page != null || sheet != null || shore != null
-            ? Optional.of(worked(folder))
-            : Optional.empty();
+    PlanJson.of(folder.name(), folder.start().toInstant(), report.plan()).forEach(answer::value);
     if (whatIf) {
-      whatIf(answer, folder, departure);
-    } else {
-      answer.text(card && worked.isPresent() ? PassageReport.card(worked.get()) : report.text());
+      whatIf(answer, folder);
+    } else if (!card) {
+      answer.text(report.text());
     }
-    PlanJson.of(folder.name(), departure, plan).forEach(answer::value);
-    if (worked.isPresent()) {
-      writePages(worked.get());
+    List<Path> written = new ArrayList<>();
+    if (card || page != null || sheet != null || shore != null) {
+      WorkedPassage all =
+          WorkedPassage.of(folder).withUnits(printed).withLabels(labels).withWayHome();
+      if (card) {
+        answer.text(PassageReport.card(all));
+      }
+      writePages(all, answer, written);
     }
     if (gpx != null) {
-      Bytes.write(gpx, gpxOf(folder, plan));
+      write(gpx, gpxOf(folder, report.plan()), written);
     }
     if (geoJson != null) {
-      Bytes.write(geoJson, JsonText.of(PlanGeoJson.of(folder.passage(), plan)));
+      write(geoJson, JsonText.of(PlanGeoJson.of(folder.passage(), report.plan())), written);
+    }
+    if (!written.isEmpty()) {
+      written.forEach(file -> answer.line("wrote " + file));
+      answer.value("written", written.stream().map(Path::toString).toList());
     }
     return answer;
   }
 
-  private WorkedPassage worked(PassageFolder folder) throws IOException {
-    Units printed = units.isBlank() ? Units.NAUTICAL : InputRefused.given(() -> Units.parse(units));
-    Labels labels = words == null ? Labels.english() : labels(words);
-    return WorkedPassage.of(folder).withUnits(printed).withLabels(labels).withWayHome();
-  }
-
-  private static Labels labels(Path words) throws IOException {
-    try (Reader reader = Files.newBufferedReader(words)) {
-      return Labels.read(reader);
+  private static Labels labels(Path file) throws IOException {
+    try {
+      return Labels.read(file);
+    } catch (IllegalArgumentException e) {
+      throw new InputRefused(file + ": " + e.getMessage());
     }
   }
 
@@ -146,22 +165,33 @@ final class PassageVerb extends FolderVerb {
         : GpxFile.route(folder.name(), folder.wayPoints());
   }
 
-  private void writePages(WorkedPassage worked) throws IOException {
+  private void writePages(WorkedPassage worked, Answer answer, List<Path> written)
+      throws IOException {
     if (page != null) {
-      Bytes.write(page, PassagePage.of(worked).html());
+      write(page, PassagePage.of(worked).html(), written);
     }
     if (shore != null) {
-      Bytes.write(shore, ShoreNote.of(worked).html());
+      write(shore, ShoreNote.of(worked).html(), written);
     }
-    Optional<CardSheet> cards = CardSheet.of(worked); // none where the passage is not possible
-    if (sheet != null && cards.isPresent()) {
-      Bytes.write(sheet, cards.get().html());
+    if (sheet != null) {
+      Optional<CardSheet> cards = CardSheet.of(worked);
+      if (cards.isPresent()) {
+        write(sheet, cards.get().html(), written);
+      } else {
+        answer.line("no card sheet: the passage is not possible as planned");
+      }
     }
   }
 
-  private static void whatIf(Answer answer, PassageFolder folder, Instant departure) {
+  private static void write(Path file, String text, List<Path> written) throws IOException {
+    Bytes.write(file, text);
+    written.add(file);
+  }
+
+  private static void whatIf(Answer answer, PassageFolder folder) {
+    Findings findings = Times.findings(folder.start().getOffset());
     List<Object> all = new ArrayList<>();
-    for (Variant variant : Variant.sideBySide(folder.passage(), departure)) {
+    for (Variant variant : Variant.sideBySide(folder.passage(), folder.start().toInstant())) {
       String told =
           variant
               .outcome()
@@ -169,13 +199,11 @@ final class PassageVerb extends FolderVerb {
                   plan ->
                       "arriving "
                           + Times.minute(plan.arrival(), folder.start().getOffset())
-                          + plan.worst()
-                              .filter(worst -> !plan.holds())
-                              .map(worst -> "; " + worst.reason())
-                              .orElse("; all checks hold"),
+                          + "; "
+                          + told(findings, plan.verdicts()),
                   why ->
                       (why.isForWantOfData() ? "not known: " : "not possible: ") + why.message());
-      answer.line(padded(variant.name()) + told);
+      answer.row(variant.name(), NAME_WIDTH, told);
       Map<String, Object> value = new LinkedHashMap<>();
       value.put("name", variant.name());
       value.put("holds", variant.holds());
@@ -185,11 +213,13 @@ final class PassageVerb extends FolderVerb {
     answer.value("whatIf", all);
   }
 
-  private static String padded(String name) {
-    StringBuilder text = new StringBuilder(name);
-    while (text.length() < 28) {
-      text.append(' ');
-    }
-    return text.toString();
+  /** The worst of what is not within, and of how many more it is. */
+  private static String told(Findings findings, List<Verdict> worstFirst) {
+    List<Verdict> open =
+        worstFirst.stream().filter(it -> it.answer() != Verdict.Answer.WITHIN).toList();
+    return open.isEmpty()
+        ? "all checks hold"
+        : findings.judged(open.get(0))
+            + (open.size() == 1 ? "" : "; " + (open.size() - 1) + " more not within");
   }
 }

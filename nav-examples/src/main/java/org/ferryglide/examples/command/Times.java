@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
+import org.ferryglide.examples.Findings;
 import org.ferryglide.nav.measure.TimeSpan;
 
 /** Times as the command prints them. */
@@ -33,6 +34,11 @@ final class Times {
   static String hoursAndMinutes(Duration duration) {
     long minutes = (duration.getSeconds() + 59) / 60;
     return minutes / 60 + " h " + minutes % 60 + " min";
+  }
+
+  /** Findings by the clock of a zone. */
+  static Findings findings(ZoneId zone) {
+    return Findings.by(time -> minute(time, zone));
   }
 
   /** The end of a search that starts at a time and lasts some days. */

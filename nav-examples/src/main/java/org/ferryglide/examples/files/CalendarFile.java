@@ -40,8 +40,9 @@ public final class CalendarFile {
       event.setDateTimeStamp(Date.from(windows.get(0).from()));
       event.setSummary("Departure window: " + name);
       event.setDescription(
-          "All checks hold for a departure within it. A sum, not a permission to go: official"
-              + " tables, forecasts and the coastguard's advice come first.");
+          "No check of the folder stops a departure within it, though some may warn: the command"
+              + " departures tells which. A sum, not a permission to go: official tables, forecasts"
+              + " and the coastguard's advice come first.");
       event.setDateStart(Date.from(window.from()));
       event.setDateEnd(Date.from(window.until()));
       event.setTransparency(true);

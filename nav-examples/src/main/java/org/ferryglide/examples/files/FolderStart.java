@@ -38,12 +38,20 @@ public final class FolderStart {
         "streams.csv",
         """
         # MISSING: hourly streams of every station, hours about high water of a port in tides.
+        # Latitude and longitude are decimal degrees, south and west below zero; set is true. Rows for
+        # hours -6 to 6; from the second row of a station on, latitude to ranges may stay empty, as in
+        # Some Sound,46.198,-26.255,Some Harbour,2.4,5.0,-6,015,0.4,0.2
+        # Some Sound,,,,,,-5,008,1.1,0.5
         station,latitude,longitude,port,neap_range_m,spring_range_m,hour,set_deg,spring_rate_kn,neap_rate_kn
         """);
     texts.put(
         "tides/port.csv",
         """
-        # MISSING: high and low waters of a port; a file for each port.
+        # MISSING: high and low waters of a port; a file for each port, the day before and the day
+        # after among them. Times carry their offset; port and datum may stay empty from the second
+        # row on, as in
+        # Some Harbour,chart datum,2026-06-14T07:12+01:00,4.6,high
+        # ,,2026-06-14T13:25+01:00,0.9,low
         port,datum,time,height_m,kind
         """);
   }
@@ -54,7 +62,14 @@ public final class FolderStart {
    * @return its beginning
    */
   public static FolderStart empty() {
-    return new FolderStart("", "# MISSING: a row for each way point, in order.\nname,position\n");
+    return new FolderStart(
+        "",
+        """
+        # MISSING: a row for each way point, in order, as in
+        # Some Slip,46°10.0'N 026°20.0'W
+        # Some Point,46-11.8N 26-17.6W
+        name,position
+        """);
   }
 
   /**

@@ -73,7 +73,15 @@ final class DayParts {
     WhenToGo when = worked.day();
     body.open("ul").line();
     for (Window window : when.windows()) {
-      body.element("li", DeparturePicture.window(printed, labels, window)).line();
+      String span = DeparturePicture.window(printed, labels, window);
+      String warned =
+          String.join(", ", when.warnings(window).keySet().stream().map(printed::say).toList());
+      body.element(
+              "li",
+              warned.isEmpty()
+                  ? span
+                  : labels.say("departures.warned", "window", span, "checks", warned))
+          .line();
     }
     if (when.windows().items().isEmpty()) {
       body.element("li", labels.say("departures.none")).line();

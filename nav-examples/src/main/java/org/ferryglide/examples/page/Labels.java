@@ -6,6 +6,8 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.ferryglide.nav.note.Words;
 import org.ferryglide.nav.passage.DeckCard;
 
@@ -17,7 +19,7 @@ import org.ferryglide.nav.passage.DeckCard;
  * <pre>{@code
  * Labels labels = Labels.english();
  * labels.say("leg.left", "distance", "0.1 NM"); // at most 0.1 NM to the left
- * WorkedPassage worked = WorkedPassage.of(folder).withLabels(Labels.read(translation));
+ * Labels translated = Labels.read(Path.of("words.properties"));
  * }</pre>
  */
 public final class Labels {
@@ -54,6 +56,19 @@ public final class Labels {
    */
   public static Labels read(Reader from) throws IOException {
     return new Labels(english().words.with(Words.read(from)));
+  }
+
+  /**
+   * The words of a translation in a file.
+   *
+   * @param file as {@link #read(Reader)} reads it, UTF-8
+   * @return the labels
+   * @throws IOException if it cannot be read
+   */
+  public static Labels read(Path file) throws IOException {
+    try (Reader from = Files.newBufferedReader(file)) {
+      return read(from);
+    }
   }
 
   /**

@@ -178,34 +178,45 @@ final class TidePicture {
       }
       return words.isEmpty() ? labels.say("tide.none") : words.toString().trim();
     }
-  }
 
-  /** A high or low water, by the picture's steps of five minutes. */
-  private record Turn(Instant time, double height, boolean high) {}
-
-  private static List<Turn> turns(List<Instant> times, List<Double> heights) {
-    List<Turn> turns = new ArrayList<>();
-    for (int i = 1; i + 1 < heights.size(); i++) {
-      double before = heights.get(i - 1);
-      double here = heights.get(i);
-      double after = heights.get(i + 1);
-      if (here > before && here >= after) {
-        turns.add(vertex(times.get(i), before, here, after, true));
-      } else if (here < before && here <= after) {
-        turns.add(vertex(times.get(i), before, here, after, false));
+    private List<Turn> turns(List<Instant> times, List<Double> heights) {
+      List<Turn> turns = new ArrayList<>();
+      for (int i = 1; i + 1 < heights.size(); i++) {
+        double before = heights.get(i - 1);
+        double here = heights.get(i);
+        double after = heights.get(i + 1);
+        if (here > before && here >= after) {
+          turns.add(turn(times.get(i), true));
+        } else if (here < before && here <= after) {
+          turns.add(turn(times.get(i), false));
+        }
       }
+      return turns;
     }
-    return turns;
+
+    /** The turn within a step of a time, to the second: a table's own minute comes out again. */
+    private Turn turn(Instant about, boolean high) {
+      double from = about.minus(STEP).getEpochSecond();
+      double until = about.plus(STEP).getEpochSecond();
+      while (until - from > 0.1) {
+        double one = from + (until - from) / 3.0;
+        double other = until - (until - from) / 3.0;
+        boolean isLater = high == (height(one) < height(other));
+        from = isLater ? one : from;
+        until = isLater ? until : other;
+      }
+      double second = Math.rint(0.5 * (from + until));
+      return new Turn(Instant.ofEpochSecond((long) second), height(second), high);
+    }
+
+    private double height(double second) {
+      Instant time = Instant.ofEpochMilli(Math.round(1000.0 * second));
+      return worked.printed().units().height(level.heightMetresAt(time).orElse(Double.NaN));
+    }
   }
 
-  /** The turn of the parabola through three heights. */
-  private static Turn vertex(
-      Instant middle, double before, double here, double after, boolean high) {
-    double bend = before - 2.0 * here + after;
-    double shift = bend == 0.0 ? 0.0 : 0.5 * (before - after) / bend;
-    double height = here - 0.25 * (before - after) * shift;
-    return new Turn(middle.plusMillis(Math.round(shift * STEP.toMillis())), height, high);
-  }
+  /** A high or low water, as the curve has it. */
+  private record Turn(Instant time, double height, boolean high) {}
 
   private static String both(String one, String other) {
     return one.contains(other) ? one : one + ", " + other;

@@ -1,9 +1,5 @@
 package org.ferryglide.examples.page;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -192,26 +188,6 @@ public final class WorkedPassage {
    */
   public WorkedPassage withShore(ShoreDetails details) {
     return with(details, labels, units);
-  }
-
-  /**
-   * The same with the words and units that a user names.
-   *
-   * @param units symbols as {@link Units#parse} reads them; nothing for nautical miles, knots and
-   *     metres
-   * @param translation file of words as {@link Labels#read} reads it, UTF-8; none for English
-   * @return the changed work
-   * @throws IOException if the file cannot be read
-   * @throws IllegalArgumentException if a unit is not known
-   */
-  public WorkedPassage printedIn(String units, Optional<Path> translation) throws IOException {
-    Units chosen = units.isBlank() ? Units.NAUTICAL : Units.parse(units);
-    if (translation.isEmpty()) {
-      return with(shore, labels, chosen);
-    }
-    try (Reader reader = Files.newBufferedReader(translation.get())) {
-      return with(shore, Labels.read(reader), chosen);
-    }
   }
 
   /**

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -46,6 +48,38 @@ class PrintedFilesTest {
     assertTrue(page.contains("degrees true from"), page);
     assertTrue(Files.readString(folder.resolve("sheet.html")).contains("heute allein"));
     assertTrue(Files.readString(folder.resolve("shore.html")).contains("<h2>Wer</h2>"));
+  }
+
+  @Test
+  void whatIsWrittenIsToldAndWhatNothingUsesIsRefused() {
+    String file = folder.resolve("route.gpx").toString();
+    Ran written = Ran.of("passage", SCENARIO, "--gpx", file);
+    assertTrue(written.out().endsWith("wrote " + file + "\n"), written.out());
+    for (List<String> useless :
+        List.of(
+            List.of("--track"),
+            List.of("--units", "km"),
+            List.of("--words", SCENARIO + "/party.csv"),
+            List.of("--what-if", "--card", "--units", "km"),
+            List.of("--what-if", "--card"))) {
+      List<String> line = new ArrayList<>(List.of("passage", SCENARIO));
+      line.addAll(useless);
+      Ran ran = Ran.of(line.toArray(String[]::new));
+      assertEquals(2, ran.status(), useless.toString());
+      assertTrue(ran.err().contains(" only"), ran.err());
+    }
+  }
+
+  @Test
+  void whatIfsAndWindowsTellTheirWarnings() {
+    Ran whatIf = Ran.of("passage", SCENARIO, "--what-if");
+    assertTrue(
+        whatIf.out().contains("WARNING: stream: 2.4 kn, beyond 2, where it warns; 1 more"),
+        whatIf.out());
+    Ran windows = Ran.of("departures", SCENARIO, "--step", "60");
+    assertTrue(
+        windows.out().matches("(?s).*window .*\n +WARNING for [0-9]+ departures in it: .*"),
+        windows.out());
   }
 
   @Test

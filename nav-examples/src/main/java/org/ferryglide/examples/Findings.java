@@ -1,0 +1,68 @@
+package org.ferryglide.examples;
+
+import java.time.Instant;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.ferryglide.examples.page.Labels;
+import org.ferryglide.nav.measure.Units;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Words;
+import org.ferryglide.nav.timing.Verdict;
+
+/**
+ * Findings of checks as plain text in the words and with the rounding of card and page, so that one
+ * passage has one set of figures wherever it is read.
+ *
+ * <pre>{@code
+ * Findings findings = Findings.by(time -> time.atOffset(offset).toLocalTime().toString());
+ * findings.judged(plan.verdicts().get(0)); // WARNING: stream: 2.4 kn, beyond 2, where it warns
+ * }</pre>
+ */
+public final class Findings {
+  private final Words words = Labels.english().words();
+  private final BiFunction<Note, String, String> printing;
+
+  private Findings(Function<Instant, String> clock) {
+    this.printing = Units.NAUTICAL.printing(words, clock);
+  }
+
+  /**
+   * Findings by a clock.
+   *
+   * @param clock how a time is printed
+   * @return how findings are told
+   */
+  public static Findings by(Function<Instant, String> clock) {
+    return new Findings(clock);
+  }
+
+  /**
+   * What was found.
+   *
+   * @param verdict the finding
+   * @return one line without a full stop, time or place
+   */
+  public String say(Verdict verdict) {
+    return words.say(verdict.note(), printing);
+  }
+
+  /**
+   * How it was judged and what was found.
+   *
+   * @param verdict the finding
+   * @return the same after {@code WARNING:} and the like
+   */
+  public String judged(Verdict verdict) {
+    return word(verdict) + ": " + say(verdict);
+  }
+
+  /** How it was judged, in a word. */
+  static String word(Verdict verdict) {
+    return switch (verdict.answer()) {
+      case WITHIN -> "within";
+      case WARNED -> "WARNING";
+      case STOPPED -> "STOP";
+      case NOT_CHECKED -> "NOT CHECKED";
+    };
+  }
+}
