@@ -1,5 +1,8 @@
 package org.ferryglide.nav.steer;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.note.Outcome;
 
@@ -18,7 +21,23 @@ import org.ferryglide.nav.note.Outcome;
  * }</pre>
  */
 public final class Arrivals {
+  /** Where {@link #measure} writes the arrival, seconds since 1970-01-01T00:00:00Z. */
+  public static final int ARRIVAL = 0;
+
+  /** Where it writes what {@link SteeredRoute#crossStreamShare} tells, in [0, 1]. */
+  public static final int CROSS_STREAM_SHARE = 1;
+
+  /** Where it writes what {@link SteeredRoute#reserve} tells, metres a second. */
+  public static final int RESERVE = 2;
+
+  /** Where it writes what {@link SteeredRoute#effort} tells, metres. */
+  public static final int EFFORT = 3;
+
+  /** How many figures {@link #measure} writes. */
+  public static final int WIDTH = 4;
+
   private final LegSolver solver;
+  private final double[] leg = new double[WIDTH];
 
   private Arrivals(LegSolver solver) {
     this.solver = solver;
@@ -66,6 +85,48 @@ public final class Arrivals {
       }
     }
     return time;
+  }
+
+  /**
+   * The figures of a route by which departures are compared, without its tracks.
+   *
+   * <pre>{@code
+   * double[] figures = new double[Arrivals.WIDTH];
+   * boolean possible = arrivals.measure(route, departure, figures, 0).isEmpty();
+   * double reserve = figures[Arrivals.RESERVE];
+   * }</pre>
+   *
+   * @param route the legs, within 89 degrees of the equator
+   * @param departureSeconds when it starts, seconds since 1970-01-01T00:00:00Z
+   * @param out receives {@value #WIDTH} figures, those of {@link #steered(Route, double)} to the
+   *     last bit; NaN if the route is not possible
+   * @param offset where in {@code out} to write
+   * @return why it is not possible; empty if it is
+   * @throws IllegalArgumentException as {@link CourseToSteer#solve(Leg, java.time.Instant)} does
+   */
+  public Optional<NotPossible> measure(
+      Route route, double departureSeconds, double[] out, int offset) {
+    double time = departureSeconds;
+    double share = 0.0;
+    double reserve = Double.POSITIVE_INFINITY;
+    double effort = 0.0;
+    List<Leg> legs = route.legs();
+    for (int i = 0; i < legs.size(); i++) {
+      NotPossible why = solver.measure(legs.get(i), time, leg, 0);
+      if (why != null) {
+        Arrays.fill(out, offset, offset + WIDTH, Double.NaN);
+        return Optional.of(why.inLeg(i + 1));
+      }
+      time = leg[ARRIVAL];
+      share = Math.max(share, leg[CROSS_STREAM_SHARE]);
+      reserve = Math.min(reserve, leg[RESERVE]);
+      effort += leg[EFFORT];
+    }
+    out[offset + ARRIVAL] = time;
+    out[offset + CROSS_STREAM_SHARE] = share;
+    out[offset + RESERVE] = reserve;
+    out[offset + EFFORT] = effort;
+    return Optional.empty();
   }
 
   /**

@@ -1,7 +1,5 @@
 package org.ferryglide.nav.steer;
 
-import org.ferryglide.nav.basics.Edge;
-
 /**
  * The first time at which a craft on one heading can be at a target, from the drift alone.
  *
@@ -33,6 +31,7 @@ final class DriftWalk extends Stepper {
   private double cosine;
   private double speed;
 
+  private boolean known;
   private double meeting;
   private double headingDegrees;
   private double leastShort;
@@ -40,40 +39,12 @@ final class DriftWalk extends Stepper {
   private double leastShortEast;
   private double leastShortNorth;
 
-  /**
-   * What a walk found.
-   *
-   * @param meeting when the target is met, seconds since 1970; NaN if it is not
-   * @param headingDegrees the heading for the meeting; of the closest miss if there is none
-   * @param known false if the stream or wind gave out before the limit or the meeting
-   * @param end when the walk ended, seconds since 1970
-   * @param shortBy the least extra speed, held all the way, with which the target would be met,
-   *     metres a second; infinite if there is none
-   * @param shortTime when it would be met at that speed
-   * @param driftEast the drift by then, metres
-   * @param driftNorth the drift by then, metres
-   */
-  record Found(
-      double meeting,
-      double headingDegrees,
-      boolean known,
-      double end,
-      double shortBy,
-      double shortTime,
-      double driftEast,
-      double driftNorth) {
-
-    boolean isMet() {
-      return !Double.isNaN(meeting);
-    }
-  }
-
   DriftWalk(Motion motion) {
     this.motion = motion;
   }
 
-  /** Walks until the meeting or the limit. */
-  Found walk(
+  /** Walks until the meeting or the limit; what was found stands until the next walk. */
+  void walk(
       double time,
       double latitude,
       double longitude,
@@ -99,16 +70,55 @@ final class DriftWalk extends Stepper {
     leastShort = Double.POSITIVE_INFINITY;
     leastShortTime = limit;
     start(time, 0.0, 0.0);
-    boolean known = runUntil(limit);
-    return new Found(
-        meeting,
-        headingDegrees,
-        known,
-        this.time,
-        leastShort,
-        leastShortTime,
-        leastShortEast,
-        leastShortNorth);
+    known = runUntil(limit);
+  }
+
+  /** Whether the target is met. */
+  boolean isMet() {
+    return !Double.isNaN(meeting);
+  }
+
+  /** When the target is met, seconds since 1970; NaN if it is not. */
+  double meeting() {
+    return meeting;
+  }
+
+  /** The heading for the meeting; of the closest miss if there is none. */
+  double headingDegrees() {
+    return headingDegrees;
+  }
+
+  /** False if the stream or wind gave out before the limit or the meeting. */
+  boolean known() {
+    return known;
+  }
+
+  /** When the walk ended, seconds since 1970. */
+  double end() {
+    return time;
+  }
+
+  /**
+   * The least extra speed, held all the way, with which the target would be met, metres a second;
+   * infinite if there is none.
+   */
+  double shortBy() {
+    return leastShort;
+  }
+
+  /** When it would be met at that speed. */
+  double shortTime() {
+    return leastShortTime;
+  }
+
+  /** The drift by then, metres to the east. */
+  double driftEast() {
+    return leastShortEast;
+  }
+
+  /** The drift by then, metres to the north. */
+  double driftNorth() {
+    return leastShortNorth;
   }
 
   @Override
@@ -193,6 +203,17 @@ final class DriftWalk extends Stepper {
     return Earth.size(targetEast - east, targetNorth - north) - speed * (now - startTime);
   }
 
+  private double gapAt(
+      double now,
+      double fromTime,
+      double span,
+      double from0,
+      double from1,
+      double fromRate0,
+      double fromRate1) {
+    return gap((now - fromTime) / span, span, from0, from1, fromRate0, fromRate1, now);
+  }
+
   private void meet(
       double low,
       double high,
@@ -203,15 +224,22 @@ final class DriftWalk extends Stepper {
       double fromRate0,
       double fromRate1) {
     double refined = 1e-3 * (1.0 + span * 1e-3);
-    meeting =
-        Edge.of(
-            now ->
-                gap((now - fromTime) / span, span, from0, from1, fromRate0, fromRate1, now)
-                    <= MET_METRES,
-            high,
-            low,
-            refined);
-    gap((meeting - fromTime) / span, span, from0, from1, fromRate0, fromRate1, meeting); // place
+    double inside = high;
+    double outside = low;
+    while (inside - outside > refined) { // as Edge does, without a function made for each leg
+      double middle = 0.5 * (inside + outside);
+      if (middle == inside || middle == outside) {
+        break; // neighbours among doubles
+      }
+      if (gapAt(middle, fromTime, span, from0, from1, fromRate0, fromRate1) <= MET_METRES) {
+        inside = middle;
+      } else {
+        outside = middle;
+      }
+    }
+    meeting = inside;
+    // leaves the place
+    double unused = gapAt(meeting, fromTime, span, from0, from1, fromRate0, fromRate1);
     headingDegrees = Math.toDegrees(Math.atan2(targetEast - east, targetNorth - north));
   }
 }

@@ -28,4 +28,15 @@ sealed interface Follower
     GroundTrack track = follow(frame, departure, limit).track();
     return track == null ? Double.NaN : track.endSeconds();
   }
+
+  /**
+   * The same as {@link #follow}, but the track stands only until the next leg is followed.
+   *
+   * @param frame the leg
+   * @param departure when it starts, seconds since 1970
+   * @param limit when it must be over, seconds since 1970
+   */
+  default Followed passing(LegFrame frame, double departure, double limit) {
+    return follow(frame, departure, limit);
+  }
 }

@@ -37,9 +37,16 @@ public final class GroundTrack implements Serializable {
   private static final int PARTS = 8;
 
   private final double[] rows;
+  private final int pieces;
 
   GroundTrack(double[] rows) {
+    this(rows, rows.length / WIDTH - 1);
+  }
+
+  /** A track over the first rows of an array that may hold more; for the room it was made in. */
+  GroundTrack(double[] rows, int pieces) {
     this.rows = rows;
+    this.pieces = pieces;
   }
 
   /**
@@ -75,11 +82,11 @@ public final class GroundTrack implements Serializable {
    * @return seconds since 1970-01-01T00:00:00Z
    */
   public double endSeconds() {
-    return rows[rows.length - WIDTH];
+    return rows[pieces * WIDTH];
   }
 
   int pieces() {
-    return rows.length / WIDTH - 1;
+    return pieces;
   }
 
   double timeOf(int point) {

@@ -95,6 +95,11 @@ class HeadingPath extends Stepper {
     return greatestStream < OUTRUNS * leastWaterSpeed;
   }
 
+  /** The track, which stands until another heading is followed. */
+  final GroundTrack passingTrack() {
+    return recorder.passing(time, state0, state1, headingDegrees);
+  }
+
   final GroundTrack track() {
     return recorder.finish(time, state0, state1, headingDegrees);
   }

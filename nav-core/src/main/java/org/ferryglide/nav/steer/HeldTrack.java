@@ -13,12 +13,14 @@ final class HeldTrack extends Stepper {
 
   private static final int CORRECTIONS = 40;
 
-  /** Null where only the arrival is asked for. */
-  private final @Nullable TrackRecorder recorder;
-
+  private final TrackRecorder recorder = new TrackRecorder();
   private final Motion motion;
-  private final LegFrame frame;
-  private final boolean everywhereAlike;
+  private LegFrame frame;
+  private boolean everywhereAlike;
+
+  /** False where only the arrival is asked for. */
+  private boolean recording;
+
   private boolean unknown;
   private int finding;
   private double headingBefore;
@@ -28,26 +30,56 @@ final class HeldTrack extends Stepper {
   private double stepRate;
   private boolean arriving;
 
-  HeldTrack(Motion motion, LegFrame frame, @Nullable TrackRecorder recorder) {
-    this.recorder = recorder;
+  private HeldTrack(Motion motion, LegFrame frame) {
     this.motion = motion;
     this.frame = frame;
-    everywhereAlike = motion.uniform && frame.isRhumb();
   }
 
-  /** Holds the line of one leg after another. */
-  record TrackHolder(Motion motion) implements Follower {
+  /** Holds the line of one leg after another, in the same room. */
+  static final class TrackHolder implements Follower {
+    private final Motion motion;
+    private @Nullable HeldTrack room;
+
+    TrackHolder(Motion motion) {
+      this.motion = motion;
+    }
+
     @Override
     public Followed follow(LegFrame frame, double departure, double limit) {
-      TrackRecorder recorder = new TrackRecorder();
-      return new HeldTrack(motion, frame, recorder).follow(recorder, departure, limit);
+      return along(frame, true).follow(departure, limit, false);
+    }
+
+    @Override
+    public Followed passing(LegFrame frame, double departure, double limit) {
+      return along(frame, true).follow(departure, limit, true);
     }
 
     @Override
     public double arrival(LegFrame frame, double departure, double limit) {
-      HeldTrack track = new HeldTrack(motion, frame, null);
+      HeldTrack track = along(frame, false);
       return track.reaches(departure, limit) ? track.time : Double.NaN;
     }
+
+    private HeldTrack along(LegFrame frame, boolean recording) {
+      HeldTrack track = room;
+      if (track == null) {
+        track = new HeldTrack(motion, frame);
+        room = track;
+      }
+      track.frame = frame;
+      track.everywhereAlike = motion.uniform && frame.isRhumb();
+      track.recording = recording;
+      if (recording) {
+        track.recorder.clear();
+        track.recorder.ensureRoom(1 + (int) Math.min(99.0, track.steps()));
+      }
+      return track;
+    }
+  }
+
+  /** About how many steps the leg will take, at the speed in still water. */
+  private double steps() {
+    return 2.0 + frame.length / (motion.calmWaterSpeed() * LONGEST_STEP);
   }
 
   private boolean reaches(double departure, double limit) {
@@ -58,9 +90,12 @@ final class HeldTrack extends Stepper {
     return runUntil(limit) && state0 >= frame.length && arrive();
   }
 
-  private Followed follow(TrackRecorder kept, double departure, double limit) {
+  private Followed follow(double departure, double limit, boolean passing) {
     if (reaches(departure, limit)) {
-      return Followed.reached(kept.finish(time, frame.endLatitude, frame.endLongitude, headingNow));
+      return Followed.reached(
+          passing
+              ? recorder.passing(time, frame.endLatitude, frame.endLongitude, headingNow)
+              : recorder.finish(time, frame.endLatitude, frame.endLongitude, headingNow));
     }
     Reason reason = unknown ? Reason.NO_DATA : Reasons.of(finding, Reason.BEYOND_HORIZON);
     boolean barred = reason != Reason.NO_DATA && reason != Reason.BEYOND_HORIZON;
@@ -159,7 +194,7 @@ final class HeldTrack extends Stepper {
   /** Keeps the piece up to the present time and place. */
   private void record(double fromTime, double fromAlong, double fromRate, double fromHeading) {
     headingNow = motion.headingDegrees;
-    if (recorder == null) {
+    if (!recording) {
       return;
     }
     double toRate = rate0;

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.steer;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import org.ferryglide.nav.basics.EpochSeconds;
@@ -34,13 +35,12 @@ final class LegSolver {
   private final double longest;
 
   /** The legs steered last, which a search asks for again at every departure. */
-  private final @Nullable LegFrame[] frames = new LegFrame[FRAMES];
+  private @Nullable LegFrame[] frames = new LegFrame[1];
 
   /** Where the leg stands that was asked for last; legs of a route follow it in order. */
   private int latest;
 
-  private int newest = FRAMES - 1;
-
+  private int newest = -1;
   private PathDemand.@Nullable Scan scan;
 
   LegSolver(CourseToSteer options) {
@@ -61,8 +61,8 @@ final class LegSolver {
   }
 
   private LegFrame frame(Leg leg) {
-    for (int i = 0; i < FRAMES; i++) {
-      int at = (latest + i) % FRAMES;
+    for (int i = 0; i < frames.length; i++) {
+      int at = (latest + i) % frames.length;
       LegFrame known = frames[at];
       if (known != null && known.leg() == leg) {
         latest = at;
@@ -70,19 +70,22 @@ final class LegSolver {
       }
     }
     LegFrame made = new LegFrame(leg);
-    newest = (newest + 1) % FRAMES;
+    if (newest == 0 && frames.length == 1) { // more than the one leg that most solvers see
+      frames = Arrays.copyOf(frames, FRAMES);
+    }
+    newest = (newest + 1) % frames.length;
     frames[newest] = made;
     latest = newest;
     return made;
   }
 
-  private PathDemand demand(GroundTrack track) {
+  private PathDemand.Scan scan(GroundTrack track) {
     PathDemand.Scan known = scan;
     if (known == null) {
       known = new PathDemand.Scan(track, motion);
       scan = known;
     }
-    return known.of(track);
+    return known;
   }
 
   /** Steers a leg from a departure in seconds since 1970, with or without the fields' own notes. */
@@ -96,8 +99,7 @@ final class LegSolver {
     if (followed.failure() != null) {
       return Outcome.ofUnsolved(followed.failure());
     }
-    Outcome<SteeredLeg, NotPossible> outcome = weighed(leg, followed);
-    return withNotes ? outcome.map(steered -> Notes.added(steered, frame, options)) : outcome;
+    return weighed(frame, followed, withNotes);
   }
 
   /**
@@ -114,8 +116,53 @@ final class LegSolver {
     if (most >= 1.0) {
       return follower.arrival(frame, departure, departure + longest);
     }
-    GroundTrack track = follower.follow(frame, departure, departure + longest).track();
-    return track == null || demand(track).crossShare() > most ? Double.NaN : track.endSeconds();
+    GroundTrack track = follower.passing(frame, departure, departure + longest).track();
+    if (track == null) {
+      return Double.NaN;
+    }
+    PathDemand.Scan demand = scan(track);
+    demand.take(track);
+    return demand.crossShare() > most ? Double.NaN : track.endSeconds();
+  }
+
+  /**
+   * What {@link Arrivals#measure} tells, for one leg.
+   *
+   * @return why the leg is not possible; null if it is, and then its figures are written
+   */
+  @Nullable NotPossible measure(Leg leg, double departure, double[] out, int offset) {
+    refuseFarYears(departure);
+    LegFrame frame = frame(leg);
+    if (frame.length < NO_LENGTH_METRES) {
+      write(out, offset, departure, 0.0, motion.calmWaterSpeed(), 0.0);
+      return null;
+    }
+    Followed followed = follower.passing(frame, departure, departure + longest);
+    GroundTrack track = followed.track();
+    if (track == null) {
+      return followed.failure();
+    }
+    PathDemand.Scan demand = scan(track);
+    demand.take(track);
+    double share = demand.crossShare();
+    if (share > options.limits().refuseAbove()) {
+      return noReserve(track, demand.result());
+    }
+    double spare = Math.max(0.0, demand.spare());
+    write(out, offset, track.endSeconds(), share, spare, effort(track));
+    return null;
+  }
+
+  private static void write(
+      double[] out, int offset, double arrival, double share, double spare, double effort) {
+    out[offset + Arrivals.ARRIVAL] = arrival;
+    out[offset + Arrivals.CROSS_STREAM_SHARE] = share;
+    out[offset + Arrivals.RESERVE] = spare;
+    out[offset + Arrivals.EFFORT] = effort;
+  }
+
+  private double effort(GroundTrack track) {
+    return motion.calmWaterSpeed() * (track.endSeconds() - track.startSeconds());
   }
 
   /** The quickest path and others that take little longer, as far as the limits allow them. */
@@ -126,10 +173,7 @@ final class LegSolver {
         && frame.length >= NO_LENGTH_METRES
         && motion.calmWaterSpeed() > 0.0) {
       for (Followed way : quickest.ways(frame, departure, departure + longest, most)) {
-        weighed(leg, way)
-            .solved()
-            .map(held -> Notes.added(held, frame, options))
-            .ifPresent(ways::add);
+        weighed(frame, way, true).solved().ifPresent(ways::add);
       }
     }
     return ways;
@@ -160,43 +204,45 @@ final class LegSolver {
         Note.information("steer.no-length", "The leg starts where it ends; there is no course.");
     PathDemand nothing =
         new PathDemand(
-            0.0,
-            departure,
-            frame.startLatitude,
-            frame.startLongitude,
-            motion.calmWaterSpeed(),
-            motion.calmWaterSpeed(),
-            0.0,
-            departure);
+            0.0, departure, motion.calmWaterSpeed(), motion.calmWaterSpeed(), 0.0, departure);
     return Outcome.ofSolved(
         new SteeredLeg(leg, options.strategy(), track, nothing, 0.0, List.of(note)));
   }
 
   /** Holds what the path asks of the craft against the limits. */
-  private Outcome<SteeredLeg, NotPossible> weighed(Leg leg, Followed followed) {
+  private Outcome<SteeredLeg, NotPossible> weighed(
+      LegFrame frame, Followed followed, boolean withNotes) {
     GroundTrack track = Objects.requireNonNull(followed.track());
-    PathDemand demand = demand(track);
-    double most = options.limits().refuseAbove();
-    if (demand.crossShare() > most) {
-      double lacking = demand.crossWaterSpeed() * (demand.crossShare() / most - 1.0);
-      return Outcome.ofUnsolved(
-          NotPossible.because(Reason.NO_RESERVE)
-              .withShare(demand.crossShare(), most)
-              .at(
-                  Position.ofDegrees(
-                      demand.crossLatitude(), Earth.longitude(demand.crossLongitude())),
-                  EpochSeconds.toInstant(demand.crossTime()))
-              .by(Speed.ofMetresPerSecond(lacking)));
+    PathDemand demand = scan(track).of(track);
+    if (demand.crossShare() > options.limits().refuseAbove()) {
+      return Outcome.ofUnsolved(noReserve(track, demand));
     }
-    double effort = motion.calmWaterSpeed() * (track.endSeconds() - track.startSeconds());
+    double effort = effort(track);
     List<Note> notes = Notes.ofDemand(demand, options.limits());
-    if (!followed.notes().isEmpty()) {
-      notes.addAll(followed.notes());
+    List<Note> more = followed.notes();
+    for (int i = 0; i < more.size(); i++) { // nearly always none, and no iterator for it
+      notes = Notes.with(notes, more.get(i));
     }
     if (options.strategy().isQuickest()) {
-      notes.add(Notes.greatestStream(track, demand, options.stream()));
+      notes = Notes.with(notes, Notes.greatestStream(track, demand, options.stream()));
+    }
+    if (withNotes) {
+      notes = Notes.ofPath(notes, track, frame, options);
     }
     return Outcome.ofSolved(
-        new SteeredLeg(leg, options.strategy(), track, demand, effort, List.copyOf(notes)));
+        new SteeredLeg(frame.leg(), options.strategy(), track, demand, effort, List.copyOf(notes)));
+  }
+
+  private NotPossible noReserve(GroundTrack track, PathDemand demand) {
+    double most = options.limits().refuseAbove();
+    double lacking = demand.crossWaterSpeed() * (demand.crossShare() / most - 1.0);
+    double[] place = new double[2];
+    track.place(demand.crossTime(), place);
+    return NotPossible.because(Reason.NO_RESERVE)
+        .withShare(demand.crossShare(), most)
+        .at(
+            Position.ofDegrees(place[0], Earth.longitude(place[1])),
+            EpochSeconds.toInstant(demand.crossTime()))
+        .by(Speed.ofMetresPerSecond(lacking));
   }
 }

@@ -3,11 +3,8 @@ package org.ferryglide.nav.steer;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
@@ -15,7 +12,6 @@ import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.nav.water.StreamField;
 
 /** The notes of a steered leg. */
@@ -30,29 +26,45 @@ final class Notes {
 
   private Notes() {}
 
-  /** What is to be said of what the path asks of the craft; a list that may be added to. */
+  /** The same notes and one more, unless it is among them; most legs have none and make no list. */
+  static List<Note> with(List<Note> notes, Note note) {
+    if (notes.contains(note)) {
+      return notes;
+    }
+    List<Note> more = notes.isEmpty() ? new ArrayList<>() : notes;
+    more.add(note);
+    return more;
+  }
+
+  /** What is to be said of what the path asks of the craft. */
   static List<Note> ofDemand(PathDemand demand, SteeringLimits limits) {
-    List<Note> notes = new ArrayList<>();
+    List<Note> notes = List.of();
     if (demand.crossShare() > limits.warnAbove()) {
-      notes.add(
-          Note.warning(
-                  "steer.little-reserve",
-                  "The stream across takes "
-                      + Math.round(demand.crossShare() * 100.0)
-                      + " % of the craft's speed; little is left if it runs harder than foreseen.")
-              .with("crossStreamShare", demand.crossShare()));
+      notes =
+          with(
+              notes,
+              Note.warning(
+                      "steer.little-reserve",
+                      "The stream across takes "
+                          + Math.round(demand.crossShare() * 100.0)
+                          + " % of the craft's speed; little is left if it runs harder than"
+                          + " foreseen.")
+                  .with("crossStreamShare", demand.crossShare()));
     }
     if (demand.streamShare() > 1.0) {
-      notes.add(
-          Note.caution(
-                  "steer.stream-outruns-craft",
-                  "The stream runs at up to "
-                      + (long) Math.ceil(demand.streamShare() * 100.0 - 1e-6)
-                      + " % of the craft's speed, at "
-                      + EpochSeconds.toInstant(demand.streamTime()).truncatedTo(ChronoUnit.SECONDS)
-                      + "; it cannot be stemmed there and then.")
-              .with("streamShare", demand.streamShare())
-              .with("atTime", EpochSeconds.toInstant(demand.streamTime()).toString()));
+      notes =
+          with(
+              notes,
+              Note.caution(
+                      "steer.stream-outruns-craft",
+                      "The stream runs at up to "
+                          + (long) Math.ceil(demand.streamShare() * 100.0 - 1e-6)
+                          + " % of the craft's speed, at "
+                          + EpochSeconds.toInstant(demand.streamTime())
+                              .truncatedTo(ChronoUnit.SECONDS)
+                          + "; it cannot be stemmed there and then.")
+                  .with("streamShare", demand.streamShare())
+                  .with("atTime", EpochSeconds.toInstant(demand.streamTime()).toString()));
     }
     return notes;
   }
@@ -78,9 +90,8 @@ final class Notes {
   }
 
   /** That the path passes the end of the leg and is brought back to it. */
-  private static Optional<Note> passedEnd(SteeredLeg steered, LegFrame frame) {
+  private static Optional<Note> passedEnd(GroundTrack track, LegFrame frame) {
     double farthest = 0.0;
-    GroundTrack track = steered.groundTrack();
     for (int point = 0; point <= track.pieces(); point++) {
       double along = frame.along(track.latitudeOf(point), track.longitudeOf(point));
       farthest = Math.max(farthest, along - frame.length);
@@ -98,12 +109,12 @@ final class Notes {
   }
 
   /** That the wind is stronger than the craft's tables of it. */
-  private static Optional<Note> windBeyondTable(SteeredLeg steered, CourseToSteer options) {
+  private static Optional<Note> windBeyondTable(GroundTrack track, CourseToSteer options) {
     WindResponse response = options.craft().windResponse();
     if (response.isNone()) {
       return Optional.empty();
     }
-    for (TrackPoint point : steered.groundTrack().points()) {
+    for (TrackPoint point : track.points()) {
       Velocity wind = options.wind().at(point.position(), point.time()).orElse(Velocity.STILL);
       Velocity stream = options.stream().at(point.position(), point.time()).orElse(Velocity.STILL);
       Speed overWater = wind.minus(stream).rate();
@@ -121,17 +132,35 @@ final class Notes {
     return Optional.empty();
   }
 
-  /** The same leg with what the stream has to say of itself along it. */
-  static SteeredLeg added(SteeredLeg steered, LegFrame frame, CourseToSteer options) {
-    Set<Note> notes = new LinkedHashSet<>(steered.notes());
-    double duration = steered.groundTrack().endSeconds() - steered.groundTrack().startSeconds();
+  /** The same notes with what the stream has to say of itself along the path, each once. */
+  static List<Note> ofPath(
+      List<Note> first, GroundTrack track, LegFrame frame, CourseToSteer options) {
+    List<Note> notes = first;
+    double start = track.startSeconds();
+    double duration = track.endSeconds() - start;
     double step = Math.max(HOUR, duration / (MOST_QUESTIONS - 2));
-    for (TrackPoint point : steered.groundTrack().pointsEvery(step)) {
-      Explanation explanation = options.stream().explain(point.position(), point.time());
-      notes.addAll(explanation.notes());
+    double[] place = new double[2];
+    for (int i = 0; i * step < duration; i++) {
+      notes = ofStream(notes, track, start + i * step, place, options);
     }
-    passedEnd(steered, frame).ifPresent(notes::add);
-    windBeyondTable(steered, options).ifPresent(notes::add);
-    return steered.withNotes(Collections.unmodifiableList(new ArrayList<>(notes)));
+    notes = ofStream(notes, track, track.endSeconds(), place, options);
+    Optional<Note> passed = passedEnd(track, frame);
+    if (passed.isPresent()) {
+      notes = with(notes, passed.get());
+    }
+    Optional<Note> beyond = windBeyondTable(track, options);
+    return beyond.isPresent() ? with(notes, beyond.get()) : notes;
+  }
+
+  private static List<Note> ofStream(
+      List<Note> first, GroundTrack track, double time, double[] place, CourseToSteer options) {
+    track.place(time, place);
+    Position where = Position.ofDegrees(place[0], Earth.longitude(place[1]));
+    List<Note> said = options.stream().explain(where, EpochSeconds.toInstant(time)).notes();
+    List<Note> notes = first;
+    for (int i = 0; i < said.size(); i++) {
+      notes = with(notes, said.get(i));
+    }
+    return notes;
   }
 }

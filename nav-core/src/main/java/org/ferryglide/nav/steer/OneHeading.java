@@ -78,6 +78,20 @@ final class OneHeading implements Follower {
         true);
   }
 
+  @Override
+  public Followed passing(LegFrame frame, double departure, double limit) {
+    return reaches(
+            departure,
+            frame.startLatitude,
+            frame.startLongitude,
+            frame.endLatitude,
+            frame.endLongitude,
+            limit,
+            true)
+        ? Followed.reached(path.passingTrack())
+        : failure(limit);
+  }
+
   /** Whether the track last found ran along a jump of the stream, so that its time is rough. */
   boolean isRough() {
     return path.isRough();
@@ -108,9 +122,9 @@ final class OneHeading implements Follower {
       double toLongitude,
       double limit,
       boolean thorough) {
-    DriftWalk.Found guess =
-        missed(time, latitude, longitude, toLatitude, toLongitude, limit, thorough);
-    return guess == null ? Followed.reached(path.track()) : failure(guess, limit);
+    return reaches(time, latitude, longitude, toLatitude, toLongitude, limit, thorough)
+        ? Followed.reached(path.track())
+        : failure(limit);
   }
 
   /** The time of {@link #reach} alone; NaN if the target is not reached. */
@@ -122,13 +136,13 @@ final class OneHeading implements Follower {
       double toLongitude,
       double limit,
       boolean thorough) {
-    return missed(time, latitude, longitude, toLatitude, toLongitude, limit, thorough) == null
+    return reaches(time, latitude, longitude, toLatitude, toLongitude, limit, thorough)
         ? path.time
         : Double.NaN;
   }
 
-  /** What was found in the plane if no path ends on the target; null if {@link #path} does. */
-  private DriftWalk.@Nullable Found missed(
+  /** Whether {@link #path} ends on the target; if not, {@link #walk} has what the plane told. */
+  private boolean reaches(
       double time,
       double latitude,
       double longitude,
@@ -149,31 +163,27 @@ final class OneHeading implements Follower {
     double course = line[0];
     double length = line[1];
     if (motion.calmWaterSpeed() == 0.0 && drifts(course, limit)) {
-      return null;
+      return true;
     }
-    DriftWalk.Found guess =
-        walk.walk(time, latitude, longitude, toLatitude, toLongitude, course, length, limit);
-    if (motion.calmWaterSpeed() > 0.0 && isReached(guess, course, limit, thorough)) {
-      return null;
-    }
-    return guess;
+    walk.walk(time, latitude, longitude, toLatitude, toLongitude, course, length, limit);
+    return motion.calmWaterSpeed() > 0.0 && isReached(course, limit, thorough);
   }
 
-  private boolean isReached(DriftWalk.Found guess, double course, double limit, boolean thorough) {
+  private boolean isReached(double course, double limit, boolean thorough) {
     boolean exact = motion.uniform && !motion.windy; // the guess is the answer but for the earth
-    boolean corrected = guess.isMet() && correct(guess.headingDegrees(), guess.meeting(), limit);
+    boolean corrected = walk.isMet() && correct(walk.headingDegrees(), walk.meeting(), limit);
     boolean plain = corrections <= EASY_CORRECTIONS && path.outranStream();
     if (corrected && (exact || plain || !thorough)) {
       return true;
     }
-    if (!thorough || (exact && !guess.isMet())) {
+    if (!thorough || (exact && !walk.isMet())) {
       return false;
     }
     double first = corrected ? arrival : Double.POSITIVE_INFINITY;
     double firstHeading = headingDegrees;
     // every path costs its length, so that near arrivals are looked for first
     double near =
-        guess.isMet() ? startTime + 1.5 * (guess.meeting() - startTime) + LATER_THAN_GUESS : limit;
+        walk.isMet() ? startTime + 1.5 * (walk.meeting() - startTime) + LATER_THAN_GUESS : limit;
     return (near < limit && tryAllRound(course, near, first, firstHeading))
         || tryAllRound(course, limit, first, firstHeading);
   }
@@ -312,19 +322,19 @@ final class OneHeading implements Follower {
    * Why no heading leads to the target: the mean stream up to the moment at which the least extra
    * speed would have met it, and where the craft is closest then.
    */
-  private Followed failure(DriftWalk.Found guess, double limit) {
-    if (!guess.known() && !guess.isMet()) {
-      double paddled = motion.calmWaterSpeed() * (guess.end() - startTime);
-      return failedAt(Reason.NO_DATA, guess.end(), Math.min(1.0, paddled / line[1]));
+  private Followed failure(double limit) {
+    if (!walk.known() && !walk.isMet()) {
+      double paddled = motion.calmWaterSpeed() * (walk.end() - startTime);
+      return failedAt(Reason.NO_DATA, walk.end(), Math.min(1.0, paddled / line[1]));
     }
-    if (guess.isMet() || !(guess.shortBy() < Double.MAX_VALUE)) {
+    if (walk.isMet() || !(walk.shortBy() < Double.MAX_VALUE)) {
       // in the plane it would be reached, but no one heading leads there past the jumps of the
       // field
       return failedAt(Reason.BEYOND_HORIZON, limit, 1.0);
     }
-    Reason reason = reason(guess, limit);
-    double lacking = guess.shortBy() * (guess.shortTime() - startTime);
-    double radians = Math.toRadians(guess.headingDegrees());
+    Reason reason = reason(limit);
+    double lacking = walk.shortBy() * (walk.shortTime() - startTime);
+    double radians = Math.toRadians(walk.headingDegrees());
     NotPossible why =
         NotPossible.because(reason)
             .at(
@@ -332,22 +342,22 @@ final class OneHeading implements Follower {
                     targetLatitude - lacking * Math.cos(radians) / metresPerLatitude,
                     Earth.longitude(
                         targetLongitude - lacking * Math.sin(radians) / metresPerLongitude)),
-                EpochSeconds.toInstant(guess.shortTime()));
+                EpochSeconds.toInstant(walk.shortTime()));
     return Followed.failed(
         reason == Reason.NO_PROGRESS
             ? why
-            : why.byAllTheWay(Speed.ofMetresPerSecond(guess.shortBy())));
+            : why.byAllTheWay(Speed.ofMetresPerSecond(walk.shortBy())));
   }
 
-  private Reason reason(DriftWalk.Found guess, double limit) {
-    double duration = guess.shortTime() - startTime;
-    double east = guess.driftEast() / duration;
-    double north = guess.driftNorth() / duration;
+  private Reason reason(double limit) {
+    double duration = walk.shortTime() - startTime;
+    double east = walk.driftEast() / duration;
+    double north = walk.driftNorth() / duration;
     double radians = Math.toRadians(line[0]);
     double along = east * Math.sin(radians) + north * Math.cos(radians);
     double across = east * Math.cos(radians) - north * Math.sin(radians);
     // a longer time helps only if the craft is still getting closer as the time runs out
-    boolean gainsYet = guess.shortTime() >= limit - 1.0;
+    boolean gainsYet = walk.shortTime() >= limit - 1.0;
     return Reasons.of(
         SteadyTriangle.finding(along, across, motion.calmWaterSpeed()),
         gainsYet ? Reason.BEYOND_HORIZON : Reason.ADVERSE_STREAM);

@@ -13,8 +13,6 @@ import org.ferryglide.nav.plane.SteadyTriangle;
  *
  * @param crossShare greatest share of the speed through the water spent across the path, in [0, 1]
  * @param crossTime when that is, seconds since 1970
- * @param crossLatitude where that is, degrees
- * @param crossLongitude where that is, degrees, running on past the antimeridian
  * @param crossWaterSpeed the speed through the water there and then, metres a second
  * @param spare least speed to spare, metres a second
  * @param streamShare greatest rate of the stream as a share of the speed through the water; 0 for a
@@ -24,8 +22,6 @@ import org.ferryglide.nav.plane.SteadyTriangle;
 record PathDemand(
     double crossShare,
     double crossTime,
-    double crossLatitude,
-    double crossLongitude,
     double crossWaterSpeed,
     double spare,
     double streamShare,
@@ -75,6 +71,12 @@ record PathDemand(
 
     /** Takes the measure of a track. */
     PathDemand of(GroundTrack another) {
+      take(another);
+      return result();
+    }
+
+    /** Takes the measure of a track; {@link #crossShare} and {@link #spare} then tell of it. */
+    void take(GroundTrack another) {
       track = another;
       cross.clear();
       spare.clear();
@@ -90,7 +92,14 @@ record PathDemand(
         }
       }
       lookBetween();
-      return result();
+    }
+
+    double crossShare() {
+      return Math.max(0.0, cross.value);
+    }
+
+    double spare() {
+      return -spare.value;
     }
 
     private void look(int piece, double part, double step) {
@@ -155,16 +164,9 @@ record PathDemand(
       return true;
     }
 
-    private PathDemand result() {
+    PathDemand result() {
       return new PathDemand(
-          Math.max(0.0, cross.value),
-          cross.time,
-          cross.latitude,
-          cross.longitude,
-          cross.speed,
-          -spare.value,
-          Math.max(0.0, stream.value),
-          stream.time);
+          crossShare(), cross.time, cross.speed, spare(), Math.max(0.0, stream.value), stream.time);
     }
   }
 
@@ -173,8 +175,6 @@ record PathDemand(
     private final int what;
     double value;
     double time;
-    double latitude;
-    double longitude;
     double speed;
     private int piece;
     private double part;
@@ -187,8 +187,6 @@ record PathDemand(
     void clear() {
       value = Double.NEGATIVE_INFINITY;
       time = 0.0;
-      latitude = 0.0;
-      longitude = 0.0;
       speed = 0.0;
       piece = -1;
     }
@@ -198,8 +196,6 @@ record PathDemand(
       if (looked > value) {
         value = looked;
         time = scan.lookedTime;
-        latitude = scan.ground[0];
-        longitude = scan.ground[1];
         speed = scan.lookedSpeed;
         this.piece = piece;
         this.part = part;

@@ -42,39 +42,14 @@ public final class SteeredLeg implements Serializable {
       PathDemand demand,
       double effortMetres,
       List<Note> notes) {
-    this(
-        leg,
-        strategy,
-        track,
-        demand.crossShare(),
-        demand.spare(),
-        demand.streamShare(),
-        effortMetres,
-        notes);
-  }
-
-  private SteeredLeg(
-      Leg leg,
-      Strategy strategy,
-      GroundTrack track,
-      double crossStreamShare,
-      double reserve,
-      double streamShare,
-      double effortMetres,
-      List<Note> notes) {
     this.leg = leg;
     this.strategy = strategy;
     this.track = track;
-    this.crossStreamShare = crossStreamShare;
-    this.reserve = reserve;
-    this.streamShare = streamShare;
+    this.crossStreamShare = demand.crossShare();
+    this.reserve = demand.spare();
+    this.streamShare = demand.streamShare();
     this.effortMetres = effortMetres;
     this.notes = notes;
-  }
-
-  SteeredLeg withNotes(List<Note> notes) {
-    return new SteeredLeg(
-        leg, strategy, track, crossStreamShare, reserve, streamShare, effortMetres, notes);
   }
 
   /**

@@ -7,11 +7,23 @@ final class TrackRecorder {
   /** Numbers kept for a piece: its start, the rates at both ends, and the heading at its start. */
   static final int WIDTH = 8;
 
-  private double[] rows = {}; // many a craft is followed for its arrival alone
+  private static final double[] NONE = {};
+
+  private double[] rows = NONE; // many a craft is followed for its arrival alone
   private int count;
+
+  /** Pieces of the last track and its end, for which room is made at once. */
+  private int usual = 3;
 
   void clear() {
     count = 0;
+  }
+
+  /** Makes room for so many pieces at once. */
+  void ensureRoom(int pieces) {
+    if (pieces * WIDTH > rows.length) {
+      rows = Arrays.copyOf(rows, pieces * WIDTH);
+    }
   }
 
   /** When the last piece starts. */
@@ -35,7 +47,7 @@ final class TrackRecorder {
       double toLongitudeRate,
       double headingDegrees) {
     if ((count + 1) * WIDTH > rows.length) {
-      rows = Arrays.copyOf(rows, Math.max(4 * WIDTH, 2 * rows.length));
+      ensureRoom(count == 0 ? usual : 2 * count);
     }
     int at = count++ * WIDTH;
     rows[at] = time;
@@ -85,15 +97,35 @@ final class TrackRecorder {
     return finish(other.endSeconds(), place[0], place[1], other.headingOf(end));
   }
 
-  /** The track that ends at a time and place on a heading. */
+  /** The track that ends at a time and place on a heading; the recorder is empty after it. */
   GroundTrack finish(double time, double latitude, double longitude, double headingDegrees) {
-    double[] all = Arrays.copyOf(rows, (count + 1) * WIDTH);
+    int length = (count + 1) * WIDTH;
+    double[] all = rows;
+    if (rows.length == length) {
+      rows = NONE; // now the track's
+    } else {
+      all = Arrays.copyOf(rows, length);
+    }
+    end(all, time, latitude, longitude, headingDegrees);
+    usual = count + 1;
+    count = 0;
+    return new GroundTrack(all);
+  }
+
+  /** The same track in the recorder's own room: it stands until the recorder is used again. */
+  GroundTrack passing(double time, double latitude, double longitude, double headingDegrees) {
+    ensureRoom(count + 1);
+    end(rows, time, latitude, longitude, headingDegrees);
+    return new GroundTrack(rows, count);
+  }
+
+  private void end(
+      double[] all, double time, double latitude, double longitude, double headingDegrees) {
     int at = count * WIDTH;
     all[at] = time;
     all[at + 1] = latitude;
     all[at + 2] = longitude;
     Arrays.fill(all, at + 3, at + 7, 0.0);
     all[at + 7] = headingDegrees;
-    return new GroundTrack(all);
   }
 }

@@ -65,9 +65,7 @@ final class Between {
 
   /** What is left of the speed beside what is spent across the stream; NaN if not possible. */
   private static double shareLeft(Departure departure) {
-    return departure
-        .outcome()
-        .<Double>match(passage -> 1.0 - passage.crossStreamShare(), why -> Double.NaN);
+    return 1.0 - departure.crossStreamShare();
   }
 
   /**

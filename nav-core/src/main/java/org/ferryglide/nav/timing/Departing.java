@@ -1,9 +1,9 @@
 package org.ferryglide.nav.timing;
 
 import java.time.Instant;
+import java.util.Objects;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Outcome;
-import org.ferryglide.nav.steer.Arrivals;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.Route;
@@ -55,32 +55,7 @@ public interface Departing {
    * @return the way; what it answers leaves out the notes of the stream's own
    */
   static Departing along(CourseToSteer solver, Route route) {
-    return new Departing() {
-      @Override
-      public Outcome<SteeredRoute, NotPossible> leaving(Instant departure) {
-        return leaving(EpochSeconds.of(departure));
-      }
-
-      @Override
-      public Outcome<SteeredRoute, NotPossible> leaving(double departureSeconds) {
-        return Arrivals.of(solver).steered(route, departureSeconds);
-      }
-
-      @Override
-      public Departing forOneThread() {
-        Arrivals arrivals = Arrivals.of(solver);
-        return new Departing() {
-          @Override
-          public Outcome<SteeredRoute, NotPossible> leaving(Instant departure) {
-            return leaving(EpochSeconds.of(departure));
-          }
-
-          @Override
-          public Outcome<SteeredRoute, NotPossible> leaving(double departureSeconds) {
-            return arrivals.steered(route, departureSeconds);
-          }
-        };
-      }
-    };
+    return new AlongRoute(
+        Objects.requireNonNull(solver, "solver"), Objects.requireNonNull(route, "route"));
   }
 }

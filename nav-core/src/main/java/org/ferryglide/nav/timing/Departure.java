@@ -3,10 +3,13 @@ package org.ferryglide.nav.timing;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.steer.Arrivals;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredRoute;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One departure of a search: what comes of it, and what each condition says of it.
@@ -21,13 +24,45 @@ public final class Departure implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final double seconds;
-  private final Outcome<SteeredRoute, NotPossible> outcome;
+  private final boolean possible;
   private final List<Verdict> verdicts;
+  private final double arrival;
+  private final double crossStreamShare;
+  private final double reserve;
+  private final double effort;
+
+  /** How the outcome is worked out once it is asked for; null where it is known. */
+  private final transient @Nullable Departing way;
+
+  private volatile @Nullable Outcome<SteeredRoute, NotPossible> outcome;
 
   Departure(double seconds, Outcome<SteeredRoute, NotPossible> outcome, List<Verdict> verdicts) {
     this.seconds = seconds;
     this.outcome = outcome;
     this.verdicts = List.copyOf(verdicts);
+    this.way = null;
+    SteeredRoute passage = outcome.solved().orElse(null);
+    possible = passage != null;
+    arrival = passage == null ? Double.NaN : passage.arrivalSeconds();
+    crossStreamShare = passage == null ? Double.NaN : passage.crossStreamShare();
+    reserve = passage == null ? Double.NaN : passage.reserve().metresPerSecond();
+    effort = passage == null ? Double.NaN : passage.effort().metres();
+  }
+
+  /** A possible departure of a search without conditions, by what {@link Arrivals} measured. */
+  Departure(double seconds, double[] figures, Departing way) {
+    this.seconds = seconds;
+    this.verdicts = List.of();
+    this.way = way;
+    possible = true;
+    arrival = figures[Arrivals.ARRIVAL];
+    crossStreamShare = figures[Arrivals.CROSS_STREAM_SHARE];
+    reserve = figures[Arrivals.RESERVE];
+    effort = figures[Arrivals.EFFORT];
+  }
+
+  private Object writeReplace() {
+    return way == null ? this : new Departure(seconds, outcome(), verdicts);
   }
 
   /**
@@ -43,15 +78,41 @@ public final class Departure implements Serializable {
     return seconds;
   }
 
+  /** When the passage ends, seconds since 1970; NaN if it is not possible. */
+  double arrival() {
+    return arrival;
+  }
+
+  /** The share of the speed spent across the stream; NaN if it is not possible. */
+  double crossStreamShare() {
+    return crossStreamShare;
+  }
+
+  /** The speed to spare, metres a second; NaN if it is not possible. */
+  double reserve() {
+    return reserve;
+  }
+
+  /** The effort, metres; NaN if it is not possible. */
+  double effort() {
+    return effort;
+  }
+
   /**
    * What comes of it. The notes of the stream's own are left out for speed: {@link
    * org.ferryglide.nav.steer.CourseToSteer#solve(org.ferryglide.nav.steer.Route, Instant)} adds
-   * them.
+   * them. Where a route is searched without conditions it is worked out when it is first asked for,
+   * so that a long search keeps no tracks that nobody wants.
    *
    * @return the steered route, or why it is not possible
    */
   public Outcome<SteeredRoute, NotPossible> outcome() {
-    return outcome;
+    Outcome<SteeredRoute, NotPossible> known = outcome;
+    if (known == null) {
+      known = Objects.requireNonNull(way).leaving(seconds); // the same whichever thread is first
+      outcome = known;
+    }
+    return known;
   }
 
   /**
@@ -70,7 +131,7 @@ public final class Departure implements Serializable {
    * @return true if one may leave then, as far as this search knows
    */
   public boolean isFit() {
-    return outcome.isSolved() && verdicts.stream().allMatch(Verdict::holds);
+    return possible && verdicts.stream().allMatch(Verdict::holds);
   }
 
   /**
@@ -80,12 +141,11 @@ public final class Departure implements Serializable {
    * @return true if {@link #isFit} rests on data
    */
   public boolean isKnown() {
-    return outcome.<Boolean>match(
-        passage ->
-            verdicts.stream().anyMatch(verdict -> verdict.answer() == Verdict.Answer.STOPPED)
-                || verdicts.stream()
-                    .noneMatch(verdict -> verdict.answer() == Verdict.Answer.NOT_CHECKED),
-        why -> !why.isForWantOfData());
+    if (!possible) {
+      return !outcome().why().filter(NotPossible::isForWantOfData).isPresent();
+    }
+    return verdicts.stream().anyMatch(verdict -> verdict.answer() == Verdict.Answer.STOPPED)
+        || verdicts.stream().noneMatch(verdict -> verdict.answer() == Verdict.Answer.NOT_CHECKED);
   }
 
   /**
@@ -93,7 +153,7 @@ public final class Departure implements Serializable {
    * that warns; NaN if the passage is not possible or a condition was not checked.
    */
   double leastMargin() {
-    double least = outcome.isSolved() ? Double.POSITIVE_INFINITY : Double.NaN;
+    double least = possible ? Double.POSITIVE_INFINITY : Double.NaN;
     for (Verdict verdict : verdicts) {
       least = Math.min(least, verdict.marginOrNaN());
     }
@@ -104,17 +164,17 @@ public final class Departure implements Serializable {
   public boolean equals(Object other) {
     return other instanceof Departure that
         && seconds == that.seconds
-        && outcome.equals(that.outcome)
+        && outcome().equals(that.outcome())
         && verdicts.equals(that.verdicts);
   }
 
   @Override
   public int hashCode() {
-    return 31 * Double.hashCode(seconds) + outcome.hashCode();
+    return 31 * Double.hashCode(seconds) + outcome().hashCode();
   }
 
   @Override
   public String toString() {
-    return time() + ": " + outcome + (isFit() ? ", fit" : ", not fit");
+    return time() + ": " + outcome() + (isFit() ? ", fit" : ", not fit");
   }
 }

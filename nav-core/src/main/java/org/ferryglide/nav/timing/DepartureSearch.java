@@ -174,6 +174,9 @@ public final class DepartureSearch {
 
   /** One departure, by seconds since 1970. */
   Departure attempt(Departing own, double departure) {
+    if (conditions.isEmpty() && own instanceof AlongRoute.OneThread along) {
+      return along.measured(departure);
+    }
     Outcome<SteeredRoute, NotPossible> outcome = own.leaving(departure);
     List<Verdict> verdicts = new ArrayList<>(conditions.size());
     outcome

@@ -12,7 +12,6 @@ import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.ferryglide.nav.basics.Edge;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
-import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
 
@@ -134,7 +133,7 @@ public final class Departures {
    * @return the departure; empty if none is fit
    */
   public Optional<Departure> earliestArrival() {
-    return best(SteeredRoute::arrivalSeconds);
+    return best(Departure::arrival);
   }
 
   /**
@@ -143,7 +142,7 @@ public final class Departures {
    * @return the departure; empty if none is fit
    */
   public Optional<Departure> leastEffort() {
-    return best(passage -> passage.effort().metres());
+    return best(Departure::effort);
   }
 
   /**
@@ -152,10 +151,10 @@ public final class Departures {
    * @return the departure; empty if none is fit
    */
   public Optional<Departure> mostReserve() {
-    return best(passage -> -passage.reserve().metresPerSecond());
+    return best(departure -> -departure.reserve());
   }
 
-  private Optional<Departure> best(ToDoubleFunction<SteeredRoute> cost) {
+  private Optional<Departure> best(ToDoubleFunction<Departure> cost) {
     int least = -1;
     double leastCost = UNFIT;
     for (int i = 0; i < all.size(); i++) {
@@ -202,8 +201,8 @@ public final class Departures {
     return Optional.of(found);
   }
 
-  private static double cost(Departure departure, ToDoubleFunction<SteeredRoute> cost) {
-    return departure.isFit() ? cost.applyAsDouble(departure.outcome().orElseThrow()) : UNFIT;
+  private static double cost(Departure departure, ToDoubleFunction<Departure> cost) {
+    return departure.isFit() ? cost.applyAsDouble(departure) : UNFIT;
   }
 
   @Override

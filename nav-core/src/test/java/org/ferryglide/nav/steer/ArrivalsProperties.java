@@ -1,11 +1,13 @@
 package org.ferryglide.nav.steer;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Example;
@@ -19,6 +21,7 @@ import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.testing.Seeds;
@@ -69,6 +72,47 @@ class ArrivalsProperties {
       double whole =
           solver.solve(leg, DEPARTURE).<Double>match(SteeredLeg::arrivalSeconds, why -> Double.NaN);
       assertEquals(whole, Arrivals.of(solver).at(leg, DEPARTURE_SECONDS), limits::toString);
+    }
+  }
+
+  /** So do the figures by which departures are compared, from room that other legs have used. */
+  @Property(seed = Seeds.SEED, tries = 100)
+  void measuredFiguresAreThoseOfTheWholeAnswer(
+      @ForAll("strategies") Strategy strategy,
+      @ForAll @DoubleRange(min = 0.0, max = 359.0) double course,
+      @ForAll @DoubleRange(min = 0.1, max = 6.0) double miles,
+      @ForAll @DoubleRange(min = 0.0, max = 4.5) double knots,
+      @ForAll @DoubleRange(min = 4.0, max = 13.0) double hours) {
+    RhumbLeg leg =
+        RhumbLeg.from(
+            Position.ofDegrees(46.2, -26.3),
+            TrueBearing.ofDegrees(course),
+            Distance.ofNauticalMiles(miles));
+    Route route = Route.ofRhumbLegs(leg.start(), leg.end(), leg.end(), leg.start());
+    for (SteeringLimits limits : List.of(SteeringLimits.NONE, SteeringLimits.USUAL)) {
+      CourseToSteer solver =
+          CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3.5)), stream(knots, hours))
+              .withStrategy(strategy)
+              .withLimits(limits);
+      Arrivals arrivals = Arrivals.of(solver);
+      double[] figures = new double[Arrivals.WIDTH];
+      for (double later : new double[] {0.0, 1800.0, 0.0}) {
+        double departure = DEPARTURE_SECONDS + later;
+        Optional<NotPossible> why = arrivals.measure(route, departure, figures, 0);
+        Outcome<SteeredRoute, NotPossible> whole = Arrivals.of(solver).steered(route, departure);
+        assertEquals(whole.why(), why);
+        double[] expected =
+            whole.match(
+                steered ->
+                    new double[] {
+                      steered.arrivalSeconds(),
+                      steered.crossStreamShare(),
+                      steered.reserve().metresPerSecond(),
+                      steered.effort().metres()
+                    },
+                not -> new double[] {Double.NaN, Double.NaN, Double.NaN, Double.NaN});
+        assertArrayEquals(expected, figures, limits::toString);
+      }
     }
   }
 

@@ -5,6 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -83,6 +88,56 @@ class DepartureSearchTest {
       assertEquals(departure.outcome().isSolved(), departure.isFit());
       Outcome<SteeredRoute, NotPossible> alone = solver().solve(ROUTE, departure.time());
       assertEquals(alone.isSolved(), departure.isFit());
+    }
+  }
+
+  /**
+   * A route without conditions is worked out when it is asked for, any other way at once; the
+   * answers are the same, also after a departure has been sent somewhere else.
+   */
+  @Test
+  void whatIsWorkedOutLaterIsTheSame() throws IOException, ClassNotFoundException {
+    Departing along = Departing.along(solver(), ROUTE);
+    Departing atOnce =
+        new Departing() {
+          @Override
+          public Outcome<SteeredRoute, NotPossible> leaving(Instant departure) {
+            return along.leaving(departure);
+          }
+
+          @Override
+          public Outcome<SteeredRoute, NotPossible> leaving(double departureSeconds) {
+            return along.leaving(departureSeconds); // an instant would round to microseconds
+          }
+        };
+    Instant until = MIDNIGHT.plus(Duration.ofHours(8));
+    Departures later = DepartureSearch.of(along).between(MIDNIGHT, until);
+    Departures known = DepartureSearch.of(atOnce).between(MIDNIGHT, until);
+    int impossible = 0;
+    for (int i = 0; i < known.all().size(); i++) {
+      Departure departure = later.all().get(i);
+      assertEquals(known.all().get(i).isFit(), departure.isFit());
+      assertEquals(known.all().get(i).isKnown(), departure.isKnown());
+      assertEquals(known.all().get(i).toString(), sent(departure).toString());
+      assertEquals(known.all().get(i), departure);
+      assertEquals(known.all().get(i), sent(departure));
+      impossible += departure.isFit() ? 0 : 1;
+    }
+    assertTrue(impossible > 0 && impossible < known.all().size());
+    assertEquals(known.earliestArrival(), later.earliestArrival());
+    assertEquals(known.leastEffort(), later.leastEffort());
+    assertEquals(known.mostReserve(), later.mostReserve());
+    assertEquals(known.windows().items(), later.windows().items());
+  }
+
+  private static Departure sent(Departure departure) throws IOException, ClassNotFoundException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+      out.writeObject(departure);
+    }
+    try (ObjectInputStream in =
+        new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+      return (Departure) in.readObject();
     }
   }
 
