@@ -411,7 +411,7 @@ class LayOffTest {
     String out = run().out;
     assertStandsInOrder(out, "Look at this first", "streams.csv, line 6", "far above", "Leg 1");
     String top = out.substring(0, out.indexOf("Leg 1 of 4"));
-    assertEquals(1, top.split("is far above the hours beside it", -1).length - 1, "once");
+    assertEquals(1, top.split("is far above those beside it", -1).length - 1, "once");
     assertTrue(top.contains("faster than nearly all streams known"), top);
     assertStandsInOrder(out, "Leg 2 of 4", "HW-3", "far above", "one heading");
   }

@@ -145,6 +145,8 @@ public final class ChartRoses implements VariationSource {
                     + " to "
                     + Math.round(100.0 * weight)
                     + " parts in a hundred.")
+            .with("nearPercent", (double) Math.round(100.0 * (1.0 - weight)))
+            .with("farPercent", (double) Math.round(100.0 * weight))
             .with("nearWeight", 1.0 - weight)
             .with("farWeight", weight));
     for (Note note : near.rose().notesAt(date, place)) {
@@ -187,7 +189,9 @@ public final class ChartRoses implements VariationSource {
     List<Note> notes = new ArrayList<>();
     notes.add(
         Note.information(
-            "rose.weighted", "Weighed among " + roses.length + " roses by the plane they lie in."));
+                "rose.weighted-by-plane",
+                "Weighed among " + roses.length + " roses by the plane they lie in.")
+            .with("roses", Integer.toString(roses.length)));
     if (plane.isBeyond(place)) {
       notes.add(
           Note.caution(

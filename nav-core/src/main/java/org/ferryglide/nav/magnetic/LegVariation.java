@@ -160,6 +160,8 @@ public final class LegVariation implements Serializable {
                       + " along the leg; it has changed by half a degree after "
                       + changes[0].fromStart().inNauticalMiles(1)
                       + ".")
+              .with("startVariation", start.degreesAndMinutes())
+              .with("endVariation", end.degreesAndMinutes())
               .with("changeDegreesEast", change)
               .with("halfDegreeAfterMetres", changes[0].fromStart().metres()));
     }

@@ -51,7 +51,8 @@ final class RoseAge {
                       + rose.annualChange().printed()
                       + " a year; charts print more than a degree only close to a magnetic pole."
                       + " Was it read in degrees for minutes?")
-              .with("minutesEast", rose.annualChange().minutesEast()));
+              .with("minutesEast", rose.annualChange().minutesEast())
+              .with("annualChange", rose.annualChange().printed()));
     }
     if (age < 0.0) {
       notes.add(

@@ -52,6 +52,8 @@ public final class RoseComparison implements Serializable {
                       + "°, more than age and model error explain. Check the letters and the year,"
                       + " and whether the chart warns of a local anomaly.")
               .with("differenceDegreesEast", differenceDegreesEast())
+              .with(
+                  "differenceDegrees", Math.round(Math.abs(differenceDegreesEast()) * 10.0) / 10.0)
               .with("allowedDegrees", allowed));
     }
     notes = all.toArray(new Note[0]);

@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
@@ -53,7 +54,25 @@ class TranslationTest {
     other.store(file, "a trial");
     translation = Labels.read(new StringReader(file.toString()));
     SCENES.put("folder", WorkedPassage.of(PassageFolder.read(SCENARIO)));
+    SCENES.put("doubtful", WorkedPassage.of(doubtful()));
     SCENES.put("way home", SCENES.get("a-stop").withWayHome());
+  }
+
+  /** With a water too high, a neap rate above its spring rate, a rose and a place misread. */
+  private static PassageFolder doubtful() throws Exception {
+    PassageFolder folder = PassageFolder.read(SCENARIO);
+    for (String[] slip :
+        new String[][] {
+          {"tides/dunlathe.csv", ",4.4,high", ",9.4,high"},
+          {"streams.csv", ",-3,005,2.1,1.0", ",-3,005,2.1,2.4"},
+          {"passage.csv", "8°50'W", "8°50'E"},
+          {"waypoints.csv", "026°20.0'W", "026°17.62'W"},
+          {"waypoints.csv", "46°10.0'N", "46°11.81'N"}
+        }) {
+      String text = folder.texts().get(slip[0]);
+      folder = folder.withFile(slip[0], text.replace(slip[1], slip[2]));
+    }
+    return folder;
   }
 
   /** Each letter outside braces is moved into the Cyrillic block. */
@@ -82,7 +101,8 @@ class TranslationTest {
       worked.shore().words(item).ifPresent(names::add);
     }
     worked.plan().match(TimedPlan::notes, why -> passage.notes()).stream()
-        .flatMap(note -> Stream.ofNullable(note.data().get("station")))
+        .flatMap(note -> Stream.of("station", "file", "heading").map(note.data()::get))
+        .filter(Objects::nonNull)
         .forEach(names::add);
     worked.highWater().ifPresent(water -> names.add(water.port()));
     names.removeIf(String::isEmpty);
@@ -140,6 +160,14 @@ class TranslationTest {
         assertEquals(Set.of(), roman(worked, content(sheet)), name);
       }
     }
+  }
+
+  @Test
+  void theDoubtsOfAFolderStandOnItsPage() throws Exception {
+    String page = content(PassagePage.of(SCENES.get("doubtful")).html());
+    assertTrue(page.contains("m is far from the other waters of its kind beside it."), page);
+    assertTrue(page.contains("the neap rate of 2.4 kn is above the spring rate of 2.1 kn."), page);
+    assertTrue(page.contains("rose and model differ by"), page);
   }
 
   @Test

@@ -62,11 +62,15 @@ final class LegJudgement {
         notes.add(longBesideTheOthers(i, middle));
       } else if (lengths[i] < SHORT.threshold()) {
         notes.add(
-            SHORT
-                .note(
-                    leg(i) + " is only " + Math.round(lengths[i]) + " m long: are both ends right?",
-                    lengths[i])
-                .with("leg", Integer.toString(i + 1)));
+            named(
+                    SHORT.note(
+                        leg(i)
+                            + " is only "
+                            + Math.rint(lengths[i] * 10.0) / 10.0
+                            + " m long: are both ends right?",
+                        lengths[i]),
+                    i)
+                .with("lengthMetres", lengths[i]));
       }
     }
     return notes;
@@ -76,15 +80,18 @@ final class LegJudgement {
     String text =
         leg(i) + " is " + miles(lengths[i]) + " long, farther than a kayak goes in a day. ";
     Optional<Suspect> suspect = suspect(i);
-    String what =
+    Note check =
         suspect
-            .map(Suspect::text)
-            .orElse("Check the positions of " + name(i) + " and " + name(i + 1) + ".");
+            .map(Suspect::check)
+            .orElseGet(
+                () ->
+                    Note.information(
+                        "leg.check-both",
+                        "Check the positions of " + name(i) + " and " + name(i + 1) + "."));
     Note note =
-        TOO_LONG
-            .note(text + what, Distance.ofMetres(lengths[i]).nauticalMiles())
-            .with("leg", Integer.toString(i + 1))
-            .with("lengthMetres", Math.rint(lengths[i]));
+        named(TOO_LONG.note(text + check.text(), Distance.ofMetres(lengths[i]).nauticalMiles()), i)
+            .with("lengthMetres", Math.rint(lengths[i]))
+            .with("check", check);
     return suspect
         .map(one -> note.with("wayPoint", Integer.toString(one.wayPoint + 1)))
         .orElse(note);
@@ -92,19 +99,26 @@ final class LegJudgement {
 
   private Note longBesideTheOthers(int i, double middle) {
     int wayPoint = endToCheck(i, middle);
-    return LONG_BESIDE_THE_OTHERS
-        .note(
-            leg(i)
-                + " is "
-                + miles(lengths[i])
-                + " long where the passage's legs are mostly about "
-                + miles(middle)
-                + ": check the position of "
-                + name(wayPoint)
-                + ".")
-        .with("leg", Integer.toString(i + 1))
+    String text =
+        leg(i)
+            + " is "
+            + miles(lengths[i])
+            + " long where the passage's legs are mostly about "
+            + miles(middle)
+            + ": check the position of "
+            + name(wayPoint)
+            + ".";
+    return named(LONG_BESIDE_THE_OTHERS.note(text), i)
         .with("wayPoint", Integer.toString(wayPoint + 1))
-        .with("lengthMetres", Math.rint(lengths[i]));
+        .with("wayPointName", name(wayPoint))
+        .with("lengthMetres", Math.rint(lengths[i]))
+        .with("middleMetres", Math.rint(middle));
+  }
+
+  private Note named(Note note, int i) {
+    return note.with("leg", Integer.toString(i + 1))
+        .with("fromName", name(i))
+        .with("toName", name(i + 1));
   }
 
   /** Both legs of a misplaced way point are long; at an end of the passage it has only one. */
@@ -117,7 +131,7 @@ final class LegJudgement {
   }
 
   /** A way point that would fit with a letter changed, and what to do about it. */
-  private record Suspect(int wayPoint, String text) {}
+  private record Suspect(int wayPoint, Note check) {}
 
   /**
    * The end of a leg that lies well beside its neighbours, and nearest to the stream stations, once
@@ -140,19 +154,26 @@ final class LegJudgement {
         sum += nearestStation(turned.position());
         if (longest <= LONGEST_METRES && sum < least) {
           least = sum;
-          best =
-              new Suspect(
-                  wayPoint,
-                  "Way point "
-                      + name(wayPoint)
-                      + ", "
-                      + position(wayPoint).text(AngleForm.DEGREES_MINUTES, 1)
-                      + ", looks wrong: "
-                      + turned.advice());
+          best = new Suspect(wayPoint, looksWrong(wayPoint, turned));
         }
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  private Note looksWrong(int wayPoint, Turned turned) {
+    String position = position(wayPoint).text(AngleForm.DEGREES_MINUTES, 1);
+    return Note.information(
+            "leg.check-letters",
+            "Way point "
+                + name(wayPoint)
+                + ", "
+                + position
+                + ", looks wrong: "
+                + turned.advice().text())
+        .with("wayPointName", name(wayPoint))
+        .with("position", position)
+        .with("turned", turned.advice());
   }
 
   private double nearestStation(Position place) {

@@ -37,6 +37,7 @@ final class StationJudgement {
       Position place = stream.position();
       double nearest = toNearestLeg(place);
       if (nearest > reach.metres()) {
+        Note advice = advice(place);
         notes.add(
             Note.warning(
                     "station.unused",
@@ -47,9 +48,11 @@ final class StationJudgement {
                         + " from the nearest leg, beyond the reach of "
                         + reach.inNauticalMiles(1)
                         + ", and is not used. "
-                        + advice(place))
+                        + advice.text())
                 .with("station", stream.station())
-                .with("distanceMetres", Math.rint(nearest)));
+                .with("distanceMetres", Math.rint(nearest))
+                .with("reachNauticalMiles", reach.nauticalMiles())
+                .with("advice", advice));
       }
     }
     for (int i = 0; i + 1 < wayPoints.size(); i++) {
@@ -101,20 +104,23 @@ final class StationJudgement {
     }
   }
 
-  private static Note note(Note bare, int leg, StreamTable station, double distance) {
+  private Note note(Note bare, int leg, StreamTable station, double distance) {
     return bare.with("leg", Integer.toString(leg))
+        .with("reachNauticalMiles", reach.nauticalMiles())
         .with("station", station.station())
         .with("distanceMetres", Math.rint(distance));
   }
 
   /** What to check in a position that is far from every leg. */
-  private String advice(Position place) {
+  private Note advice(Position place) {
     for (Turned turned : Turned.of(place)) {
       if (toNearestLeg(turned.position()) <= reach.metres()) {
-        return "Check its position: " + turned.advice();
+        return Note.information(
+                "station.check-letters", "Check its position: " + turned.advice().text())
+            .with("turned", turned.advice());
       }
     }
-    return "Check its position, or leave it out.";
+    return Note.information("station.leave-out", "Check its position, or leave it out.");
   }
 
   private double toNearestLeg(Position place) {

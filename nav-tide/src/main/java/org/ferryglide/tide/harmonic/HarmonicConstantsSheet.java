@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.tide.sheet.Sheet;
 import org.ferryglide.tide.sheet.TideJudgements;
 
@@ -131,16 +132,23 @@ final class HarmonicConstantsSheet {
         row.doubt(
             METRES,
             TideJudgements.AMPLITUDE_BEYOND_KNOWN,
-            amplitude + " m of one constituent make a larger tide than any known.");
+            Note.information(
+                    "doubt.amplitude",
+                    amplitude + " m of one constituent make a larger tide than any known.")
+                .with("amplitude", Double.toString(amplitude)));
       }
     } else if (Speed.ofMetresPerSecond(amplitude).knots()
         > TideJudgements.RATE_BEYOND_KNOWN.threshold()) {
       row.doubt(
           amplitudeHeading,
           TideJudgements.RATE_BEYOND_KNOWN,
-          row.text(amplitudeHeading)
-              + (amplitudeHeading.equals(KNOTS) ? " kn" : " m/s")
-              + " of one constituent make a faster stream than is likely.");
+          Note.information(
+                  "doubt.constituent-rate",
+                  row.text(amplitudeHeading)
+                      + (amplitudeHeading.equals(KNOTS) ? " kn" : " m/s")
+                      + " of one constituent make a faster stream than is likely.")
+              .with("rate", row.text(amplitudeHeading))
+              .with("rateUnit", amplitudeHeading.equals(KNOTS) ? "kn" : "m/s"));
     }
   }
 

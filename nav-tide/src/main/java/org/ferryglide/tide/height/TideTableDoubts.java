@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.tide.height.TideEvent.Kind;
 import org.ferryglide.tide.height.TideTableReader.Water;
 import org.ferryglide.tide.sheet.Plausibility;
@@ -111,9 +112,9 @@ final class TideTableDoubts {
             .doubt(
                 "time",
                 TideJudgements.TIME_FAR,
-                WaterFault.text(waters.get(i).time.toInstant(), waters.get(i).time.getOffset())
-                    + " is more than three quarters of an hour from where the waters of the days"
-                    + " beside it lead to expect it.");
+                timeFar(
+                    WaterFault.text(
+                        waters.get(i).time.toInstant(), waters.get(i).time.getOffset())));
       }
     }
   }
@@ -125,15 +126,32 @@ final class TideTableDoubts {
       water.row.doubt(
           "height_m",
           TideJudgements.HEIGHT_FAR,
-          heights[i] + " m is far from the other waters of its kind beside it.");
+          Note.information(
+                  "doubt.height",
+                  heights[i] + " m is far from the other waters of its kind beside it.")
+              .with("height", Double.toString(heights[i])));
     } else if (Math.max(change, heights[i]) > TideJudgements.RANGE_BEYOND_KNOWN.threshold()) {
+      double told = Math.rint(change * 100.0) / 100.0;
       water.row.doubt(
           "height_m",
           TideJudgements.RANGE_BEYOND_KNOWN,
-          heights[i]
-              + " m stands higher, or "
-              + Math.rint(change * 100.0) / 100.0
-              + " m from the water before it, than any tide known.");
+          Note.information(
+                  "doubt.range",
+                  heights[i]
+                      + " m stands higher, or "
+                      + told
+                      + " m from the water before it, than any tide known.")
+              .with("height", Double.toString(heights[i]))
+              .with("change", Double.toString(told)));
     }
+  }
+
+  private static Note timeFar(String time) {
+    return Note.information(
+            "doubt.time",
+            time
+                + " is more than three quarters of an hour from where the waters of the days beside"
+                + " it lead to expect it.")
+        .with("water", time);
   }
 }

@@ -316,23 +316,27 @@ public final class Sheet {
    * Records that the sheet as a whole looks wrong.
    *
    * @param judgement why
-   * @param message what was given and what would be expected
+   * @param what one sentence under a code of its own: what was given and what would be expected
    */
-  public void doubt(Judgement judgement, String message) {
-    addDoubt(judgement, 0, "", message);
+  public void doubt(Judgement judgement, Note what) {
+    addDoubt(judgement, 0, "", what);
   }
 
-  private void addDoubt(Judgement judgement, int line, String heading, String message) {
+  private void addDoubt(Judgement judgement, int line, String heading, Note what) {
     int count = doubtsOfAKind.merge(judgement, 1, Integer::sum);
     if (count <= MOST_DOUBTS) {
-      String place =
-          source + (line > 0 ? ", line " + line : "") + (heading.isEmpty() ? "" : ", " + heading);
-      Note note =
-          judgement
-              .note(SheetText.printable(place + ": " + message) + " Compare the official table.")
-              .with("file", source);
-      doubts.add(line > 0 ? note.with("line", Integer.toString(line)) : note);
+      doubts.add(TideJudgements.note(judgement, place(line, heading), what));
     }
+  }
+
+  private Note place(int line, String heading) {
+    String file = SheetText.printable(source);
+    return line == 0
+        ? Note.information("doubt.in-file", file).with("file", file)
+        : Note.information("doubt.in-field", file + ", line " + line + ", " + heading)
+            .with("file", file)
+            .with("line", Integer.toString(line))
+            .with("heading", heading);
   }
 
   /**
@@ -346,11 +350,13 @@ public final class Sheet {
     doubtsOfAKind.forEach(
         (judgement, count) -> {
           if (count > MOST_DOUBTS) {
+            String more = Integer.toString(count - MOST_DOUBTS);
             all.add(
-                judgement
-                    .note(
-                        source + ": " + (count - MOST_DOUBTS) + " more rows look wrong like these.")
-                    .with("file", source));
+                TideJudgements.note(
+                    judgement,
+                    place(0, ""),
+                    Note.information("doubt.more", more + " more rows look wrong like these.")
+                        .with("more", more)));
           }
         });
     return List.copyOf(all);
@@ -502,11 +508,11 @@ public final class Sheet {
      *
      * @param heading the column's heading
      * @param judgement why
-     * @param message one sentence: what was given and what would be expected; file, line and
-     *     heading are put in front
+     * @param what one sentence under a code of its own: what was given and what would be expected;
+     *     file, line and heading are put in front
      */
-    public void doubt(String heading, Judgement judgement, String message) {
-      addDoubt(judgement, line, heading, message);
+    public void doubt(String heading, Judgement judgement, Note what) {
+      addDoubt(judgement, line, heading, what);
     }
   }
 }

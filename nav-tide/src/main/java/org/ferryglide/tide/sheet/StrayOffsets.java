@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import org.ferryglide.nav.note.Note;
 
 /**
  * Whether the offsets from UTC of a sheet's rows can be those of one clock.
@@ -96,10 +97,14 @@ public final class StrayOffsets {
         .doubt(
             "time",
             TideJudgements.OFFSET_NEAR_END,
-            "the offset from UTC changes here from "
-                + times.get(changed - 1).getOffset()
-                + " to "
-                + times.get(changed).getOffset()
-                + ", which is right only if the clocks are changed on that day.");
+            Note.information(
+                    "doubt.offset",
+                    "the offset from UTC changes here from "
+                        + times.get(changed - 1).getOffset()
+                        + " to "
+                        + times.get(changed).getOffset()
+                        + ", which is right only if the clocks are changed on that day.")
+                .with("before", times.get(changed - 1).getOffset().toString())
+                .with("after", times.get(changed).getOffset().toString()));
   }
 }

@@ -1,5 +1,6 @@
 package org.ferryglide.tide.sheet;
 
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.reading.Judgement;
 
@@ -13,7 +14,7 @@ import org.ferryglide.nav.reading.Judgement;
  *
  * <pre>{@code
  * if (Plausibility.heightIsFar(heights, i)) {
- *   row.doubt("height_m", TideJudgements.HEIGHT_FAR, "is far from the waters beside it");
+ *   row.doubt("height_m", TideJudgements.HEIGHT_FAR, Note.information("doubt.height", "…"));
  * }
  * List<Note> doubts = sheet.doubts();
  * }</pre>
@@ -145,5 +146,37 @@ public final class TideJudgements {
           "degrees",
           "common practice, no source");
 
+  private static final Note COMPARE =
+      Note.information("doubt.compare-table", "Compare the official table.");
+
   private TideJudgements() {}
+
+  /**
+   * A doubt made of parts with codes of their own, so that a translation finds each of them.
+   *
+   * @param judgement why
+   * @param place where it is, without a full stop
+   * @param what one sentence: what was given and what would be expected
+   * @return the judgement's note with the parts {@code place}, {@code what} and {@code check}
+   */
+  public static Note note(Judgement judgement, Note place, Note what) {
+    return note(judgement, place, what, COMPARE);
+  }
+
+  /**
+   * The same with something else to compare than the official table.
+   *
+   * @param judgement why
+   * @param place where it is, without a full stop
+   * @param what one sentence: what was given and what would be expected
+   * @param check one sentence: what to compare
+   * @return the judgement's note with its parts
+   */
+  public static Note note(Judgement judgement, Note place, Note what, Note check) {
+    return judgement
+        .note(place.text() + ": " + what.text() + " " + check.text())
+        .with("place", place)
+        .with("what", what)
+        .with("check", check);
+  }
 }

@@ -15,6 +15,7 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.Window;
 import org.ferryglide.tide.sheet.Sheet;
 import org.ferryglide.tide.stream.CurrentEvent.Kind;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A published current table: for one position, times of slack and times and rates of maximum
@@ -84,16 +85,13 @@ public final class CurrentTable implements Serializable {
     CurrentEvent[] inTurn = events.toArray(new CurrentEvent[0]);
     List<Note> notes = new ArrayList<>(before);
     for (StreamTableDoubts.Doubt doubt : CurrentTableDoubts.of(inTurn)) {
-      String where = station + (doubt.row() < 0 ? "" : ", " + inTurn[doubt.row()].time());
-      boolean lined = doubt.row() >= 0 && doubt.row() < lines.size();
-      String file = lined ? source + ", line " + lines.get(doubt.row()) + ", " : "";
-      Note note =
-          doubt
-              .judgement()
-              .note(file + where + ": " + doubt.text() + " Compare the official table.")
-              .with("station", station);
-      notes.add(
-          lined ? note.with("file", source).with("line", lines.get(doubt.row()).toString()) : note);
+      int row = doubt.row();
+      @Nullable Integer line = row >= 0 && row < lines.size() ? lines.get(row) : null;
+      Note place =
+          row < 0
+              ? StreamTableDoubts.place(station, "", "", source, line)
+              : StreamTableDoubts.place(station, "at", inTurn[row].time().toString(), source, line);
+      notes.add(doubt.note(place));
     }
     return new CurrentTable(station, position, inTurn, notes);
   }

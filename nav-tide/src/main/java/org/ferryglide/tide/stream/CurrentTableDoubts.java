@@ -30,9 +30,7 @@ final class CurrentTableDoubts {
     }
     if (maxima.size() >= FEWEST_MAXIMA
         && Plausibility.neverTurns(sets(events, maxima), knots(events, maxima))) {
-      doubts.add(
-          new Doubt(
-              -1, TideJudgements.NEVER_TURNS, "the ebb sets as the flood does in all lines."));
+      doubts.add(StreamTableDoubts.neverTurns());
     }
     return doubts;
   }
@@ -43,13 +41,7 @@ final class CurrentTableDoubts {
     for (int i = 0; i < knots.length; i++) {
       int event = ofKind.get(i);
       if (Plausibility.maximumIsFar(knots, i)) {
-        doubts.add(
-            new Doubt(
-                event,
-                TideJudgements.RATE_FAR,
-                "the rate of "
-                    + StreamTableDoubts.kn(knots[i])
-                    + " is far above the others near it."));
+        doubts.add(new Doubt(event, TideJudgements.RATE_FAR, StreamTableDoubts.rateFar(knots[i])));
       }
       if (knots[i] > TideJudgements.RATE_BEYOND_KNOWN.threshold()) {
         doubts.add(StreamTableDoubts.beyondKnown(event, knots[i]));
@@ -59,9 +51,7 @@ final class CurrentTableDoubts {
             new Doubt(
                 event,
                 TideJudgements.SET_TURNED_FOR_AN_HOUR,
-                "the set of "
-                    + events[event].set().threeDigits()
-                    + " is turned round from those of its kind before and after."));
+                StreamTableDoubts.setTurned(events[event].set())));
       }
     }
   }

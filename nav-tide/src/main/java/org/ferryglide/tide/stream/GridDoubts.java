@@ -33,28 +33,20 @@ final class GridDoubts {
     for (int t = 0; t < times.length; t++) {
       if (knots[t] > TideJudgements.RATE_BEYOND_KNOWN.threshold()) {
         StreamTableDoubts.Doubt doubt = StreamTableDoubts.beyondKnown(t, knots[t]);
-        rows.apply(t).doubt("time", doubt.judgement(), doubt.text());
+        rows.apply(t).doubt("time", doubt.judgement(), doubt.what());
       }
       if (!isByTheHour(times, t)) {
         continue; // between longer steps a stream may well come and go
       }
       if (Plausibility.rateIsFar(knots, t)) {
-        rows.apply(t)
-            .doubt(
-                "time",
-                TideJudgements.RATE_FAR,
-                "the rate of "
-                    + StreamTableDoubts.kn(knots[t])
-                    + " is far above those of the cell before and after.");
+        rows.apply(t).doubt("time", TideJudgements.RATE_FAR, StreamTableDoubts.rateFar(knots[t]));
       }
       if (Plausibility.setIsTurnedForAnHour(sets, knots, t)) {
         rows.apply(t)
             .doubt(
                 "time",
                 TideJudgements.SET_TURNED_FOR_AN_HOUR,
-                "the set of "
-                    + TrueBearing.ofDegrees(sets[t]).threeDigits()
-                    + " is turned round from those of the cell before and after.");
+                StreamTableDoubts.setTurned(TrueBearing.ofDegrees(sets[t])));
       }
     }
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.sheet.TideJudgements;
 
 /**
  * What a pilot book says of the stream at a place: when it turns about high water at a port, where
@@ -26,6 +27,9 @@ import org.ferryglide.tide.height.TideTable;
  * }</pre>
  */
 public final class PilotRemarks implements Serializable {
+  private static final Note COMPARE =
+      Note.information("doubt.compare-pilot", "Compare the pilot book.");
+
   private static final long serialVersionUID = 1L;
 
   private final String station;
@@ -86,13 +90,12 @@ public final class PilotRemarks implements Serializable {
     }
     List<Note> notes = new ArrayList<>();
     for (StreamTableDoubts.Doubt doubt : StreamTableDoubts.ofPilot(sorted)) {
-      String where =
-          station + (doubt.row() < 0 ? "" : ", turn at " + sorted.get(doubt.row()).afterWater());
-      notes.add(
-          doubt
-              .judgement()
-              .note(where + ": " + doubt.text() + " Compare the pilot book.")
-              .with("station", station));
+      Note place =
+          doubt.row() < 0
+              ? StreamTableDoubts.place(station, "", "", "", null)
+              : StreamTableDoubts.place(
+                  station, "turn at", sorted.get(doubt.row()).afterWater().toString(), "", null);
+      notes.add(TideJudgements.note(doubt.judgement(), place, doubt.what(), COMPARE));
     }
     return new PilotRemarks(
         station,

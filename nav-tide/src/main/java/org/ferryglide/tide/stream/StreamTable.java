@@ -14,6 +14,7 @@ import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.sheet.Sheet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A printed hourly stream table: for one position, set and rates hour by hour about the high (or
@@ -94,20 +95,13 @@ public final class StreamTable implements Serializable {
     List<StreamTableDoubts.Doubt> doubts = new ArrayList<>(StreamTableDoubts.of(sorted));
     doubts.addAll(StreamTableDoubts.ofRanges(standardPort));
     for (StreamTableDoubts.Doubt doubt : doubts) {
-      StreamHour row = sorted.get(Math.max(0, doubt.row()));
-      String where = station;
-      if (doubt.row() >= 0) {
-        where += ", hour " + StreamHour.label(row.hour(), standardPort.mark());
-      }
-      Integer line = lineOfHour.get(row.hour());
-      String file = line == null ? "" : source + ", line " + line + ", ";
-      Note note =
-          doubt
-              .judgement()
-              .note(file + where + ": " + doubt.text() + " Compare the official table.")
-              .with("station", station);
-      notes.add(
-          line == null ? note : note.with("file", source).with("line", Integer.toString(line)));
+      int hour = sorted.get(Math.max(0, doubt.row())).hour();
+      @Nullable Integer line = lineOfHour.get(hour);
+      Note place =
+          doubt.row() < 0
+              ? StreamTableDoubts.place(station, "", "", source, line)
+              : StreamTableDoubts.place(station, "hour", Integer.toString(hour), source, line);
+      notes.add(doubt.note(place));
     }
     return new StreamTable(
         station,

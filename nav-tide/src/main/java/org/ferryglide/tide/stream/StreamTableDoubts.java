@@ -2,10 +2,13 @@ package org.ferryglide.tide.stream;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.reading.Judgement;
 import org.ferryglide.tide.sheet.Plausibility;
 import org.ferryglide.tide.sheet.TideJudgements;
+import org.jspecify.annotations.Nullable;
 
 /** What looks wrong in the rows of an hourly stream table. */
 final class StreamTableDoubts {
@@ -15,9 +18,14 @@ final class StreamTableDoubts {
    *
    * @param row index of the row; -1 for the table as a whole
    * @param judgement why
-   * @param text one sentence
+   * @param what one sentence
    */
-  record Doubt(int row, Judgement judgement, String text) {}
+  record Doubt(int row, Judgement judgement, Note what) {
+    /** With where it stands in front. */
+    Note note(Note place) {
+      return TideJudgements.note(judgement, place, what);
+    }
+  }
 
   private StreamTableDoubts() {}
 
@@ -33,36 +41,28 @@ final class StreamTableDoubts {
           new Doubt(
               -1,
               TideJudgements.RATES_SWAPPED,
-              "in most rows the neap rate is above the spring rate, as if the two columns were"
-                  + " exchanged."));
+              Note.information(
+                  "doubt.rates-swapped",
+                  "in most rows the neap rate is above the spring rate, as if the two columns were"
+                      + " exchanged.")));
     }
     boolean wholeTide = rows.size() >= StreamTable.COMPLETE_ROWS;
     if (wholeTide && Plausibility.neverTurns(sets, spring)) {
-      doubts.add(
-          new Doubt(-1, TideJudgements.NEVER_TURNS, "the ebb sets as the flood does in all rows."));
+      doubts.add(neverTurns());
     }
     for (int i = 0; i < spring.length; i++) {
       if (!swapped && neap[i] > spring[i]) {
         doubts.add(neapAboveSpring(i, neap[i], spring[i]));
       }
       if (Plausibility.rateIsFar(spring, i) || Plausibility.rateIsFar(neap, i)) {
-        doubts.add(
-            new Doubt(
-                i,
-                TideJudgements.RATE_FAR,
-                "the rate of " + kn(spring[i]) + " is far above the hours beside it."));
+        doubts.add(new Doubt(i, TideJudgements.RATE_FAR, rateFar(spring[i])));
       }
       if (Math.max(spring[i], neap[i]) > TideJudgements.RATE_BEYOND_KNOWN.threshold()) {
         doubts.add(beyondKnown(i, Math.max(spring[i], neap[i])));
       }
       if (Plausibility.setIsTurnedForAnHour(sets, spring, i)) {
         doubts.add(
-            new Doubt(
-                i,
-                TideJudgements.SET_TURNED_FOR_AN_HOUR,
-                "the set of "
-                    + rows.get(i).set().threeDigits()
-                    + " is turned round from the hours before and after."));
+            new Doubt(i, TideJudgements.SET_TURNED_FOR_AN_HOUR, setTurned(rows.get(i).set())));
       }
     }
     return doubts;
@@ -75,11 +75,15 @@ final class StreamTableDoubts {
             new Doubt(
                 -1,
                 TideJudgements.NEAP_RANGE_SMALL,
-                "the neap range of "
-                    + port.neapRangeMetres()
-                    + " m is very small beside the spring range of "
-                    + port.springRangeMetres()
-                    + " m."))
+                Note.information(
+                        "doubt.neap-range",
+                        "the neap range of "
+                            + port.neapRangeMetres()
+                            + " m is very small beside the spring range of "
+                            + port.springRangeMetres()
+                            + " m.")
+                    .with("neapRange", Double.toString(port.neapRangeMetres()))
+                    .with("springRange", Double.toString(port.springRangeMetres()))))
         : List.of();
   }
 
@@ -90,7 +94,11 @@ final class StreamTableDoubts {
     List<Doubt> doubts = new ArrayList<>();
     if (Plausibility.neverTurns(sets, spring)) {
       doubts.add(
-          new Doubt(-1, TideJudgements.NEVER_TURNS, "the streams of all turns set the same way."));
+          new Doubt(
+              -1,
+              TideJudgements.NEVER_TURNS,
+              Note.information(
+                  "doubt.turns-one-way", "the streams of all turns set the same way.")));
     }
     for (int i = 0; i < spring.length; i++) {
       double neap = turns.get(i).neapRate().map(Speed::knots).orElse(0.0);
@@ -108,14 +116,66 @@ final class StreamTableDoubts {
     return new Doubt(
         row,
         TideJudgements.NEAP_ABOVE_SPRING,
-        "the neap rate of " + kn(neap) + " is above the spring rate of " + kn(spring) + ".");
+        Note.information(
+                "doubt.neap-above-spring",
+                "the neap rate of "
+                    + rate(neap)
+                    + " kn is above the spring rate of "
+                    + rate(spring)
+                    + " kn.")
+            .with("neapRate", rate(neap))
+            .with("springRate", rate(spring)));
+  }
+
+  /**
+   * Where a doubt stands.
+   *
+   * @param kind what names the row, {@code hour}, {@code at} or {@code turn at}; empty for the
+   *     whole table
+   * @param row the row's hour or time
+   * @param line of the file; null where the table was read from none
+   */
+  static Note place(String station, String kind, String row, String file, @Nullable Integer line) {
+    String rowWords = kind.isEmpty() ? "" : ", " + kind + " " + row;
+    String code = "doubt.station" + (kind.isEmpty() ? "" : "-" + kind.replace(' ', '-'));
+    Note place =
+        line == null
+            ? Note.information(code, station + rowWords)
+            : Note.information(code + "-line", file + ", line " + line + ", " + station + rowWords)
+                .with("file", file)
+                .with("line", line.toString());
+    place = place.with("station", station);
+    return kind.isEmpty() ? place : place.with("row", row);
+  }
+
+  static Doubt neverTurns() {
+    return new Doubt(
+        -1,
+        TideJudgements.NEVER_TURNS,
+        Note.information("doubt.never-turns", "the ebb sets as the flood does throughout."));
+  }
+
+  static Note rateFar(double knots) {
+    return Note.information(
+            "doubt.rate", "the rate of " + rate(knots) + " kn is far above those beside it.")
+        .with("rate", rate(knots));
+  }
+
+  static Note setTurned(TrueBearing set) {
+    return Note.information(
+            "doubt.set",
+            "the set of " + set.threeDigits() + " is turned round from those before and after it.")
+        .with("set", set.threeDigits());
   }
 
   static Doubt beyondKnown(int row, double knots) {
     return new Doubt(
         row,
         TideJudgements.RATE_BEYOND_KNOWN,
-        "a rate of " + kn(knots) + " is faster than nearly all streams known.");
+        Note.information(
+                "doubt.fastest",
+                "a rate of " + rate(knots) + " kn is faster than nearly all streams known.")
+            .with("rate", rate(knots)));
   }
 
   /** Whether the rates stand in each other's places. */
@@ -126,7 +186,8 @@ final class StreamTableDoubts {
         > TideJudgements.RATES_SWAPPED.threshold();
   }
 
-  static String kn(double knots) {
-    return Math.rint(knots * 100.0) / 100.0 + " kn";
+  /** In knots, to a hundredth. */
+  private static String rate(double knots) {
+    return Double.toString(Math.rint(knots * 100.0) / 100.0);
   }
 }

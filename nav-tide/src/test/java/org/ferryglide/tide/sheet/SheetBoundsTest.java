@@ -169,11 +169,15 @@ class SheetBoundsTest {
         () -> Sheet.read(folder.resolve("none.csv"), REQUIRED, List.of()));
   }
 
+  private static Note what(String text) {
+    return Note.information("doubt.test", text);
+  }
+
   @Test
   void aDoubtNamesItsPlaceItsThresholdAndWhereThatIsFrom() throws IOException {
     Sheet sheet = read("name,height_m\nA,1\nB,99\n");
-    sheet.rows().get(1).doubt("height_m", TideJudgements.HEIGHT_FAR, "99 m is far.");
-    sheet.doubt(TideJudgements.RATES_SWAPPED, "rates look swapped.");
+    sheet.rows().get(1).doubt("height_m", TideJudgements.HEIGHT_FAR, what("99 m is far."));
+    sheet.doubt(TideJudgements.RATES_SWAPPED, what("rates look swapped."));
     Note note = sheet.doubts().get(0);
     assertEquals("tide.doubt.height", note.code());
     assertEquals(Severity.CAUTION, note.severity());
@@ -192,10 +196,12 @@ class SheetBoundsTest {
   void ofManyDoubtsOfAKindTenAreTold() throws IOException {
     Sheet sheet = read("name,height_m\n" + "A,1\n".repeat(25));
     for (Sheet.Row row : sheet.rows()) {
-      row.doubt("height_m", TideJudgements.HEIGHT_FAR, "is far.");
+      row.doubt("height_m", TideJudgements.HEIGHT_FAR, what("is far."));
     }
     List<Note> doubts = sheet.doubts();
     assertEquals(11, doubts.size());
-    assertEquals("rocks.csv: 15 more rows look wrong like these.", doubts.get(10).text());
+    assertEquals(
+        "rocks.csv: 15 more rows look wrong like these. Compare the official table.",
+        doubts.get(10).text());
   }
 }
