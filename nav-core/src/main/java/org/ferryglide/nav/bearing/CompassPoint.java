@@ -114,6 +114,12 @@ public enum CompassPoint {
         .replace("-", "");
   }
 
+  /** The name in words, as {@link #pointName}. */
+  @Override
+  public String toString() {
+    return pointName;
+  }
+
   /**
    * Reads a point by its name or its abbreviation, in letters of either case, with or without
    * spaces and hyphens: {@code southwest by west}, {@code South West}, {@code SWbW}, {@code SW by

@@ -101,6 +101,6 @@ public record Deviation(double degreesEast) implements Serializable {
   /** Degrees with the letter, without loss: {@code 4.25°W}. */
   @Override
   public String toString() {
-    return NorthAngleText.degrees(degreesEast);
+    return NorthAngleText.text(degreesEast);
   }
 }

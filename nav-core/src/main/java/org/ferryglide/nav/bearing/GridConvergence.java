@@ -71,7 +71,7 @@ public record GridConvergence(double degreesEast, String grid) implements Serial
   /** The angle, its letter and the grid, without loss: {@code 0.8°E[UTM 30N]}. */
   @Override
   public String toString() {
-    return NorthAngleText.degrees(degreesEast) + "[" + grid + "]";
+    return NorthAngleText.text(degreesEast) + "[" + grid + "]";
   }
 
   /**

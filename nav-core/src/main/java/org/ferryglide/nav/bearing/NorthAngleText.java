@@ -5,6 +5,9 @@ import org.ferryglide.nav.reading.AngleReader;
 
 /** How variation, deviation and convergence are written and read. */
 final class NorthAngleText {
+  /** Degrees of a text no longer than this need no minutes. */
+  private static final int SHORT = 8;
+
   private NorthAngleText() {}
 
   static double parse(String text, String name) {
@@ -29,8 +32,22 @@ final class NorthAngleText {
     return sign < 0 ? -degrees : degrees;
   }
 
-  static String degrees(double degreesEast) {
-    return Math.abs(degreesEast) + "°" + letter(degreesEast);
+  /** Degrees without loss, or degrees and minutes where they say the same in a shorter text. */
+  static String text(double degreesEast) {
+    double size = Math.abs(degreesEast);
+    String degrees = size + "°";
+    if (degrees.length() > SHORT) {
+      long whole = (long) size;
+      double minutes = Math.rint((size - whole) * 600.0) / 10.0;
+      if (minutes < 60.0 && whole + minutes / 60.0 == size) { // as AngleReader adds them
+        degrees = whole + "°" + (minutes < 10.0 ? "0" : "") + withoutZero(minutes) + "'";
+      }
+    }
+    return degrees + letter(degreesEast);
+  }
+
+  private static String withoutZero(double minutes) {
+    return minutes == Math.rint(minutes) ? Long.toString((long) minutes) : Double.toString(minutes);
   }
 
   static String degreesAndMinutes(double degreesEast) {

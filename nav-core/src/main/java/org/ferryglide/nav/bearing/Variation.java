@@ -98,9 +98,12 @@ public record Variation(double degreesEast) implements Serializable {
     return NorthAngleText.degreesAndMinutes(degreesEast);
   }
 
-  /** Degrees with the letter, without loss: {@code 4.25°W}. */
+  /**
+   * Degrees with the letter, or degrees and minutes where they are shorter, without loss: {@code
+   * 4.25°W}, {@code 4°10'W}.
+   */
   @Override
   public String toString() {
-    return NorthAngleText.degrees(degreesEast);
+    return NorthAngleText.text(degreesEast);
   }
 }

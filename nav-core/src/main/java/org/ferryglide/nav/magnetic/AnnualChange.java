@@ -75,9 +75,14 @@ public record AnnualChange(double minutesEast) implements Serializable {
     return minutes == 0 ? "nil" : minutes + "'" + (minutesEast > 0 ? "E" : "W");
   }
 
-  /** Minutes and letter, without loss: {@code 8.0'E}, or {@code nil}. */
+  /** Minutes and letter, without loss: {@code 8'E}, {@code 7.5'W}, or {@code nil}. */
   @Override
   public String toString() {
-    return minutesEast == 0.0 ? "nil" : Math.abs(minutesEast) + "'" + (minutesEast > 0 ? "E" : "W");
+    if (minutesEast == 0.0) {
+      return "nil";
+    }
+    double size = Math.abs(minutesEast);
+    String minutes = size == Math.rint(size) ? Long.toString((long) size) : Double.toString(size);
+    return minutes + "'" + (minutesEast > 0 ? "E" : "W");
   }
 }

@@ -220,7 +220,7 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
     return variation.degreesAndMinutes() + " " + year + " (" + annualChange.printed() + ")";
   }
 
-  /** Variation, year and change without loss: {@code 4.25°W 2019 (8.0'E)}. */
+  /** Variation, year and change without loss: {@code 4.25°W 2019 (8'E)}. */
   @Override
   public String toString() {
     return variation + " " + year + " (" + annualChange + ")";

@@ -40,8 +40,11 @@ final class MeasureText {
     return shown.toPlainString();
   }
 
-  /** The decimal of fewest digits that gives a value back, or of all digits if none does. */
+  /** The decimal of fewest digits that gives a value back; empty if none does. */
   static String fewestDigits(double approximately, double value, DoubleUnaryOperator toValue) {
+    if (Double.isInfinite(approximately)) { // the largest doubles are too large for smaller units
+      return "";
+    }
     for (int digits = 1; digits <= MOST_DIGITS; digits++) {
       double rounded =
           new BigDecimal(approximately)
@@ -68,7 +71,7 @@ final class MeasureText {
     return miles.isEmpty() || miles.length() + 3 >= plain.length() ? plain : miles + " NM";
   }
 
-  /** Knots, unless metres a second are shorter. */
+  /** Knots, unless metres a second or kilometres an hour are shorter. */
   static String speed(double metresPerSecond) {
     String knots =
         fewestDigits(
@@ -76,7 +79,14 @@ final class MeasureText {
             metresPerSecond,
             x -> x * Speed.METRES_PER_SECOND_PER_KNOT);
     String plain = metresPerSecond + " m/s";
-    return knots.isEmpty() || knots.length() + 3 > plain.length() ? plain : knots + " kn";
+    String shorter = knots.isEmpty() || knots.length() + 3 > plain.length() ? plain : knots + " kn";
+    if (shorter.length() <= SHORT) {
+      return shorter;
+    }
+    String kilometres = fewestDigits(metresPerSecond * 3.6, metresPerSecond, x -> x / 3.6);
+    return kilometres.isEmpty() || kilometres.length() + 5 >= shorter.length()
+        ? shorter
+        : kilometres + " km/h";
   }
 
   /** Set and rate to a thousandth where they give the very parts, else the parts. */

@@ -187,7 +187,8 @@ public record Speed(double metresPerSecond) implements Comparable<Speed>, Serial
   }
 
   /**
-   * Knots without loss, or metres a second where they are shorter: {@code 3.5 kn}, {@code 1.8 m/s}.
+   * Knots without loss, or metres a second or kilometres an hour where they are shorter: {@code 3.5
+   * kn}, {@code 1.8 m/s}.
    */
   @Override
   public String toString() {

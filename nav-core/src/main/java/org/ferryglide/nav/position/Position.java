@@ -116,12 +116,12 @@ public record Position(double latitudeDegrees, double longitudeDegrees) implemen
     return Iso6709.text(this, form, decimals);
   }
 
-  /** Decimal degrees with hemisphere letters, without loss: {@code 50.105°N 5.535°W}. */
+  /**
+   * Decimal degrees with hemisphere letters, or minutes or seconds where they are shorter, without
+   * loss: {@code 50.105°N 5.535°W}, {@code 50°06.1'N 005°32.2'W}.
+   */
   @Override
   public String toString() {
-    return Math.abs(latitudeDegrees)
-        + (latitudeDegrees < 0.0 ? "°S " : "°N ")
-        + Math.abs(longitudeDegrees)
-        + (longitudeDegrees < 0.0 ? "°W" : "°E");
+    return PositionText.withoutLoss(this);
   }
 }

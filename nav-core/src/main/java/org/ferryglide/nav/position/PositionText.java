@@ -11,6 +11,12 @@ final class PositionText {
   private static final Pattern SECONDS_BY_LETTER =
       Pattern.compile("[dD°] ?[0-9]{1,2} ?[mM] ?[0-9]{1,2}(?:\\.[0-9]{0,20})? ?(s) ?[NnSsEeWw]");
 
+  /** Decimal degrees of a text no longer than this need no other form. */
+  private static final int SHORT = 20;
+
+  /** Charts and pilots give no more decimals of a minute or a second. */
+  private static final int MOST_CHART_DECIMALS = 3;
+
   private PositionText() {}
 
   static String text(Position position, AngleForm form, int decimals) {
@@ -20,6 +26,31 @@ final class PositionText {
         + (latitude.negative() ? "S " : "N ")
         + longitude.join(form, 3, "°", "'", "\"")
         + (longitude.negative() ? "W" : "E");
+  }
+
+  /** Decimal degrees, unless a form of charts says the same in a shorter text. */
+  static String withoutLoss(Position position) {
+    String degrees = degrees(position);
+    if (degrees.length() <= SHORT) {
+      return degrees;
+    }
+    for (AngleForm form :
+        new AngleForm[] {AngleForm.DEGREES_MINUTES, AngleForm.DEGREES_MINUTES_SECONDS}) {
+      for (int decimals = 0; decimals <= MOST_CHART_DECIMALS; decimals++) {
+        String charted = text(position, form, decimals);
+        if (charted.length() < degrees.length() && parse(charted).equals(position)) {
+          return charted;
+        }
+      }
+    }
+    return degrees;
+  }
+
+  private static String degrees(Position position) {
+    return Math.abs(position.latitudeDegrees())
+        + (position.latitudeDegrees() < 0.0 ? "°S " : "°N ")
+        + Math.abs(position.longitudeDegrees())
+        + (position.longitudeDegrees() < 0.0 ? "°W" : "°E");
   }
 
   static Position parse(String text) {
