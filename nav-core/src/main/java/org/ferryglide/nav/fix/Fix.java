@@ -203,7 +203,7 @@ public final class Fix implements Serializable {
    * What one line was off by at the fix.
    *
    * <pre>{@code
-   * Residual worst = fix.residuals().get(0);
+   * Fix.Residual worst = fix.residuals().get(0);
    * worst.metres(); // how far the line passes from the fix
    * worst.standardDeviations(); // 3.2: suspicious
    * }</pre>

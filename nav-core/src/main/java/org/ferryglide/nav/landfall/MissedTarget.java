@@ -21,7 +21,8 @@ import org.ferryglide.nav.position.Position;
  * <pre>{@code
  * MissedTarget missed =
  *     MissedTarget.of(leg, acrossStandardDeviation, sight, Distance.ofNauticalMiles(3))
- *         .caughtBy(List.of(mainland, tenMetreContour));
+ *         .caughtBy("mainland", coastline)
+ *         .caughtBy("10 m contour", contour);
  * missed.catches().get(0).name(); // mainland
  * missed.uncaught(Side.LEFT); // 0.04: the side to stay off, so aim right
  * missed.aimedOff(aim.offset()).uncaught(Side.LEFT); // less

@@ -7,7 +7,7 @@ package org.ferryglide.nav.note;
  * try {
  *   Position.parse(typed);
  * } catch (TextFormatException e) {
- *   field.markAt(e.index());
+ *   String marked = typed.substring(0, e.index()) + "»" + typed.substring(e.index());
  * }
  * }</pre>
  */

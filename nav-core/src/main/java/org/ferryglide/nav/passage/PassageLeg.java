@@ -11,7 +11,7 @@ import org.ferryglide.nav.geodesy.RhumbLeg;
  *
  * <pre>{@code
  * for (PassageLeg leg : passage.legs()) {
- *   System.out.println(leg.from().name() + " to " + leg.to().name() + " " + leg.leg().course());
+ *   System.out.println(leg.from().name() + " to " + leg.to().name() + " " + leg.leg().length());
  * }
  * }</pre>
  */

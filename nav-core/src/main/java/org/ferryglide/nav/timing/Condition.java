@@ -33,7 +33,7 @@ import org.ferryglide.nav.water.Window;
  * Condition daylight =
  *     Condition.during("daylight", List.of(TimeSpan.of(sunrise, sunset)), Duration.ofHours(1));
  * Condition bar = Condition.depthAtLeast("the bar", 2, level, depth, 1.0, 0.5);
- * Condition short = Condition.of("length", "hours", 6, 8, p -> p.duration().toMinutes() / 60.0);
+ * Condition shortEnough = Condition.of("length", "hours", 6, 8, p -> p.duration().toMinutes() / 60.0);
  * }</pre>
  */
 public interface Condition {

@@ -14,7 +14,7 @@ import org.ferryglide.nav.steer.SteeredRoute;
  *
  * <pre>{@code
  * Departing way = Departing.along(solver, route);
- * Departing withAStop = departure -> planWithLunchAshore(departure);
+ * Departing afterLunch = departure -> solver.solve(route, departure.plus(lunch));
  * }</pre>
  */
 @FunctionalInterface

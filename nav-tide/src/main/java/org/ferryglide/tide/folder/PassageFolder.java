@@ -102,7 +102,8 @@ public final class PassageFolder implements Serializable {
    * A named place on the passage.
    *
    * <pre>{@code
-   * WayPoint point = new WayPoint("Hesk Point", Position.parse("46°11.8'N 026°17.6'W"));
+   * PassageFolder.WayPoint point =
+   *     new PassageFolder.WayPoint("Hesk Point", Position.parse("46°11.8'N 026°17.6'W"));
    * }</pre>
    *
    * @param name what the paddler calls it

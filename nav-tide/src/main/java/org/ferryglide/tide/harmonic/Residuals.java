@@ -8,7 +8,7 @@ import java.util.Objects;
  * What an analysis left over: observed less fitted.
  *
  * <pre>{@code
- * double surge = fit.residuals().largest(); // look at the record around fit.residuals().largestAt()
+ * double surge = residuals.largest(); // look at the record around residuals.largestAt()
  * }</pre>
  *
  * @param count how many values were fitted

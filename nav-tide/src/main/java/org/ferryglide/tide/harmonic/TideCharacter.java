@@ -133,7 +133,7 @@ public final class TideCharacter implements Serializable {
    * no source).
    *
    * <pre>{@code
-   * if (character.kind() == TideCharacter.Kind.DIURNAL) { useTheTableOnly(); }
+   * boolean tablesOnly = character.kind() == TideCharacter.Kind.DIURNAL;
    * }</pre>
    */
   public enum Kind {

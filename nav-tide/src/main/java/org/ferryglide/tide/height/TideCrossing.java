@@ -8,7 +8,7 @@ import java.util.Objects;
  * A time at which the tide passes a level.
  *
  * <pre>{@code
- * for (TideCrossing crossing : curve.timesAt(2.0, from, to)) {
+ * for (TideCrossing crossing : search.crossings().items()) {
  *   System.out.println((crossing.rising() ? "covers " : "uncovers ") + crossing.time());
  * }
  * }</pre>
