@@ -22,6 +22,9 @@ public final class Reach {
   /** How far the first area goes, as a share of how far still water carries; and how much wider. */
   private static final double FIRST = 1.6;
 
+  /** The front is followed for so much longer, since squares that it half fills cannot be read. */
+  private static final double BEYOND = 1.15;
+
   private static final double WIDER = 1.6;
   private static final int MOST_WIDENINGS = 3;
 
@@ -72,7 +75,7 @@ public final class Reach {
       double longitude,
       double arrival,
       double within) {
-    return spread(motion, waters, latitude, longitude, arrival - within, within, true);
+    return spread(motion, waters, latitude, longitude, arrival - BEYOND * within, within, true);
   }
 
   private static Reach spread(
@@ -97,8 +100,9 @@ public final class Reach {
       SearchGrid grid = new SearchGrid(plane, 1, ASIDE, ASIDE);
       Moves moves = new Moves(grid, MOVE_SQUARES);
       NodeSpeeds nodes = new NodeSpeeds(motion, speeds, grid, moves, departure, between);
-      Front front = new Front(nodes, motion, waters, departure, backward ? within : Double.NaN);
-      front.spread(within, false);
+      double longest = BEYOND * within;
+      Front front = new Front(nodes, motion, waters, departure, backward ? longest : Double.NaN);
+      front.spread(longest, false);
       if (i == MOST_WIDENINGS || !touchesRim(grid, front, within)) {
         return new Reach(grid, front);
       }
@@ -108,7 +112,7 @@ public final class Reach {
 
   private static boolean touchesRim(SearchGrid grid, Front front, double within) {
     for (int node = 0; node < grid.nodes(); node++) {
-      if (grid.fromRim(node) == 0 && front.firstReached(node) <= within) {
+      if (grid.fromRim(node) <= 1 && front.firstReached(node) <= within) {
         return true;
       }
     }

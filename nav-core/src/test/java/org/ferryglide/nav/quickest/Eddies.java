@@ -16,7 +16,11 @@ final class Eddies {
   private final double[] y;
   private final double[] radius;
   private final double[] spin;
-  private final double[] phase;
+
+  /** Cosine and sine of the phase of the tide. */
+  private final double[] cosine;
+
+  private final double[] sine;
 
   /** Radians of the tide for a unit of time; 0 for eddies that stand still in time. */
   final double tide;
@@ -28,7 +32,8 @@ final class Eddies {
     y = new double[count];
     radius = new double[count];
     spin = new double[count];
-    phase = new double[count];
+    cosine = new double[count];
+    sine = new double[count];
   }
 
   /** One eddy that stands still. */
@@ -60,7 +65,9 @@ final class Eddies {
       eddies.radius[i] = size * (0.6 + 1.2 * random.nextDouble());
       double speed = weakest + (strongest - weakest) * random.nextDouble();
       eddies.spin[i] = random.nextBoolean() ? speed : -speed;
-      eddies.phase[i] = 2.0 * Math.PI * random.nextDouble();
+      double phase = 2.0 * Math.PI * random.nextDouble();
+      eddies.cosine[i] = Math.cos(phase);
+      eddies.sine[i] = Math.sin(phase);
     }
     return eddies;
   }
@@ -69,6 +76,8 @@ final class Eddies {
   void at(double px, double py, double t, double[] out) {
     double east = 0.0;
     double north = 0.0;
+    double tideCosine = tide == 0.0 ? 1.0 : Math.cos(tide * t);
+    double tideSine = tide == 0.0 ? 0.0 : Math.sin(tide * t);
     for (int i = 0; i < count; i++) {
       double dx = (px - x[i]) / radius[i];
       double dy = (py - y[i]) / radius[i];
@@ -78,7 +87,7 @@ final class Eddies {
       }
       double s = spin[i] * Math.exp(0.5 - 0.5 * square);
       if (tide != 0.0) {
-        s *= Math.cos(tide * t + phase[i]);
+        s *= cosine[i] * tideCosine - sine[i] * tideSine; // the cosine of the sum
       }
       east -= s * dy;
       north += s * dx;

@@ -8,7 +8,9 @@ import java.util.PriorityQueue;
 /**
  * Rough polygons for {@link ManyStarts} to begin from: the earliest arrivals over a plain grid by
  * Dijkstra's method, and again with the surroundings of every way found so far made slow, so that
- * ways elsewhere come out too. It shares nothing with the library.
+ * ways elsewhere come out too. Where the stream outruns the craft at some time, so that it cannot
+ * wait, arrivals are kept by place and by steps of time: an earlier one may be worse than a later.
+ * It shares nothing with the library.
  */
 final class GridStarts {
   private static final double SPACING = 0.2;
@@ -17,29 +19,90 @@ final class GridStarts {
   private static final double NEAR = 0.7;
   private static final double SLOWED = 1.25;
 
-  /** Steps of a knight and of a king. */
-  private static final int[][] STEPS = {
-    {1, 0}, {0, 1}, {-1, 0}, {0, -1}, {1, 1}, {1, -1}, {-1, 1}, {-1, -1},
-    {2, 1}, {2, -1}, {-2, 1}, {-2, -1}, {1, 2}, {1, -2}, {-1, 2}, {-1, -2}
-  };
+  /** Steps of time in which a turning stream is looked at. */
+  private static final double TIME_STEP = 0.4;
 
-  /** When the end of a straight track is reached. */
-  interface Track {
-    double arrival(double x0, double y0, double x1, double y1, double started);
+  private static final int TIME_STEPS = 64;
+  private static final double LEAST_SPEED = 0.05;
+  private static final double HOLDS = 0.95;
+
+  private static final float UNASKED = 0.0f;
+  private static final float NONE = -1.0f;
+
+  /** Where each step goes: columns and rows without a common divisor. */
+  private static final int[][] STEPS = steps(3);
+
+  private static final double[] LENGTH = new double[STEPS.length];
+  private static final double[] EAST = new double[STEPS.length];
+  private static final double[] NORTH = new double[STEPS.length];
+
+  static {
+    for (int i = 0; i < STEPS.length; i++) {
+      LENGTH[i] = SPACING * Math.hypot(STEPS[i][0], STEPS[i][1]);
+      EAST[i] = SPACING * STEPS[i][0] / LENGTH[i];
+      NORTH[i] = SPACING * STEPS[i][1] / LENGTH[i];
+    }
   }
 
-  private final Track track;
+  private final Eddies eddies;
+  private final ManyStarts.MadeGood madeGood;
   private final int along;
   private final int columns;
   private final int rows = 2 * ASIDE + 1;
   private final double[] slow;
 
-  GridStarts(Track track, double goalX) {
-    this.track = track;
+  /** Steps of time that differ. */
+  private final int times;
+
+  /** Streams at a step of time, by node; none before they are asked for. */
+  private final float[][] flows;
+
+  /** In a stream that stands still, the speeds made good by node and step over the grid. */
+  private final float[] speeds;
+
+  /**
+   * By node and step of time, how many steps the stream has outrun the craft until then: while it
+   * can hold its place the number stays, and the earliest arrival is the best.
+   */
+  private final byte[] outrun;
+
+  private final double[] flow = new double[2];
+
+  GridStarts(Eddies eddies, ManyStarts.MadeGood madeGood, double goalX) {
+    this.eddies = eddies;
+    this.madeGood = madeGood;
     along = (int) Math.round(goalX / SPACING);
     columns = along + 2 * BEYOND + 1;
     slow = new double[columns * rows];
     Arrays.fill(slow, 1.0);
+    times = eddies.tide == 0.0 ? 1 : TIME_STEPS;
+    flows = new float[times][];
+    speeds = new float[times == 1 ? columns * rows * STEPS.length : 0];
+    outrun = new byte[columns * rows * times];
+    for (int node = 0; node < columns * rows && times > 1; node++) {
+      byte steps = 0;
+      for (int i = 0; i < times; i++) {
+        eddies.at(x(node), y(node), (i + 0.5) * TIME_STEP, flow);
+        steps += Math.hypot(flow[0], flow[1]) > HOLDS ? 1 : 0;
+        outrun[node * times + i] = steps;
+      }
+    }
+  }
+
+  private static int[][] steps(int reach) {
+    List<int[]> steps = new ArrayList<>();
+    for (int c = -reach; c <= reach; c++) {
+      for (int r = -reach; r <= reach; r++) {
+        boolean prime = c != 0 || r != 0;
+        for (int d = 2; d <= reach; d++) {
+          prime &= c % d != 0 || r % d != 0;
+        }
+        if (prime) {
+          steps.add(new int[] {c, r});
+        }
+      }
+    }
+    return steps.toArray(new int[0][]);
   }
 
   private double x(int node) {
@@ -50,58 +113,115 @@ final class GridStarts {
     return (node % rows - ASIDE) * SPACING;
   }
 
-  /** So many ways, as polygons of so many sides. */
-  List<double[]> ways(int most, int sides) {
+  /** So many ways, as polygons; fewer if none leads to the goal. */
+  List<double[]> ways(int most) {
     List<double[]> ways = new ArrayList<>();
     for (int i = 0; i < most; i++) {
       List<Integer> nodes = earliest();
-      ways.add(polygon(nodes, sides));
+      if (nodes.isEmpty()) {
+        return ways;
+      }
+      ways.add(polygon(nodes));
       slowDown(nodes);
     }
     return ways;
   }
 
-  private record Label(int node, double time) {}
+  private int timeStep(double time) {
+    return Math.min(times - 1, (int) (time / TIME_STEP));
+  }
+
+  /** The speed made good at a node on a step over the grid; not above 0 if there is none. */
+  private double speed(int node, int step, double time) {
+    int index = node * STEPS.length + step;
+    if (times == 1 && speeds[index] != UNASKED) {
+      return speeds[index];
+    }
+    int at = timeStep(time);
+    if (flows[at] == null) {
+      flows[at] = new float[2 * columns * rows];
+      Arrays.fill(flows[at], Float.NaN);
+    }
+    float[] held = flows[at];
+    if (Float.isNaN(held[2 * node])) {
+      eddies.at(x(node), y(node), times == 1 ? 0.0 : (at + 0.5) * TIME_STEP, flow);
+      held[2 * node] = (float) flow[0];
+      held[2 * node + 1] = (float) flow[1];
+    }
+    double made = madeGood.speed(held[2 * node], held[2 * node + 1], EAST[step], NORTH[step]);
+    double speed = made > LEAST_SPEED ? made : NONE;
+    if (times == 1) {
+      speeds[index] = (float) speed;
+    }
+    return speed;
+  }
+
+  private record Label(int place, double time, int from) {}
 
   private List<Integer> earliest() {
     int start = BEYOND * rows + ASIDE;
     int goal = start + along * rows;
-    double[] reached = new double[columns * rows];
-    int[] from = new int[columns * rows];
+    double[] reached = new double[columns * rows * (times + 1)];
     Arrays.fill(reached, Double.POSITIVE_INFINITY);
-    reached[start] = 0.0;
+    List<Label> settled = new ArrayList<>();
     PriorityQueue<Label> queue = new PriorityQueue<>((a, b) -> Double.compare(a.time, b.time));
-    queue.add(new Label(start, 0.0));
+    reached[place(start, 0.0)] = 0.0;
+    queue.add(new Label(place(start, 0.0), 0.0, -1));
     while (!queue.isEmpty()) {
       Label label = queue.remove();
-      int node = label.node;
-      if (label.time > reached[node]) {
+      if (label.time > reached[label.place]) {
         continue;
       }
+      int node = label.place / (times + 1);
+      settled.add(label);
       if (node == goal) {
-        break;
+        return nodes(settled, label);
       }
-      for (int[] step : STEPS) {
-        int column = node / rows + step[0];
-        int row = node % rows + step[1];
-        if (column < 0 || column >= columns || row < 0 || row >= rows) {
-          continue;
-        }
-        int other = column * rows + row;
-        double time = track.arrival(x(node), y(node), x(other), y(other), label.time);
-        time = label.time + slow[other] * (time - label.time);
-        if (time < reached[other]) {
-          reached[other] = time;
-          from[other] = node;
-          queue.add(new Label(other, time));
-        }
+      spread(label, node, settled.size() - 1, reached, queue);
+    }
+    return List.of();
+  }
+
+  /** A node and, where nobody can wait, a step of time. */
+  private int place(int node, double time) {
+    return node * (times + 1) + outrun[node * times + timeStep(time)];
+  }
+
+  private void spread(
+      Label label, int node, int number, double[] reached, PriorityQueue<Label> queue) {
+    for (int k = 0; k < STEPS.length; k++) {
+      int column = node / rows + STEPS[k][0];
+      int row = node % rows + STEPS[k][1];
+      if (column < 0 || column >= columns || row < 0 || row >= rows) {
+        continue;
+      }
+      int other = column * rows + row;
+      double here = speed(node, k, label.time);
+      if (here < 0.0) {
+        continue;
+      }
+      double length = LENGTH[k];
+      double there = speed(other, k, label.time + length / here);
+      if (there < 0.0) {
+        continue;
+      }
+      double time = label.time + slow[other] * 0.5 * length * (1.0 / here + 1.0 / there);
+      int place = place(other, time);
+      if (time < reached[place]) {
+        reached[place] = time;
+        queue.add(new Label(place, time, number));
       }
     }
+  }
+
+  private List<Integer> nodes(List<Label> settled, Label last) {
     List<Integer> nodes = new ArrayList<>();
-    for (int node = goal; node != start; node = from[node]) {
-      nodes.add(0, node);
+    Label label = last;
+    nodes.add(label.place / (times + 1));
+    while (label.from >= 0) {
+      label = settled.get(label.from);
+      nodes.add(0, label.place / (times + 1));
     }
-    nodes.add(0, start);
     return nodes;
   }
 
@@ -124,32 +244,12 @@ final class GridStarts {
     }
   }
 
-  /** The way cut into sides of equal length. */
-  private double[] polygon(List<Integer> nodes, int sides) {
-    double length = 0.0;
-    for (int i = 1; i < nodes.size(); i++) {
-      length += side(nodes, i);
-    }
-    double[] polygon = new double[2 * (sides + 1)];
-    int at = 1;
-    double passed = 0.0;
-    for (int k = 0; k <= sides; k++) {
-      double wanted = length * k / sides;
-      while (at < nodes.size() - 1 && passed + side(nodes, at) < wanted) {
-        passed += side(nodes, at++);
-      }
-      double share = Math.min(1.0, (wanted - passed) / side(nodes, at));
-      int before = nodes.get(at - 1);
-      int after = nodes.get(at);
-      polygon[2 * k] = x(before) + share * (x(after) - x(before));
-      polygon[2 * k + 1] = y(before) + share * (y(after) - y(before));
+  private double[] polygon(List<Integer> nodes) {
+    double[] polygon = new double[2 * nodes.size()];
+    for (int i = 0; i < nodes.size(); i++) {
+      polygon[2 * i] = x(nodes.get(i));
+      polygon[2 * i + 1] = y(nodes.get(i));
     }
     return polygon;
-  }
-
-  private double side(List<Integer> nodes, int i) {
-    int a = nodes.get(i - 1);
-    int b = nodes.get(i);
-    return Math.hypot(x(b) - x(a), y(b) - y(a));
   }
 }

@@ -14,12 +14,24 @@ import java.util.Random;
 final class ManyStarts {
   private static final double NEVER = Double.POSITIVE_INFINITY;
 
-  private static final int GRID_WAYS = 4;
+  private static final int GRID_WAYS = 5;
+
+  /** Sides are timed in parts of this length at most. */
+  private static final double LONGEST_PART = 0.12;
+
+  /** Relaxation ends when a round gains less than this share of the time: roughly, and at last. */
+  private static final double ROUGH = 1e-4;
+
+  private static final double SETTLED = 1e-7;
+
+  /** Where Gauss's rule looks first, as a share of a part. */
+  private static final double FIRST = 0.5 - Math.sqrt(1.0 / 12.0);
 
   private final Eddies eddies;
   private final MadeGood madeGood;
   private final double goalX;
   private final double[] flow = new double[2];
+  private final TentRelaxation relaxation = new TentRelaxation(this::side);
   private boolean barred;
   private double fine;
 
@@ -42,7 +54,7 @@ final class ManyStarts {
     double[] best = best(random, starts, sides / 2);
     double half = strictTime(best);
     double[] finer = halved(best);
-    sweep(finer, 150, 0.005);
+    relaxation.relax(finer, 40, 0.005, SETTLED);
     fine = strictTime(finer);
     return fine - (half - fine) / 3.0;
   }
@@ -50,22 +62,28 @@ final class ManyStarts {
   private double[] best(Random random, int starts, int sides) {
     List<double[]> held = new ArrayList<>();
     double least = NEVER;
-    for (int i = 0; i < starts; i++) {
-      double[] path = start(random, i, 10);
-      sweep(path, 40, 0.4);
-      least = Math.min(least, time(path));
-      if (time(path) < 1.15 * least) {
-        path = halved(path);
-        sweep(path, 60, 0.15);
+    for (double[] way : new GridStarts(eddies, madeGood, goalX).ways(GRID_WAYS)) {
+      for (double stride : new double[] {0.02, 0.1}) {
+        double[] path = way.clone();
+        relaxation.relax(path, 30, stride, ROUGH);
+        least = Math.min(least, strictTime(path));
         held.add(path);
       }
     }
-    for (double[] path : new GridStarts(this::side, goalX).ways(GRID_WAYS, 40)) {
-      sweep(path, 60, 0.1);
-      held.add(path);
+    for (int i = 0; i < starts; i++) {
+      double[] path = start(random, i, 10);
+      relaxation.relax(path, 30, 0.4, ROUGH);
+      least = Math.min(least, strictTime(path));
+      if (time(path) < 1.15 * least) {
+        path = halved(path);
+        relaxation.relax(path, 20, 0.15, ROUGH);
+        held.add(path);
+      }
     }
     held.sort(Comparator.comparingDouble(path -> time(path)));
     double[] best = held.get(0);
+    double coarsest = least;
+    int enough = sides * 3 / 4;
     least = NEVER;
     List<Double> seen = new ArrayList<>();
     for (double[] coarse : held) {
@@ -74,20 +92,20 @@ final class ManyStarts {
       for (double other : seen) {
         again |= Math.abs(other - coarseTime) < 1e-4 * coarseTime;
       }
-      if (again || coarseTime > 1.06 * time(held.get(0)) || seen.size() >= 8) {
+      if (again || coarseTime > 1.06 * coarsest || seen.size() >= 8) {
         continue;
       }
       seen.add(coarseTime);
       double[] path = coarse;
       double stride = 0.08;
-      while (path.length / 2 - 1 < sides
+      while (path.length / 2 - 1 < enough
           && time(path) < (path.length < 200 ? 1.02 : 1.004) * least) {
         path = halved(path);
-        sweep(path, 100, stride);
+        relaxation.relax(path, 40, stride, path.length < 160 ? 1e-5 : SETTLED);
         stride *= 0.5;
       }
       double found = strictTime(path);
-      if (path.length / 2 - 1 == sides && found < least) {
+      if (path.length / 2 - 1 >= enough && found < least) {
         least = found;
         best = path;
       }
@@ -124,64 +142,6 @@ final class ManyStarts {
     return finer;
   }
 
-  /** Moves every corner up and down, and at first to and fro, by strides that adapt. */
-  private void sweep(double[] path, int sweeps, double firstStride) {
-    int corners = path.length / 2;
-    double[] strides = new double[path.length];
-    java.util.Arrays.fill(strides, firstStride);
-    double[] reached = new double[corners];
-    for (int sweep = 0; sweep < sweeps; sweep++) {
-      boolean any = false;
-      for (int i = 1; i < corners; i++) {
-        reached[i] = side(path, i - 1, reached[i - 1]);
-      }
-      for (int i = 1; i < corners - 1; i++) {
-        reached[i] = side(path, i - 1, reached[i - 1]);
-        for (int k = 0; k < 2; k++) {
-          int at = 2 * i + k;
-          double here = path[at];
-          double now = side(path, i, side(path, i - 1, reached[i - 1]));
-          double better = now;
-          double place = here;
-          double stride = strides[at];
-          path[at] = here + stride;
-          double up = side(path, i, side(path, i - 1, reached[i - 1]));
-          path[at] = here - stride;
-          double down = side(path, i, side(path, i - 1, reached[i - 1]));
-          if (up < better) {
-            better = up;
-            place = here + stride;
-          }
-          if (down < better) {
-            better = down;
-            place = here - stride;
-          }
-          double bend = up - 2.0 * now + down;
-          if (bend > 0.0) {
-            double top = here + 1.7 * 0.5 * stride * (down - up) / bend; // a little beyond
-            if (Math.abs(top - here) < 2.0 * stride) {
-              path[at] = top;
-              double there = side(path, i, side(path, i - 1, reached[i - 1]));
-              if (there < better) {
-                better = there;
-                place = top;
-              }
-            }
-          }
-          path[at] = place;
-          double moved = Math.abs(place - here);
-          strides[at] =
-              Math.max(1e-5, moved > 0.0 ? Math.min(firstStride, 1.5 * moved) : 0.4 * stride);
-          any |= strides[at] > 2e-5;
-        }
-        reached[i] = side(path, i - 1, reached[i - 1]);
-      }
-      if (!any) {
-        return;
-      }
-    }
-  }
-
   /** The current triangle of a craft of speed 1 in calm air. */
   static double calm(double east, double north, double c, double s) {
     double across = north * c - east * s;
@@ -208,39 +168,45 @@ final class ManyStarts {
     return side(path[at], path[at + 1], path[at + 2], path[at + 3], started);
   }
 
-  /** When the end of a side is reached, by the midpoint rule. */
+  /** When the end of a side is reached, by Gauss's rule of two points in each of its parts. */
   private double side(double x, double y, double toX, double toY, double started) {
     double dx = toX - x;
     double dy = toY - y;
-    double length = Math.hypot(dx, dy);
+    double length = Math.sqrt(dx * dx + dy * dy);
     if (length < 1e-12) {
       return started;
     }
     double c = dx / length;
     double s = dy / length;
-    int parts = Math.max(1, (int) Math.ceil(length / 0.12));
+    int parts = Math.max(1, (int) Math.ceil(length / LONGEST_PART));
+    double each = length / parts;
     double t = started;
+    double slow = 1.0;
+    if (eddies.tide != 0.0) {
+      slow = slowness(x + FIRST * each * c, y + FIRST * each * s, c, s, t + FIRST * each);
+    }
     for (int k = 0; k < parts; k++) {
-      double share = (k + 0.5) / parts;
-      double each = length / parts;
-      double guess = t;
-      double v = Double.NaN;
-      for (int twice = 0; twice < 2; twice++) {
-        eddies.at(x + share * dx, y + share * dy, guess, flow);
-        v = madeGood.speed(flow[0], flow[1], c, s);
-        guess = t + 0.5 * each / v;
-      }
-      if (v > 0.05) {
-        t += each / v;
-        continue;
-      }
-      // no way, or hardly one: very slow, the more so the more is lacking, so that it can be left
-      double across = flow[1] * c - flow[0] * s;
-      double lacking = v >= 0.0 ? 0.0 : Math.sqrt(Math.max(0.0, across * across - 1.0));
-      v = !Double.isNaN(v) ? v : flow[0] * c + flow[1] * s - lacking;
-      barred |= !(v > 1e-3);
-      t += each * (20.0 + 400.0 * Math.max(0.0, 0.05 - v));
+      double at = (k + FIRST) * each;
+      double first = slowness(x + at * c, y + at * s, c, s, t + FIRST * each * slow);
+      at = (k + 1.0 - FIRST) * each;
+      slow = slowness(x + at * c, y + at * s, c, s, t + (1.0 - FIRST) * each * first);
+      t += 0.5 * each * (first + slow);
     }
     return t;
+  }
+
+  /** Time for a unit of length on a course of a cosine and sine. */
+  private double slowness(double x, double y, double c, double s, double time) {
+    eddies.at(x, y, time, flow);
+    double v = madeGood.speed(flow[0], flow[1], c, s);
+    if (v > 0.05) {
+      return 1.0 / v;
+    }
+    // no way, or hardly one: very slow, the more so the more is lacking, so that it can be left
+    double across = flow[1] * c - flow[0] * s;
+    double lacking = v >= 0.0 ? 0.0 : Math.sqrt(Math.max(0.0, across * across - 1.0));
+    v = !Double.isNaN(v) ? v : flow[0] * c + flow[1] * s - lacking;
+    barred |= !(v > 1e-3);
+    return 20.0 + 400.0 * Math.max(0.0, 0.05 - v);
   }
 }

@@ -48,19 +48,24 @@ record WindyCraft(Eddies eddies, double windEast, double windNorth) implements C
     double along = east * c + north * s;
     double across = north * c - east * s; // to the left
     double off = 0.0; // of the bow, to the left of the course
+    double before = Double.NaN;
+    double gapBefore = Double.NaN;
     for (int i = 0; i < 60; i++) {
       double hc = c * Math.cos(off) - s * Math.sin(off);
       double hs = s * Math.cos(off) + c * Math.sin(off);
       double speed = speed(wx * hc + wy * hs);
       double lee = leeway(wx * hs - wy * hc); // to starboard
-      double next = Math.asin(-across / speed) + lee;
-      if (Double.isNaN(next)) {
+      double gap = Math.asin(-across / speed) + lee - off;
+      if (Double.isNaN(gap)) {
         return Double.NaN;
       }
-      if (Math.abs(next - off) < 1e-7) {
-        return along + speed * Math.cos(next - lee);
+      if (Math.abs(gap) < 1e-7) {
+        return along + speed * Math.cos(off + gap - lee);
       }
-      off = next;
+      double slope = (gap - gapBefore) / (off - before);
+      before = off;
+      gapBefore = gap;
+      off -= slope < -0.3 && slope > -3.0 ? gap / slope : -gap; // by the secant, where it is good
     }
     return Double.NaN;
   }
