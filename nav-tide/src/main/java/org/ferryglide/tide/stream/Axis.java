@@ -51,9 +51,19 @@ final class Axis implements Serializable {
     if (pieces == 0 || !(t >= breaks[0] && t <= breaks[pieces])) { // written so that NaN fails
       return -1;
     }
-    int k = buckets[(int) ((t - breaks[0]) * bucketsPerUnit)];
-    while (k + 1 < pieces && breaks[k + 1] <= t) {
-      k++;
+    int bucket = (int) ((t - breaks[0]) * bucketsPerUnit);
+    int k = buckets[bucket];
+    if (k + 1 < pieces && breaks[k + 1] <= t) {
+      // a bucket may hold nearly all pieces, where the rest of the axis is one long gap
+      int beyond = bucket + 2 < buckets.length ? buckets[bucket + 2] + 1 : pieces;
+      while (beyond - k > 1) {
+        int middle = (k + beyond) >>> 1;
+        if (breaks[middle] <= t) {
+          k = middle;
+        } else {
+          beyond = middle;
+        }
+      }
     }
     return k;
   }
