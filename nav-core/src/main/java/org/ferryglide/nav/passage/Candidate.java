@@ -6,6 +6,8 @@ import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.timing.Condition;
+import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
 import org.jspecify.annotations.Nullable;
@@ -53,6 +55,7 @@ final class Candidate {
   private final int[] lastLooks;
   private final WorkRoom room;
   private @Nullable Outcome<SteeredRoute, NotPossible> slower;
+  private @Nullable Candidate slowest;
   private double @Nullable [] slowerTimes;
   private int @Nullable [] strongest;
   private boolean covariancesKnown;
@@ -110,11 +113,23 @@ final class Candidate {
     move();
   }
 
-  /** For a passage at the slower speed already: nothing slower is to be solved. */
-  static Candidate ofTheSlowest(Passage slow, SteeredRoute route) {
-    Candidate candidate = new Candidate(slow, route);
-    candidate.slower = Outcome.ofSolved(route);
-    return candidate;
+  /**
+   * The looks along the route of {@link #slower}, for checks of the slower party: nothing slower
+   * still is to be solved.
+   */
+  Candidate slowest(Passage slow, SteeredRoute route) {
+    Candidate known = slowest;
+    if (known == null) {
+      known = new Candidate(slow, route);
+      known.slower = Outcome.ofSolved(route);
+      slowest = known;
+    }
+    return known;
+  }
+
+  /** What a condition says of this candidate. */
+  Verdict against(Condition condition) {
+    return condition instanceof PassageCheck own ? own.check(this) : condition.check(route);
   }
 
   /** A plan to be drawn, with the looks of its draws. */

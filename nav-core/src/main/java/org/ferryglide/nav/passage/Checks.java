@@ -111,10 +111,7 @@ final class Checks {
   List<Verdict> check(Candidate candidate) {
     List<Verdict> verdicts = new ArrayList<>(conditions.size());
     for (Condition condition : conditions) {
-      verdicts.add(
-          condition instanceof PassageCheck own
-              ? own.check(candidate)
-              : condition.check(candidate.route));
+      verdicts.add(candidate.against(condition));
     }
     return verdicts;
   }

@@ -7,6 +7,7 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Verdict;
+import org.jspecify.annotations.Nullable;
 
 /** A condition that needs more than a steered route: it looks at the passage along the way. */
 abstract class PassageCheck implements Condition {
@@ -46,6 +47,14 @@ abstract class PassageCheck implements Condition {
 
   /** The same with what was looked up already. */
   abstract Verdict check(Candidate candidate);
+
+  /**
+   * The same for a search of which only the least margin counts: null where the margin is no less
+   * than one found before. A check whose figure is costly overrides it.
+   */
+  @Nullable Verdict worseThan(Candidate candidate, double margin) {
+    return check(candidate);
+  }
 
   /** A verdict with the time and place of a look. */
   static Verdict at(Verdict verdict, Candidate candidate, int look) {

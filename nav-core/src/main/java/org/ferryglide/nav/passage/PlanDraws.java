@@ -111,9 +111,7 @@ final class PlanDraws {
     }
     Candidate candidate = Candidate.ofDraw(world, route, room, looks -> displace(looks, off));
     for (int i = 0; i < holds[number].length; i++) {
-      Condition condition = conditions.get(i);
-      Verdict verdict =
-          condition instanceof PassageCheck own ? own.check(candidate) : condition.check(route);
+      Verdict verdict = candidate.against(conditions.get(i));
       boolean unknown = verdict.answer() == Verdict.Answer.NOT_CHECKED;
       holds[number][i] = unknown ? Double.NaN : verdict.holds() ? 1.0 : 0.0;
     }

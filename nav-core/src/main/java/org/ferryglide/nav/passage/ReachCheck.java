@@ -1,15 +1,12 @@
 package org.ferryglide.nav.passage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import org.ferryglide.nav.basics.Seconds;
-import org.ferryglide.nav.geodesy.RhumbLeg;
-import org.ferryglide.nav.measure.Speed;
+import java.util.Objects;
 import org.ferryglide.nav.note.Note;
-import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.steer.Arrivals;
-import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.timing.Verdict;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How long the slower party needs to the nearest landing that it can use, ahead, astern or beside
@@ -19,9 +16,6 @@ import org.ferryglide.nav.timing.Verdict;
  */
 final class ReachCheck extends PassageCheck {
   private static final double LOOK_SECONDS = 600.0;
-
-  /** A party this near is there. */
-  private static final double THERE_METRES = 10.0;
 
   private final Passage slow;
   private final List<LandingCheck> landings = new ArrayList<>();
@@ -38,42 +32,40 @@ final class ReachCheck extends PassageCheck {
 
   @Override
   Verdict check(Candidate candidate) {
+    return Objects.requireNonNull(worseThan(candidate, Double.POSITIVE_INFINITY));
+  }
+
+  @Override
+  @Nullable Verdict worseThan(Candidate candidate, double margin) {
     if (landings.isEmpty()) {
       return Verdict.notChecked(about(), Findings.NO_LANDING);
     }
-    Arrivals arrivals = Arrivals.of(PassageSolver.solver(slow, LegOptions.usual()));
-    int drawnLeg = -1;
     double warning = passage().limits().warning(PassageLimits.TIME_TO_LANDING);
-    double worst = -1.0;
+    double stop = passage().limits().stop(PassageLimits.TIME_TO_LANDING);
+    boolean isOnlyWorse = margin < Double.POSITIVE_INFINITY;
+    // one that takes no longer has no less of a margin
+    double least = isOnlyWorse ? stop - margin * (stop - warning) : -1.0;
+    NearestLanding nearest = new NearestLanding(landings, candidate, slow);
+    int[] looks = looks(candidate);
+    boolean[] isBeyond = new boolean[looks.length];
+    double worst = Math.max(-1.0, least);
     int when = -1;
     int unknown = -1;
-    double since = Double.NaN;
-    double longest = 0.0;
-    double asked = Double.NEGATIVE_INFINITY;
-    for (int look = 0; look < candidate.size; look++) {
-      if (candidate.time[look] - asked < LOOK_SECONDS && look + 1 < candidate.size) {
-        continue;
-      }
-      asked = candidate.time[look];
-      if (candidate.isDraw() && candidate.leg[look] != drawnLeg) {
-        drawnLeg = candidate.leg[look];
-        arrivals = drawn(candidate.passage, drawnLeg);
-      }
-      double seconds = nearest(candidate, look, arrivals);
-      unknown = Double.isNaN(seconds) ? look : unknown;
-      if (seconds > worst) {
+    for (int i : farthestFirst(looks, nearest)) {
+      // a look that is neither the worst nor beyond the warning need not be known better
+      double seconds = nearest.seconds(looks[i], isOnlyWorse ? worst : Math.min(worst, warning));
+      unknown = Double.isNaN(seconds) ? Math.max(unknown, looks[i]) : unknown;
+      isBeyond[i] = seconds > warning;
+      if (seconds > worst || (seconds == worst && looks[i] < when)) {
         worst = seconds;
-        when = look;
-      }
-      if (seconds > warning) {
-        since = Double.isNaN(since) ? asked : since;
-        longest = Math.max(longest, asked - since);
-      } else {
-        since = Double.NaN;
+        when = looks[i];
       }
     }
-    if (unknown >= 0 && !(worst > passage().limits().stop(PassageLimits.TIME_TO_LANDING))) {
+    if (unknown >= 0 && !(when >= 0 && worst > stop)) {
       return at(Verdict.notChecked(about(), Findings.NO_LANDING_KNOWN), candidate, unknown);
+    }
+    if (when < 0) {
+      return null;
     }
     if (Double.isInfinite(worst)) {
       return at(
@@ -82,6 +74,7 @@ final class ReachCheck extends PassageCheck {
           candidate,
           when);
     }
+    double longest = longest(candidate, looks, isBeyond);
     long beyond = Math.round(longest / 60.0);
     Note about =
         longest > 0.0
@@ -91,51 +84,49 @@ final class ReachCheck extends PassageCheck {
             : about();
     return at(
         Verdict.of(
-            about,
-            worst / 60.0,
-            "minutes for the slower party",
-            warning / 60.0,
-            passage().limits().stop(PassageLimits.TIME_TO_LANDING) / 60.0),
+            about, worst / 60.0, "minutes for the slower party", warning / 60.0, stop / 60.0),
         candidate,
         when);
   }
 
-  /** For a draw: its party, as fast as on a leg, in its water and wind. */
-  private static Arrivals drawn(Passage world, int leg) {
-    LegOptions options = LegOptions.usual();
-    Speed speed = world.legs().get(leg).options().speed().orElse(null);
-    return Arrivals.of(
-        PassageSolver.solver(world, speed == null ? options : options.withSpeed(speed)));
-  }
-
-  /** Seconds to the nearest usable landing; infinite if there is none, NaN if that is not known. */
-  private double nearest(Candidate candidate, int look, Arrivals arrivals) {
-    Position here =
-        Position.ofDegrees(
-            candidate.latitude[look], Candidate.longitude(candidate.longitude[look]));
-    double time = candidate.time[look];
-    double best = Double.POSITIVE_INFINITY;
-    boolean unknown = false;
-    for (LandingCheck landing : landings) {
-      RhumbLeg leg = RhumbLeg.between(here, landing.place().position());
-      double arrival = time;
-      if (leg.length().metres() > THERE_METRES) {
-        arrival = arrivals.at(leg, time);
-        if (Double.isNaN(arrival)) { // only then its reason is worth working out
-          unknown |=
-              arrivals.steered(leg, time).why().map(NotPossible::isForWantOfData).orElse(false);
-        }
-      }
-      if (arrival - time < best) {
-        double ashore = arrival + Seconds.of(slow.party().landing());
-        Verdict usable =
-            candidate.isDraw()
-                ? landing.usable(candidate.passage, arrival, ashore)
-                : landing.usable(arrival, ashore);
-        unknown |= usable.answer() == Verdict.Answer.NOT_CHECKED;
-        best = usable.holds() ? arrival - time : best;
+  /** The looks every ten minutes, and the last. */
+  private static int[] looks(Candidate candidate) {
+    int[] looks = new int[candidate.size];
+    int count = 0;
+    double asked = Double.NEGATIVE_INFINITY;
+    for (int look = 0; look < candidate.size; look++) {
+      if (candidate.time[look] - asked >= LOOK_SECONDS || look + 1 == candidate.size) {
+        asked = candidate.time[look];
+        looks[count++] = look;
       }
     }
-    return Double.isInfinite(best) && unknown ? Double.NaN : best;
+    return Arrays.copyOf(looks, count);
+  }
+
+  /** Indices of the looks, those farthest from a landing first: one of them is likely the worst. */
+  private static int[] farthestFirst(int[] looks, NearestLanding nearest) {
+    double[] square = new double[looks.length];
+    int[] order = new int[looks.length];
+    for (int i = 0; i < looks.length; i++) {
+      square[i] = nearest.squareFrom(looks[i]);
+      int at = i;
+      for (; at > 0 && square[order[at - 1]] < square[i]; at--) {
+        order[at] = order[at - 1];
+      }
+      order[at] = i;
+    }
+    return order;
+  }
+
+  /** The longest time of looks in a row that lie beyond the warning, seconds. */
+  private static double longest(Candidate candidate, int[] looks, boolean[] isBeyond) {
+    double longest = 0.0;
+    double since = Double.NaN;
+    for (int i = 0; i < looks.length; i++) {
+      double time = candidate.time[looks[i]];
+      since = !isBeyond[i] ? Double.NaN : Double.isNaN(since) ? time : since;
+      longest = isBeyond[i] ? Math.max(longest, time - since) : longest;
+    }
+    return longest;
   }
 }

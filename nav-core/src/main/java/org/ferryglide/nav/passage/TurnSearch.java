@@ -12,6 +12,7 @@ import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.timing.Condition;
+import org.ferryglide.nav.timing.DepartureSearch;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
 import org.jspecify.annotations.Nullable;
@@ -99,7 +100,11 @@ final class TurnSearch {
 
   private Found<Window> windows(Passage part, Instant from) {
     Instant last = until.isBefore(from) ? from : until;
-    return WhenToGo.search(part, from, last, step).windows();
+    return DepartureSearch.of(PassageSolver.lean(part))
+        .withStep(step)
+        .withCondition(new InTurn(part))
+        .between(from, last)
+        .windows();
   }
 
   /** The spans between the windows, each with what fails a second after it begins. */

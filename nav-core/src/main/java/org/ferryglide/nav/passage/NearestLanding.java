@@ -1,0 +1,138 @@
+package org.ferryglide.nav.passage;
+
+import java.util.List;
+import org.ferryglide.nav.basics.Seconds;
+import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.Arrivals;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.timing.Verdict;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How long a party needs from the looks of one candidate to the landing that it can use first.
+ *
+ * <p>To solve the way to every landing from every look would cost more than all other checks
+ * together, so that landings are tried the nearest first, and only until one is near enough for
+ * what is asked.
+ */
+final class NearestLanding {
+  /** A party this near is there. */
+  private static final double THERE_METRES = 10.0;
+
+  private final List<LandingCheck> landings;
+  private final Candidate candidate;
+  private final Passage slow;
+  private final double ashoreSeconds;
+
+  /** By leg for a draw, whose party is another on each; otherwise one for all. */
+  private final @Nullable Arrivals[] arrivals;
+
+  /** Of the landings at the look asked for, in the order in which they are tried. */
+  private final int[] order;
+
+  private final double[] square;
+
+  /**
+   * For one candidate.
+   *
+   * @param landings at least one
+   * @param candidate whose looks are asked for
+   * @param slow the passage at the slower speed
+   */
+  NearestLanding(List<LandingCheck> landings, Candidate candidate, Passage slow) {
+    this.landings = landings;
+    this.candidate = candidate;
+    this.slow = slow;
+    ashoreSeconds = Seconds.of(slow.party().landing());
+    arrivals = new Arrivals[candidate.isDraw() ? candidate.route.legs().size() : 1];
+    order = new int[landings.size()];
+    square = new double[landings.size()];
+  }
+
+  /** The distance from a look to the nearest landing, usable or not, metres squared, roughly. */
+  double squareFrom(int look) {
+    sort(look);
+    return square[order[0]];
+  }
+
+  /**
+   * Seconds from a look to the first usable landing; infinite if there is none, NaN if that is not
+   * known. Where one is found within enough seconds, it may not be the first.
+   */
+  double seconds(int look, double enough) {
+    sort(look);
+    Position here =
+        Position.ofDegrees(
+            candidate.latitude[look], Candidate.longitude(candidate.longitude[look]));
+    double time = candidate.time[look];
+    double best = Double.POSITIVE_INFINITY;
+    boolean unknown = false;
+    for (int which : order) {
+      LandingCheck landing = landings.get(which);
+      RhumbLeg leg = RhumbLeg.between(here, landing.place().position());
+      double arrival = time;
+      if (leg.length().metres() > THERE_METRES) {
+        Arrivals solver = arrivals(candidate.leg[look]);
+        arrival = solver.at(leg, time);
+        if (Double.isNaN(arrival)) { // only then its reason is worth working out
+          unknown |=
+              solver.steered(leg, time).why().map(NotPossible::isForWantOfData).orElse(false);
+        }
+      }
+      if (arrival - time < best) {
+        Verdict usable =
+            candidate.isDraw()
+                ? landing.usable(candidate.passage, arrival, arrival + ashoreSeconds)
+                : landing.usable(arrival, arrival + ashoreSeconds);
+        unknown |= usable.answer() == Verdict.Answer.NOT_CHECKED;
+        best = usable.holds() ? arrival - time : best;
+        if (best <= enough) {
+          return best;
+        }
+      }
+    }
+    return Double.isInfinite(best) && unknown ? Double.NaN : best;
+  }
+
+  private void sort(int look) {
+    double latitude = candidate.latitude[look];
+    double north = PlaneMetres.north(latitude);
+    double east = PlaneMetres.east(latitude);
+    for (int i = 0; i < order.length; i++) {
+      Position place = landings.get(i).place().position();
+      double up = north * (place.latitudeDegrees() - latitude);
+      double right =
+          east * PlaneMetres.turned(place.longitudeDegrees() - candidate.longitude[look]);
+      square[i] = up * up + right * right;
+      int at = i;
+      for (; at > 0 && square[order[at - 1]] > square[i]; at--) {
+        order[at] = order[at - 1];
+      }
+      order[at] = i;
+    }
+  }
+
+  private Arrivals arrivals(int leg) {
+    int at = candidate.isDraw() ? leg : 0;
+    Arrivals known = arrivals[at];
+    if (known == null) {
+      known = candidate.isDraw() ? drawn(candidate.passage, leg) : usual();
+      arrivals[at] = known;
+    }
+    return known;
+  }
+
+  private Arrivals usual() {
+    return Arrivals.of(PassageSolver.solver(slow, LegOptions.usual()));
+  }
+
+  /** For a draw: its party, as fast as on a leg, in its water and wind. */
+  private static Arrivals drawn(Passage world, int leg) {
+    LegOptions options = LegOptions.usual();
+    Speed speed = world.legs().get(leg).options().speed().orElse(null);
+    return Arrivals.of(
+        PassageSolver.solver(world, speed == null ? options : options.withSpeed(speed)));
+  }
+}
