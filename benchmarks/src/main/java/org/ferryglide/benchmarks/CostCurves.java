@@ -16,11 +16,12 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 
 /**
- * Measures how costs grow and writes {@code curves.csv} and one SVG plot a curve.
+ * Measures how costs grow and writes {@code curves.csv}, which {@code CostPictures} of nav-examples
+ * draws.
  *
- * <p>{@code CostCurves FOLDER}: departures by legs, samples by constituents, looks at a stream by
- * stations, looks by points of the coast, comparisons of legs by cores. Times are those of {@link
- * BenchmarkTable}.
+ * <p>{@code CostCurves FOLDER [CURVE ...]}: departures by legs, samples by constituents, looks at a
+ * stream by stations, looks by points of the coast, comparisons of legs by cores. Times are those
+ * of {@link BenchmarkTable}.
  */
 public final class CostCurves {
   private CostCurves() {}
@@ -83,28 +84,29 @@ public final class CostCurves {
   /**
    * Measures and writes.
    *
-   * @param arguments the folder to write into
+   * @param arguments the folder to write into, and the names of the curves if not all are wanted
    * @throws IOException if a file cannot be written
    */
   public static void main(String[] arguments) throws IOException {
-    if (arguments.length != 1) {
-      System.err.println("CostCurves FOLDER");
+    if (arguments.length == 0) {
+      System.err.println("CostCurves FOLDER [CURVE ...]");
       System.exit(2);
     }
     Path folder = Files.createDirectories(Path.of(arguments[0]));
+    List<String> wanted = List.of(arguments).subList(1, arguments.length);
     StringBuilder csv = new StringBuilder("curve,series,of,axis,value,ns,ns_each\n");
     for (Curve curve : CURVES) {
-      CurvePlot plot = new CurvePlot(curve.axis(), "ns", curve.series());
+      if (!wanted.isEmpty() && !wanted.contains(curve.name())) {
+        continue;
+      }
       try {
         for (String[] row : measure(curve)) {
           csv.append(String.join(",", row)).append('\n');
-          plot.add(row[2], Double.parseDouble(row[4]), Double.parseDouble(row[5]));
         }
       } catch (RunnerException e) {
         System.err.println("A benchmark failed: " + e.getMessage());
         System.exit(1);
       }
-      Files.writeString(folder.resolve(curve.name() + ".svg"), plot.svg(), StandardCharsets.UTF_8);
     }
     Files.writeString(folder.resolve("curves.csv"), csv, StandardCharsets.UTF_8);
     System.out.print(csv);

@@ -9,7 +9,6 @@ import org.apache.spark.sql.Encoders;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.RowFactory;
 import org.apache.spark.sql.SparkSession;
-import org.apache.spark.sql.api.java.UDF4;
 import org.apache.spark.sql.functions;
 import org.apache.spark.sql.types.DataTypes;
 import org.apache.spark.sql.types.StructField;
@@ -17,7 +16,6 @@ import org.apache.spark.sql.types.StructType;
 import org.ferryglide.examples.study.DrawnLegs;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.LegComparisons;
-import org.ferryglide.nav.geodesy.RhumbLines;
 
 /**
  * The errors of legs as a job of Apache Spark: each leg is drawn and worked by its number alone,
@@ -36,27 +34,13 @@ public final class LegErrorJob {
               column("separation_m"),
               column("bearing_difference_deg")));
 
+  /** How many figures a row has after its number. */
+  static final int FIGURES = 7;
+
   private LegErrorJob() {}
 
   private static StructField column(String name) {
     return DataTypes.createStructField(name, DataTypes.DoubleType, false);
-  }
-
-  /**
-   * A session on this machine alone: no page to look at, nothing open to the outside.
-   *
-   * @param threads how many threads work
-   * @return the session
-   */
-  static SparkSession local(int threads) {
-    return SparkSession.builder()
-        .master("local[" + threads + "]")
-        .appName("errors of legs")
-        .config("spark.ui.enabled", "false")
-        .config("spark.driver.host", "127.0.0.1")
-        .config("spark.driver.bindAddress", "127.0.0.1")
-        .config("spark.sql.shuffle.partitions", "8")
-        .getOrCreate();
   }
 
   /**
@@ -77,8 +61,7 @@ public final class LegErrorJob {
   }
 
   private static Iterator<Row> work(DrawnLegs drawn, Iterator<Long> numbers) {
-    double[] leg = new double[DrawnLegs.WIDTH];
-    double[] out = new double[LegComparisons.WIDTH_WITH_SEPARATION];
+    double[] row = new double[FIGURES];
     return new Iterator<>() {
       @Override
       public boolean hasNext() {
@@ -88,58 +71,49 @@ public final class LegErrorJob {
       @Override
       public Row next() {
         long number = numbers.next();
-        drawn.draw(number, leg, 0);
-        LegComparisons.compareWithSeparation(
-            Ellipsoid.WGS84, leg[0], leg[1], leg[2], leg[3], out, 0);
-        return RowFactory.create(
-            number,
-            leg[0],
-            leg[1],
-            leg[2],
-            leg[3],
-            out[LegComparisons.EXCESS],
-            out[LegComparisons.SEPARATION],
-            out[LegComparisons.INITIAL_COURSE_DIFFERENCE]);
+        row(drawn, number, row);
+        return RowFactory.create(number, row[0], row[1], row[2], row[3], row[4], row[5], row[6]);
       }
     };
   }
 
-  /**
-   * Makes {@code rhumb_course_deg} and {@code rhumb_distance_m} known to SQL, each of lat1, lon1,
-   * lat2, lon2 in degrees. A null among them gives null.
-   *
-   * @param spark the session
-   */
-  static void register(SparkSession spark) {
-    spark.udf().register("rhumb_course_deg", rhumb(RhumbLines.COURSE), DataTypes.DoubleType);
-    spark.udf().register("rhumb_distance_m", rhumb(RhumbLines.LENGTH), DataTypes.DoubleType);
+  /** The figures of one leg after its number, as {@link #rows} has them. */
+  static double[] row(DrawnLegs drawn, long number, double[] row) {
+    double[] out = new double[LegComparisons.WIDTH_WITH_SEPARATION];
+    drawn.draw(number, row, 0);
+    LegComparisons.compareWithSeparation(Ellipsoid.WGS84, row[0], row[1], row[2], row[3], out, 0);
+    row[4] = out[LegComparisons.EXCESS];
+    row[5] = out[LegComparisons.SEPARATION];
+    row[6] = out[LegComparisons.INITIAL_COURSE_DIFFERENCE];
+    return row;
   }
 
-  private static UDF4<Double, Double, Double, Double, Double> rhumb(int figure) {
-    return (lat1, lon1, lat2, lon2) -> {
-      if (lat1 == null || lon1 == null || lat2 == null || lon2 == null) {
-        return null;
-      }
-      double[] out = new double[RhumbLines.WIDTH];
-      RhumbLines.inverse(lat1, lon1, lat2, lon2, out, 0);
-      return out[figure];
-    };
+  /** Prints how long something took. */
+  static void tell(String what, int threads, long begin) {
+    System.out.println(
+        what
+            + ", "
+            + threads
+            + " threads, "
+            + Math.round((System.nanoTime() - begin) / 1e8) / 10.0
+            + " s");
   }
 
   /**
    * Prints mean and greatest differences by latitude.
    *
-   * @param args number of legs (ten million by default), threads (2), seed (1)
+   * @param args number of legs (ten million by default), threads (2), seed (1), {@code check} to
+   *     hold every row against a single machine
    * @throws IOException if the session cannot be closed
    */
   public static void main(String[] args) throws IOException {
     long legs = args.length > 0 ? Long.parseLong(args[0]) : 10_000_000L;
     int threads = args.length > 1 ? Integer.parseInt(args[1]) : 2;
     long seed = args.length > 2 ? Long.parseLong(args[2]) : 1L;
-    long begin = System.nanoTime();
-    try (SparkSession spark = local(threads)) {
-      rows(spark, seed, legs, 4 * threads)
-          .groupBy(functions.expr("10 * floor(abs(lat1) / 10)").as("latitude_from_deg"))
+    try (SparkSession spark = Sessions.local("errors of legs", threads)) {
+      long begin = System.nanoTime();
+      Dataset<Row> rows = rows(spark, seed, legs, 4 * threads);
+      rows.groupBy(functions.expr("10 * floor(abs(lat1) / 10)").as("latitude_from_deg"))
           .agg(
               functions.count("number").as("legs"),
               functions.avg("excess_m"),
@@ -149,13 +123,13 @@ public final class LegErrorJob {
                   .as("max(separation_m)"))
           .orderBy("latitude_from_deg")
           .show(20, false);
+      tell(legs + " legs", threads, begin);
+      if (args.length > 3) {
+        DrawnLegs drawn = new DrawnLegs(seed);
+        double[] row = new double[FIGURES];
+        long differing = RowDigests.differing(rows, legs, number -> row(drawn, number, row));
+        System.out.println(differing + " thousands of rows differ from those of one machine");
+      }
     }
-    System.out.println(
-        legs
-            + " legs, "
-            + threads
-            + " threads, "
-            + (System.nanoTime() - begin) / 1_000_000_000L
-            + " s");
   }
 }

@@ -1,0 +1,104 @@
+package org.ferryglide.examples.study;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.ferryglide.examples.svg.Raster;
+import org.ferryglide.examples.svg.Svg;
+
+/**
+ * Draws how costs grow, from the {@code curves.csv} that the benchmarks' {@code CostCurves} writes:
+ * a picture for each curve, as SVG and PNG, beside it.
+ *
+ * <pre>{@code
+ * CostPictures.draw(Path.of("benchmarks/target/curves"));
+ * }</pre>
+ */
+public final class CostPictures {
+  private static final String HEADING = "curve,series,of,axis,value,ns,ns_each";
+  private static final double PIXELS_A_UNIT = 2.0;
+
+  private CostPictures() {}
+
+  /**
+   * Draws.
+   *
+   * @param arguments the folder that holds the file
+   * @throws IOException if a file cannot be read or written
+   */
+  public static void main(String[] arguments) throws IOException {
+    if (arguments.length != 1) {
+      System.err.println("CostPictures FOLDER");
+      System.exit(2);
+    }
+    draw(Path.of(arguments[0]));
+  }
+
+  /**
+   * Draws every curve of a folder's {@code curves.csv} into the folder.
+   *
+   * @param folder the folder
+   * @throws IOException if a file cannot be read or written
+   * @throws IllegalArgumentException if the file has another heading
+   */
+  public static void draw(Path folder) throws IOException {
+    List<String> lines = Files.readAllLines(folder.resolve("curves.csv"), StandardCharsets.UTF_8);
+    if (lines.isEmpty() || !lines.get(0).equals(HEADING)) {
+      throw new IllegalArgumentException("curves.csv must begin with " + HEADING);
+    }
+    Map<String, List<String[]>> curves = new LinkedHashMap<>();
+    for (String line : lines.subList(1, lines.size())) {
+      String[] row = line.split(",", -1);
+      curves.computeIfAbsent(row[0], name -> new ArrayList<>()).add(row);
+    }
+    for (Map.Entry<String, List<String[]>> curve : curves.entrySet()) {
+      Svg picture = picture(curve.getKey(), curve.getValue());
+      Files.writeString(
+          folder.resolve(picture.name() + ".svg"), picture.file(), StandardCharsets.UTF_8);
+      Files.write(folder.resolve(picture.name() + ".png"), Raster.png(picture, PIXELS_A_UNIT));
+    }
+  }
+
+  private static Svg picture(String name, List<String[]> rows) {
+    Map<String, List<double[]>> series = new LinkedHashMap<>();
+    double[] along = {Double.POSITIVE_INFINITY, 0.0};
+    double[] up = {Double.POSITIVE_INFINITY, 0.0};
+    for (String[] row : rows) {
+      double[] place = {Math.max(1.0, Double.parseDouble(row[4])), Double.parseDouble(row[5])};
+      series.computeIfAbsent(row[2] + " " + row[1], words -> new ArrayList<>()).add(place);
+      widen(along, place[0]);
+      widen(up, place[1]);
+    }
+    int first = (int) Math.floor(Math.log10(along[0]));
+    int last = Math.max(first + 1, (int) Math.ceil(Math.log10(along[1])));
+    double[] marks = new double[last - first + 1];
+    for (int i = 0; i < marks.length; i++) {
+      marks[i] = Math.pow(10.0, first + i);
+    }
+    int lowest = (int) Math.floor(Math.log10(up[0]));
+    String axis = rows.get(0)[3];
+    String title = "Cost by " + axis + " and " + rows.get(0)[1];
+    LogPlot plot =
+        new LogPlot(
+            name,
+            title + ", ns",
+            title + ", nanoseconds; the figures stand in curves.csv; 0 stands at 1.",
+            axis,
+            marks,
+            mark -> LogPlot.powerOfTen((int) Math.round(Math.log10(mark))),
+            lowest,
+            Math.max(lowest + 1, (int) Math.ceil(Math.log10(up[1]))));
+    series.forEach(plot::with);
+    return plot.drawn();
+  }
+
+  private static void widen(double[] range, double value) {
+    range[0] = Math.min(range[0], value);
+    range[1] = Math.max(range[1], value);
+  }
+}
