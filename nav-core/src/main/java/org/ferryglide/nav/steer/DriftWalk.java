@@ -19,14 +19,9 @@ final class DriftWalk extends Stepper {
   private static final double SHORTEST_STRIDE = 1.0;
 
   private final Motion motion;
-  private double startTime;
-  private double startLatitude;
-  private double startLongitude;
-  private double latitudeSpan;
-  private double longitudeSpan;
+  private Stretch stretch = new Stretch();
   private double targetEast;
   private double targetNorth;
-  private double length;
   private double sine;
   private double cosine;
   private double speed;
@@ -44,32 +39,19 @@ final class DriftWalk extends Stepper {
   }
 
   /** Walks until the meeting or the limit; what was found stands until the next walk. */
-  void walk(
-      double time,
-      double latitude,
-      double longitude,
-      double targetLatitude,
-      double targetLongitude,
-      double courseDegrees,
-      double length,
-      double limit) {
-    startTime = time;
-    startLatitude = latitude;
-    startLongitude = longitude;
-    latitudeSpan = targetLatitude - latitude;
-    longitudeSpan = targetLongitude - longitude;
-    this.length = length;
-    double course = Math.toRadians(courseDegrees);
+  void walk(Stretch stretch, double limit) {
+    this.stretch = stretch;
+    double course = Math.toRadians(stretch.courseDegrees);
     sine = Math.sin(course);
     cosine = Math.cos(course);
-    targetEast = length * sine;
-    targetNorth = length * cosine;
+    targetEast = stretch.length * sine;
+    targetNorth = stretch.length * cosine;
     speed = motion.calmWaterSpeed();
     meeting = Double.NaN;
-    headingDegrees = courseDegrees;
+    headingDegrees = stretch.courseDegrees;
     leastShort = Double.POSITIVE_INFINITY;
     leastShortTime = limit;
-    start(time, 0.0, 0.0);
+    start(stretch.startTime, 0.0, 0.0);
     known = runUntil(limit);
   }
 
@@ -125,11 +107,13 @@ final class DriftWalk extends Stepper {
   boolean rates(double time, double east, double north) {
     double part = 0.0;
     if (!motion.uniform) {
-      double along = speed * (time - startTime) + east * sine + north * cosine;
-      part = Math.min(1.0, Math.max(0.0, along / length));
+      double along = speed * (time - stretch.startTime) + east * sine + north * cosine;
+      part = Math.min(1.0, Math.max(0.0, along / stretch.length));
     }
     if (!motion.sample(
-        startLatitude + part * latitudeSpan, startLongitude + part * longitudeSpan, time)) {
+        stretch.startLatitude + part * (stretch.targetLatitude - stretch.startLatitude),
+        stretch.startLongitude + part * (stretch.targetLongitude - stretch.startLongitude),
+        time)) {
       return false;
     }
     rate0 = motion.streamEast;
@@ -174,7 +158,7 @@ final class DriftWalk extends Stepper {
         meet(before, now, fromTime, span, from0, from1, fromRate0, fromRate1);
         return true;
       }
-      double lacking = gap / (now - startTime);
+      double lacking = gap / (now - stretch.startTime);
       if (lacking < leastShort) {
         leastShort = lacking;
         leastShortTime = now;
@@ -200,7 +184,7 @@ final class DriftWalk extends Stepper {
       double now) {
     east = GroundTrack.cubic(part, span, from0, state0, fromRate0, rate0);
     north = GroundTrack.cubic(part, span, from1, state1, fromRate1, rate1);
-    return Earth.size(targetEast - east, targetNorth - north) - speed * (now - startTime);
+    return Earth.size(targetEast - east, targetNorth - north) - speed * (now - stretch.startTime);
   }
 
   private double gapAt(

@@ -16,11 +16,7 @@ final class NearMisses extends HeadingPath {
   private final double[] times = new double[16];
   private int count;
 
-  private double startTime;
-  private double targetLatitude;
-  private double targetLongitude;
-  private double metresPerLatitude;
-  private double metresPerLongitude;
+  private Stretch stretch = new Stretch();
   private double radiansApart;
 
   /** Distance squared at the last two looks, and their times. */
@@ -35,44 +31,35 @@ final class NearMisses extends HeadingPath {
   }
 
   /** The times at which it does, in order. */
-  double[] look(
-      double heading,
-      double time,
-      double latitude,
-      double longitude,
-      double toLatitude,
-      double toLongitude,
-      double radiansApart,
-      double limit) {
-    startTime = time;
-    targetLatitude = toLatitude;
-    targetLongitude = toLongitude;
+  double[] look(double heading, Stretch stretch, double radiansApart, double limit) {
+    this.stretch = stretch;
     this.radiansApart = radiansApart;
-    double sine = Earth.sine(toLatitude);
-    metresPerLatitude = Earth.metresPerLatitudeDegree(sine);
-    metresPerLongitude = Earth.metresPerLongitudeDegree(sine);
+    double time = stretch.startTime;
+    double latitude = stretch.startLatitude;
+    double longitude = stretch.startLongitude;
     count = 0;
     timeNow = time;
     timeBefore = time;
     distanceNow = square(latitude, longitude);
     distanceBefore = distanceNow;
     follow(heading, time, latitude, longitude, limit);
-    if (timeNow > startTime && distanceNow < distanceBefore) {
+    if (timeNow > stretch.startTime && distanceNow < distanceBefore) {
       keep(timeNow, distanceNow); // still closing when the time ran out
     }
     return Arrays.copyOf(times, count);
   }
 
   private double square(double latitude, double longitude) {
-    double north = (latitude - targetLatitude) * metresPerLatitude;
-    double east = (longitude - targetLongitude) * metresPerLongitude;
+    double north = stretch.northOfTarget(latitude);
+    double east = stretch.eastOfTarget(longitude);
     return north * north + east * east;
   }
 
   private void keep(double time, double square) {
     double reach =
         Math.max(
-            AT_TARGET_METRES, 3.0 * radiansApart * motion.calmWaterSpeed() * (time - startTime));
+            AT_TARGET_METRES,
+            3.0 * radiansApart * motion.calmWaterSpeed() * (time - stretch.startTime));
     if (square <= reach * reach && count < times.length) {
       times[count++] = time;
     }
@@ -90,7 +77,7 @@ final class NearMisses extends HeadingPath {
           square(
               GroundTrack.cubic(part, span, from0, state0, fromRate0, rate0),
               GroundTrack.cubic(part, span, from1, state1, fromRate1, rate1));
-      if (square > distanceNow && distanceNow <= distanceBefore && timeNow > startTime) {
+      if (square > distanceNow && distanceNow <= distanceBefore && timeNow > stretch.startTime) {
         // lowest point of the parabola through three looks
         double left = timeNow - timeBefore;
         double right = now - timeNow;

@@ -1,42 +1,29 @@
 package org.ferryglide.nav.steer;
 
 /**
- * Follows two numbers through time by the embedded Runge-Kutta pair of Dormand and Prince, order 5
- * with an error estimate of order 4, from break point to break point.
+ * Follows two numbers through time from break point to break point, in steps of {@link
+ * DormandPrince} as long as their error allows.
  *
  * <p>No stage is taken at a break point itself but a microsecond inside it, so that a table held in
  * hourly steps gives the step's own value up to its end. One object follows one craft and is not
  * shared between threads; nothing is allocated while it runs.
- *
- * <p>Coefficients: Dormand and Prince (1980), J. Comput. Appl. Math. 6, 19, RK5(4)7M, DOI
- * 10.1016/0771-050X(80)90013-3.
  */
-abstract class Stepper {
-  // The tableau: A for the stages, B for the step, E for the difference of the two orders. Stages
-  // two to four have fractions short enough to stand where they are used.
-  private static final double A51 = 19372.0 / 6561.0;
-  private static final double A52 = -25360.0 / 2187.0;
-  private static final double A53 = 64448.0 / 6561.0;
-  private static final double A54 = -212.0 / 729.0;
-  private static final double A61 = 9017.0 / 3168.0;
-  private static final double A62 = -355.0 / 33.0;
-  private static final double A63 = 46732.0 / 5247.0;
-  private static final double A64 = 49.0 / 176.0;
-  private static final double A65 = -5103.0 / 18656.0;
-  private static final double B1 = 35.0 / 384.0;
-  private static final double B3 = 500.0 / 1113.0;
-  private static final double B4 = 125.0 / 192.0;
-  private static final double B5 = -2187.0 / 6784.0;
-  private static final double B6 = 11.0 / 84.0;
-  private static final double E1 = 71.0 / 57600.0;
-  private static final double E3 = -71.0 / 16695.0;
-  private static final double E4 = 71.0 / 1920.0;
-  private static final double E5 = -17253.0 / 339200.0;
-  private static final double E6 = 22.0 / 525.0;
-  private static final double E7 = -1.0 / 40.0;
-
+abstract class Stepper extends DormandPrince {
   /** Error allowed for one step, metres. */
   private static final double STEP_ERROR_METRES = 1e-4;
+
+  // The error of order 4 goes with the fifth power of the step. The next step is aimed at less than
+  // the error allowed and changed with restraint, as is usual, so that few are tried in vain.
+  private static final double ERROR_POWER = -1.0 / 5.0;
+  private static final double RESTRAINT = 0.9;
+  private static final double MOST_SHORTENED = 0.1;
+  private static final double MOST_LENGTHENED = 5.0;
+
+  /** Steps grow where the error is below this share of that allowed. */
+  private static final double SMALL_ERROR = 0.2;
+
+  /** A smaller share than this lengthens a step no more. */
+  private static final double SMALLEST_ERROR = 1e-6;
 
   /** Where a field is not smooth steps stop shrinking here; at 5 m/s that is 10 mm, seconds. */
   private static final double SHORTEST_STEP = 2e-3;
@@ -50,10 +37,8 @@ abstract class Stepper {
   private static final int SHORT_STEPS = 100;
 
   private static final double SHORT_STEP = 1.0;
+  private static final double LONGER = 4.0;
   private static final double LONGEST_SHORTEST_STEP = 60.0;
-
-  private double shortestStep = SHORTEST_STEP;
-  private int shortSteps;
 
   /** How finely the moment is found at which a craft can go no further, seconds. */
   private static final double FAILURE_STEP = 0.25;
@@ -61,35 +46,21 @@ abstract class Stepper {
   /** How far inside a break point a stage is taken, seconds; a double of 2026 resolves 2e-7. */
   private static final double INSIDE_BREAK = 1e-6;
 
-  /** Now, and the state now. */
-  double time;
+  /** A rest shorter than this is taken together with the step before it, seconds. */
+  private static final double NO_TIME = 1e-6;
 
-  double state0;
-  double state1;
+  /** So much more than a whole number of steps is rounding. */
+  private static final double ROUNDING_OF_STEPS = 1e-9;
 
-  /** Rates of the two numbers, as {@link #rates} left them. */
-  double rate0;
+  /** How a stretch from one break point to the next ended. */
+  private enum End {
+    AT_BREAK,
+    STOPPED,
+    FAILED
+  }
 
-  double rate1;
-
-  /** Bounds of the times at which stages are taken. */
-  private double earliest;
-
-  private double latest;
-
-  /** Rates from which a step is tried. */
-  private double startRate0;
-
-  private double startRate1;
-
-  /** Where the step tried leads, and its error in units of the error allowed. */
-  private double next0;
-
-  private double next1;
-  private double error;
-
-  /** Rates at a time and state into {@link #rate0} and {@link #rate1}; false if there are none. */
-  abstract boolean rates(double time, double state0, double state1);
+  private double shortestStep = SHORTEST_STEP;
+  private int shortSteps;
 
   /** First break point strictly later, seconds. */
   abstract double nextBreakAfter(double time);
@@ -143,67 +114,72 @@ abstract class Stepper {
       if (!(end > time)) {
         return false; // NaN
       }
-      int ended = runTo(end);
-      if (ended != RUNNING) {
-        return ended == STOPPED;
+      End ended = runTo(end);
+      if (ended != End.AT_BREAK) {
+        return ended == End.STOPPED;
       }
     }
     return true;
   }
 
-  private static final int RUNNING = 0;
-  private static final int STOPPED = 1;
-  private static final int FAILED = 2;
-
-  private boolean at(double stage, double y0, double y1) {
-    double inside = stage < earliest ? earliest : stage > latest ? latest : stage;
-    return rates(inside, y0, y1);
-  }
-
   /** Steps up to a break point or the end, no further. */
-  private int runTo(double end) {
+  private End runTo(double end) {
     double start = time;
     double longest = longestStep(end - start);
-    int steps = (int) Math.ceil((end - start) / longest - 1e-9);
-    double h = (end - start) / Math.max(1, steps);
     double inside = Math.min(INSIDE_BREAK, 0.25 * (end - start));
     earliest = start + inside;
     latest = end - inside;
-    if (!at(time, state0, state1)) {
-      return FAILED;
+    if (!ratesAt(time, state0, state1)) {
+      return End.FAILED;
     }
     startRate0 = rate0;
     startRate1 = rate1;
     setOut();
+    double wanted = (end - start) / stepsOf(longest, end - start);
     while (time < end) {
-      boolean last = time + h >= end - 1e-6;
-      double step = last ? end - time : h;
-      if (!stages(step)) {
+      boolean last = time + wanted >= end - NO_TIME;
+      double step = last ? end - time : wanted;
+      if (!tryStep(step)) {
         if (step <= FAILURE_STEP) {
-          return FAILED;
+          return End.FAILED;
         }
-        h = step / 2.0;
+        wanted = step / 2.0;
         continue;
       }
+      double error = difference * metresPerUnit() / STEP_ERROR_METRES;
       if (error > 1.0 && step > shortestStep) {
-        h = Math.max(shortestStep, step * Math.max(0.1, 0.9 * Math.pow(error, -0.2)));
+        wanted = Math.max(shortestStep, shortened(step, error));
         continue;
       }
       if (step < SHORT_STEP || error > 1.0) {
         countShort();
       }
       if (Double.isNaN(error)) {
-        return FAILED;
+        return End.FAILED;
       }
       if (goOn(last ? end : time + step)) {
-        return STOPPED;
+        return End.STOPPED;
       }
-      if (error < 0.2 && h < longest) {
-        h = Math.min(longest, h * Math.min(5.0, 0.9 * Math.pow(Math.max(error, 1e-6), -0.2)));
+      if (error < SMALL_ERROR && wanted < longest) {
+        wanted = lengthened(wanted, error);
       }
-      h = Math.min(longest, Math.max(h, shortestStep));
+      wanted = Math.min(longest, Math.max(wanted, shortestStep));
     }
-    return RUNNING;
+    return End.AT_BREAK;
+  }
+
+  /** How many steps as long as allowed make a stretch. */
+  private static double stepsOf(double longest, double stretch) {
+    return Math.max(1.0, Math.ceil(stretch / longest - ROUNDING_OF_STEPS));
+  }
+
+  private static double shortened(double step, double error) {
+    return step * Math.max(MOST_SHORTENED, RESTRAINT * Math.pow(error, ERROR_POWER));
+  }
+
+  private static double lengthened(double step, double error) {
+    double factor = RESTRAINT * Math.pow(Math.max(error, SMALLEST_ERROR), ERROR_POWER);
+    return step * Math.min(MOST_LENGTHENED, factor);
   }
 
   /** Takes the step tried; true if {@link #stepped} stops it there. */
@@ -222,67 +198,10 @@ abstract class Stepper {
     return false;
   }
 
-  /**
-   * Tries a step of Dormand and Prince from {@link #startRate0} and {@link #startRate1}: where it
-   * leads, and its error in units of the error allowed. False where a stage has no rates.
-   */
-  private boolean stages(double step) {
-    double y0 = state0;
-    double y1 = state1;
-    double a0 = startRate0;
-    double a1 = startRate1;
-    if (!at(time + step / 5.0, y0 + step * (a0 / 5.0), y1 + step * (a1 / 5.0))) {
-      return false;
-    }
-    double b0 = rate0;
-    double b1 = rate1;
-    if (!at(
-        time + step * 0.3,
-        y0 + step * (3.0 / 40.0 * a0 + 9.0 / 40.0 * b0),
-        y1 + step * (3.0 / 40.0 * a1 + 9.0 / 40.0 * b1))) {
-      return false;
-    }
-    double c0 = rate0;
-    double c1 = rate1;
-    if (!at(
-        time + step * 0.8,
-        y0 + step * (44.0 / 45.0 * a0 - 56.0 / 15.0 * b0 + 32.0 / 9.0 * c0),
-        y1 + step * (44.0 / 45.0 * a1 - 56.0 / 15.0 * b1 + 32.0 / 9.0 * c1))) {
-      return false;
-    }
-    double d0 = rate0;
-    double d1 = rate1;
-    if (!at(
-        time + step * (8.0 / 9.0),
-        y0 + step * (A51 * a0 + A52 * b0 + A53 * c0 + A54 * d0),
-        y1 + step * (A51 * a1 + A52 * b1 + A53 * c1 + A54 * d1))) {
-      return false;
-    }
-    double e0 = rate0;
-    double e1 = rate1;
-    if (!at(
-        time + step,
-        y0 + step * (A61 * a0 + A62 * b0 + A63 * c0 + A64 * d0 + A65 * e0),
-        y1 + step * (A61 * a1 + A62 * b1 + A63 * c1 + A64 * d1 + A65 * e1))) {
-      return false;
-    }
-    double f0 = rate0;
-    double f1 = rate1;
-    next0 = y0 + step * (B1 * a0 + B3 * c0 + B4 * d0 + B5 * e0 + B6 * f0);
-    next1 = y1 + step * (B1 * a1 + B3 * c1 + B4 * d1 + B5 * e1 + B6 * f1);
-    if (!at(time + step, next0, next1)) {
-      return false;
-    }
-    double error0 = E1 * a0 + E3 * c0 + E4 * d0 + E5 * e0 + E6 * f0 + E7 * rate0;
-    double error1 = E1 * a1 + E3 * c1 + E4 * d1 + E5 * e1 + E6 * f1 + E7 * rate1;
-    error = step * metresPerUnit() * (Math.abs(error0) + Math.abs(error1)) / STEP_ERROR_METRES;
-    return true;
-  }
-
   private void countShort() {
     shortSteps++;
     if (shortSteps % SHORT_STEPS == 0) {
-      shortestStep = Math.min(LONGEST_SHORTEST_STEP, 4.0 * shortestStep);
+      shortestStep = Math.min(LONGEST_SHORTEST_STEP, LONGER * shortestStep);
     }
   }
 }
