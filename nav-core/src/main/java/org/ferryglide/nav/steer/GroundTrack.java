@@ -33,6 +33,9 @@ public final class GroundTrack implements Serializable {
 
   private static final int WIDTH = TrackRecorder.WIDTH;
 
+  /** Motions that differ by no more than this share are one but for rounding. */
+  private static final double SAME_MOTION = 1e-6;
+
   /** How finely a piece is searched for its greatest distance off a line. */
   private static final int PARTS = 8;
 
@@ -113,6 +116,18 @@ public final class GroundTrack implements Serializable {
       out[i] = cubic(part, span, from, to, fromRate, toRate);
       out[2 + i] = cubicRate(part, span, from, to, fromRate, toRate);
     }
+  }
+
+  /** Whether a piece begins at the motion with which the one before it ended. */
+  boolean goesOnAlike(int piece) {
+    if (piece == 0) {
+      return false;
+    }
+    int at = piece * WIDTH;
+    double change =
+        Math.abs(rows[at + 3] - rows[at - WIDTH + 5])
+            + Math.abs(rows[at + 4] - rows[at - WIDTH + 6]);
+    return change <= SAME_MOTION * (Math.abs(rows[at + 3]) + Math.abs(rows[at + 4]));
   }
 
   double latitudeOf(int point) {

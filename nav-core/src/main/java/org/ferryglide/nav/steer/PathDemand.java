@@ -86,7 +86,8 @@ record PathDemand(
         if (span > 0.0) {
           int looks =
               Math.min(MOST_LOOKS, Math.max(FEWEST_LOOKS, (int) Math.ceil(span / LOOK_SECONDS)));
-          for (int i = 0; i <= looks; i++) {
+          int first = track.goesOnAlike(piece) ? 1 : 0; // where the last look was
+          for (int i = first; i <= looks; i++) {
             look(piece, (double) i / looks, 1.0 / looks);
           }
         }
