@@ -56,6 +56,16 @@ public final class Findings {
     return word(verdict) + ": " + say(verdict);
   }
 
+  /**
+   * What the worst of several findings says of all.
+   *
+   * @param worst the worst of them
+   * @return how it was judged and what was found; where even that is within, that all checks hold
+   */
+  public String worst(Verdict worst) {
+    return worst.answer() == Verdict.Answer.WITHIN ? "all checks hold" : judged(worst);
+  }
+
   /** How it was judged, in a word. */
   static String word(Verdict verdict) {
     return switch (verdict.answer()) {

@@ -100,7 +100,7 @@ final class PlanPrinter {
             .solved()
             .map(route -> ", arriving " + page.clock(Page.up(route.arrival())))
             .orElse("")
-        + WhenToGo.worst(departure).map(worst -> "; " + page.findings().judged(worst)).orElse("");
+        + WhenToGo.worst(departure).map(worst -> "; " + page.findings().worst(worst)).orElse("");
   }
 
   /** The deck card, all its sides. */

@@ -172,7 +172,8 @@ public final class WhenToGo {
   }
 
   /**
-   * The departure of those tried whose worst margin is the largest, all checks holding.
+   * The departure of those tried whose worst margin is the largest, all checks holding; what was
+   * found without a figure counts only where it warns.
    *
    * @return the departure; empty if none is left
    */
@@ -241,7 +242,10 @@ public final class WhenToGo {
   static double worstMargin(Departure departure) {
     double least = Double.POSITIVE_INFINITY;
     for (Verdict verdict : departure.verdicts()) {
-      least = Math.min(least, verdict.margin().orElse(Double.NEGATIVE_INFINITY));
+      // what has no figure and holds says nothing of how well: it would make all of them alike
+      if (verdict.figure().isPresent() || verdict.answer() != Verdict.Answer.WITHIN) {
+        least = Math.min(least, verdict.margin().orElse(Double.NEGATIVE_INFINITY));
+      }
     }
     return least;
   }

@@ -157,7 +157,7 @@ final class DeparturesVerb extends FolderVerb {
             .map(route -> ", arriving " + Times.minute(route.arrival(), offset))
             .orElse("")
         + WhenToGo.worst(departure)
-            .map(worst -> "; " + Times.findings(offset).judged(worst))
+            .map(worst -> "; " + Times.findings(offset).worst(worst))
             .orElse("");
   }
 }

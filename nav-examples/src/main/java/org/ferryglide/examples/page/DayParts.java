@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ferryglide.examples.svg.Markup;
+import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.passage.LandingInReach;
@@ -14,6 +16,7 @@ import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.TurnTimes;
 import org.ferryglide.nav.passage.Variant;
 import org.ferryglide.nav.passage.WhenToGo;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.timing.Departure;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.Window;
@@ -21,6 +24,9 @@ import org.ferryglide.nav.water.Window;
 /** What the page tells of the day: what to look at first, when to go and turn, what if, checks. */
 final class DayParts {
   private static final int MOST_REASONS = 8;
+
+  /** Nearer than this there is no heading to a place, as on the card. */
+  private static final double HERE_METRES = 50.0;
 
   private final WorkedPassage worked;
   private final Labels labels;
@@ -120,8 +126,16 @@ final class DayParts {
                     .map(route -> printed.late(route.arrival()))
                     .orElse("__:__"),
                 "worst",
-                WhenToGo.worst(departure).map(printed::say).orElse("")))
+                worst(WhenToGo.worst(departure))))
         .line();
+  }
+
+  /** What is worst; where even that is within, nothing of it is worth a line. */
+  private String worst(Optional<Verdict> worst) {
+    return worst
+        .filter(one -> one.answer() != Verdict.Answer.WITHIN)
+        .map(one -> printed.answer(one) + ": " + printed.say(one))
+        .orElse(labels.say("what-if.all-hold"));
   }
 
   void turning(Markup body) {
@@ -138,9 +152,7 @@ final class DayParts {
               (span, why) ->
                   barred
                       .append(barred.isEmpty() ? "" : "; ")
-                      .append(printed.early(span.from()))
-                      .append('-')
-                      .append(printed.late(span.until()))
+                      .append(printed.span(printed.early(span.from()), printed.late(span.until())))
                       .append(' ')
                       .append(printed.about(why)));
       boolean start = rows.isEmpty();
@@ -214,6 +226,10 @@ final class DayParts {
           one.against().map(verdict -> printed.about(verdict.note())).orElse(""),
           "");
     }
+    Position here = plan.route().at(time);
+    if (GeodesicLeg.between(here, one.place().position()).length().metres() < HERE_METRES) {
+      return List.of(printed.late(time), one.place().name(), labels.say("landings.here"), "", "");
+    }
     return List.of(
         printed.late(time),
         one.place().name(),
@@ -234,9 +250,7 @@ final class DayParts {
                       List.of(
                           printed.say(variant.about()),
                           printed.late(plan.arrival()),
-                          plan.worst()
-                              .map(worst -> printed.answer(worst) + ": " + printed.say(worst))
-                              .orElse("")),
+                          worst(plan.worst())),
                   why ->
                       List.of(
                           printed.say(variant.about()),
@@ -270,7 +284,7 @@ final class DayParts {
           List.of(
               printed.answer(verdict),
               printed.say(verdict),
-              verdict.margin().isPresent()
+              verdict.figure().isPresent() && verdict.margin().isPresent()
                   ? Printed.down(verdict.margin().getAsDouble())
                   : labels.say("checks.no-margin"),
               verdict.when().map(printed::early).orElse("")));

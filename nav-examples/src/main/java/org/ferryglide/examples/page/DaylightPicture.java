@@ -69,9 +69,11 @@ final class DaylightPicture {
                   "stroke-width",
                   "1.5");
               String clock =
-                  worked.printed().early(plan.launch())
-                      + "-"
-                      + worked.printed().late(plan.landed());
+                  worked
+                      .printed()
+                      .span(
+                          worked.printed().early(plan.launch()),
+                          worked.printed().late(plan.landed()));
               Ink.words(
                   svg,
                   Math.max(day.left() + 30, Math.min(day.right() - 34, (begin + end) / 2)),

@@ -105,7 +105,9 @@ final class DeparturePicture {
   static double least(Departure departure) {
     double least = Double.POSITIVE_INFINITY;
     for (Verdict verdict : departure.verdicts()) {
-      least = Math.min(least, verdict.margin().orElse(Double.POSITIVE_INFINITY));
+      // what has no figure and holds has no margin either: it would cut every bar at 1
+      boolean counts = verdict.figure().isPresent() || verdict.answer() != Verdict.Answer.WITHIN;
+      least = counts ? Math.min(least, verdict.margin().orElse(Double.POSITIVE_INFINITY)) : least;
     }
     return least;
   }

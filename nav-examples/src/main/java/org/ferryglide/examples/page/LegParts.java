@@ -305,7 +305,7 @@ final class LegParts {
       Instant from = hour.span().from();
       rows.add(
           List.of(
-              printed.late(from) + "-" + printed.late(hour.span().until()),
+              printed.span(printed.late(from), printed.late(hour.span().until())),
               Printed.place(hour.position()),
               steer(leg, hour.heading()),
               stream(leg, hour.stream()),
@@ -344,9 +344,7 @@ final class LegParts {
     for (Window window : windows) {
       words
           .append(words.isEmpty() ? "" : ", ")
-          .append(printed.late(window.from()))
-          .append('-')
-          .append(printed.early(window.until()));
+          .append(printed.span(printed.late(window.from()), printed.early(window.until())));
     }
     return words.toString();
   }

@@ -5,9 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ferryglide.examples.svg.Svg;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.PassageLeg;
+import org.ferryglide.nav.passage.PlannedLeg;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.timing.Verdict;
@@ -24,6 +28,9 @@ final class PlottingSheet {
   private static final double MOST_HEIGHT = 400.0;
   private static final double STRIP = 72.0;
   private static final double LINE = 12.0;
+
+  /** Beyond it a corner might lie across the pole. */
+  private static final double FARTHEST_NORTH = 89.0;
 
   private final WorkedPassage worked;
   private final Passage passage;
@@ -80,8 +87,25 @@ final class PlottingSheet {
     passage.dangers().ifPresent(list -> list.forEach(one -> all.addAll(one.outline())));
     if (plan != null) {
       plan.drifts().values().forEach(all::addAll);
+      plan.legs().forEach(leg -> all.addAll(spread(leg)));
     }
     return all;
+  }
+
+  /** The corners of where the party may well be at the end of a leg, within reason. */
+  private static List<Position> spread(PlannedLeg leg) {
+    double most = 0.25 * leg.leg().leg().length().metres();
+    double east = Math.min(most, SheetWay.SIGMAS * Math.sqrt(leg.spread().eastVariance()));
+    double north = Math.min(most, SheetWay.SIGMAS * Math.sqrt(leg.spread().northVariance()));
+    Position end = leg.leg().to().position();
+    if (Math.abs(end.latitudeDegrees()) > FARTHEST_NORTH) {
+      return List.of();
+    }
+    return List.of(
+        RhumbLeg.from(end, TrueBearing.ofDegrees(90), Distance.ofMetres(east)).end(),
+        RhumbLeg.from(end, TrueBearing.ofDegrees(270), Distance.ofMetres(east)).end(),
+        RhumbLeg.from(end, TrueBearing.ofDegrees(0), Distance.ofMetres(north)).end(),
+        RhumbLeg.from(end, TrueBearing.ofDegrees(180), Distance.ofMetres(north)).end());
   }
 
   /** What is to be looked at, by the place it concerns. */
@@ -97,10 +121,10 @@ final class PlottingSheet {
       }
     }
     for (Note note : passage.notes()) {
-      Double leg = note.figures().get("leg");
-      if (leg != null && leg >= 1 && leg <= passage.legs().size()) {
-        PassageLeg on = passage.legs().get((int) (leg - 1));
-        cautions.merge(on.leg().midpoint(), printed.say(note), (a, b) -> a + "; " + b);
+      for (PassageLeg leg : passage.legs()) {
+        if (Integer.toString(leg.number()).equals(note.data().get("leg"))) {
+          cautions.merge(leg.leg().midpoint(), printed.say(note), (a, b) -> a + "; " + b);
+        }
       }
     }
     return cautions;

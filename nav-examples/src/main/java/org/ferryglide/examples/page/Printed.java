@@ -102,6 +102,11 @@ final class Printed {
     return days == 0 ? clock : clock + (days > 0 ? "+" : "") + days;
   }
 
+  /** Two times of the clock, each with its day where it is another. */
+  String span(String from, String until) {
+    return labels.say("span", "from", from, "until", until);
+  }
+
   /** A time with its date and its distance from UTC, for those who have nothing else at hand. */
   String dated(Instant time) {
     ZonedDateTime local = time.atZone(zone);

@@ -43,6 +43,10 @@ final class SheetGiven {
               line.at(),
               "stroke",
               Ink.PALE);
+      boolean isFree = line.at() < pen.bottom() - 14 && line.at() > pen.frame().top + 9;
+      if (!isFree) {
+        continue; // it would stand on a meridian's words, or be cut
+      }
       Ink.words(pen.svg(), pen.frame().left + 3, line.at() - 2, line.words(), 8);
       pen.places().take(pen.frame().left, line.at() - 10, Ink.width(line.words(), 8) + 4, 10);
     }

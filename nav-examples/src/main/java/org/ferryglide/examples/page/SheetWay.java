@@ -23,7 +23,7 @@ final class SheetWay {
   private static final double SURE = 0.95;
 
   /** Half the width of the 95 % ellipse in standard deviations: √(-2 ln 0.05). */
-  private static final double SIGMAS = Math.sqrt(-2.0 * Math.log(1.0 - SURE));
+  static final double SIGMAS = Math.sqrt(-2.0 * Math.log(1.0 - SURE));
 
   /** With more legs than these there is room for the magnetic course alone. */
   private static final int MOST_WITH_BOTH = 6;

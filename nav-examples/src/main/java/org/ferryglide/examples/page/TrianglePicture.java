@@ -52,6 +52,7 @@ final class TrianglePicture {
     double offX = LEFT + (Ink.WIDTH - 2 * LEFT - (box[1] - box[0]) * scale) / 2 - box[0] * scale;
     double offY = TOP + (high + (box[3] - box[2]) * scale) / 2 + box[2] * scale;
     Places places = new Places(2, 2, Ink.WIDTH - 2, TOP + high + 16);
+    places.take(Ink.WIDTH - 26, TOP + high + 6, 24, 12); // the N of the arrow
     double[][] s = placed(streams, scale, offX, offY);
     double[][] w = placed(water, scale, offX, offY);
     double[] start = s[0];

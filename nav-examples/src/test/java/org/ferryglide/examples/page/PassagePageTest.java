@@ -63,6 +63,20 @@ class PassagePageTest {
   }
 
   @Test
+  void whereNothingWarnsNoCheckIsPutForwardAsTheWorst() {
+    String page = PassagePage.of(PageScenes.all().get("seventy-north")).html();
+    assertTrue(page.contains("all checks hold"), page);
+    int told = page.split("tables and places: nothing looked wrong", -1).length - 1;
+    assertEquals(1, told, "once, among the checks");
+  }
+
+  @Test
+  void aLandingWhereThePartyIsHasNoHeading() {
+    String page = PassagePage.of(PageScenes.all().get("a-stop")).html();
+    assertTrue(page.contains("<td>here</td>"), page);
+  }
+
+  @Test
   void everyPageIsWellFormedSmallAndNeedsNothingBesideIt() throws Exception {
     for (Map.Entry<String, WorkedPassage> scene : scenes.entrySet()) {
       String html = PAGES.get(scene.getKey());

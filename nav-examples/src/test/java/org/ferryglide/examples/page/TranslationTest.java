@@ -168,6 +168,8 @@ class TranslationTest {
     assertTrue(page.contains("m is far from the other waters of its kind beside it."), page);
     assertTrue(page.contains("the neap rate of 2.4 kn is above the spring rate of 2.1 kn."), page);
     assertTrue(page.contains("rose and model differ by"), page);
+    String sheet = PlottingSheet.of(SCENES.get("doubtful"), Labels.english()).file();
+    assertTrue(sheet.contains("Marrow Slip to Hesk Point, is only"), "at the leg it concerns");
   }
 
   @Test
