@@ -48,7 +48,7 @@ final class SlowerToo extends PassageCheck {
     Outcome<SteeredRoute, NotPossible> slower = candidate.slower();
     SteeredRoute route = slower.solved().orElse(null);
     if (route == null) {
-      NotPossible why = slower.why().orElseThrow();
+      NotPossible why = slower.why().orElseThrow(IllegalStateException::new);
       return why.isForWantOfData()
           ? Verdict.notChecked(about(), why.note())
           : Verdict.stopped(about(), why.note());
