@@ -29,6 +29,7 @@ final class LegErrors {
   private final MagneticSnapshot now = MagneticModel.wmm2025().atDecimalYear(2026.0);
   private final double[] lines = new double[LegComparisons.WIDTH_WITH_SEPARATION];
   private final double[] other = new double[RhumbLines.WIDTH];
+  private double sphereMetres;
   private final double[] field = new double[MagneticSnapshot.ELEMENTS];
 
   /**
@@ -50,6 +51,7 @@ final class LegErrors {
     out[ErrorKind.GEODESIC.index()] = lines[LegComparisons.SEPARATION];
 
     RhumbLines.inverse(SPHERE, lat1, lon1, lat2, lon2, other, 0);
+    sphereMetres = other[RhumbLines.LENGTH];
     out[ErrorKind.SPHERE.index()] =
         apart(course, metres, other[RhumbLines.COURSE], other[RhumbLines.LENGTH]);
 
@@ -91,6 +93,11 @@ final class LegErrors {
         MapLine.between(
             start, Position.ofDegrees(lat2, lon2), MapGrid.utm(UtmZone.containing(start)));
     return Math.abs(line.greatestSeparationOfRhumb().distance().metres()); // right positive
+  }
+
+  /** By what share the length of the leg worked last is off on a sphere. */
+  double sphereShare() {
+    return Math.abs(sphereMetres / lines[LegComparisons.RHUMB_LENGTH] - 1.0);
   }
 
   private double variation(MagneticSnapshot snapshot, double[] leg) {

@@ -18,6 +18,7 @@ final class StudyFigures {
   private final long legs;
   private final Tally[][][] tallies =
       new Tally[ErrorKind.values().length][LENGTHS.length][LATITUDES + 1];
+  private final Tally sphereShare = new Tally();
   private final Tally excessOff = new Tally();
   private final Tally separationOff = new Tally();
 
@@ -56,6 +57,7 @@ final class StudyFigures {
       tallies[kind][length][latitude].add(out[kind]);
       tallies[kind][length][LATITUDES].add(out[kind]);
     }
+    sphereShare.add(errors.sphereShare());
     compareWithSeries(middle, errors, out[ErrorKind.GEODESIC.index()]);
   }
 
@@ -96,6 +98,11 @@ final class StudyFigures {
   }
 
   /** How far the separation is from k L² / 8, as a share of it. */
+  /** By what share the lengths are off on a sphere. */
+  Tally sphereShare() {
+    return sphereShare;
+  }
+
   Tally separationOff() {
     return separationOff;
   }

@@ -48,7 +48,33 @@ final class StudyReport {
     text.append(digits(100.0 * figures.separationOff().greatest()));
     text.append(" %, the excess by at most ");
     text.append(digits(1e9 * figures.excessOff().greatest())).append(" nanometres.\n");
+    literature(text, figures);
     return text.toString();
+  }
+
+  private static void literature(StringBuilder text, StudyFigures figures) {
+    text.append("\n## Figures of the literature, worked here\n\n");
+    text.append(
+        "| what | unit | published | here | within | source |\n|---|---|---|---|---|---|\n");
+    for (PublishedFigures.Figure figure : PublishedFigures.all()) {
+      text.append("| ").append(figure.what()).append(" | ").append(figure.unit()).append(" | ");
+      text.append(plain(figure.published(), 12)).append(" | ").append(plain(figure.here(), 12));
+      text.append(" | ").append(plain(figure.tolerance(), 2));
+      text.append(figure.isMet() ? "" : ", **not met**");
+      text.append(" | ").append(figure.source()).append(" |\n");
+    }
+    text.append("\nA length on a sphere is said to be off by about 0.27 % (Tobler) or 0.5 %");
+    text.append(" (Earle), both as quoted by Tseng, Guo and Liu (2013), J. Marine Science and");
+    text.append(" Technology 21(3), 287. On these legs, with a sphere of mean radius, it is ");
+    text.append(digits(100.0 * figures.sphereShare().mean())).append(" % on average and ");
+    text.append(digits(100.0 * figures.sphereShare().greatest())).append(" % at most.\n");
+  }
+
+  private static String plain(double value, int figures) {
+    return new BigDecimal(value)
+        .round(new MathContext(figures, RoundingMode.HALF_EVEN))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private static void ratio(StringBuilder text, StudyFigures figures, int length) {
@@ -77,9 +103,6 @@ final class StudyReport {
 
   /** Three figures that count. */
   static String digits(double value) {
-    return new BigDecimal(value)
-        .round(new MathContext(3, RoundingMode.HALF_EVEN))
-        .stripTrailingZeros()
-        .toPlainString();
+    return plain(value, 3);
   }
 }

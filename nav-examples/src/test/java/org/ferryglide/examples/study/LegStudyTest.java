@@ -151,6 +151,18 @@ class LegStudyTest {
   }
 
   @Test
+  void figuresOfTheLiteratureComeOut() {
+    for (PublishedFigures.Figure figure : PublishedFigures.all()) {
+      assertEquals(figure.published(), figure.here(), figure.tolerance(), figure.what());
+    }
+    StudyFigures figures = LegStudy.ofSeed(6).withLegs(2000).work();
+    // Tobler's 0.27 % and Earle's 0.5 % (quoted by Tseng, Guo and Liu 2013), each an order only
+    assertEquals(0.0027, figures.sphereShare().mean(), 0.0015);
+    assertEquals(0.005, figures.sphereShare().greatest(), 0.0015);
+    assertFalse(StudyReport.text(6, figures).contains("not met"));
+  }
+
+  @Test
   void legsAreDrawnByTheirNumberAlone() {
     double[] legs = new double[3 * DrawnLegs.WIDTH];
     DrawnLegs drawn = new DrawnLegs(9);
