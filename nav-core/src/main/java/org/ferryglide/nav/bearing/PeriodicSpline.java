@@ -46,7 +46,7 @@ final class PeriodicSpline implements DeviationCurve {
     double at = 0.0;
     double greatest = 0.0;
     for (int i = 0; i < n; i++) {
-      // the slope is a parabola in each piece: least at an end, or where the curvature is zero
+      // the slope is a parabola in each segment: least at an end, or where the curvature is zero
       double width = headings[i + 1] - headings[i];
       double turn = curvatures[i] - curvatures[i + 1];
       double inner = turn == 0.0 ? 0.0 : Math.min(1.0, Math.max(0.0, curvatures[i] / turn));
@@ -121,8 +121,8 @@ final class PeriodicSpline implements DeviationCurve {
     return solution;
   }
 
-  /** The piece that holds a heading already brought into [first, first + 360). */
-  private int piece(double heading) {
+  /** The segment that holds a heading already brought into [first, first + 360). */
+  private int segment(double heading) {
     int low = 0;
     int high = headings.length - 1;
     while (high - low > 1) {
@@ -144,7 +144,7 @@ final class PeriodicSpline implements DeviationCurve {
   @Override
   public double degreesEast(double headingDegrees) {
     double heading = inSpan(headingDegrees);
-    int i = piece(heading);
+    int i = segment(heading);
     double width = headings[i + 1] - headings[i];
     double b = (heading - headings[i]) / width;
     double a = 1.0 - b;
@@ -159,7 +159,7 @@ final class PeriodicSpline implements DeviationCurve {
   @Override
   public double slope(double headingDegrees) {
     double heading = inSpan(headingDegrees);
-    int i = piece(heading);
+    int i = segment(heading);
     return slopeIn(i, heading - headings[i]);
   }
 

@@ -16,10 +16,10 @@ final class Cartesian {
   }
 
   /**
-   * The longest piece of a rhumb line at a latitude that bends little: a quarter of the distance
+   * The longest segment of a rhumb line at a latitude that bends little: a quarter of the distance
    * from the axis, since near a pole it winds ever more tightly; a hundred metres at least.
    */
-  static double gentlePieceMetres(Ellipsoid ellipsoid, double latDegrees) {
+  static double gentleSegmentMetres(Ellipsoid ellipsoid, double latDegrees) {
     double fromAxis = ellipsoid.semiMajorAxisMetres() * Degrees.cosine(latDegrees);
     return Math.max(100.0, 0.25 * fromAxis);
   }

@@ -7,15 +7,15 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 
 /**
- * Finds the crossings of two lines, both cut into pieces.
+ * Finds the crossings of two lines, both cut into segments.
  *
- * <p>Two pieces can only meet if the straight distance of their middles is at most half the sum of
- * their lengths: every point of a piece lies within half its length of its middle. Pairs that fail
- * are dropped, the others halved until they are short; then Newton's method runs from both ends of
- * the pair, in the plane that touches the earth there.
+ * <p>Two segments can only meet if the straight distance of their middles is at most half the sum
+ * of their lengths: every point of a segment lies within half its length of its middle. Pairs that
+ * fail are dropped, the others halved until they are short; then Newton's method runs from both
+ * ends of the pair, in the plane that touches the earth there.
  */
 final class CrossingSearch {
-  /** Pieces so short bend one way only, so that two of them meet twice at most. */
+  /** Segments so short bend one way only, so that two of them meet twice at most. */
   private static final double LONGEST_PIECE_METRES = 50e3;
 
   private static final int PIECES_AT_LEAST = 8;
@@ -34,8 +34,8 @@ final class CrossingSearch {
   private final double toA;
   private final double fromB;
   private final double toB;
-  private final double pieceA;
-  private final double pieceB;
+  private final double segmentA;
+  private final double segmentB;
   private final double[] pointA = new double[3];
   private final double[] pointB = new double[3];
   private final double[] vectorA = new double[3];
@@ -53,8 +53,8 @@ final class CrossingSearch {
     this.toA = toA;
     this.fromB = fromB;
     this.toB = toB;
-    pieceA = Math.min(LONGEST_PIECE_METRES, (toA - fromA) / PIECES_AT_LEAST);
-    pieceB = Math.min(LONGEST_PIECE_METRES, (toB - fromB) / PIECES_AT_LEAST);
+    segmentA = Math.min(LONGEST_PIECE_METRES, (toA - fromA) / PIECES_AT_LEAST);
+    segmentB = Math.min(LONGEST_PIECE_METRES, (toB - fromB) / PIECES_AT_LEAST);
   }
 
   /** The crossings of two legs: short ones decided on the chart where that can be. */
@@ -99,8 +99,8 @@ final class CrossingSearch {
     if (Cartesian.distance(vectorA, vectorB) > halfA + halfB + TOLERANCE_METRES) {
       return;
     }
-    boolean shortA = 2.0 * halfA <= shortPiece(pieceA, pointA);
-    boolean shortB = 2.0 * halfB <= shortPiece(pieceB, pointB);
+    boolean shortA = 2.0 * halfA <= shortSegment(segmentA, pointA);
+    boolean shortB = 2.0 * halfB <= shortSegment(segmentB, pointB);
     if (shortA && shortB) {
       approach(loA, middleB);
       approach(hiA, middleB);
@@ -113,9 +113,9 @@ final class CrossingSearch {
     }
   }
 
-  private double shortPiece(double piece, double[] middle) {
+  private double shortSegment(double segment, double[] middle) {
     return Math.min(
-        1.001 * piece, Cartesian.gentlePieceMetres(ellipsoid, middle[0])); // 1.001 for rounding
+        1.001 * segment, Cartesian.gentleSegmentMetres(ellipsoid, middle[0])); // 1.001 for rounding
   }
 
   /** Newton's method from a pair of distances along; the lines are taken as straight. */
@@ -141,8 +141,9 @@ final class CrossingSearch {
       double stepB = apart * Degrees.sine(pointA[2] - sight[0]) / sine;
       alongA += stepA;
       alongB += stepB;
-      if (Math.abs(alongA - startA) > 2.0 * pieceA || Math.abs(alongB - startB) > 2.0 * pieceB) {
-        return; // it belongs to another pair of pieces
+      if (Math.abs(alongA - startA) > 2.0 * segmentA
+          || Math.abs(alongB - startB) > 2.0 * segmentB) {
+        return; // it belongs to another pair of segments
       }
       apartBefore = apart;
     }

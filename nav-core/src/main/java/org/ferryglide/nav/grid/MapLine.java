@@ -218,18 +218,18 @@ public final class MapLine implements Serializable {
   }
 
   private Separation greatestSeparation(Leg leg) {
-    int pieces = 32; // lines bend once, or twice across the central meridian or the equator
+    int segments = 32; // lines bend once, or twice across the central meridian or the equator
     double whole = leg.length().metres();
     int best = 1;
-    for (int i = 2; i < pieces; i++) {
-      if (Math.abs(sideMetres(leg, whole * i / pieces))
-          > Math.abs(sideMetres(leg, whole * best / pieces))) {
+    for (int i = 2; i < segments; i++) {
+      if (Math.abs(sideMetres(leg, whole * i / segments))
+          > Math.abs(sideMetres(leg, whole * best / segments))) {
         best = i;
       }
     }
-    double low = whole * (best - 1) / pieces;
-    double high = whole * (best + 1) / pieces;
-    for (int i = 0; i < 40; i++) { // ternary search: the place to 1e-7 of the piece
+    double low = whole * (best - 1) / segments;
+    double high = whole * (best + 1) / segments;
+    for (int i = 0; i < 40; i++) { // ternary search: the place to 1e-7 of the segment
       double third = (high - low) / 3.0;
       if (Math.abs(sideMetres(leg, low + third)) < Math.abs(sideMetres(leg, high - third))) {
         low += third;

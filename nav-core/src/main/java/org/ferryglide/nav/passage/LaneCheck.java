@@ -36,7 +36,7 @@ final class LaneCheck extends PassageCheck {
             offRightAngle(
                 candidate.heading[look],
                 directions[
-                    middle.nearestPiece(candidate.latitude[look], candidate.longitude[look])]);
+                    middle.nearestSegment(candidate.latitude[look], candidate.longitude[look])]);
         if (off > worst) {
           worst = off;
           when = look;

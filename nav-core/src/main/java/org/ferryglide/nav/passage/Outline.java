@@ -119,10 +119,10 @@ final class Outline {
       return PlaneMetres.length(x - east[0], y - north[0]);
     }
     double best = Double.POSITIVE_INFINITY;
-    int pieces = closed ? n : n - 1;
-    for (int i = 0; i < pieces; i++) {
+    int segments = closed ? n : n - 1;
+    for (int i = 0; i < segments; i++) {
       int j = i + 1 == n ? 0 : i + 1;
-      best = Math.min(best, toPiece(x, y, east[i], north[i], east[j], north[j]));
+      best = Math.min(best, toSegment(x, y, east[i], north[i], east[j], north[j]));
     }
     return best;
   }
@@ -132,7 +132,7 @@ final class Outline {
     if (east.length == 1) { // the ends are on the way
       double x = eastOf(longitudeA);
       double to = x + PlaneMetres.turned(longitudeB - longitudeA) * metresEast;
-      return toPiece(east[0], north[0], x, northOf(latitudeA), to, northOf(latitudeB));
+      return toSegment(east[0], north[0], x, northOf(latitudeA), to, northOf(latitudeB));
     }
     double best = Math.min(distance(latitudeA, longitudeA), distance(latitudeB, longitudeB));
     double ax = eastOf(longitudeA);
@@ -141,7 +141,7 @@ final class Outline {
     double by = northOf(latitudeB);
     int n = east.length;
     for (int i = 0; i < n; i++) {
-      best = Math.min(best, toPiece(east[i], north[i], ax, ay, bx, by));
+      best = Math.min(best, toSegment(east[i], north[i], ax, ay, bx, by));
       int j = i + 1 == n ? 0 : i + 1;
       if ((j != 0 || closed) && cross(ax, ay, bx, by, i, j)) {
         return 0.0;
@@ -160,14 +160,14 @@ final class Outline {
     return sideI * sideJ < 0.0 && sideA * sideB < 0.0;
   }
 
-  /** The piece of a line that is nearest, 0 for the first. */
-  int nearestPiece(double latitudeDegrees, double longitudeDegrees) {
+  /** The segment of a line that is nearest, 0 for the first. */
+  int nearestSegment(double latitudeDegrees, double longitudeDegrees) {
     double x = eastOf(longitudeDegrees);
     double y = northOf(latitudeDegrees);
     int nearest = 0;
     double best = Double.POSITIVE_INFINITY;
     for (int i = 0; i + 1 < east.length; i++) {
-      double distance = toPiece(x, y, east[i], north[i], east[i + 1], north[i + 1]);
+      double distance = toSegment(x, y, east[i], north[i], east[i + 1], north[i + 1]);
       if (distance < best) {
         best = distance;
         nearest = i;
@@ -176,10 +176,10 @@ final class Outline {
     return nearest;
   }
 
-  /** True direction of a piece of a line, degrees, in (-180, 180]. */
-  double directionOf(int piece) {
+  /** True direction of a segment of a line, degrees, in (-180, 180]. */
+  double directionOf(int segment) {
     return Math.toDegrees(
-        Math.atan2(east[piece + 1] - east[piece], north[piece + 1] - north[piece]));
+        Math.atan2(east[segment + 1] - east[segment], north[segment + 1] - north[segment]));
   }
 
   private boolean inside(double x, double y) {
@@ -193,7 +193,7 @@ final class Outline {
     return in;
   }
 
-  private static double toPiece(double x, double y, double ax, double ay, double bx, double by) {
+  private static double toSegment(double x, double y, double ax, double ay, double bx, double by) {
     double dx = bx - ax;
     double dy = by - ay;
     double square = dx * dx + dy * dy;

@@ -58,7 +58,7 @@ public record SteadyRun(Duration duration, TrueBearing waterTrack, Speed speed, 
    * A steered leg as runs, for an error budget, a simulation, or a landfall: {@code
    * ErrorBudget.of(SteadyRun.along(steered, solver.stream()), ErrorModel.usual())}.
    *
-   * <p>The leg is cut at the pieces of its ground track and at least every five minutes. In each
+   * <p>The leg is cut at the segments of its ground track and at least every five minutes. In each
    * the stream is that of the middle of the run and what the craft does beside it, paddled or down
    * the wind, is its motion through the water. The runs lead to the end of the leg within a
    * hundred-thousandth of its length, measured on legs of up to 6 NM.

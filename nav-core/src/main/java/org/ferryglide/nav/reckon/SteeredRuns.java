@@ -36,13 +36,13 @@ final class SteeredRuns {
 
   static List<SteadyRun> of(SteeredLeg leg, StreamField stream) {
     SteeredRuns cut = new SteeredRuns(leg.groundTrack(), stream);
-    double[] pieces = leg.groundTrack().pieceTimes();
-    for (int i = 1; i < pieces.length; i++) {
-      double seconds = pieces[i] - pieces[i - 1];
+    double[] segments = leg.groundTrack().segmentTimes();
+    for (int i = 1; i < segments.length; i++) {
+      double seconds = segments[i] - segments[i - 1];
       int parts = (int) Math.ceil(seconds / LONGEST_SECONDS);
       for (int part = 0; part < parts; part++) {
-        double begin = pieces[i - 1] + seconds * part / parts;
-        cut.add(begin, pieces[i - 1] + seconds * (part + 1) / parts);
+        double begin = segments[i - 1] + seconds * part / parts;
+        cut.add(begin, segments[i - 1] + seconds * (part + 1) / parts);
       }
     }
     return cut.runs;

@@ -13,7 +13,7 @@ final class DriftWalk extends Stepper {
   /** The target is met when it is as close as this, metres; corrections do the rest. */
   private static final double MET_METRES = 0.02;
 
-  /** The longest and the shortest stride through a piece, seconds. */
+  /** The longest and the shortest stride through a segment, seconds. */
   private static final double LONGEST_STRIDE = 600.0;
 
   private static final double SHORTEST_STRIDE = 1.0;

@@ -18,9 +18,9 @@ import org.ferryglide.nav.position.Position;
  *
  * <p>It is what dangers are to be checked against: with one heading held it is not the line of the
  * leg. Between its {@link #points} it is a cubic in time that keeps the speed over the ground at
- * both ends of each piece; pieces end where the stream has its break points and otherwise last ten
- * minutes at most, except in a stream that is the same everywhere, where a piece may last from one
- * break point to the next.
+ * both ends of each segment; segments end where the stream has its break points and otherwise last
+ * ten minutes at most, except in a stream that is the same everywhere, where a segment may last
+ * from one break point to the next.
  *
  * <pre>{@code
  * GroundTrack track = steered.groundTrack();
@@ -36,20 +36,20 @@ public final class GroundTrack implements Serializable {
   /** Motions that differ by no more than this share are one but for rounding. */
   private static final double SAME_MOTION = 1e-6;
 
-  /** How finely a piece is searched for its greatest distance off a line. */
+  /** How finely a segment is searched for its greatest distance off a line. */
   private static final int PARTS = 8;
 
   private final double[] rows;
-  private final int pieces;
+  private final int segments;
 
   GroundTrack(double[] rows) {
     this(rows, rows.length / WIDTH - 1);
   }
 
   /** A track over the first rows of an array that may hold more; for the room it was made in. */
-  GroundTrack(double[] rows, int pieces) {
+  GroundTrack(double[] rows, int segments) {
     this.rows = rows;
-    this.pieces = pieces;
+    this.segments = segments;
   }
 
   /**
@@ -85,28 +85,28 @@ public final class GroundTrack implements Serializable {
    * @return seconds since 1970-01-01T00:00:00Z
    */
   public double endSeconds() {
-    return rows[pieces * WIDTH];
+    return rows[segments * WIDTH];
   }
 
-  int pieces() {
-    return pieces;
+  int segments() {
+    return segments;
   }
 
   double timeOf(int point) {
     return rows[point * WIDTH];
   }
 
-  /** Copies the rows of all pieces, without the end. */
-  void copyPieces(double[] target, int offset) {
-    System.arraycopy(rows, 0, target, offset, pieces() * WIDTH);
+  /** Copies the rows of all segments, without the end. */
+  void copySegments(double[] target, int offset) {
+    System.arraycopy(rows, 0, target, offset, segments() * WIDTH);
   }
 
   /**
    * Latitude, unwrapped longitude and their rates in degrees a second, part of the way along a
-   * piece.
+   * segment.
    */
-  void motionAt(int piece, double part, double[] out) {
-    int at = piece * WIDTH;
+  void motionAt(int segment, double part, double[] out) {
+    int at = segment * WIDTH;
     double span = rows[at + WIDTH] - rows[at];
     for (int i = 0; i < 2; i++) {
       double from = rows[at + 1 + i];
@@ -118,12 +118,12 @@ public final class GroundTrack implements Serializable {
     }
   }
 
-  /** Whether a piece begins at the motion with which the one before it ended. */
-  boolean goesOnAlike(int piece) {
-    if (piece == 0) {
+  /** Whether a segment begins at the motion with which the one before it ended. */
+  boolean goesOnAlike(int segment) {
+    if (segment == 0) {
       return false;
     }
-    int at = piece * WIDTH;
+    int at = segment * WIDTH;
     double change =
         Math.abs(rows[at + 3] - rows[at - WIDTH + 5])
             + Math.abs(rows[at + 4] - rows[at - WIDTH + 6]);
@@ -143,21 +143,21 @@ public final class GroundTrack implements Serializable {
   }
 
   /**
-   * The points at which the pieces of the track begin, and its end.
+   * The points at which the segments of the track begin, and its end.
    *
    * @return the points in order of time, at least one; unmodifiable
    */
   public List<TrackPoint> points() {
     List<TrackPoint> points = new ArrayList<>();
-    for (int i = 0; i <= pieces(); i++) {
+    for (int i = 0; i <= segments(); i++) {
       points.add(point(i));
     }
     return Collections.unmodifiableList(points);
   }
 
-  /** The point at which a piece begins; of the number of pieces, the end. */
-  TrackPoint point(int piece) {
-    int at = piece * WIDTH;
+  /** The point at which a segment begins; of the number of segments, the end. */
+  TrackPoint point(int segment) {
+    int at = segment * WIDTH;
     return new TrackPoint(
         EpochSeconds.toInstant(rows[at]),
         Position.ofDegrees(rows[at + 1], Earth.longitude(rows[at + 2])),
@@ -166,7 +166,7 @@ public final class GroundTrack implements Serializable {
 
   /**
    * Points at even steps of time, and the end. The position is that of the time; the heading is
-   * that at which the piece of the track was begun, which with the track held may be up to ten
+   * that at which the segment of the track was begun, which with the track held may be up to ten
    * minutes old: {@link CurrentTriangle} has the one of the moment.
    *
    * @param stepSeconds time between points, seconds, above 0
@@ -191,11 +191,11 @@ public final class GroundTrack implements Serializable {
 
   private TrackPoint pointAt(double time) {
     double[] place = new double[2];
-    int piece = place(time, place);
+    int segment = place(time, place);
     return new TrackPoint(
         EpochSeconds.toInstant(time),
         Position.ofDegrees(place[0], Earth.longitude(place[1])),
-        TrueBearing.ofDegrees(headingOf(piece)));
+        TrueBearing.ofDegrees(headingOf(segment)));
   }
 
   /**
@@ -223,12 +223,12 @@ public final class GroundTrack implements Serializable {
    * @param epochSeconds when, seconds since 1970-01-01T00:00:00Z; before the start or after the end
    *     the craft is taken to lie there
    * @param out receives latitude and longitude, degrees, the latter in [-180, 180), then the
-   *     heading at which the piece of the track was begun, degrees true, which with the track held
-   *     may be up to ten minutes old; NaN for a time that is NaN
+   *     heading at which the segment of the track was begun, degrees true, which with the track
+   *     held may be up to ten minutes old; NaN for a time that is NaN
    * @param offset index of the latitude; the others follow it
    */
   public void at(double epochSeconds, double[] out, int offset) {
-    at(pieceAt(epochSeconds), epochSeconds, out, offset);
+    at(segmentAt(epochSeconds), epochSeconds, out, offset);
   }
 
   /**
@@ -242,49 +242,49 @@ public final class GroundTrack implements Serializable {
    * @param offset where they begin in {@code out}
    */
   public void atEach(double[] epochSeconds, int from, int until, double[] out, int offset) {
-    int piece = from < until ? pieceAt(epochSeconds[from]) : 0;
+    int segment = from < until ? segmentAt(epochSeconds[from]) : 0;
     int at = offset;
     for (int i = from; i < until; i++) {
       double time = epochSeconds[i];
-      while (piece + 1 < pieces() && rows[(piece + 1) * WIDTH] <= time) {
-        piece++;
+      while (segment + 1 < segments() && rows[(segment + 1) * WIDTH] <= time) {
+        segment++;
       }
-      at(piece, time, out, at);
+      at(segment, time, out, at);
       at += 3;
     }
   }
 
-  private void at(int piece, double epochSeconds, double[] out, int offset) {
-    out[offset] = coordinate(piece, epochSeconds, 1);
-    out[offset + 1] = Earth.longitude(coordinate(piece, epochSeconds, 2));
-    out[offset + 2] = Double.isNaN(epochSeconds) ? Double.NaN : Angles.reduced(headingOf(piece));
+  private void at(int segment, double epochSeconds, double[] out, int offset) {
+    out[offset] = coordinate(segment, epochSeconds, 1);
+    out[offset + 1] = Earth.longitude(coordinate(segment, epochSeconds, 2));
+    out[offset + 2] = Double.isNaN(epochSeconds) ? Double.NaN : Angles.reduced(headingOf(segment));
   }
 
   /**
-   * When the pieces of the track begin, and its end: between these the track is smooth.
+   * When the segments of the track begin, and its end: between these the track is smooth.
    *
    * @return seconds since 1970-01-01T00:00:00Z, in order, at least one
    */
-  public double[] pieceTimes() {
-    double[] times = new double[pieces() + 1];
+  public double[] segmentTimes() {
+    double[] times = new double[segments() + 1];
     for (int i = 0; i < times.length; i++) {
       times[i] = timeOf(i);
     }
     return times;
   }
 
-  /** Latitude and unwrapped longitude at a time; returns the piece. */
+  /** Latitude and unwrapped longitude at a time; returns the segment. */
   int place(double time, double[] place) {
-    int piece = pieceAt(time);
-    place[0] = coordinate(piece, time, 1);
-    place[1] = coordinate(piece, time, 2);
-    return piece;
+    int segment = segmentAt(time);
+    place[0] = coordinate(segment, time, 1);
+    place[1] = coordinate(segment, time, 2);
+    return segment;
   }
 
-  /** The piece of a time; the first before the start, the last after the end. */
-  int pieceAt(double time) {
+  /** The segment of a time; the first before the start, the last after the end. */
+  int segmentAt(double time) {
     int low = 0;
-    int high = pieces();
+    int high = segments();
     while (high - low > 1) {
       int middle = (low + high) >>> 1;
       if (rows[middle * WIDTH] <= time) {
@@ -296,14 +296,14 @@ public final class GroundTrack implements Serializable {
     return low;
   }
 
-  /** Latitude (1) or unwrapped longitude (2) at a time within a piece. */
-  private double coordinate(int piece, double time, int which) {
-    if (pieces() == 0) {
+  /** Latitude (1) or unwrapped longitude (2) at a time within a segment. */
+  private double coordinate(int segment, double time, int which) {
+    if (segments() == 0) {
       return rows[which];
     }
-    int at = piece * WIDTH;
+    int at = segment * WIDTH;
     double span = rows[at + WIDTH] - rows[at];
-    // a step that ends on the end of a leg leaves a last piece that takes no time
+    // a step that ends on the end of a leg leaves a last segment that takes no time
     double part = span > 0.0 ? Math.min(1.0, Math.max(0.0, (time - rows[at]) / span)) : 0.0;
     return cubic(
         part,
@@ -361,9 +361,9 @@ public final class GroundTrack implements Serializable {
     double bestTime = startSeconds();
     double best = frame.crossTrackMetres(place[0], place[1]);
     double bestStep = 0.0;
-    for (int piece = 0; piece < pieces(); piece++) {
-      double from = timeOf(piece);
-      double step = (timeOf(piece + 1) - from) / PARTS;
+    for (int segment = 0; segment < segments(); segment++) {
+      double from = timeOf(segment);
+      double step = (timeOf(segment + 1) - from) / PARTS;
       for (int i = 1; i <= PARTS; i++) {
         double time = from + i * step;
         place(time, place);
@@ -408,6 +408,6 @@ public final class GroundTrack implements Serializable {
 
   @Override
   public String toString() {
-    return "ground track of " + (pieces() + 1) + " points from " + start() + " to " + end();
+    return "ground track of " + (segments() + 1) + " points from " + start() + " to " + end();
   }
 }

@@ -191,7 +191,7 @@ final class HeldTrack extends Stepper {
     return false;
   }
 
-  /** Keeps the piece up to the present time and place. */
+  /** Keeps the segment up to the present time and place. */
   private void record(double fromTime, double fromAlong, double fromRate, double fromHeading) {
     headingNow = motion.headingDegrees;
     if (!recording) {

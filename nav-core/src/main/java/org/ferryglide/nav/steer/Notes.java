@@ -92,7 +92,7 @@ final class Notes {
   /** That the path passes the end of the leg and is brought back to it. */
   private static Optional<Note> passedEnd(GroundTrack track, LegFrame frame) {
     double farthest = 0.0;
-    for (int point = 0; point <= track.pieces(); point++) {
+    for (int point = 0; point <= track.segments(); point++) {
       double along = frame.along(track.latitudeOf(point), track.longitudeOf(point));
       farthest = Math.max(farthest, along - frame.length);
     }

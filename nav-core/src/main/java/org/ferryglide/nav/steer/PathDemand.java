@@ -27,16 +27,18 @@ record PathDemand(
     double streamShare,
     double streamTime) {
 
-  /** How often a long piece of the track is looked at, seconds; short ones at thirds. */
+  /** How often a long segment of the track is looked at, seconds; short ones at thirds. */
   private static final double LOOK_SECONDS = 300.0;
 
   private static final int FEWEST_LOOKS = 3;
   private static final int MOST_LOOKS = 48;
 
-  /** So far inside a piece its ends are looked at, since a stream in steps jumps there, seconds. */
+  /**
+   * So far inside a segment its ends are looked at, since a stream in steps jumps there, seconds.
+   */
   private static final double INSIDE_SECONDS = 1e-3;
 
-  /** Halvings of the step between looks where the worst stands at an end of a piece. */
+  /** Halvings of the step between looks where the worst stands at an end of a segment. */
   private static final int HALVINGS = 6;
 
   /** Below this the path has no direction, metres a second. */
@@ -81,14 +83,14 @@ record PathDemand(
       cross.clear();
       spare.clear();
       stream.clear();
-      for (int piece = 0; piece < track.pieces(); piece++) {
-        double span = track.timeOf(piece + 1) - track.timeOf(piece);
+      for (int segment = 0; segment < track.segments(); segment++) {
+        double span = track.timeOf(segment + 1) - track.timeOf(segment);
         if (span > 0.0) {
           int looks =
               Math.min(MOST_LOOKS, Math.max(FEWEST_LOOKS, (int) Math.ceil(span / LOOK_SECONDS)));
-          int first = track.goesOnAlike(piece) ? 1 : 0; // where the last look was
+          int first = track.goesOnAlike(segment) ? 1 : 0; // where the last look was
           for (int i = first; i <= looks; i++) {
-            look(piece, (double) i / looks, 1.0 / looks);
+            look(segment, (double) i / looks, 1.0 / looks);
           }
         }
       }
@@ -103,11 +105,11 @@ record PathDemand(
       return -spare.value;
     }
 
-    private void look(int piece, double part, double step) {
-      if (measure(piece, part)) {
-        cross.take(piece, part, step, this);
-        spare.take(piece, part, step, this);
-        stream.take(piece, part, step, this);
+    private void look(int segment, double part, double step) {
+      if (measure(segment, part)) {
+        cross.take(segment, part, step, this);
+        spare.take(segment, part, step, this);
+        stream.take(segment, part, step, this);
       }
     }
 
@@ -128,19 +130,19 @@ record PathDemand(
       if (!(time > track.startSeconds() && time < track.endSeconds())) {
         return false;
       }
-      int piece = track.pieceAt(time);
-      double from = track.timeOf(piece);
-      double span = track.timeOf(piece + 1) - from;
-      return span > 0.0 && measure(piece, (time - from) / span);
+      int segment = track.segmentAt(time);
+      double from = track.timeOf(segment);
+      double span = track.timeOf(segment + 1) - from;
+      return span > 0.0 && measure(segment, (time - from) / span);
     }
 
     /** Takes what one moment asks; false where that is not known. */
-    private boolean measure(int piece, double part) {
-      double from = track.timeOf(piece);
-      double span = track.timeOf(piece + 1) - from;
+    private boolean measure(int segment, double part) {
+      double from = track.timeOf(segment);
+      double span = track.timeOf(segment + 1) - from;
       double inside = Math.min(INSIDE_SECONDS, 0.25 * span);
       lookedTime = Math.min(from + span - inside, Math.max(from + inside, from + part * span));
-      track.motionAt(piece, part, ground);
+      track.motionAt(segment, part, ground);
       if (!motion.sample(ground[0], ground[1], lookedTime)) {
         return false;
       }
@@ -177,7 +179,7 @@ record PathDemand(
     double value;
     double time;
     double speed;
-    private int piece;
+    private int segment;
     private double part;
     private double step;
 
@@ -189,56 +191,56 @@ record PathDemand(
       value = Double.NEGATIVE_INFINITY;
       time = 0.0;
       speed = 0.0;
-      piece = -1;
+      segment = -1;
     }
 
-    void take(int piece, double part, double step, Scan scan) {
+    void take(int segment, double part, double step, Scan scan) {
       double looked = scan.looked(what);
       if (looked > value) {
         value = looked;
         time = scan.lookedTime;
         speed = scan.lookedSpeed;
-        this.piece = piece;
+        this.segment = segment;
         this.part = part;
         this.step = step;
       }
     }
 
     void refine(Scan scan) {
-      if (piece < 0) {
+      if (segment < 0) {
         return;
       }
-      if (part < 0.5 * step || part > 1.0 - 0.5 * step) { // at an end of its piece
+      if (part < 0.5 * step || part > 1.0 - 0.5 * step) { // at an end of its segment
         halve(scan);
         return;
       }
       double middle = part;
-      if (!scan.measure(piece, middle - step)) {
+      if (!scan.measure(segment, middle - step)) {
         return;
       }
       double before = scan.looked(what);
-      if (!scan.measure(piece, middle + step)) {
+      if (!scan.measure(segment, middle + step)) {
         return;
       }
       double after = scan.looked(what);
       double bend = before - 2.0 * value + after;
       if (bend < 0.0) {
         double top = middle + 0.5 * step * (before - after) / bend;
-        if (scan.measure(piece, Math.min(1.0, Math.max(0.0, top)))) {
-          take(piece, top, step, scan);
+        if (scan.measure(segment, Math.min(1.0, Math.max(0.0, top)))) {
+          take(segment, top, step, scan);
         }
       }
     }
 
-    /** Moves to the better side in ever smaller steps, into the next piece if need be. */
+    /** Moves to the better side in ever smaller steps, into the next segment if need be. */
     private void halve(Scan scan) {
-      double length = step * (scan.track.timeOf(piece + 1) - scan.track.timeOf(piece));
+      double length = step * (scan.track.timeOf(segment + 1) - scan.track.timeOf(segment));
       for (int i = 0; i < HALVINGS; i++) {
         length *= 0.5;
         double at = time;
         for (double side = -1.0; side <= 1.0; side += 2.0) {
           if (scan.measureAt(at + side * length)) {
-            take(piece, part, step, scan);
+            take(segment, part, step, scan);
           }
         }
       }

@@ -22,7 +22,9 @@ final class QuickestPath implements Follower {
   /** Ways asked for beyond those wanted, to stand by if one cannot be held after all. */
   private static final int SPARE_WAYS = 1;
 
-  /** The end of a piece is looked at from just before, so that a jump there belongs to the next. */
+  /**
+   * The end of a segment is looked at from just before, so that a jump there belongs to the next.
+   */
   private static final double BEFORE_BREAK_SECONDS = 1e-3;
 
   /** One heading held is the answer only if it is quicker by more than this, seconds. */
@@ -163,7 +165,7 @@ final class QuickestPath implements Follower {
       }
       recorder.append(track, longitude - Earth.longitude(longitude));
       time = track.endSeconds();
-      heading = track.headingOf(track.pieces());
+      heading = track.headingOf(track.segments());
     }
     double[] end = rows[rows.length - 1];
     return recorder.finish(time, end[FoundWay.LATITUDE], end[FoundWay.LONGITUDE], heading);
@@ -199,7 +201,7 @@ final class QuickestPath implements Follower {
     return drift;
   }
 
-  /** The pieces of a curve, with the rates at both ends of each. */
+  /** The segments of a curve, with the rates at both ends of each. */
   private GroundTrack curve(double[][] path, double departure) {
     recorder.clear();
     double[] from = new double[2];

@@ -126,7 +126,7 @@ public final class SteeredLeg implements Serializable {
   public List<TrackPoint> headings() {
     List<TrackPoint> headings = new ArrayList<>();
     double last = Double.NaN;
-    int points = Math.max(1, track.pieces());
+    int points = Math.max(1, track.segments());
     for (int i = 0; i < points; i++) {
       double heading = track.headingOf(i);
       if (heading != last) {

@@ -2,9 +2,11 @@ package org.ferryglide.nav.steer;
 
 import java.util.Arrays;
 
-/** Collects the pieces of a ground track while a craft is followed. Not thread-safe. */
+/** Collects the segments of a ground track while a craft is followed. Not thread-safe. */
 final class TrackRecorder {
-  /** Numbers kept for a piece: its start, the rates at both ends, and the heading at its start. */
+  /**
+   * Numbers kept for a segment: its start, the rates at both ends, and the heading at its start.
+   */
   static final int WIDTH = 8;
 
   private static final double[] NONE = {};
@@ -12,31 +14,31 @@ final class TrackRecorder {
   private double[] rows = NONE; // many a craft is followed for its arrival alone
   private int count;
 
-  /** Pieces of the last track and its end, for which room is made at once. */
+  /** Segments of the last track and its end, for which room is made at once. */
   private int usual = 3;
 
   void clear() {
     count = 0;
   }
 
-  /** Makes room for so many pieces at once. */
-  void ensureRoom(int pieces) {
-    if (pieces * WIDTH > rows.length) {
-      rows = Arrays.copyOf(rows, pieces * WIDTH);
+  /** Makes room for so many segments at once. */
+  void ensureRoom(int segments) {
+    if (segments * WIDTH > rows.length) {
+      rows = Arrays.copyOf(rows, segments * WIDTH);
     }
   }
 
-  /** When the last piece starts. */
+  /** When the last segment starts. */
   double lastTime() {
     return rows[(count - 1) * WIDTH];
   }
 
-  /** The heading of the last piece. */
+  /** The heading of the last segment. */
   double heading() {
     return rows[(count - 1) * WIDTH + 7];
   }
 
-  /** Adds a piece from a time and place, with rates in degrees a second at both its ends. */
+  /** Adds a segment from a time and place, with rates in degrees a second at both its ends. */
   void add(
       double time,
       double latitude,
@@ -60,7 +62,7 @@ final class TrackRecorder {
     rows[at + 7] = headingDegrees;
   }
 
-  /** Adds all pieces of another recorder. */
+  /** Adds all segments of another recorder. */
   void append(TrackRecorder other) {
     int length = (count + other.count) * WIDTH;
     if (length > rows.length) {
@@ -70,17 +72,17 @@ final class TrackRecorder {
     count += other.count;
   }
 
-  /** Adds all pieces of a track. */
+  /** Adds all segments of a track. */
   void append(GroundTrack track) {
-    int length = track.pieces() * WIDTH;
+    int length = track.segments() * WIDTH;
     if (count * WIDTH + length > rows.length) {
       rows = Arrays.copyOf(rows, 2 * (count * WIDTH + length));
     }
-    track.copyPieces(rows, count * WIDTH);
-    count += track.pieces();
+    track.copySegments(rows, count * WIDTH);
+    count += track.segments();
   }
 
-  /** Adds all pieces of a track, its longitudes shifted by whole turns. */
+  /** Adds all segments of a track, its longitudes shifted by whole turns. */
   void append(GroundTrack track, double longitudeShift) {
     int from = count;
     append(track);
@@ -91,7 +93,7 @@ final class TrackRecorder {
 
   /** The track that ends where another does. */
   GroundTrack finishAt(GroundTrack other) {
-    int end = other.pieces();
+    int end = other.segments();
     double[] place = new double[2];
     other.place(other.endSeconds(), place);
     return finish(other.endSeconds(), place[0], place[1], other.headingOf(end));

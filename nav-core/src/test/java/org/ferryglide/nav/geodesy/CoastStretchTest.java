@@ -19,7 +19,7 @@ class CoastStretchTest {
   private final CoastStretch shore = CoastStretch.along(landing, point, beach);
 
   @Test
-  void itsLengthIsTheSumOfItsPieces() {
+  void itsLengthIsTheSumOfItsSegments() {
     double sum =
         RhumbLeg.between(landing, point).length().metres()
             + RhumbLeg.between(point, beach).length().metres();

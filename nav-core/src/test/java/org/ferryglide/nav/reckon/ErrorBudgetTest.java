@@ -86,14 +86,14 @@ class ErrorBudgetTest {
   }
 
   @Property(seed = Seeds.SEED, tries = 100)
-  void cuttingARunInPiecesChangesNothing(
+  void cuttingARunInSegmentsChangesNothing(
       @ForAll @DoubleRange(min = 0.1, max = 6) double hours,
-      @ForAll @IntRange(min = 2, max = 9) int pieces,
+      @ForAll @IntRange(min = 2, max = 9) int segments,
       @ForAll @DoubleRange(min = 0, max = 359) double heading) {
     List<SteadyRun> whole = List.of(run(hours, heading));
     List<SteadyRun> cut = new ArrayList<>();
-    for (int i = 0; i < pieces; i++) {
-      cut.add(whole.get(0).lasting(whole.get(0).duration().dividedBy(pieces)));
+    for (int i = 0; i < segments; i++) {
+      cut.add(whole.get(0).lasting(whole.get(0).duration().dividedBy(segments)));
     }
     Covariance a = ErrorBudget.of(whole, ErrorModel.usual()).covariance();
     Covariance b = ErrorBudget.of(cut, ErrorModel.usual()).covariance();

@@ -52,45 +52,45 @@ enum CurveNotes {
   }
 
   /** Notes on one interval of a table joined by a shape. */
-  List<Note> of(TideTable table, int piece, PieceShape shape) {
+  List<Note> of(TideTable table, int segment, SegmentShape shape) {
     List<Note> notes = new ArrayList<>(table.notes());
-    double change = change(table, piece);
+    double change = change(table, segment);
     notes.add(
         Note.information(code, text)
-            .with("fromCosineMetres", change * shape.fromCosine(piece))
-            .with("fromTwelfthsMetres", change * shape.fromTwelfths(piece)));
-    if ((this == TWELFTHS || this == HOURLY_TWELFTHS) && !isSemidiurnal(table, piece)) {
+            .with("fromCosineMetres", change * shape.fromCosine(segment))
+            .with("fromTwelfthsMetres", change * shape.fromTwelfths(segment)));
+    if ((this == TWELFTHS || this == HOURLY_TWELFTHS) && !isSemidiurnal(table, segment)) {
       notes.add(
           Note.warning(
                   "tide.not-semidiurnal",
                   "The rule of twelfths is for tides that turn about every six hours and a quarter"
                       + " and rise and fall alike; here it is not to be trusted.")
-              .with("intervalHours", hours(table, piece)));
+              .with("intervalHours", hours(table, segment)));
     }
     return notes;
   }
 
-  private static double hours(TideTable table, int piece) {
-    return (table.seconds(piece + 1) - table.seconds(piece)) / 3600.0;
+  private static double hours(TideTable table, int segment) {
+    return (table.seconds(segment + 1) - table.seconds(segment)) / 3600.0;
   }
 
-  private static double change(TideTable table, int piece) {
-    return Math.abs(table.height(piece + 1) - table.height(piece));
+  private static double change(TideTable table, int segment) {
+    return Math.abs(table.height(segment + 1) - table.height(segment));
   }
 
-  private static boolean isSemidiurnal(TideTable table, int piece) {
-    double hours = hours(table, piece);
+  private static boolean isSemidiurnal(TideTable table, int segment) {
+    double hours = hours(table, segment);
     return hours >= SHORTEST_SEMIDIURNAL_HOURS
         && hours <= LONGEST_SEMIDIURNAL_HOURS
-        && isLikeItsNeighbour(table, piece, piece - 1)
-        && isLikeItsNeighbour(table, piece, piece + 1);
+        && isLikeItsNeighbour(table, segment, segment - 1)
+        && isLikeItsNeighbour(table, segment, segment + 1);
   }
 
-  private static boolean isLikeItsNeighbour(TideTable table, int piece, int neighbour) {
-    if (neighbour < 0 || neighbour >= table.pieces()) {
+  private static boolean isLikeItsNeighbour(TideTable table, int segment, int neighbour) {
+    if (neighbour < 0 || neighbour >= table.segments()) {
       return true;
     }
-    double own = change(table, piece);
+    double own = change(table, segment);
     double other = change(table, neighbour);
     return Math.min(own, other) >= LEAST_SEMIDIURNAL_SHARE * Math.max(own, other);
   }

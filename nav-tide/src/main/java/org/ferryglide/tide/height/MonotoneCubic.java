@@ -47,14 +47,14 @@ final class MonotoneCubic implements Serializable {
     greatestSlopeChange = greatest;
   }
 
-  private int piece(double at) {
+  private int segment(double at) {
     int found = Arrays.binarySearch(x, at);
-    int piece = found >= 0 ? found : -found - 2;
-    return Math.max(0, Math.min(piece, x.length - 2));
+    int segment = found >= 0 ? found : -found - 2;
+    return Math.max(0, Math.min(segment, x.length - 2));
   }
 
   double value(double at) {
-    int i = piece(at);
+    int i = segment(at);
     double width = x[i + 1] - x[i];
     double t = (at - x[i]) / width;
     double u = 1.0 - t;
@@ -63,7 +63,7 @@ final class MonotoneCubic implements Serializable {
   }
 
   double slope(double at) {
-    int i = piece(at);
+    int i = segment(at);
     double width = x[i + 1] - x[i];
     double t = (at - x[i]) / width;
     double u = 1.0 - t;

@@ -3,7 +3,7 @@ package org.ferryglide.tide.height;
 import java.io.Serializable;
 
 /** A port's own curves at springs and at neaps, blended in every interval by its rise or fall. */
-final class NormalisedShape implements PieceShape, Serializable {
+final class NormalisedShape implements SegmentShape, Serializable {
   private static final long serialVersionUID = 1L;
 
   private final NormalisedCurve springs;
@@ -18,45 +18,45 @@ final class NormalisedShape implements PieceShape, Serializable {
       TideTable table, NormalisedCurve springs, NormalisedCurve neaps, MeanRanges ranges) {
     this.springs = springs;
     this.neaps = neaps;
-    this.springShare = new double[table.pieces()];
-    this.rising = new boolean[table.pieces()];
-    for (int piece = 0; piece < springShare.length; piece++) {
-      double range = Math.abs(table.height(piece + 1) - table.height(piece));
-      springShare[piece] = Math.max(0.0, Math.min(1.0, ranges.springFraction(range)));
-      rising[piece] = table.isHigh(piece + 1);
+    this.springShare = new double[table.segments()];
+    this.rising = new boolean[table.segments()];
+    for (int segment = 0; segment < springShare.length; segment++) {
+      double range = Math.abs(table.height(segment + 1) - table.height(segment));
+      springShare[segment] = Math.max(0.0, Math.min(1.0, ranges.springFraction(range)));
+      rising[segment] = table.isHigh(segment + 1);
     }
   }
 
   @Override
-  public double passed(int piece, double fraction) {
-    double share = springShare[piece];
+  public double passed(int segment, double fraction) {
+    double share = springShare[segment];
     double height =
-        share * springs.part(rising[piece]).value(fraction)
-            + (1.0 - share) * neaps.part(rising[piece]).value(fraction);
-    return rising[piece] ? height : 1.0 - height;
+        share * springs.part(rising[segment]).value(fraction)
+            + (1.0 - share) * neaps.part(rising[segment]).value(fraction);
+    return rising[segment] ? height : 1.0 - height;
   }
 
   @Override
-  public double slope(int piece, double fraction) {
-    double share = springShare[piece];
+  public double slope(int segment, double fraction) {
+    double share = springShare[segment];
     double slope =
-        share * springs.part(rising[piece]).slope(fraction)
-            + (1.0 - share) * neaps.part(rising[piece]).slope(fraction);
-    return rising[piece] ? slope : -slope;
+        share * springs.part(rising[segment]).slope(fraction)
+            + (1.0 - share) * neaps.part(rising[segment]).slope(fraction);
+    return rising[segment] ? slope : -slope;
   }
 
   @Override
-  public double greatestSlopeChange(int piece) {
-    double share = springShare[piece];
-    return share * springs.part(rising[piece]).greatestSlopeChange()
-        + (1.0 - share) * neaps.part(rising[piece]).greatestSlopeChange();
+  public double greatestSlopeChange(int segment) {
+    double share = springShare[segment];
+    return share * springs.part(rising[segment]).greatestSlopeChange()
+        + (1.0 - share) * neaps.part(rising[segment]).greatestSlopeChange();
   }
 
   @Override
-  public double nextBreak(int piece, double fraction) {
+  public double nextBreak(int segment, double fraction) {
     return Math.min(
-        springs.part(rising[piece]).nextPoint(fraction),
-        neaps.part(rising[piece]).nextPoint(fraction));
+        springs.part(rising[segment]).nextPoint(fraction),
+        neaps.part(rising[segment]).nextPoint(fraction));
   }
 
   @Override

@@ -11,7 +11,7 @@ import java.io.Serializable;
  * mean of those of the cosines on its two sides, so that α and γ are below π² and β is above 0, and
  * with them the slope.
  */
-final class SmoothShape implements PieceShape, Serializable {
+final class SmoothShape implements SegmentShape, Serializable {
   private static final long serialVersionUID = 1L;
 
   /** Curvature of the cosine at either end. */
@@ -21,62 +21,62 @@ final class SmoothShape implements PieceShape, Serializable {
   private final double[] gamma;
 
   SmoothShape(TideTable table) {
-    int pieces = table.pieces();
-    alpha = new double[pieces];
-    gamma = new double[pieces];
-    for (int piece = 0; piece < pieces; piece++) {
-      alpha[piece] = curvature(table, piece, piece - 1);
-      gamma[piece] = curvature(table, piece, piece + 1);
+    int segments = table.segments();
+    alpha = new double[segments];
+    gamma = new double[segments];
+    for (int segment = 0; segment < segments; segment++) {
+      alpha[segment] = curvature(table, segment, segment - 1);
+      gamma[segment] = curvature(table, segment, segment + 1);
     }
   }
 
   /** Curvature of an interval where it meets a neighbour. */
-  private static double curvature(TideTable table, int piece, int neighbour) {
-    if (neighbour < 0 || neighbour >= table.pieces()) {
+  private static double curvature(TideTable table, int segment, int neighbour) {
+    if (neighbour < 0 || neighbour >= table.segments()) {
       return COSINE_CURVATURE;
     }
-    double own = bend(table, piece);
+    double own = bend(table, segment);
     double other = bend(table, neighbour);
     return other == 0.0 ? 0.0 : COSINE_CURVATURE * 2.0 * other / (own + other);
   }
 
-  private static double bend(TideTable table, int piece) {
-    double interval = table.seconds(piece + 1) - table.seconds(piece);
-    return Math.abs(table.height(piece + 1) - table.height(piece)) / (interval * interval);
+  private static double bend(TideTable table, int segment) {
+    double interval = table.seconds(segment + 1) - table.seconds(segment);
+    return Math.abs(table.height(segment + 1) - table.height(segment)) / (interval * interval);
   }
 
-  private double beta(int piece) {
-    return 15.0 - 0.75 * (alpha[piece] + gamma[piece]);
+  private double beta(int segment) {
+    return 15.0 - 0.75 * (alpha[segment] + gamma[segment]);
   }
 
   @Override
-  public double passed(int piece, double fraction) {
+  public double passed(int segment, double fraction) {
     double x = fraction;
     double y = 1.0 - fraction;
-    double second = alpha[piece] / 20.0;
-    double third = second + beta(piece) / 15.0;
+    double second = alpha[segment] / 20.0;
+    double third = second + beta(segment) / 15.0;
     return x * x * (y * y * (10.0 * (y * second + x * third)) + x * x * (5.0 * y + x));
   }
 
   @Override
-  public double slope(int piece, double fraction) {
+  public double slope(int segment, double fraction) {
     double x = fraction;
     double y = 1.0 - fraction;
-    return x * y * (alpha[piece] * y * y + 2.0 * beta(piece) * x * y + gamma[piece] * x * x);
+    return x * y * (alpha[segment] * y * y + 2.0 * beta(segment) * x * y + gamma[segment] * x * x);
   }
 
   @Override
-  public double greatestSlopeChange(int piece) {
+  public double greatestSlopeChange(int segment) {
     // the second derivative in Bernstein form stays between its coefficients
-    double start = alpha[piece];
-    double end = gamma[piece];
-    double middle = 4.0 / 3.0 * beta(piece);
+    double start = alpha[segment];
+    double end = gamma[segment];
+    double middle = 4.0 / 3.0 * beta(segment);
     return Math.max(
         Math.max(start, end), Math.max(Math.abs(middle - start), Math.abs(end - middle)));
   }
 
   @Override
-  public double nextBreak(int piece, double fraction) {
+  public double nextBreak(int segment, double fraction) {
     return 1.0;
   }
 }

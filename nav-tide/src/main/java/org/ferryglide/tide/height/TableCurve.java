@@ -44,7 +44,7 @@ public final class TableCurve implements TideCurve, Serializable {
   private final TideTable table;
 
   @SuppressWarnings("serial") // every shape of this package is serializable
-  private final PieceShape shape;
+  private final SegmentShape shape;
 
   private final CurveNotes notes;
 
@@ -52,7 +52,7 @@ public final class TableCurve implements TideCurve, Serializable {
   private final @Nullable MeanRanges blendedBetween;
 
   private TableCurve(
-      TideTable table, PieceShape shape, CurveNotes notes, @Nullable MeanRanges blendedBetween) {
+      TideTable table, SegmentShape shape, CurveNotes notes, @Nullable MeanRanges blendedBetween) {
     this.table = table;
     this.shape = shape;
     this.notes = notes;
@@ -165,40 +165,41 @@ public final class TableCurve implements TideCurve, Serializable {
 
   @Override
   public double endSeconds() {
-    return table.seconds(table.pieces());
+    return table.seconds(table.segments());
   }
 
   @Override
   public double heightMetres(double epochSeconds) {
-    int piece = table.pieceAt(epochSeconds);
-    if (piece < 0) {
+    int segment = table.segmentAt(epochSeconds);
+    if (segment < 0) {
       return Double.NaN;
     }
-    double from = table.height(piece);
+    double from = table.height(segment);
     return from
-        + (table.height(piece + 1) - from) * shape.passed(piece, fraction(piece, epochSeconds));
+        + (table.height(segment + 1) - from)
+            * shape.passed(segment, fraction(segment, epochSeconds));
   }
 
   @Override
   public double slopeMetresPerSecond(double epochSeconds) {
-    int piece = table.pieceAt(epochSeconds);
-    if (piece < 0) {
+    int segment = table.segmentAt(epochSeconds);
+    if (segment < 0) {
       return Double.NaN;
     }
-    return (table.height(piece + 1) - table.height(piece))
-        / interval(piece)
-        * shape.slope(piece, fraction(piece, epochSeconds));
+    return (table.height(segment + 1) - table.height(segment))
+        / interval(segment)
+        * shape.slope(segment, fraction(segment, epochSeconds));
   }
 
   @Override
   public double greatestSlopeChange(double fromSeconds, double toSeconds) {
-    int piece = table.pieceAt(fromSeconds);
-    if (piece < 0) {
+    int segment = table.segmentAt(fromSeconds);
+    if (segment < 0) {
       return Double.NaN;
     }
-    double interval = interval(piece);
-    double change = Math.abs(table.height(piece + 1) - table.height(piece));
-    return change / (interval * interval) * shape.greatestSlopeChange(piece);
+    double interval = interval(segment);
+    double change = Math.abs(table.height(segment + 1) - table.height(segment));
+    return change / (interval * interval) * shape.greatestSlopeChange(segment);
   }
 
   @Override
@@ -206,27 +207,27 @@ public final class TableCurve implements TideCurve, Serializable {
     if (epochSeconds < startSeconds()) {
       return startSeconds();
     }
-    int piece = table.pieceAt(epochSeconds);
-    if (piece < 0 || epochSeconds >= endSeconds()) {
+    int segment = table.segmentAt(epochSeconds);
+    if (segment < 0 || epochSeconds >= endSeconds()) {
       return Double.POSITIVE_INFINITY;
     }
-    double next = shape.nextBreak(piece, fraction(piece, epochSeconds));
+    double next = shape.nextBreak(segment, fraction(segment, epochSeconds));
     while (next < 1.0) {
-      double time = table.seconds(piece) + next * interval(piece);
+      double time = table.seconds(segment) + next * interval(segment);
       if (time > epochSeconds) {
         return time;
       }
-      next = shape.nextBreak(piece, next + 1e-9); // that break is now, but for rounding
+      next = shape.nextBreak(segment, next + 1e-9); // that break is now, but for rounding
     }
-    return table.seconds(piece + 1);
+    return table.seconds(segment + 1);
   }
 
-  private double interval(int piece) {
-    return table.seconds(piece + 1) - table.seconds(piece);
+  private double interval(int segment) {
+    return table.seconds(segment + 1) - table.seconds(segment);
   }
 
-  private double fraction(int piece, double epochSeconds) {
-    return (epochSeconds - table.seconds(piece)) / interval(piece);
+  private double fraction(int segment, double epochSeconds) {
+    return (epochSeconds - table.seconds(segment)) / interval(segment);
   }
 
   /**
@@ -264,13 +265,14 @@ public final class TableCurve implements TideCurve, Serializable {
 
   @Override
   public List<Note> notesAt(Instant instant) {
-    int piece = table.pieceAt(EpochSeconds.of(instant));
-    if (piece < 0) {
+    int segment = table.segmentAt(EpochSeconds.of(instant));
+    if (segment < 0) {
       return List.of();
     }
-    List<Note> all = notes.of(table, piece, shape);
+    List<Note> all = notes.of(table, segment, shape);
     if (blendedBetween != null) {
-      all.addAll(blendedBetween.notesFor(Math.abs(table.height(piece + 1) - table.height(piece))));
+      all.addAll(
+          blendedBetween.notesFor(Math.abs(table.height(segment + 1) - table.height(segment))));
     }
     return List.copyOf(all);
   }

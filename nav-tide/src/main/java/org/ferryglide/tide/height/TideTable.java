@@ -411,12 +411,12 @@ public final class TideTable implements Serializable {
   }
 
   /** Number of intervals between waters. */
-  int pieces() {
+  int segments() {
     return seconds.length - 1;
   }
 
   /** Which interval holds a time: -1 for a time outside the table or NaN. */
-  int pieceAt(double epochSeconds) {
+  int segmentAt(double epochSeconds) {
     int last = seconds.length - 1;
     if (!(epochSeconds >= seconds[0] && epochSeconds <= seconds[last])) { // NaN fails
       return -1;

@@ -4,15 +4,15 @@ import java.io.Serializable;
 import java.util.Arrays;
 
 /**
- * Break points along an axis, usually of time, and which piece between two of them holds a value.
+ * Break points along an axis, usually of time, and which segment between two of them holds a value.
  *
- * <p>The piece is found through buckets of equal width, so that a lookup costs the same in a day's
- * table and in a year's.
+ * <p>The segment is found through buckets of equal width, so that a lookup costs the same in a
+ * day's table and in a year's.
  */
 final class Axis implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  /** Strictly increasing; piece k runs from breaks[k] to breaks[k + 1]. */
+  /** Strictly increasing; segment k runs from breaks[k] to breaks[k + 1]. */
   private final double[] breaks;
 
   private final int[] buckets;
@@ -20,21 +20,21 @@ final class Axis implements Serializable {
 
   Axis(double[] breaks) {
     this.breaks = breaks;
-    int pieces = pieces();
-    this.buckets = new int[pieces + 1];
-    this.bucketsPerUnit = pieces == 0 ? 0.0 : pieces / (breaks[pieces] - breaks[0]);
+    int segments = segments();
+    this.buckets = new int[segments + 1];
+    this.bucketsPerUnit = segments == 0 ? 0.0 : segments / (breaks[segments] - breaks[0]);
     int k = 0;
-    for (int b = 0; b < buckets.length && pieces > 0; b++) {
-      // a little early, so that rounding never puts a value before its bucket's piece
+    for (int b = 0; b < buckets.length && segments > 0; b++) {
+      // a little early, so that rounding never puts a value before its bucket's segment
       double bucketStart = breaks[0] + (b - 1e-6) / bucketsPerUnit;
-      while (k + 1 < pieces && breaks[k + 1] <= bucketStart) {
+      while (k + 1 < segments && breaks[k + 1] <= bucketStart) {
         k++;
       }
       buckets[b] = k;
     }
   }
 
-  int pieces() {
+  int segments() {
     return Math.max(0, breaks.length - 1);
   }
 
@@ -43,19 +43,19 @@ final class Axis implements Serializable {
   }
 
   /**
-   * The piece that holds a value, the later one at a break point; -1 before the first break point,
-   * after the last, and for NaN.
+   * The segment that holds a value, the later one at a break point; -1 before the first break
+   * point, after the last, and for NaN.
    */
-  int piece(double t) {
-    int pieces = pieces();
-    if (pieces == 0 || !(t >= breaks[0] && t <= breaks[pieces])) { // written so that NaN fails
+  int segment(double t) {
+    int segments = segments();
+    if (segments == 0 || !(t >= breaks[0] && t <= breaks[segments])) { // written so that NaN fails
       return -1;
     }
     int bucket = (int) ((t - breaks[0]) * bucketsPerUnit);
     int k = buckets[bucket];
-    if (k + 1 < pieces && breaks[k + 1] <= t) {
-      // a bucket may hold nearly all pieces, where the rest of the axis is one long gap
-      int beyond = bucket + 2 < buckets.length ? buckets[bucket + 2] + 1 : pieces;
+    if (k + 1 < segments && breaks[k + 1] <= t) {
+      // a bucket may hold nearly all segments, where the rest of the axis is one long gap
+      int beyond = bucket + 2 < buckets.length ? buckets[bucket + 2] + 1 : segments;
       while (beyond - k > 1) {
         int middle = (k + beyond) >>> 1;
         if (breaks[middle] <= t) {
@@ -87,7 +87,7 @@ final class Axis implements Serializable {
     if (t < breaks[0]) {
       return breaks[0];
     }
-    return breaks[piece(t) + 1];
+    return breaks[segment(t) + 1];
   }
 
   boolean isBreak(double t) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Break points as they are gathered, before they become pieces. */
+/** Break points as they are gathered, before they become segments. */
 final class BreakPointList {
   private record BreakPoint(double time, double east, double north, int flags) {}
 

@@ -214,10 +214,10 @@ public final class GriddedStream implements StreamField, Serializable {
       double epochSeconds,
       double[] eastNorth,
       int offset) {
-    int i = latitudes.piece(latitudeDegrees);
+    int i = latitudes.segment(latitudeDegrees);
     double longitude = turned(longitudeDegrees);
-    int j = longitudes.piece(longitude);
-    int t = times.piece(epochSeconds);
+    int j = longitudes.segment(longitude);
+    int t = times.segment(epochSeconds);
     if (i < 0 || j < 0 || t < 0) {
       return false;
     }
@@ -232,8 +232,8 @@ public final class GriddedStream implements StreamField, Serializable {
               * ((corner & 2) == 0 ? 1.0 - up : up)
               * ((corner & 4) == 0 ? 1.0 - later : later);
       if (weight != 0.0) {
-        int cell = 2 * ((t + (corner >> 2)) * (latitudes.pieces() + 1) + i + ((corner >> 1) & 1));
-        int at = cell * (longitudes.pieces() + 1) + 2 * (j + (corner & 1));
+        int cell = 2 * ((t + (corner >> 2)) * (latitudes.segments() + 1) + i + ((corner >> 1) & 1));
+        int at = cell * (longitudes.segments() + 1) + 2 * (j + (corner & 1));
         east += weight * flow[at];
         north += weight * flow[at + 1];
       }
@@ -252,15 +252,15 @@ public final class GriddedStream implements StreamField, Serializable {
     double longitude = longitudeDegrees;
     if (longitude < first) {
       longitude += 360.0;
-    } else if (longitude > longitudes.value(longitudes.pieces()) && longitude - 360.0 >= first) {
+    } else if (longitude > longitudes.value(longitudes.segments()) && longitude - 360.0 >= first) {
       longitude -= 360.0;
     }
     return longitude;
   }
 
-  private static double share(Axis axis, int piece, double value) {
-    double from = axis.value(piece);
-    return (value - from) / (axis.value(piece + 1) - from);
+  private static double share(Axis axis, int segment, double value) {
+    double from = axis.value(segment);
+    return (value - from) / (axis.value(segment + 1) - from);
   }
 
   @Override
@@ -270,7 +270,7 @@ public final class GriddedStream implements StreamField, Serializable {
 
   @Override
   public double endSeconds() {
-    return times.value(times.pieces());
+    return times.value(times.segments());
   }
 
   @Override
@@ -307,11 +307,11 @@ public final class GriddedStream implements StreamField, Serializable {
   public String toString() {
     return source
         + ", "
-        + (times.pieces() + 1)
+        + (times.segments() + 1)
         + " times, "
-        + (latitudes.pieces() + 1)
+        + (latitudes.segments() + 1)
         + " latitudes, "
-        + (longitudes.pieces() + 1)
+        + (longitudes.segments() + 1)
         + " longitudes";
   }
 }

@@ -126,22 +126,22 @@ final class HourlyRows {
       }
     }
     breaks.sortByTime();
-    int[] pieces = new int[breaks.size() - 1];
+    int[] segments = new int[breaks.size() - 1];
     int begun = 0; // tides whose rows have begun
-    for (int k = 0; k < pieces.length; k++) {
+    for (int k = 0; k < segments.length; k++) {
       double middle = breaks.time(k) + (breaks.time(k + 1) - breaks.time(k)) / 2.0;
       while (begun < tideTimes.length && first(begun) <= middle) {
         begun++;
       }
       boolean bridged = breaks.time(k + 1) - breaks.time(k) <= LONGEST_BRIDGE_SECONDS;
-      pieces[k] =
+      segments[k] =
           breaks.flags(k)
               | breaks.flags(k + 1)
               | (bridged ? kind(middle, begun) : PiecewiseStream.GAP);
     }
     return between == BetweenHours.SMOOTH
-        ? PiecewiseStream.cubics(breaks.times(), breaks.eastNorth(), pieces)
-        : PiecewiseStream.lines(breaks.times(), breaks.eastNorth(), pieces);
+        ? PiecewiseStream.cubics(breaks.times(), breaks.eastNorth(), segments)
+        : PiecewiseStream.lines(breaks.times(), breaks.eastNorth(), segments);
   }
 
   /** What the rows say at a time between two break points. */

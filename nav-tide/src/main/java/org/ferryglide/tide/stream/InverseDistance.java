@@ -25,13 +25,13 @@ final class InverseDistance implements StationRule {
   @Override
   public boolean sample(double latitude, double longitude, double t, double[] out, int offset) {
     double eastScale = StationPlaces.eastScale(latitude);
-    int piece = places.pieceOf(t);
+    int segment = places.segmentOf(t);
     double sum = 0.0;
     double east = 0.0;
     double north = 0.0;
     for (int i = 0; i < places.count(); i++) {
       double weight = weight(i, latitude, longitude, eastScale);
-      if (weight > 0.0 && places.sample(i, piece, t, out, offset)) {
+      if (weight > 0.0 && places.sample(i, segment, t, out, offset)) {
         if (weight == Double.POSITIVE_INFINITY) {
           return true;
         }

@@ -3,12 +3,12 @@ package org.ferryglide.tide.stream;
 import java.io.Serializable;
 
 /**
- * A stream in pieces: between two break points in time the east and north parts are polynomials.
+ * A stream in segments: between two break points in time the east and north parts are polynomials.
  */
 final class PiecewiseStream implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  /** Piece without data; its flags hold this bit. */
+  /** Segment without data; its flags hold this bit. */
   static final int GAP = 1 << 30;
 
   /**
@@ -26,22 +26,24 @@ final class PiecewiseStream implements Serializable {
 
   private final Axis breaks;
 
-  /** For each piece the east polynomial, constant term first, then the north one; a gap is NaN. */
+  /**
+   * For each segment the east polynomial, constant term first, then the north one; a gap is NaN.
+   */
   private final double[] coefficients;
 
-  private final int[] pieceFlags;
+  private final int[] segmentFlags;
   private final int stride;
   private final double maxRate;
 
   private PiecewiseStream(
-      Axis breaks, double[] coefficients, int[] pieceFlags, int stride, double maxRate) {
+      Axis breaks, double[] coefficients, int[] segmentFlags, int stride, double maxRate) {
     this.breaks = breaks;
     this.coefficients = coefficients;
-    this.pieceFlags = pieceFlags;
+    this.segmentFlags = segmentFlags;
     this.stride = stride;
     this.maxRate = maxRate;
-    for (int k = 0; k < pieceFlags.length; k++) {
-      if ((pieceFlags[k] & GAP) != 0) {
+    for (int k = 0; k < segmentFlags.length; k++) {
+      if ((segmentFlags[k] & GAP) != 0) {
         coefficients[k * stride] = Double.NaN;
       }
     }
@@ -72,7 +74,7 @@ final class PiecewiseStream implements Serializable {
    * Straight lines of east and north between break points.
    *
    * @param eastNorth east and north of each break point in turn
-   * @param flags of each piece, one fewer than there are break points
+   * @param flags of each segment, one fewer than there are break points
    */
   static PiecewiseStream lines(double[] times, double[] eastNorth, int[] flags) {
     double[] coefficients = new double[4 * flags.length];
@@ -205,13 +207,13 @@ final class PiecewiseStream implements Serializable {
   }
 
   boolean sample(double t, double[] out, int offset) {
-    return sampleIn(breaks.piece(t), t, out, offset);
+    return sampleIn(breaks.segment(t), t, out, offset);
   }
 
-  /** The same where the piece is known; it may be -1. */
-  boolean sampleIn(int piece, double t, double[] out, int offset) {
+  /** The same where the segment is known; it may be -1. */
+  boolean sampleIn(int segment, double t, double[] out, int offset) {
     double[] c = coefficients;
-    int k = piece;
+    int k = segment;
     if (k < 0 || Double.isNaN(c[k * stride])) {
       k = beforeGap(k, t);
       if (k < 0) {
@@ -238,37 +240,38 @@ final class PiecewiseStream implements Serializable {
   }
 
   /**
-   * The last break point before a gap still belongs to the piece before it; -1 for any other time.
+   * The last break point before a gap still belongs to the segment before it; -1 for any other
+   * time.
    */
   private int beforeGap(int gap, double t) {
-    return gap > 0 && t == breaks.value(gap) && (pieceFlags[gap - 1] & GAP) == 0 ? gap - 1 : -1;
+    return gap > 0 && t == breaks.value(gap) && (segmentFlags[gap - 1] & GAP) == 0 ? gap - 1 : -1;
   }
 
-  /** The piece that holds an instant, for {@link #sampleIn}; -1 if none does. */
-  int pieceOf(double t) {
-    return breaks.piece(t);
+  /** The segment that holds an instant, for {@link #sampleIn}; -1 if none does. */
+  int segmentOf(double t) {
+    return breaks.segment(t);
   }
 
-  /** Whether both change from piece to piece at the same times. */
+  /** Whether both change from segment to segment at the same times. */
   boolean breaksWith(PiecewiseStream other) {
     return breaks.equals(other.breaks);
   }
 
   /**
-   * The same pieces on the other's equal break points, so that several streams share them in
+   * The same segments on the other's equal break points, so that several streams share them in
    * memory.
    */
   PiecewiseStream onBreaksOf(PiecewiseStream other) {
-    return new PiecewiseStream(other.breaks, coefficients, pieceFlags, stride, maxRate);
+    return new PiecewiseStream(other.breaks, coefficients, segmentFlags, stride, maxRate);
   }
 
-  /** Flags of the piece that holds an instant; {@link #GAP} if none does. */
+  /** Flags of the segment that holds an instant; {@link #GAP} if none does. */
   int flagsAt(double t) {
-    int k = breaks.piece(t);
-    if (k >= 0 && (pieceFlags[k] & GAP) != 0) {
+    int k = breaks.segment(t);
+    if (k >= 0 && (segmentFlags[k] & GAP) != 0) {
       k = beforeGap(k, t);
     }
-    return k < 0 ? GAP : pieceFlags[k];
+    return k < 0 ? GAP : segmentFlags[k];
   }
 
   boolean isBreak(double t) {

@@ -5,11 +5,11 @@ import java.util.Comparator;
 import org.ferryglide.nav.basics.Angles;
 
 /**
- * The pieces of a shore as they are seen from one place: a list for each of many sectors round it,
- * nearest first. A sight to the place need only be tried against the list of its own sector, as far
- * as it reaches. Most need not even that: one shorter than the least distance of any piece in the
- * sector is free, and one longer than the greatest distance of a run of pieces that leads from one
- * edge of the sector to the other is not. So the cost hardly grows with the coast.
+ * The segments of a shore as they are seen from one place: a list for each of many sectors round
+ * it, nearest first. A sight to the place need only be tried against the list of its own sector, as
+ * far as it reaches. Most need not even that: one shorter than the least distance of any segment in
+ * the sector is free, and one longer than the greatest distance of a run of segments that leads
+ * from one edge of the sector to the other is not. So the cost hardly grows with the coast.
  *
  * <p>Sectors are equal steps of a pseudo-angle that grows with the angle and needs no arctangent:
  * the share of the eastward part in the sum of both, by quadrants.
@@ -21,7 +21,7 @@ final class ShoreSectors {
   /** A whole turn of the pseudo-angle. */
   private static final double TURN = 4.0;
 
-  /** What the ends of a piece are widened by, a millionth of the least sector and more. */
+  /** What the ends of a segment are widened by, a millionth of the least sector and more. */
   private static final double WIDENING = 1e-9;
 
   /** A sight so near to the edge of a sector, as a share of it, is left to the list. */
@@ -41,19 +41,21 @@ final class ShoreSectors {
    */
   private final double[] limits;
 
-  /** Where the list of each sector begins in {@link #pieces}, and where the last one ends. */
+  /** Where the list of each sector begins in {@link #segments}, and where the last one ends. */
   private final int[] begins;
 
-  private final int[] pieces;
+  private final int[] segments;
 
-  /** The least distance of each listed piece from the place, degrees on the plane of the shore. */
+  /**
+   * The least distance of each listed segment from the place, degrees on the plane of the shore.
+   */
   private final double[] nearest;
 
   ShoreSectors(Shoreline shores, double latitude, double longitude) {
     this.shores = shores;
     x = shores.eastOf(longitude);
     y = latitude;
-    int count = shores.pieceCount();
+    int count = shores.segmentCount();
     int sectors = FEWEST;
     while (sectors < count && sectors < MOST) {
       sectors *= 2;
@@ -64,31 +66,31 @@ final class ShoreSectors {
     double[] firsts = new double[count];
     double[] turns = new double[count];
     begins = new int[sectors + 1];
-    for (int piece = 0; piece < count; piece++) {
-      distances[piece] = shores.distance(piece, x, y);
-      firsts[piece] = pseudoAngle(shores.startX(piece) - x, shores.startY(piece) - y);
-      turns[piece] = turn(piece, firsts[piece]);
-      spans[piece] = span(firsts[piece], turns[piece], sectors);
-      for (int k = 0; k < spans[piece][1]; k++) {
-        begins[(spans[piece][0] + k) % sectors + 1]++;
+    for (int segment = 0; segment < count; segment++) {
+      distances[segment] = shores.distance(segment, x, y);
+      firsts[segment] = pseudoAngle(shores.startX(segment) - x, shores.startY(segment) - y);
+      turns[segment] = turn(segment, firsts[segment]);
+      spans[segment] = span(firsts[segment], turns[segment], sectors);
+      for (int k = 0; k < spans[segment][1]; k++) {
+        begins[(spans[segment][0] + k) % sectors + 1]++;
       }
     }
     for (int sector = 0; sector < sectors; sector++) {
       begins[sector + 1] += begins[sector];
     }
-    pieces = new int[begins[sectors]];
+    segments = new int[begins[sectors]];
     nearest = new double[begins[sectors]];
     Integer[] order = new Integer[count];
     Arrays.setAll(order, i -> i);
-    Arrays.sort(order, Comparator.comparingDouble(piece -> distances[piece]));
+    Arrays.sort(order, Comparator.comparingDouble(segment -> distances[segment]));
     limits = new double[2 * sectors];
     Arrays.fill(limits, Double.POSITIVE_INFINITY);
     int[] next = begins.clone();
-    for (int piece : order) {
-      for (int k = 0; k < spans[piece][1]; k++) {
-        int at = next[(spans[piece][0] + k) % sectors]++;
-        pieces[at] = piece;
-        nearest[at] = distances[piece];
+    for (int segment : order) {
+      for (int k = 0; k < spans[segment][1]; k++) {
+        int at = next[(spans[segment][0] + k) % sectors]++;
+        segments[at] = segment;
+        nearest[at] = distances[segment];
       }
     }
     for (int sector = 0; sector < sectors; sector++) {
@@ -109,25 +111,25 @@ final class ShoreSectors {
     long edge = 0; // the last edge it crossed, unless it crossed none
     boolean hasEdge = false;
     double farthest = 0.0; // of the line since then
-    for (int piece = 0; piece < shores.pieceCount(); piece++) {
-      double turn = turns[piece];
+    for (int segment = 0; segment < shores.segmentCount(); segment++) {
+      double turn = turns[segment];
       if (Double.isNaN(turn)) {
         isFollowing = false;
         continue;
       }
       boolean continues =
           isFollowing
-              && shores.startX(piece) == shores.endX(piece - 1)
-              && shores.startY(piece) == shores.endY(piece - 1);
+              && shores.startX(segment) == shores.endX(segment - 1)
+              && shores.startY(segment) == shores.endY(segment - 1);
       if (!continues) {
-        turned = firsts[piece] * sectorsInQuadrant;
+        turned = firsts[segment] * sectorsInQuadrant;
         hasEdge = false;
       }
       isFollowing = true;
       double far =
           Math.max(
-              Math.hypot(shores.startX(piece) - x, shores.startY(piece) - y),
-              Math.hypot(shores.endX(piece) - x, shores.endY(piece) - y));
+              Math.hypot(shores.startX(segment) - x, shores.startY(segment) - y),
+              Math.hypot(shores.endX(segment) - x, shores.endY(segment) - y));
       farthest = Math.max(farthest, far);
       double until = turned + turn * sectorsInQuadrant;
       long step = turn < 0.0 ? -1 : 1;
@@ -147,16 +149,16 @@ final class ShoreSectors {
   }
 
   /**
-   * From the start of a piece, seen at a pseudo-angle, to its end; NaN for a piece through the
+   * From the start of a segment, seen at a pseudo-angle, to its end; NaN for a segment through the
    * place or with an end there.
    */
-  private double turn(int piece, double first) {
-    double last = pseudoAngle(shores.endX(piece) - x, shores.endY(piece) - y);
+  private double turn(int segment, double first) {
+    double last = pseudoAngle(shores.endX(segment) - x, shores.endY(segment) - y);
     double turn = Math.IEEEremainder(last - first, TURN);
     return Math.abs(turn) < 0.5 * TURN - 1e-6 ? turn : Double.NaN;
   }
 
-  /** First sector and number of sectors that a piece touches. */
+  /** First sector and number of sectors that a segment touches. */
   private static int[] span(double first, double turn, int sectors) {
     if (Double.isNaN(turn)) {
       return new int[] {0, sectors};
@@ -203,7 +205,7 @@ final class ShoreSectors {
     length += ROUNDING_DEGREES;
     int end = begins[sector + 1];
     for (int i = begins[sector]; i < end && nearest[i] <= length; i++) {
-      if (shores.crosses(4 * pieces[i], x1, latitude1, x2, y)) {
+      if (shores.crosses(4 * segments[i], x1, latitude1, x2, y)) {
         return true;
       }
     }

@@ -30,7 +30,7 @@ import org.ferryglide.tide.sheet.Sheet;
 public final class Shoreline implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  /** Pieces that share a bounding box. */
+  /** Segments that share a bounding box. */
   private static final int BLOCK = 16;
 
   private static final Shoreline NONE = new Shoreline(0.0, new double[0]);
@@ -38,24 +38,24 @@ public final class Shoreline implements Serializable {
   /** Longitudes are held as differences from this one, so that none wraps within a coast. */
   private final double originLongitude;
 
-  /** For each piece of line: x1, y1, x2, y2, degrees. */
-  private final double[] pieces;
+  /** For each segment of line: x1, y1, x2, y2, degrees. */
+  private final double[] segments;
 
-  /** For each block of pieces: least x, least y, greatest x, greatest y, degrees. */
+  /** For each block of segments: least x, least y, greatest x, greatest y, degrees. */
   private final double[] boxes;
 
-  private Shoreline(double originLongitude, double[] pieces) {
+  private Shoreline(double originLongitude, double[] segments) {
     this.originLongitude = originLongitude;
-    this.pieces = pieces;
-    int count = pieces.length / 4;
+    this.segments = segments;
+    int count = segments.length / 4;
     this.boxes = new double[4 * ((count + BLOCK - 1) / BLOCK)];
-    for (int piece = 0; piece < count; piece++) {
-      int box = piece / BLOCK * 4;
-      int at = 4 * piece;
-      boolean first = piece % BLOCK == 0;
+    for (int segment = 0; segment < count; segment++) {
+      int box = segment / BLOCK * 4;
+      int at = 4 * segment;
+      boolean first = segment % BLOCK == 0;
       for (int axis = 0; axis < 2; axis++) {
-        double least = Math.min(pieces[at + axis], pieces[at + 2 + axis]);
-        double greatest = Math.max(pieces[at + axis], pieces[at + 2 + axis]);
+        double least = Math.min(segments[at + axis], segments[at + 2 + axis]);
+        double greatest = Math.max(segments[at + axis], segments[at + 2 + axis]);
         boxes[box + axis] = first ? least : Math.min(boxes[box + axis], least);
         boxes[box + 2 + axis] = first ? greatest : Math.max(boxes[box + 2 + axis], greatest);
       }
@@ -92,17 +92,17 @@ public final class Shoreline implements Serializable {
       count += line.size() - 1;
     }
     double origin = lines.get(0).get(0).longitudeDegrees();
-    double[] pieces = new double[4 * count];
+    double[] segments = new double[4 * count];
     int at = 0;
     for (List<Position> line : lines) {
       for (int i = 1; i < line.size(); i++) {
-        pieces[at++] = Angles.shortWay(line.get(i - 1).longitudeDegrees() - origin);
-        pieces[at++] = line.get(i - 1).latitudeDegrees();
-        pieces[at++] = Angles.shortWay(line.get(i).longitudeDegrees() - origin);
-        pieces[at++] = line.get(i).latitudeDegrees();
+        segments[at++] = Angles.shortWay(line.get(i - 1).longitudeDegrees() - origin);
+        segments[at++] = line.get(i - 1).latitudeDegrees();
+        segments[at++] = Angles.shortWay(line.get(i).longitudeDegrees() - origin);
+        segments[at++] = line.get(i).latitudeDegrees();
       }
     }
-    return new Shoreline(origin, pieces);
+    return new Shoreline(origin, segments);
   }
 
   /**
@@ -168,7 +168,7 @@ public final class Shoreline implements Serializable {
    */
   public boolean separates(
       double latitude1, double longitude1, double latitude2, double longitude2) {
-    if (pieces.length == 0) {
+    if (segments.length == 0) {
       return false;
     }
     double x1 = eastOf(longitude1);
@@ -177,7 +177,7 @@ public final class Shoreline implements Serializable {
     double east = Math.max(x1, x2);
     double south = Math.min(latitude1, latitude2);
     double north = Math.max(latitude1, latitude2);
-    int count = pieces.length / 4;
+    int count = segments.length / 4;
     for (int block = 0; block < boxes.length / 4; block++) {
       int box = 4 * block;
       if (boxes[box] <= east
@@ -185,8 +185,8 @@ public final class Shoreline implements Serializable {
           && boxes[box + 1] <= north
           && boxes[box + 3] >= south) {
         int end = Math.min(count, (block + 1) * BLOCK);
-        for (int piece = block * BLOCK; piece < end; piece++) {
-          if (crosses(4 * piece, x1, latitude1, x2, latitude2)) {
+        for (int segment = block * BLOCK; segment < end; segment++) {
+          if (crosses(4 * segment, x1, latitude1, x2, latitude2)) {
             return true;
           }
         }
@@ -196,15 +196,16 @@ public final class Shoreline implements Serializable {
   }
 
   /**
-   * Whether the sight from 1 to 2 crosses a piece. Its ends must lie strictly on both sides of the
-   * piece; of the piece's ends one must lie to the left or on the sight and the other to the right,
-   * so that a sight through a corner crosses exactly one of the pieces that meet there.
+   * Whether the sight from 1 to 2 crosses a segment. Its ends must lie strictly on both sides of
+   * the segment; of the segment's ends one must lie to the left or on the sight and the other to
+   * the right, so that a sight through a corner crosses exactly one of the segments that meet
+   * there.
    */
   boolean crosses(int at, double x1, double y1, double x2, double y2) {
-    double ax = pieces[at];
-    double ay = pieces[at + 1];
-    double bx = pieces[at + 2];
-    double by = pieces[at + 3];
+    double ax = segments[at];
+    double ay = segments[at + 1];
+    double bx = segments[at + 2];
+    double by = segments[at + 3];
     double side1 = side(ax, ay, bx, by, x1, y1);
     double side2 = side(ax, ay, bx, by, x2, y2);
     if (!(side1 > 0.0 && side2 < 0.0) && !(side1 < 0.0 && side2 > 0.0)) {
@@ -213,8 +214,8 @@ public final class Shoreline implements Serializable {
     return (side(x1, y1, x2, y2, ax, ay) >= 0.0) != (side(x1, y1, x2, y2, bx, by) >= 0.0);
   }
 
-  int pieceCount() {
-    return pieces.length / 4;
+  int segmentCount() {
+    return segments.length / 4;
   }
 
   /** A longitude on the plane of the shore, degrees. */
@@ -222,28 +223,28 @@ public final class Shoreline implements Serializable {
     return Angles.shortWay(longitude - originLongitude);
   }
 
-  double startX(int piece) {
-    return pieces[4 * piece];
+  double startX(int segment) {
+    return segments[4 * segment];
   }
 
-  double startY(int piece) {
-    return pieces[4 * piece + 1];
+  double startY(int segment) {
+    return segments[4 * segment + 1];
   }
 
-  double endX(int piece) {
-    return pieces[4 * piece + 2];
+  double endX(int segment) {
+    return segments[4 * segment + 2];
   }
 
-  double endY(int piece) {
-    return pieces[4 * piece + 3];
+  double endY(int segment) {
+    return segments[4 * segment + 3];
   }
 
-  /** How far a point of the plane is from a piece, degrees. */
-  double distance(int piece, double x, double y) {
-    double dx = endX(piece) - startX(piece);
-    double dy = endY(piece) - startY(piece);
-    double fromX = x - startX(piece);
-    double fromY = y - startY(piece);
+  /** How far a point of the plane is from a segment, degrees. */
+  double distance(int segment, double x, double y) {
+    double dx = endX(segment) - startX(segment);
+    double dy = endY(segment) - startY(segment);
+    double fromX = x - startX(segment);
+    double fromY = y - startY(segment);
     double square = dx * dx + dy * dy;
     double part = square == 0.0 ? 0.0 : (fromX * dx + fromY * dy) / square;
     part = Math.max(0.0, Math.min(1.0, part));

@@ -14,27 +14,27 @@ final class SlackToMaximum implements Serializable {
   private final Axis breaks;
   private final FlowShape shape;
 
-  /** East and north at the maximum of each piece, metres a second. */
+  /** East and north at the maximum of each segment, metres a second. */
   private final double[] maxima;
 
-  /** Whether a piece begins with slack; it ends with slack otherwise. */
+  /** Whether a segment begins with slack; it ends with slack otherwise. */
   private final boolean[] rising;
 
-  private final int[] pieceFlags;
+  private final int[] segmentFlags;
   private final Axis corners;
 
   private SlackToMaximum(Builder builder, FlowShape shape) {
-    int pieces = builder.pieceFlags.size();
+    int segments = builder.segmentFlags.size();
     double[] times = toArray(builder.times);
     this.breaks = new Axis(times);
     this.shape = shape;
     this.maxima = toArray(builder.maxima);
-    this.rising = new boolean[pieces];
-    this.pieceFlags = new int[pieces];
+    this.rising = new boolean[segments];
+    this.segmentFlags = new int[segments];
     List<Double> corners = new ArrayList<>(builder.times);
-    for (int k = 0; k < pieces; k++) {
+    for (int k = 0; k < segments; k++) {
       rising[k] = builder.rising.get(k);
-      pieceFlags[k] = builder.pieceFlags.get(k);
+      segmentFlags[k] = builder.segmentFlags.get(k);
       double width = times[k + 1] - times[k];
       for (double corner : shape.corners()) {
         corners.add(rising[k] ? times[k] + corner * width : times[k + 1] - corner * width);
@@ -48,12 +48,12 @@ final class SlackToMaximum implements Serializable {
     return values.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  /** Gathers slacks and maxima in turn; a gap may take the place of a piece. */
+  /** Gathers slacks and maxima in turn; a gap may take the place of a segment. */
   static final class Builder {
     private final List<Double> times = new ArrayList<>();
     private final List<Double> maxima = new ArrayList<>();
     private final List<Boolean> rising = new ArrayList<>();
-    private final List<Integer> pieceFlags = new ArrayList<>();
+    private final List<Integer> segmentFlags = new ArrayList<>();
 
     /** The first break point, or a break point after a gap. */
     void startAt(double time) {
@@ -69,7 +69,7 @@ final class SlackToMaximum implements Serializable {
       maxima.add(east);
       maxima.add(north);
       rising.add(fromSlack);
-      pieceFlags.add(flags);
+      segmentFlags.add(flags);
     }
 
     SlackToMaximum build(FlowShape shape) {
@@ -78,7 +78,7 @@ final class SlackToMaximum implements Serializable {
   }
 
   boolean sample(double t, double[] out, int offset) {
-    int k = piece(t);
+    int k = segment(t);
     if (k < 0) {
       return false;
     }
@@ -90,10 +90,10 @@ final class SlackToMaximum implements Serializable {
     return true;
   }
 
-  private int piece(double t) {
-    int k = breaks.piece(t);
-    if (k >= 0 && (pieceFlags[k] & PiecewiseStream.GAP) != 0) {
-      return k > 0 && t == breaks.value(k) && (pieceFlags[k - 1] & PiecewiseStream.GAP) == 0
+  private int segment(double t) {
+    int k = breaks.segment(t);
+    if (k >= 0 && (segmentFlags[k] & PiecewiseStream.GAP) != 0) {
+      return k > 0 && t == breaks.value(k) && (segmentFlags[k - 1] & PiecewiseStream.GAP) == 0
           ? k - 1
           : -1;
     }
@@ -101,8 +101,8 @@ final class SlackToMaximum implements Serializable {
   }
 
   int flagsAt(double t) {
-    int k = piece(t);
-    return k < 0 ? PiecewiseStream.GAP : pieceFlags[k];
+    int k = segment(t);
+    return k < 0 ? PiecewiseStream.GAP : segmentFlags[k];
   }
 
   double start() {
@@ -119,7 +119,7 @@ final class SlackToMaximum implements Serializable {
 
   double maxRate() {
     double max = 0.0;
-    for (int k = 0; k < pieceFlags.length; k++) {
+    for (int k = 0; k < segmentFlags.length; k++) {
       max = Math.max(max, Math.hypot(maxima[2 * k], maxima[2 * k + 1]));
     }
     return max;

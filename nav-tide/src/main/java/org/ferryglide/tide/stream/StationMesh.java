@@ -138,12 +138,12 @@ final class StationMesh implements StationRule {
     double north = 0.0;
     double before = out[offset];
     double beforeNext = out[offset + 1];
-    int piece = places.pieceOf(t);
+    int segment = places.segmentOf(t);
     for (int corner = 0; corner < 3; corner++) {
       double share = share(triangle, corner, x, latitude);
       int station = corners[3 * triangle + corner];
       if (share > 0.0 && !places.isCutOff(station, latitude, longitude)) {
-        if (!places.sample(station, piece, t, out, offset)) {
+        if (!places.sample(station, segment, t, out, offset)) {
           out[offset] = before;
           out[offset + 1] = beforeNext;
           return false;

@@ -19,7 +19,7 @@ final class StationPlaces implements Serializable {
   /** WGS84 first eccentricity squared, from the flattening 1/298.257223563 (same table). */
   private static final double ECCENTRICITY_SQUARED = 6.69437999014e-3;
 
-  /** A shore of so few pieces is tried whole. */
+  /** A shore of so few segments is tried whole. */
   private static final int FEW_PIECES = 8;
 
   private final StreamStation[] stations;
@@ -30,7 +30,7 @@ final class StationPlaces implements Serializable {
   /** The shores as each station sees them, made when first asked for. */
   private transient volatile ShoreSectors @Nullable [] sectors;
 
-  /** The pieces of each station's curve if all change at the same times; empty otherwise. */
+  /** The segments of each station's curve if all change at the same times; empty otherwise. */
   private final PiecewiseStream[] inStep;
 
   /** Metres in a degree of latitude at each station. */
@@ -74,27 +74,27 @@ final class StationPlaces implements Serializable {
 
   /** Hourly streams about one port need only one search for the hour. */
   private static PiecewiseStream[] inStep(List<StreamStation> stations) {
-    PiecewiseStream[] pieces = new PiecewiseStream[stations.size()];
-    for (int i = 0; i < pieces.length; i++) {
+    PiecewiseStream[] segments = new PiecewiseStream[stations.size()];
+    for (int i = 0; i < segments.length; i++) {
       if (!(stations.get(i).curve() instanceof HourlyStream hourly)
-          || (i > 0 && !hourly.breaks().breaksWith(pieces[0]))) {
+          || (i > 0 && !hourly.breaks().breaksWith(segments[0]))) {
         return new PiecewiseStream[0];
       }
-      pieces[i] = i == 0 ? hourly.breaks() : hourly.breaks().onBreaksOf(pieces[0]);
+      segments[i] = i == 0 ? hourly.breaks() : hourly.breaks().onBreaksOf(segments[0]);
     }
-    return pieces;
+    return segments;
   }
 
   /** What {@link #sample} wants to know of a time once for all stations. */
-  int pieceOf(double t) {
-    return inStep.length == 0 ? 0 : inStep[0].pieceOf(t);
+  int segmentOf(double t) {
+    return inStep.length == 0 ? 0 : inStep[0].segmentOf(t);
   }
 
-  /** The stream at a station; {@code piece} from {@link #pieceOf} the same time. */
-  boolean sample(int i, int piece, double t, double[] out, int offset) {
+  /** The stream at a station; {@code segment} from {@link #segmentOf} the same time. */
+  boolean sample(int i, int segment, double t, double[] out, int offset) {
     return inStep.length == 0
         ? stations[i].curve().sample(t, out, offset)
-        : inStep[i].sampleIn(piece, t, out, offset);
+        : inStep[i].sampleIn(segment, t, out, offset);
   }
 
   StationPlaces withShores(Shoreline others) {
@@ -147,7 +147,7 @@ final class StationPlaces implements Serializable {
   }
 
   boolean isCutOff(int i, double latitude, double longitude) {
-    if (shores.pieceCount() <= FEW_PIECES) {
+    if (shores.segmentCount() <= FEW_PIECES) {
       return shores.separates(latitude, longitude, latitudes[i], longitudes[i]);
     }
     return sectors()[i].separates(latitude, longitude, longitudes[i]);

@@ -34,7 +34,7 @@ class TableCurveProperties {
 
   private static double at(TideTable table, double share) {
     double start = table.seconds(0);
-    return start + share * (table.seconds(table.pieces()) - start);
+    return start + share * (table.seconds(table.segments()) - start);
   }
 
   @Property(seed = Seeds.SEED, tries = 200)
@@ -54,9 +54,9 @@ class TableCurveProperties {
   void noCurveTurnsBetweenTwoWaters(
       @ForAll("tables") TideTable table, @ForAll("shares") double a, @ForAll("shares") double b) {
     double first = at(table, Math.min(a, b));
-    int piece = table.pieceAt(first);
-    double second = Math.min(at(table, Math.max(a, b)), table.seconds(piece + 1));
-    double sign = table.isHigh(piece + 1) ? 1.0 : -1.0;
+    int segment = table.segmentAt(first);
+    double second = Math.min(at(table, Math.max(a, b)), table.seconds(segment + 1));
+    double sign = table.isHigh(segment + 1) ? 1.0 : -1.0;
     for (TideCurve curve : Tables.curvesThrough(table)) {
       double change = curve.heightMetres(second) - curve.heightMetres(first);
       assertTrue(sign * change >= -ROUNDING_METRES, curve + ": " + change);
@@ -160,7 +160,7 @@ class TableCurveProperties {
   void theSmoothCurveHasOneCurvatureAtAWater(@ForAll("tables") TideTable table) {
     TideCurve curve = TableCurve.smooth(table);
     double step = 0.5;
-    for (int i = 1; i < table.pieces(); i++) {
+    for (int i = 1; i < table.segments(); i++) {
       double water = table.seconds(i);
       double before = -curve.slopeMetresPerSecond(water - step) / step;
       double after = curve.slopeMetresPerSecond(water + step) / step;
@@ -182,7 +182,8 @@ class TableCurveProperties {
       }
       assertEquals(curve.endSeconds(), seconds);
       assertEquals(Double.POSITIVE_INFINITY, curve.nextBreakAfter(seconds));
-      assertTrue(breaks > table.pieces() && breaks <= 18 * table.pieces() + 1, breaks + " breaks");
+      assertTrue(
+          breaks > table.segments() && breaks <= 18 * table.segments() + 1, breaks + " breaks");
     }
   }
 

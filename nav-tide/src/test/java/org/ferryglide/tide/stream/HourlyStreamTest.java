@@ -338,7 +338,7 @@ class HourlyStreamTest {
       assertTrue(stream.sample(start, before, 0));
       for (double t = start + 1.0; t < start + 20 * 3600.0; t++) {
         assertTrue(stream.sample(t, here, 0));
-        // the steepest piece joins 2.7 kn one way to 2.8 kn the other within a quarter of an hour
+        // the steepest segment joins 2.7 kn one way to 2.8 kn the other within a quarter of an hour
         assertEquals(before[0], here[0], 0.02);
         assertEquals(before[1], here[1], 0.02);
         before = here.clone();

@@ -92,8 +92,8 @@ class StreamCurveProperties {
       assertEquals(at[1], before[1], 1e-8);
       breaks++;
     }
-    int pieces = table.events().size() - 1;
-    assertEquals(sine ? pieces : 3 * pieces, breaks);
+    int segments = table.events().size() - 1;
+    assertEquals(sine ? segments : 3 * segments, breaks);
   }
 
   @Property(seed = Seeds.SEED, tries = 150)

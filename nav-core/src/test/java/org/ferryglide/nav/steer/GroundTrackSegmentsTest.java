@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class GroundTrackPiecesTest {
-  /** A step that ends on the end of a leg to the last bit leaves such a piece. */
+class GroundTrackSegmentsTest {
+  /** A step that ends on the end of a leg to the last bit leaves such a segment. */
   @Test
-  void aPieceThatTakesNoTimeIsAPlaceLikeAnyOther() {
+  void aSegmentThatTakesNoTimeIsAPlaceLikeAnyOther() {
     TrackRecorder recorder = new TrackRecorder();
     recorder.add(0.0, 46.0, -26.0, 1e-5, 0.0, 1e-5, 0.0, 0.0);
     recorder.add(600.0, 46.006, -26.0, 1e-5, 0.0, 1e-5, 0.0, 0.0);
