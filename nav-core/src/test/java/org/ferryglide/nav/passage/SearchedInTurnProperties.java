@@ -60,7 +60,7 @@ class SearchedInTurnProperties {
           Danger.point("rock " + i, near(random, 4.0), Distance.ofMetres(200))
               .closedAboveStream(Speed.ofKnots(0.3 + random.nextDouble())));
     }
-    long warning = 10 + random.nextInt(30);
+    long warning = 10L + random.nextInt(30);
     return builder
         .dangers(dangers)
         .limits(
