@@ -83,7 +83,9 @@ final class GridStarts {
       byte steps = 0;
       for (int i = 0; i < times; i++) {
         eddies.at(x(node), y(node), (i + 0.5) * TIME_STEP, flow);
-        steps += Math.hypot(flow[0], flow[1]) > HOLDS ? 1 : 0;
+        if (Math.hypot(flow[0], flow[1]) > HOLDS) {
+          steps++;
+        }
         outrun[node * times + i] = steps;
       }
     }
