@@ -6,6 +6,7 @@ import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.Arrivals;
+import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.timing.Verdict;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +26,9 @@ final class NearestLanding {
   private final Candidate candidate;
   private final Passage slow;
   private final double ashoreSeconds;
+
+  /** No party is faster over the ground, metres a second; infinite where that is not known. */
+  private final double fastest;
 
   /** By leg for a draw, whose party is another on each; otherwise one for all. */
   private final @Nullable Arrivals[] arrivals;
@@ -47,6 +51,7 @@ final class NearestLanding {
     this.slow = slow;
     ashoreSeconds = Seconds.of(slow.party().landing());
     arrivals = new Arrivals[candidate.isDraw() ? candidate.route.legs().size() : 1];
+    fastest = candidate.isDraw() ? Double.POSITIVE_INFINITY : fastest(slow);
     order = new int[landings.size()];
     square = new double[landings.size()];
   }
@@ -72,6 +77,9 @@ final class NearestLanding {
     for (int which : order) {
       LandingCheck landing = landings.get(which);
       RhumbLeg leg = RhumbLeg.between(here, landing.place().position());
+      if (leg.length().metres() > best * fastest) {
+        continue; // however the stream may run
+      }
       double arrival = time;
       if (leg.length().metres() > THERE_METRES) {
         Arrivals solver = arrivals(candidate.leg[look]);
@@ -94,6 +102,13 @@ final class NearestLanding {
       }
     }
     return Double.isInfinite(best) && unknown ? Double.NaN : best;
+  }
+
+  private static double fastest(Passage slow) {
+    Craft craft = slow.party().craft();
+    return craft.windResponse().isNone() && slow.stream().maxRate().isPresent()
+        ? craft.speed().metresPerSecond() + slow.stream().maxRate().get().metresPerSecond()
+        : Double.POSITIVE_INFINITY;
   }
 
   private void sort(int look) {

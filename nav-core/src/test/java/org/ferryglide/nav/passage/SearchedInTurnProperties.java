@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -20,6 +21,7 @@ import org.ferryglide.nav.steer.Arrivals;
 import org.ferryglide.nav.timing.Departure;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.Found;
+import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.Window;
 import org.ferryglide.testing.Seeds;
 
@@ -40,11 +42,30 @@ class SearchedInTurnProperties {
         : Landing.between("Bar", 1.0 + 2.0 * random.nextDouble(), 9.0);
   }
 
+  /** A stream that tells how fast it is at most, so that far landings need not be asked for. */
+  private static StreamField bounded(double knots) {
+    StreamField turning = Scenes.turning(knots);
+    return new StreamField() {
+      private static final long serialVersionUID = 1L;
+
+      @Override
+      public boolean sample(
+          double latitude, double longitude, double seconds, double[] eastNorth, int offset) {
+        return turning.sample(latitude, longitude, seconds, eastNorth, offset);
+      }
+
+      @Override
+      public Optional<Speed> maxRate() {
+        return Optional.of(Speed.ofKnots(knots));
+      }
+    };
+  }
+
   private static Passage passage(Random random) {
     PassageBuilder builder =
         Passage.builder("in turn", ZoneOffset.UTC, Scenes.party(3.0 + 1.5 * random.nextDouble()))
             .from(WayPoint.of("0", near(random, 3.0)).withLanding(landing(random)))
-            .stream(Scenes.turning(2.5 * random.nextDouble()))
+            .stream(bounded(2.5 * random.nextDouble()))
             .level("Bar", Scenes.level());
     int legs = 2 + random.nextInt(2);
     for (int i = 1; i <= legs; i++) {
