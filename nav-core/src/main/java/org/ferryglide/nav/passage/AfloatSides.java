@@ -90,7 +90,7 @@ final class AfloatSides {
     return CardText.later(plan.legs().get(index).departure());
   }
 
-  /** Leg by leg: heading, ETA, not later than. */
+  /** Leg by leg: heading, ETA, by when it is to be begun. */
   List<String> summary() {
     List<String> sides = new ArrayList<>();
     int count = plan.legs().size();
@@ -174,13 +174,15 @@ final class AfloatSides {
 
   /** By which north the heading is, and the date. */
   private String north(PlannedLeg leg) {
-    String north =
-        leg.compass(leg.heading()).isPresent()
-            ? text.say("compass")
-            : leg.magnetic(leg.heading()).isPresent()
-                ? text.say("magnetic")
-                : text.say("true", "heading", leg.heading().threeDigits());
-    return text.say("north", "north", north, "date", text.date());
+    String trueHeading = text.say("true", "heading", leg.heading().threeDigits());
+    return text.say("north", "north", north(text, leg, trueHeading), "date", text.date());
+  }
+
+  /** The north that the headings of a card count from. */
+  static String north(CardText text, PlannedLeg leg, String ifTrue) {
+    return leg.compass(leg.heading()).isPresent()
+        ? text.say("compass")
+        : leg.magnetic(leg.heading()).isPresent() ? text.say("magnetic") : ifTrue;
   }
 
   /** A direction other than the heading: magnetic, or marked as true. */

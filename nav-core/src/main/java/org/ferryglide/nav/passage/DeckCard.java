@@ -360,8 +360,8 @@ public final class DeckCard implements Serializable {
   }
 
   /**
-   * All legs on one side, a line each: heading, ETA, not later than; continued on another side
-   * where there are more than five.
+   * All legs on one side, a line each: heading, ETA, by when it is to be begun; continued on
+   * another side where there are more than five.
    *
    * @return sides of at most 24 columns and 10 lines; unmodifiable
    */

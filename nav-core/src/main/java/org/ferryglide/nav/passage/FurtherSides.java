@@ -87,6 +87,11 @@ final class FurtherSides {
     head.add(text.say("good-for", "date", text.date()));
     head.add(
         text.say(
+            "headings",
+            "north",
+            AfloatSides.north(text, plan.legs().get(0), text.say("headings-true"))));
+    head.add(
+        text.say(
             "party",
             "speed",
             text.speed(plan.passage().party().craft().speed()),

@@ -61,7 +61,7 @@ public final class Variant implements Serializable {
    *
    * <p>A stream that is none stays unknown where it was unknown. A stream made stronger or weaker
    * is held against the limits as it is, without the error of the rate on top. Where no wind or no
-   * visibility was given, that variant is told as not possible for want of data.
+   * visibility was given, that variant says so by its name and is not possible for want of data.
    *
    * @param passage the passage
    * @param departure the planned departure
@@ -123,7 +123,7 @@ public final class Variant implements Serializable {
     Note about = about("more-wind", "half as much wind again");
     WindField wind = passage.wind().orElse(null);
     return wind == null
-        ? unknown(about, passage, departure)
+        ? unknown(about("wind-not-given", "more wind, none was given"), passage, departure)
         : of(about, passage.toBuilder().wind(new StrongerWind(wind, MORE_WIND)).build(), departure);
   }
 
@@ -132,7 +132,12 @@ public final class Variant implements Serializable {
     return passage
         .visibility()
         .map(far -> of(about, passage.toBuilder().visibility(far.times(0.5)).build(), departure))
-        .orElseGet(() -> unknown(about, passage, departure));
+        .orElseGet(
+            () ->
+                unknown(
+                    about("visibility-not-given", "less visibility, none was given"),
+                    passage,
+                    departure));
   }
 
   private static Variant unknown(Note about, Passage passage, Instant departure) {

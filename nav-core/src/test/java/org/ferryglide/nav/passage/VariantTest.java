@@ -87,7 +87,7 @@ class VariantTest {
   @Test
   void withoutWindAndVisibilityTheirVariantsAreNotKnown() {
     List<Variant> all = Variant.sideBySide(passage(Scenes.turning(1.2)), Scenes.NOON);
-    for (String name : List.of("half as much wind again", "half the visibility")) {
+    for (String name : List.of("more wind, none was given", "less visibility, none was given")) {
       assertEquals(Reason.NO_DATA, named(all, name).outcome().why().orElseThrow().reason());
       assertFalse(named(all, name).holds());
     }
