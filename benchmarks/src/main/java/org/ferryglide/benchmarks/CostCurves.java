@@ -20,8 +20,8 @@ import org.openjdk.jmh.runner.options.TimeValue;
  * draws.
  *
  * <p>{@code CostCurves FOLDER [CURVE ...]}: departures by legs, samples by constituents, looks at a
- * stream by stations, looks by points of the coast, comparisons of legs by cores. Times are those
- * of {@link BenchmarkTable}.
+ * stream by stations, looks by points of the coast, comparisons of legs by cores, quickest paths by
+ * miles and by corners of the coast. Times are those of {@link BenchmarkTable}.
  */
 public final class CostCurves {
   private CostCurves() {}
@@ -71,7 +71,26 @@ public final class CostCurves {
               "legs",
               List.of("1000", "10000", "100000", "400000"),
               "cores",
-              cores()));
+              cores()),
+          new Curve(
+              "quickest-by-miles",
+              "QuickestPathCurveBenchmark.quickestPath",
+              "miles",
+              List.of("3", "5", "10", "20", "40"),
+              "corners",
+              List.of("0", "1000")),
+          new Curve(
+              "quickest-by-corners",
+              "QuickestPathCurveBenchmark.quickestPath",
+              "corners",
+              List.of("0", "30", "100", "300", "1000", "3000"),
+              "miles",
+              List.of("10")));
+
+  /** Quickest paths take long, and so do the compilers until they know them. */
+  private static boolean isLong(Curve curve) {
+    return curve.name().startsWith("quickest");
+  }
 
   private static List<String> cores() {
     List<String> cores = new ArrayList<>();
@@ -120,7 +139,7 @@ public final class CostCurves {
             .include("\\." + curve.benchmark().replace(".", "\\.") + "$")
             .shouldFailOnError(true)
             .addProfiler(ProcessorTime.class)
-            .warmupIterations(5)
+            .warmupIterations(isLong(curve) ? 40 : 5)
             .warmupTime(TimeValue.milliseconds(100))
             .measurementIterations(BenchmarkTable.ITERATIONS / 2)
             .measurementTime(iteration)

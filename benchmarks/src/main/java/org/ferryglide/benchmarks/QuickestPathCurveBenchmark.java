@@ -31,7 +31,7 @@ import org.openjdk.jmh.annotations.Warmup;
     jvmArgsAppend = {Heap.FIRST_SIZE, Heap.GREATEST_SIZE, Heap.YOUNG, Heap.TOUCHED, Heap.COLLECTOR})
 @Warmup(iterations = 2, time = 1)
 @Measurement(iterations = 3, time = 1)
-public class QuickestPathGrowthBenchmark {
+public class QuickestPathCurveBenchmark {
   /** Length of the leg, nautical miles. */
   @Param({"5", "10", "20", "40"})
   private double miles = 10;
