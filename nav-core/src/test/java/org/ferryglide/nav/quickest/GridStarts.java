@@ -13,9 +13,8 @@ import java.util.PriorityQueue;
  * It shares nothing with the library.
  */
 final class GridStarts {
-  private static final double SPACING = 0.2;
-  private static final int BEYOND = 20;
-  private static final int ASIDE = 35;
+  private static final double BEYOND = 4.0;
+  private static final double ASIDE = 7.0;
   private static final double NEAR = 0.7;
   private static final double SLOWED = 1.25;
 
@@ -38,17 +37,29 @@ final class GridStarts {
 
   static {
     for (int i = 0; i < STEPS.length; i++) {
-      LENGTH[i] = SPACING * Math.hypot(STEPS[i][0], STEPS[i][1]);
-      EAST[i] = SPACING * STEPS[i][0] / LENGTH[i];
-      NORTH[i] = SPACING * STEPS[i][1] / LENGTH[i];
+      LENGTH[i] = Math.hypot(STEPS[i][0], STEPS[i][1]);
+      EAST[i] = STEPS[i][0] / LENGTH[i];
+      NORTH[i] = STEPS[i][1] / LENGTH[i];
     }
+  }
+
+  /** Whether a step between two places is barred. */
+  interface Bar {
+    boolean bars(double x0, double y0, double x1, double y1);
   }
 
   private final Eddies eddies;
   private final ManyStarts.MadeGood madeGood;
+  private final Bar bar;
+
+  /** Between nodes. */
+  private final double spacing;
+
+  private final int beyond;
+  private final int aside;
   private final int along;
   private final int columns;
-  private final int rows = 2 * ASIDE + 1;
+  private final int rows;
   private final double[] slow;
 
   /** Steps of time that differ. */
@@ -68,11 +79,16 @@ final class GridStarts {
 
   private final double[] flow = new double[2];
 
-  GridStarts(Eddies eddies, ManyStarts.MadeGood madeGood, double goalX) {
+  GridStarts(Eddies eddies, ManyStarts.MadeGood madeGood, double goalX, double spacing, Bar bar) {
+    this.bar = bar;
+    this.spacing = spacing;
+    beyond = (int) Math.round(BEYOND / spacing);
+    aside = (int) Math.round(ASIDE / spacing);
+    rows = 2 * aside + 1;
     this.eddies = eddies;
     this.madeGood = madeGood;
-    along = (int) Math.round(goalX / SPACING);
-    columns = along + 2 * BEYOND + 1;
+    along = (int) Math.round(goalX / spacing);
+    columns = along + 2 * beyond + 1;
     slow = new double[columns * rows];
     Arrays.fill(slow, 1.0);
     times = eddies.tide == 0.0 ? 1 : TIME_STEPS;
@@ -108,11 +124,11 @@ final class GridStarts {
   }
 
   private double x(int node) {
-    return (node / rows - BEYOND) * SPACING;
+    return (node / rows - beyond) * spacing;
   }
 
   private double y(int node) {
-    return (node % rows - ASIDE) * SPACING;
+    return (node % rows - aside) * spacing;
   }
 
   /** So many ways, as polygons; fewer if none leads to the goal. */
@@ -161,7 +177,7 @@ final class GridStarts {
   private record Label(int place, double time, int from) {}
 
   private List<Integer> earliest() {
-    int start = BEYOND * rows + ASIDE;
+    int start = beyond * rows + aside;
     int goal = start + along * rows;
     double[] reached = new double[columns * rows * (times + 1)];
     Arrays.fill(reached, Double.POSITIVE_INFINITY);
@@ -202,9 +218,9 @@ final class GridStarts {
       if (here < 0.0) {
         continue;
       }
-      double length = LENGTH[k];
+      double length = spacing * LENGTH[k];
       double there = speed(other, k, label.time + length / here);
-      if (there < 0.0) {
+      if (there < 0.0 || bar.bars(x(node), y(node), x(other), y(other))) {
         continue;
       }
       double time = label.time + slow[other] * 0.5 * length * (1.0 / here + 1.0 / there);
@@ -229,7 +245,7 @@ final class GridStarts {
 
   private void slowDown(List<Integer> nodes) {
     boolean[] near = new boolean[slow.length];
-    int reach = (int) (NEAR / SPACING);
+    int reach = (int) (NEAR / spacing);
     for (int node : nodes) {
       for (int c = -reach; c <= reach; c++) {
         for (int r = -reach; r <= reach; r++) {

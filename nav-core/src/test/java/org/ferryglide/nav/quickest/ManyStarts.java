@@ -62,7 +62,8 @@ final class ManyStarts {
   private double[] best(Random random, int starts, int sides) {
     List<double[]> held = new ArrayList<>();
     double least = NEVER;
-    for (double[] way : new GridStarts(eddies, madeGood, goalX).ways(GRID_WAYS)) {
+    GridStarts grid = new GridStarts(eddies, madeGood, goalX, 0.2, (x0, y0, x1, y1) -> false);
+    for (double[] way : grid.ways(GRID_WAYS)) {
       for (double stride : new double[] {0.02, 0.1}) {
         double[] path = way.clone();
         relaxation.relax(path, 30, stride, ROUGH);
@@ -149,7 +150,7 @@ final class ManyStarts {
   }
 
   /** Infinite for a path that cannot be made. */
-  private double strictTime(double[] path) {
+  double strictTime(double[] path) {
     barred = false;
     double t = time(path);
     return barred ? NEVER : t;
