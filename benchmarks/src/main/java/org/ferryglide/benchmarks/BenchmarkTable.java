@@ -32,10 +32,11 @@ import org.openjdk.jmh.util.Statistics;
  * an iteration slower, so the fastest ones tell what the code costs. The median stands beside it,
  * to show how busy the machine was.
  *
- * <p>{@code BenchmarkTable all|short [--out FILE] [--baseline FILE]}. The table goes to the
- * standard output and, as CSV, to the file; {@code --baseline} writes a baseline as well, in the
- * form of {@code baseline.csv}. The status is 1 if an agreement check fails, which each benchmark
- * makes before it runs, or a ratio passes its guard.
+ * <p>{@code BenchmarkTable all|short|NAME [--out FILE] [--baseline FILE]}, where NAME is part of
+ * the names of those wanted, as a regular expression; their peers must be among them. The table
+ * goes to the standard output and, as CSV, to the file; {@code --baseline} writes a baseline as
+ * well, in the form of {@code baseline.csv}. The status is 1 if an agreement check fails, which
+ * each benchmark makes before it runs, or a ratio passes its guard.
  */
 public final class BenchmarkTable {
   private static final String ALLOCATION = "gc.alloc.rate.norm";
@@ -57,15 +58,14 @@ public final class BenchmarkTable {
    * @throws IOException if a file cannot be read or written
    */
   public static void main(String[] arguments) throws IOException {
-    if (arguments.length == 0 || !List.of("all", "short").contains(arguments[0])) {
-      System.err.println("BenchmarkTable all|short [--out FILE] [--baseline FILE]");
+    if (arguments.length == 0) {
+      System.err.println("BenchmarkTable all|short|NAME [--out FILE] [--baseline FILE]");
       System.exit(2);
     }
     List<Peer> peers = Peer.readAll();
-    boolean all = arguments[0].equals("all");
     Map<String, Figure> figures;
     try {
-      figures = figures(new Runner(options(all, peers).build()).run());
+      figures = figures(new Runner(options(arguments[0], peers).build()).run());
     } catch (RunnerException e) {
       System.err.println("A benchmark or its agreement check failed: " + e.getMessage());
       System.exit(1);
@@ -98,7 +98,8 @@ public final class BenchmarkTable {
     return "";
   }
 
-  private static ChainedOptionsBuilder options(boolean all, List<Peer> peers) {
+  private static ChainedOptionsBuilder options(String which, List<Peer> peers) {
+    boolean all = which.equals("all");
     ChainedOptionsBuilder options =
         new OptionsBuilder()
             .addProfiler(GCProfiler.class)
@@ -108,9 +109,9 @@ public final class BenchmarkTable {
             .warmupTime(TimeValue.milliseconds(all ? 200 : 100))
             .measurementIterations(ITERATIONS)
             .measurementTime(TimeValue.milliseconds(20));
-    if (all) {
+    if (!which.equals("short")) {
       return options
-          .include("org\\.ferryglide\\.benchmarks\\..*")
+          .include("org\\.ferryglide\\.benchmarks\\..*" + (all ? "" : which))
           .exclude("CurveBenchmark"); // see CostCurves
     }
     for (Peer peer : peers) {

@@ -50,7 +50,7 @@ public class GeodesicBenchmark {
   /** The same legs many times over, for the array forms, whose room then costs little a row. */
   private static final int ROWS = 128 * LEGS;
 
-  private final double[][] rows = new double[4][ROWS];
+  private final double[][] rows = new double[6][ROWS];
   private final double[] rowsOut = new double[LegComparisons.WIDTH_WITH_SEPARATION * ROWS];
   private int next;
 
@@ -77,8 +77,26 @@ public class GeodesicBenchmark {
       rows[1][i] = lon1[i % LEGS];
       rows[2][i] = lat2[i % LEGS];
       rows[3][i] = lon2[i % LEGS];
+      rows[4][i] = course[i % LEGS];
+      rows[5][i] = metres[i % LEGS];
     }
     rowsAgree();
+    directRowsAgree(directOfRow(), true);
+    directRowsAgree(rhumbDirectOfRow(), false);
+  }
+
+  /** Ends of rows and of single calls must agree. */
+  private void directRowsAgree(double[] ends, boolean geodesic) {
+    int width = geodesic ? Geodesics.WIDTH : RhumbLines.WIDTH;
+    for (int i = 0; i < LEGS; i++) {
+      if (geodesic) {
+        Geodesics.direct(lat1[i], lon1[i], course[i], metres[i], out, 0);
+      } else {
+        RhumbLines.direct(lat1[i], lon1[i], course[i], metres[i], out, 0);
+      }
+      agree(6378137.0 * Math.toRadians(out[0] - ends[width * i]));
+      agree(6378137.0 * Math.toRadians(Math.IEEEremainder(out[1] - ends[width * i + 1], 360.0)));
+    }
   }
 
   /** Rows of arrays and single calls must agree. */
@@ -201,6 +219,49 @@ public class GeodesicBenchmark {
   public double[] comparisonOfRowInParallel() {
     LegComparisons.compareInParallel(
         Ellipsoid.WGS84, rows[0], rows[1], rows[2], rows[3], 0, ROWS, rowsOut, 0);
+    return rowsOut;
+  }
+
+  /** The comparison with the separation, likewise. */
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public double[] comparisonWithSeparationOfRowInParallel() {
+    LegComparisons.compareWithSeparationInParallel(
+        Ellipsoid.WGS84, rows[0], rows[1], rows[2], rows[3], 0, ROWS, rowsOut, 0);
+    return rowsOut;
+  }
+
+  /** The geodesic, likewise. */
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public double[] inverseOfRowInParallel() {
+    Geodesics.inverseInParallel(
+        Ellipsoid.WGS84, rows[0], rows[1], rows[2], rows[3], 0, ROWS, rowsOut, 0);
+    return rowsOut;
+  }
+
+  /** The rhumb line, likewise. */
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public double[] rhumbInverseOfRowInParallel() {
+    RhumbLines.inverseInParallel(
+        Ellipsoid.WGS84, rows[0], rows[1], rows[2], rows[3], 0, ROWS, rowsOut, 0);
+    return rowsOut;
+  }
+
+  /** Place and course of the end, a row of an array. */
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public double[] directOfRow() {
+    Geodesics.direct(Ellipsoid.WGS84, rows[0], rows[1], rows[4], rows[5], 0, ROWS, rowsOut, 0);
+    return rowsOut;
+  }
+
+  /** The end of the rhumb line, a row of an array. */
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public double[] rhumbDirectOfRow() {
+    RhumbLines.direct(Ellipsoid.WGS84, rows[0], rows[1], rows[4], rows[5], 0, ROWS, rowsOut, 0);
     return rowsOut;
   }
 }
