@@ -43,6 +43,10 @@ final class MarkVerb extends Verb {
     List<String> lines = Bytes.text(file, MOST_BYTES).lines().toList();
     Exercises exercises = InputRefused.given(() -> Exercises.of(seed, count));
     MarkedSheet marked = MarkedSheet.of(exercises, file.toString(), lines);
+    if (marked.markings().isEmpty()) {
+      throw new InputRefused(
+          file + ": holds no answer; a line is number,value for each exercise answered");
+    }
     Answer answer =
         new Answer().value("answered", marked.markings().size()).value("right", marked.right());
     marked.toString().lines().forEach(answer::line);

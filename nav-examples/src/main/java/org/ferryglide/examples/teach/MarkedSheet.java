@@ -1,6 +1,7 @@
 package org.ferryglide.examples.teach;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -102,7 +103,7 @@ public final class MarkedSheet {
    * @return marks of those that were answered, in order
    */
   public Map<Integer, Marking> markings() {
-    return Map.copyOf(markings);
+    return Collections.unmodifiableMap(markings);
   }
 
   /**

@@ -64,4 +64,12 @@ class BeginVerbTest {
     assertTrue(ran.out().contains("check.without-data"), ran.out());
     assertTrue(ran.out().contains("Orrin Quay from 2026-06-12 03:07 to "), ran.out());
   }
+
+  @Test
+  void aSheetWithoutAnswersIsRefused() throws Exception {
+    Path empty = Files.writeString(place.resolve("empty.csv"), "# nothing yet\n");
+    Ran ran = Ran.of("mark", empty.toString());
+    assertEquals(Status.REFUSED.code(), ran.status(), ran.out());
+    assertTrue(ran.err().contains("holds no answer"), ran.err());
+  }
 }
