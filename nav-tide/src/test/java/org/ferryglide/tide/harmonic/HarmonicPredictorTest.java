@@ -27,6 +27,25 @@ class HarmonicPredictorTest {
   /** The accuracy promised for samples by the block, against the sum of cosines. */
   private static final double BLOCK_METRES = 1e-9;
 
+  /** Roundings of 37 cosines whose arguments are thousands of radians after 1900. */
+  private static final double SINGLE_METRES = 1e-10;
+
+  /** What nodes interpolated through time may add at a station, and to one constituent of 1 m. */
+  private static final double MOVING_NODES_METRES = 1e-7;
+
+  private static final double MOVING_NODES_SHARE = 1e-6;
+
+  /** The independent figures are printed to a millimetre, and looked for at other times. */
+  private static final double PRINTED_METRES = 0.0015;
+
+  private static final double A_PRINTED_MILLIMETRE = 0.001;
+
+  /** Two neighbouring doubles of 2026 lie 0.2 microseconds apart, in which 10 nm may run. */
+  private static final double STEP_METRES = 1e-8;
+
+  /** Of a chord over a minute: a third derivative of 1e-11 m/s³ times 30² / 6, and rounding. */
+  private static final double CHORD_METRES_PER_SECOND = 1e-8;
+
   private static final double HONOLULU_MEAN_MLLW = 0.251;
   private static final String ANCHORAGE = "9455920";
   private static final String HONOLULU = "1612340";
@@ -113,7 +132,7 @@ class HarmonicPredictorTest {
       worstSingle = Math.max(worstSingle, Math.abs(predictor.value(start + 60.0 * i) - direct));
     }
     assertWithin(BLOCK_METRES, worstBlock, "worst by the block");
-    assertWithin(1e-10, worstSingle, "worst one by one");
+    assertWithin(SINGLE_METRES, worstSingle, "worst one by one");
   }
 
   @Test
@@ -130,8 +149,8 @@ class HarmonicPredictorTest {
       worstBlock = Math.max(worstBlock, Math.abs(minutes[i] - direct));
       worstSingle = Math.max(worstSingle, Math.abs(predictor.value(start + 60.0 * i) - direct));
     }
-    assertWithin(1e-7, worstBlock, "worst by the block");
-    assertWithin(1e-7, worstSingle, "worst one by one");
+    assertWithin(MOVING_NODES_METRES, worstBlock, "worst by the block");
+    assertWithin(MOVING_NODES_METRES, worstSingle, "worst one by one");
   }
 
   /** Each constituent by itself, also those whose nodal corrections change most. */
@@ -147,7 +166,7 @@ class HarmonicPredictorTest {
         double time = CalendarYears.startSeconds(2010) + 1e6 * i;
         worst = Math.max(worst, Math.abs(predictor.value(time) - DirectSum.atInstant(one, time)));
       }
-      assertWithin(1e-6, worst, constituent.toString());
+      assertWithin(MOVING_NODES_SHARE, worst, constituent.toString());
     }
   }
 
@@ -184,11 +203,11 @@ class HarmonicPredictorTest {
   /** Largest distance of two years' curves on the day around New Year, recalculated elsewhere. */
   @Test
   void theCurvesOfTwoYearsAreAsFarApartAsAnIndependentCalculationSays() {
-    assertEquals(0.227, apartAtNewYear(ANCHORAGE), 0.0015);
-    assertEquals(0.133, apartAtNewYear("8410140"), 0.0015); // Eastport
-    assertEquals(0.114, apartAtNewYear("9447130"), 0.0015); // Seattle
-    assertEquals(0.070, apartAtNewYear("8443970"), 0.0015); // Boston
-    assertEquals(0.018, apartAtNewYear(HONOLULU), 0.0015);
+    assertEquals(0.227, apartAtNewYear(ANCHORAGE), PRINTED_METRES);
+    assertEquals(0.133, apartAtNewYear("8410140"), PRINTED_METRES); // Eastport
+    assertEquals(0.114, apartAtNewYear("9447130"), PRINTED_METRES); // Seattle
+    assertEquals(0.070, apartAtNewYear("8443970"), PRINTED_METRES); // Boston
+    assertEquals(0.018, apartAtNewYear(HONOLULU), PRINTED_METRES);
   }
 
   private static double apartAtNewYear(String station) {
@@ -213,7 +232,7 @@ class HarmonicPredictorTest {
     assertEquals(
         DirectSum.ofYear(constants, 2026, newYear) - DirectSum.ofYear(constants, 2025, newYear),
         predictor.value(newYear) - predictor.value(Math.nextDown(newYear)),
-        1e-8);
+        STEP_METRES);
   }
 
   /** The mistake to avoid: 4.6 mm rms against official heights, at a year's edge 26 mm. */
@@ -229,7 +248,7 @@ class HarmonicPredictorTest {
       double error = predictor.value(Published.seconds(row)) - Published.number(row, "height_m");
       worst = Math.max(worst, Math.abs(error));
     }
-    assertEquals(0.026, worst, 0.001);
+    assertEquals(0.026, worst, A_PRINTED_MILLIMETRE);
   }
 
   @Test
@@ -239,7 +258,7 @@ class HarmonicPredictorTest {
         HarmonicPredictor.of(Published.us(ANCHORAGE), NodalConvention.heldAt(held));
     HarmonicPredictor atInstant =
         HarmonicPredictor.of(Published.us(ANCHORAGE), NodalConvention.AT_INSTANT);
-    assertEquals(atInstant.at(held), predictor.at(held), 1e-7);
+    assertEquals(atInstant.at(held), predictor.at(held), MOVING_NODES_METRES);
     double newYear = CalendarYears.startSeconds(2025);
     assertEquals(predictor.value(Math.nextDown(newYear)), predictor.value(newYear), BLOCK_METRES);
     assertEquals(Double.POSITIVE_INFINITY, predictor.nextBreakAfter(newYear - 1.0));
@@ -252,7 +271,7 @@ class HarmonicPredictorTest {
       HarmonicPredictor predictor = HarmonicPredictor.of(Published.us(ANCHORAGE), convention);
       for (double t = 1.75e9; t < 1.7501e9; t += 7777.0) {
         double slope = (predictor.value(t + 30.0) - predictor.value(t - 30.0)) / 60.0;
-        assertEquals(slope, predictor.rate(t), 1e-8);
+        assertEquals(slope, predictor.rate(t), CHORD_METRES_PER_SECOND);
         assertTrue(
             Math.abs(predictor.rate(t + 30.0) - predictor.rate(t - 30.0))
                 <= 60.0 * predictor.greatestRateChange(t - 30.0, t + 30.0));
