@@ -1,6 +1,7 @@
 package org.ferryglide.nav.bearing;
 
 import java.io.Serializable;
+import java.util.Locale;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.note.Figure;
@@ -32,6 +33,10 @@ public final class BearingWorking implements Serializable {
 
   private static final String DEGREES = "degrees";
   private static final String DEGREES_EAST = "degrees east";
+
+  // Where an angle between two norths comes from
+  private static final String GIVEN = "";
+  private static final String LOOKED_UP = "table, for that heading";
 
   private final HandRounding rounding;
 
@@ -66,13 +71,7 @@ public final class BearingWorking implements Serializable {
    * @return three lines
    */
   public Working trueToMagnetic(TrueBearing bearing, Variation variation) {
-    return takingOff(
-        Working.titled("True to magnetic"),
-        given(bearing),
-        angle("Variation", "variation", variation.degreesEast()),
-        "Magnetic bearing",
-        "true",
-        'M');
+    return toMagnetic(begun("True to magnetic", North.TRUE, bearing), variation);
   }
 
   /**
@@ -83,13 +82,7 @@ public final class BearingWorking implements Serializable {
    * @return three lines
    */
   public Working magneticToTrue(MagneticBearing bearing, Variation variation) {
-    return adding(
-        Working.titled("Magnetic to true"),
-        given(bearing),
-        angle("Variation", "variation", variation.degreesEast()),
-        "True bearing",
-        "magnetic",
-        'T');
+    return toTrue(begun("Magnetic to true", North.MAGNETIC, bearing), variation);
   }
 
   /**
@@ -100,13 +93,7 @@ public final class BearingWorking implements Serializable {
    * @return three lines
    */
   public Working magneticToCompass(MagneticBearing bearing, Deviation deviation) {
-    return takingOff(
-        Working.titled("Magnetic to compass"),
-        given(bearing),
-        angle("Deviation", "deviation", deviation.degreesEast()),
-        "Compass bearing",
-        "magnetic",
-        'C');
+    return toCompass(begun("Magnetic to compass", North.MAGNETIC, bearing), deviation, GIVEN);
   }
 
   /**
@@ -117,13 +104,7 @@ public final class BearingWorking implements Serializable {
    * @return three lines
    */
   public Working compassToMagnetic(CompassBearing bearing, Deviation deviation) {
-    return adding(
-        Working.titled("Compass to magnetic"),
-        given(bearing),
-        angle("Deviation", "deviation", deviation.degreesEast()),
-        "Magnetic bearing",
-        "compass",
-        'M');
+    return toMagnetic(begun("Compass to magnetic", North.COMPASS, bearing), deviation, GIVEN);
   }
 
   /**
@@ -135,14 +116,8 @@ public final class BearingWorking implements Serializable {
    * @return five lines
    */
   public Working trueToCompass(TrueBearing bearing, Variation variation, Deviation deviation) {
-    Working working = Working.titled("True to compass").plus(trueToMagnetic(bearing, variation));
-    return takingOff(
-        working,
-        working.result(),
-        angle("Deviation", "deviation", deviation.degreesEast()),
-        "Compass bearing",
-        "magnetic",
-        'C');
+    Working begun = begun("True to compass", North.TRUE, bearing);
+    return toCompass(toMagnetic(begun, variation), deviation, GIVEN);
   }
 
   /**
@@ -154,14 +129,8 @@ public final class BearingWorking implements Serializable {
    * @return five lines
    */
   public Working compassToTrue(CompassBearing bearing, Deviation deviation, Variation variation) {
-    Working working = Working.titled("Compass to true").plus(compassToMagnetic(bearing, deviation));
-    return adding(
-        working,
-        working.result(),
-        angle("Variation", "variation", variation.degreesEast()),
-        "True bearing",
-        "magnetic",
-        'T');
+    Working begun = begun("Compass to true", North.COMPASS, bearing);
+    return toTrue(toMagnetic(begun, deviation, GIVEN), variation);
   }
 
   /**
@@ -173,15 +142,9 @@ public final class BearingWorking implements Serializable {
    * @return five lines
    */
   public Working trueToCompass(TrueBearing heading, Variation variation, DeviationTable table) {
-    Working working = Working.titled("True to compass").plus(trueToMagnetic(heading, variation));
+    Working begun = begun("True to compass", North.TRUE, heading);
     Deviation deviation = table.deviationOn(variation.toMagnetic(heading));
-    return takingOff(
-        working,
-        working.result(),
-        angle("Deviation", "deviation", deviation.degreesEast(), "table, for that heading"),
-        "Compass bearing",
-        "magnetic",
-        'C');
+    return toCompass(toMagnetic(begun, variation), deviation, LOOKED_UP);
   }
 
   /**
@@ -193,26 +156,8 @@ public final class BearingWorking implements Serializable {
    * @return five lines
    */
   public Working compassToTrue(CompassBearing heading, DeviationTable table, Variation variation) {
-    Working working = Working.titled("Compass to true");
-    working =
-        adding(
-            working,
-            given(heading),
-            angle(
-                "Deviation",
-                "deviation",
-                table.deviationOn(heading).degreesEast(),
-                "table, for that heading"),
-            "Magnetic bearing",
-            "compass",
-            'M');
-    return adding(
-        working,
-        working.result(),
-        angle("Variation", "variation", variation.degreesEast()),
-        "True bearing",
-        "magnetic",
-        'T');
+    Working begun = begun("Compass to true", North.COMPASS, heading);
+    return toTrue(toMagnetic(begun, table.deviationOn(heading), LOOKED_UP), variation);
   }
 
   /**
@@ -223,13 +168,8 @@ public final class BearingWorking implements Serializable {
    * @return three lines
    */
   public Working trueToGrid(TrueBearing bearing, GridConvergence convergence) {
-    return takingOff(
-        Working.titled("True to grid " + convergence.grid()),
-        given(bearing),
-        angle("Convergence", "convergence", convergence.degreesEast()),
-        "Grid bearing",
-        "true",
-        'G');
+    String title = "True to grid " + convergence.grid();
+    return toGrid(begun(title, North.TRUE, bearing), convergence);
   }
 
   /**
@@ -241,14 +181,8 @@ public final class BearingWorking implements Serializable {
    * @throws IllegalArgumentException if the two are of different grids
    */
   public Working gridToTrue(GridBearing bearing, GridConvergence convergence) {
-    BearingText.sameGrid(bearing.grid(), convergence.grid());
-    return adding(
-        Working.titled("Grid " + convergence.grid() + " to true"),
-        given(bearing),
-        angle("Convergence", "convergence", convergence.degreesEast()),
-        "True bearing",
-        "grid",
-        'T');
+    String title = "Grid " + convergence.grid() + " to true";
+    return toTrue(begun(title, bearing, convergence), convergence);
   }
 
   /**
@@ -262,16 +196,8 @@ public final class BearingWorking implements Serializable {
    */
   public Working gridToMagnetic(
       GridBearing bearing, GridConvergence convergence, Variation variation) {
-    Working working =
-        Working.titled("Grid " + convergence.grid() + " to magnetic")
-            .plus(gridToTrue(bearing, convergence));
-    return takingOff(
-        working,
-        working.result(),
-        angle("Variation", "variation", variation.degreesEast()),
-        "Magnetic bearing",
-        "true",
-        'M');
+    String title = "Grid " + convergence.grid() + " to magnetic";
+    return toMagnetic(toTrue(begun(title, bearing, convergence), convergence), variation);
   }
 
   /**
@@ -284,16 +210,8 @@ public final class BearingWorking implements Serializable {
    */
   public Working magneticToGrid(
       MagneticBearing bearing, Variation variation, GridConvergence convergence) {
-    Working working =
-        Working.titled("Magnetic to grid " + convergence.grid())
-            .plus(magneticToTrue(bearing, variation));
-    return takingOff(
-        working,
-        working.result(),
-        angle("Convergence", "convergence", convergence.degreesEast()),
-        "Grid bearing",
-        "true",
-        'G');
+    String title = "Magnetic to grid " + convergence.grid();
+    return toGrid(toTrue(begun(title, North.MAGNETIC, bearing), variation), convergence);
   }
 
   /**
@@ -310,16 +228,8 @@ public final class BearingWorking implements Serializable {
       Deviation deviation,
       Variation variation,
       GridConvergence convergence) {
-    Working working =
-        Working.titled("Compass to grid " + convergence.grid())
-            .plus(compassToTrue(bearing, deviation, variation));
-    return takingOff(
-        working,
-        working.result(),
-        angle("Convergence", "convergence", convergence.degreesEast()),
-        "Grid bearing",
-        "true",
-        'G');
+    Working begun = begun("Compass to grid " + convergence.grid(), North.COMPASS, bearing);
+    return toGrid(toTrue(toMagnetic(begun, deviation, GIVEN), variation), convergence);
   }
 
   /**
@@ -334,82 +244,113 @@ public final class BearingWorking implements Serializable {
    */
   public Working gridToCompass(
       GridBearing bearing, GridConvergence convergence, Variation variation, Deviation deviation) {
-    Working working =
-        Working.titled("Grid " + convergence.grid() + " to compass")
-            .plus(gridToMagnetic(bearing, convergence, variation));
-    return takingOff(
-        working,
-        working.result(),
-        angle("Deviation", "deviation", deviation.degreesEast()),
-        "Compass bearing",
-        "magnetic",
-        'C');
+    Working begun = begun("Grid " + convergence.grid() + " to compass", bearing, convergence);
+    return toCompass(toMagnetic(toTrue(begun, convergence), variation), deviation, GIVEN);
   }
 
-  private Figure given(Bearing bearing) {
-    if (bearing instanceof TrueBearing) {
-      return bearing("True bearing", bearing.degrees(), rounding.round(bearing.degrees()), 'T');
-    } else if (bearing instanceof MagneticBearing) {
-      return bearing("Magnetic bearing", bearing.degrees(), rounding.round(bearing.degrees()), 'M');
-    } else if (bearing instanceof CompassBearing) {
-      return bearing("Compass bearing", bearing.degrees(), rounding.round(bearing.degrees()), 'C');
+  /** A direction from which bearings are measured. */
+  private enum North {
+    TRUE("true", "True bearing", 'T'),
+    MAGNETIC("magnetic", "Magnetic bearing", 'M'),
+    COMPASS("compass", "Compass bearing", 'C'),
+    GRID("grid", "Grid bearing", 'G');
+
+    final String inSentence;
+    final String bearing;
+    final char letter;
+
+    North(String inSentence, String bearing, char letter) {
+      this.inSentence = inSentence;
+      this.bearing = bearing;
+      this.letter = letter;
     }
-    return bearing("Grid bearing", bearing.degrees(), rounding.round(bearing.degrees()), 'G');
   }
 
-  private Figure bearing(String name, double exact, double byHand, char letter) {
-    double written = Angles.reduced(byHand);
-    return new Figure(
-        name, Angles.reduced(exact), written, DEGREES, rounding.bearing(written, letter));
+  /** The line that a conversion starts from. */
+  private Working begun(String title, North north, Bearing bearing) {
+    double degrees = bearing.degrees();
+    return Working.titled(title).given(GIVEN, figure(north, degrees, rounding.round(degrees)));
   }
 
-  /**
-   * The angle between two norths, its name also in the lower case of a sentence, and its origin.
-   */
-  private record NorthAngle(Figure figure, String inSentence, String origin) {}
-
-  private NorthAngle angle(String name, String inSentence, double degreesEast) {
-    return angle(name, inSentence, degreesEast, "");
+  private Working begun(String title, GridBearing bearing, GridConvergence convergence) {
+    BearingText.sameGrid(bearing.grid(), convergence.grid());
+    return begun(title, North.GRID, bearing);
   }
 
-  private NorthAngle angle(String name, String inSentence, double degreesEast, String origin) {
-    double byHand = rounding.round(degreesEast);
-    return new NorthAngle(
-        new Figure(name, degreesEast, byHand, DEGREES_EAST, rounding.eastWest(byHand)),
-        inSentence,
-        origin);
+  private Working toMagnetic(Working fromTrue, Variation variation) {
+    return takingOff(
+        fromTrue, "Variation", variation.degreesEast(), GIVEN, North.TRUE, North.MAGNETIC);
+  }
+
+  private Working toTrue(Working fromMagnetic, Variation variation) {
+    return adding(
+        fromMagnetic, "Variation", variation.degreesEast(), GIVEN, North.MAGNETIC, North.TRUE);
+  }
+
+  private Working toCompass(Working fromMagnetic, Deviation deviation, String origin) {
+    return takingOff(
+        fromMagnetic, "Deviation", deviation.degreesEast(), origin, North.MAGNETIC, North.COMPASS);
+  }
+
+  private Working toMagnetic(Working fromCompass, Deviation deviation, String origin) {
+    return adding(
+        fromCompass, "Deviation", deviation.degreesEast(), origin, North.COMPASS, North.MAGNETIC);
+  }
+
+  private Working toGrid(Working fromTrue, GridConvergence convergence) {
+    return takingOff(
+        fromTrue, "Convergence", convergence.degreesEast(), GIVEN, North.TRUE, North.GRID);
+  }
+
+  private Working toTrue(Working fromGrid, GridConvergence convergence) {
+    return adding(
+        fromGrid, "Convergence", convergence.degreesEast(), GIVEN, North.GRID, North.TRUE);
   }
 
   private Working takingOff(
-      Working before, Figure from, NorthAngle between, String name, String fromNorth, char letter) {
-    Figure angle = between.figure;
-    String rule =
-        angle.byHand() > 0.0
-            ? between.inSentence + " is east: take it from " + fromNorth
-            : angle.byHand() < 0.0
-                ? between.inSentence + " is west: add it to " + fromNorth
-                : "no " + between.inSentence + ": the same as " + fromNorth;
-    Figure result =
-        bearing(name, from.exact() - angle.exact(), from.byHand() - angle.byHand(), letter);
-    return opened(before, from).given(between.origin, angle).then(rule, result, from, angle);
+      Working before, String name, double degreesEast, String origin, North from, North to) {
+    return turned(before, angle(name, degreesEast), origin, from, to, -1.0);
   }
 
   private Working adding(
-      Working before, Figure from, NorthAngle between, String name, String fromNorth, char letter) {
-    Figure angle = between.figure;
-    String rule =
-        angle.byHand() > 0.0
-            ? between.inSentence + " is east: add it to " + fromNorth
-            : angle.byHand() < 0.0
-                ? between.inSentence + " is west: take it from " + fromNorth
-                : "no " + between.inSentence + ": the same as " + fromNorth;
-    Figure result =
-        bearing(name, from.exact() + angle.exact(), from.byHand() + angle.byHand(), letter);
-    return opened(before, from).given(between.origin, angle).then(rule, result, from, angle);
+      Working before, String name, double degreesEast, String origin, North from, North to) {
+    return turned(before, angle(name, degreesEast), origin, from, to, 1.0);
   }
 
-  /** The first conversion writes down what it starts from; the next goes on from its result. */
-  private static Working opened(Working before, Figure from) {
-    return before.steps().isEmpty() ? before.given("", from) : before;
+  /** The last figure turned by the angle between two norths, or back by it. */
+  private Working turned(
+      Working before, Figure angle, String origin, North from, North to, double sign) {
+    Figure start = before.result();
+    Figure result =
+        figure(to, start.exact() + sign * angle.exact(), start.byHand() + sign * angle.byHand());
+    return before.given(origin, angle).then(rule(angle, from, sign), result, start, angle);
+  }
+
+  /** Which way the angle goes, in the words by which it is remembered. */
+  private static String rule(Figure angle, North from, double sign) {
+    String name = angle.name().toLowerCase(Locale.ROOT);
+    if (angle.byHand() == 0.0) {
+      return "no " + name + ": the same as " + from.inSentence;
+    }
+    boolean east = angle.byHand() > 0.0;
+    return name
+        + (east ? " is east: " : " is west: ")
+        + (east == sign > 0.0 ? "add it to " : "take it from ")
+        + from.inSentence;
+  }
+
+  private Figure angle(String name, double degreesEast) {
+    double byHand = rounding.round(degreesEast);
+    return new Figure(name, degreesEast, byHand, DEGREES_EAST, rounding.eastWest(byHand));
+  }
+
+  private Figure figure(North north, double exact, double byHand) {
+    double written = Angles.reduced(byHand);
+    return new Figure(
+        north.bearing,
+        Angles.reduced(exact),
+        written,
+        DEGREES,
+        rounding.bearing(written, north.letter));
   }
 }
