@@ -3,7 +3,6 @@ package org.ferryglide.nav.steer;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.ferryglide.nav.basics.Angles;
@@ -42,11 +41,7 @@ public final class GroundTrack implements Serializable {
   private final double[] rows;
   private final int segments;
 
-  GroundTrack(double[] rows) {
-    this(rows, rows.length / WIDTH - 1);
-  }
-
-  /** A track over the first rows of an array that may hold more; for the room it was made in. */
+  /** A track over the first rows of an array that may hold more. */
   GroundTrack(double[] rows, int segments) {
     this.rows = rows;
     this.segments = segments;
@@ -398,12 +393,24 @@ public final class GroundTrack implements Serializable {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof GroundTrack that && Arrays.equals(rows, that.rows);
+    if (!(other instanceof GroundTrack that) || segments != that.segments) {
+      return false;
+    }
+    for (int i = 0; i < (segments + 1) * WIDTH; i++) {
+      if (Double.doubleToLongBits(rows[i]) != Double.doubleToLongBits(that.rows[i])) {
+        return false;
+      }
+    }
+    return true;
   }
 
   @Override
   public int hashCode() {
-    return Arrays.hashCode(rows);
+    int hash = 1;
+    for (int i = 0; i < (segments + 1) * WIDTH; i++) {
+      hash = 31 * hash + Double.hashCode(rows[i]);
+    }
+    return hash;
   }
 
   @Override

@@ -15,7 +15,7 @@ final class TrackRecorder {
   private int count;
 
   /** Segments of the last track and its end, for which room is made at once. */
-  private int usual = 3;
+  private int usual = 4;
 
   void clear() {
     count = 0;
@@ -103,15 +103,16 @@ final class TrackRecorder {
   GroundTrack finish(double time, double latitude, double longitude, double headingDegrees) {
     int length = (count + 1) * WIDTH;
     double[] all = rows;
-    if (rows.length == length) {
-      rows = NONE; // now the track's
+    if (rows.length >= length && rows.length <= length + WIDTH) {
+      rows = NONE; // now the track's, with room for one segment to spare at most
     } else {
       all = Arrays.copyOf(rows, length);
     }
     end(all, time, latitude, longitude, headingDegrees);
+    int segments = count;
     usual = count + 1;
     count = 0;
-    return new GroundTrack(all);
+    return new GroundTrack(all, segments);
   }
 
   /** The same track in the recorder's own room: it stands until the recorder is used again. */
