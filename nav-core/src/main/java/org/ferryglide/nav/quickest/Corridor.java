@@ -16,9 +16,6 @@ final class Corridor {
   /** Places on either side of the way at each station. */
   private static final int ASIDE = 3;
 
-  /** The sharper a corner, the farther outside it is passed, up to three times the clearance. */
-  private static final double SHARPEST = 1.0 / 3.0;
-
   /** The corridor ends when it is this narrow, metres. */
   private static final double NARROWEST_METRES = 1.0;
 
@@ -32,10 +29,7 @@ final class Corridor {
 
   private final TrackTimes times;
 
-  /** Places just outside the convex corners of land and closed areas, metres in the plane. */
-  private final double[] cornerAlong;
-
-  private final double[] cornerRight;
+  private final LandCorners corners;
 
   /** Corners are stations in corridors narrower than this, metres. */
   private double withCorners;
@@ -45,42 +39,7 @@ final class Corridor {
 
   Corridor(TrackTimes times, Waters waters, SearchPlane plane) {
     this.times = times;
-    List<double[]> corners = new ArrayList<>();
-    addCorners(corners, waters.land(), plane);
-    for (Waters.Closure closure : waters.closures()) {
-      addCorners(corners, closure.area(), plane);
-    }
-    cornerAlong = corners.stream().mapToDouble(corner -> corner[0]).toArray();
-    cornerRight = corners.stream().mapToDouble(corner -> corner[1]).toArray();
-  }
-
-  private static void addCorners(List<double[]> corners, Obstacles land, SearchPlane plane) {
-    double[] edges = land.edges();
-    for (int i = 0; i < edges.length; i += 4) {
-      int next = land.edgeAfter(i);
-      double a0 = plane.along(edges[i], edges[i + 1]);
-      double r0 = plane.right(edges[i], edges[i + 1]);
-      double a1 = plane.along(edges[i + 2], edges[i + 3]);
-      double r1 = plane.right(edges[i + 2], edges[i + 3]);
-      double a2 = plane.along(edges[next + 2], edges[next + 3]);
-      double r2 = plane.right(edges[next + 2], edges[next + 3]);
-      double before = Math.hypot(a1 - a0, r1 - r0);
-      double after = Math.hypot(a2 - a1, r2 - r1);
-      double turn = ((a1 - a0) * (r2 - r1) - (r1 - r0) * (a2 - a1)) / (before * after);
-      if (turn < 0.0) { // to the left, with land on the left: the land juts out
-        double outAlong = (a1 - a0) / before - (a2 - a1) / after;
-        double outRight = (r1 - r0) / before - (r2 - r1) / after;
-        double out = Math.hypot(outAlong, outRight);
-        double cosine = Math.sqrt(Math.max(0.0, 1.0 - 0.25 * out * out)); // of half the turn
-        double clear = Obstacles.CLEARANCE_METRES / Math.max(SHARPEST, cosine);
-        if (out < 1e-6) { // a corner that is all but straight: to the right of the edge
-          outAlong = -(r1 - r0) / before;
-          outRight = (a1 - a0) / before;
-          out = 1.0;
-        }
-        corners.add(new double[] {a1 + clear * outAlong / out, r1 + clear * outRight / out});
-      }
-    }
+    corners = new LandCorners(waters, plane);
   }
 
   /** The best way within so many metres of one, in about so many tracks. */
@@ -89,7 +48,7 @@ final class Corridor {
     double width = metres;
     withCorners = CORNERS_FROM * metres;
     // a way moves by the width of each pass at most, and looks as far aside from there
-    reachable = cornersWithin(way, metres * (1.0 + 1.0 / (1.0 - NARROWER)));
+    reachable = corners.within(way, metres * (1.0 + 1.0 / (1.0 - NARROWER)));
     times.setLenient(true);
     while (width > NARROWEST_METRES) {
       best = pass(best, width, tracks);
@@ -101,43 +60,7 @@ final class Corridor {
 
   /** Whether a corner lies within so many metres of a way. */
   boolean hasCornersWithin(Way way, double metres) {
-    return cornersWithin(way, metres).length > 0;
-  }
-
-  private int[] cornersWithin(Way way, double metres) {
-    int[] within = new int[cornerAlong.length];
-    int n = 0;
-    for (int c = 0; c < cornerAlong.length; c++) {
-      boolean near = false;
-      for (int i = 0; i < way.tracks() && !near; i++) {
-        near = squareFrom(way, i, c, shareAt(way, i, c)) < metres * metres;
-      }
-      if (near) {
-        within[n++] = c;
-      }
-    }
-    return Arrays.copyOf(within, n);
-  }
-
-  /** How far along a track a corner lies abeam, as a share of it. */
-  private double shareAt(Way way, int i, int c) {
-    double along = way.along()[i + 1] - way.along()[i];
-    double right = way.right()[i + 1] - way.right()[i];
-    double square = along * along + right * right;
-    double share =
-        square == 0.0
-            ? 0.0
-            : ((cornerAlong[c] - way.along()[i]) * along
-                    + (cornerRight[c] - way.right()[i]) * right)
-                / square;
-    return Math.max(1e-6, Math.min(1.0 - 1e-6, share));
-  }
-
-  /** The square of a corner's distance from a place of a track. */
-  private double squareFrom(Way way, int i, int c, double share) {
-    double along = cornerAlong[c] - way.along()[i] - share * (way.along()[i + 1] - way.along()[i]);
-    double right = cornerRight[c] - way.right()[i] - share * (way.right()[i + 1] - way.right()[i]);
-    return along * along + right * right;
+    return corners.within(way, metres).length > 0;
   }
 
   /** The same with the present way if no other can be made. */
@@ -182,8 +105,8 @@ final class Corridor {
       double nearest = width * width;
       double track = Double.NaN;
       for (int i = 0; i < way.tracks(); i++) {
-        double share = shareAt(way, i, c);
-        double square = squareFrom(way, i, c, share);
+        double share = corners.shareAt(way, i, c);
+        double square = corners.squareFrom(way, i, c, share);
         if (square < nearest) {
           nearest = square;
           track = i + share;
@@ -191,7 +114,7 @@ final class Corridor {
       }
       if (!Double.isNaN(track)) {
         stations.add(
-            across(way, (int) track, cornerAlong[c], cornerRight[c], width, true, track, 0.0));
+            across(way, (int) track, corners.along(c), corners.right(c), width, true, track, 0.0));
         added++;
       }
     }

@@ -13,9 +13,6 @@ import org.jspecify.annotations.Nullable;
  * craft can hold its place, it may wait. Not thread-safe.
  */
 final class Front {
-  /** A move on which less than this share of the craft's speed is made good is barred. */
-  private static final double LEAST_SHARE = 0.03;
-
   /** Labels of one place are this far apart at least, and waits are this long, seconds. */
   private static final double APART_SECONDS = 900.0;
 
@@ -25,15 +22,12 @@ final class Front {
   private final SearchGrid grid;
   private final NodeSpeeds speeds;
   private final Moves moves;
+  private final MoveTimes times;
   private final Waters waters;
   private final double departure;
   private final boolean backward;
-  private final double arrivalAtGoal;
-  private final double least;
   private final boolean open;
   private final boolean mayWait;
-  private final NodeSpeeds.Look here = new NodeSpeeds.Look();
-  private final NodeSpeeds.Look there = new NodeSpeeds.Look();
   private final Labels labels = new Labels();
 
   /** When each node was settled first and last; infinite before. */
@@ -80,8 +74,7 @@ final class Front {
     this.waters = waters;
     this.departure = departure;
     this.backward = !Double.isNaN(arrivalAtGoal);
-    this.arrivalAtGoal = arrivalAtGoal;
-    this.least = LEAST_SHARE * motion.calmSpeed();
+    this.times = new MoveTimes(speeds, motion.calmSpeed(), arrivalAtGoal);
     this.open = waters.isOpen();
     this.mayWait = !backward && !(speeds.steady && waters.closures().isEmpty());
     int nodes = grid.nodes();
@@ -145,7 +138,7 @@ final class Front {
   }
 
   private void spreadFrom(int label, int node, double time) {
-    if (!speeds.look(node, clock(time), here)) {
+    if (!times.leave(node, time)) {
       return;
     }
     int column = node / grid.rows;
@@ -164,8 +157,8 @@ final class Front {
         continue;
       }
       double metres = moves.metres[m];
-      double speed = speed(here, m);
-      if (!(speed > least)) {
+      double speed = times.speed(m);
+      if (times.isBarred(speed)) {
         barred |= !again;
         continue;
       }
@@ -174,7 +167,7 @@ final class Front {
       if (soonest >= waiting[other]) {
         continue;
       }
-      double took = seconds(m, node, speed, other, time);
+      double took = times.seconds(m, node, speed, other, time);
       if (!(took > 0.0)) {
         barred |= !again && took == 0.0;
         continue;
@@ -193,47 +186,6 @@ final class Front {
     }
   }
 
-  /** Seconds for a move; 0 if the flow bars it, NaN if it is not known. */
-  private double seconds(int m, int node, double speed, int other, double time) {
-    double guess = moves.metres[m] / speed;
-    if (!speeds.look(other, clock(time + guess), there)) {
-      return Double.NaN;
-    }
-    double end = speed(there, m);
-    if (!(end > least)) {
-      return 0.0;
-    }
-    int c = moves.columns[m];
-    int r = moves.rows[m];
-    if (Math.abs(c) <= 1 && Math.abs(r) <= 1) {
-      return 0.5 * moves.metres[m] * (1.0 / speed + 1.0 / end);
-    }
-    int half = c / 2 * grid.rows + r / 2;
-    double one = slowness(m, node + half, time + 0.5 * guess);
-    double two = slowness(m, other - half, time + 0.5 * guess);
-    double middle = 0.5 * (one + two);
-    return middle == Double.POSITIVE_INFINITY
-        ? 0.0
-        : moves.metres[m] / 6.0 * (1.0 / speed + 4.0 * middle + 1.0 / end);
-  }
-
-  /** Seconds for a metre on a move at a node; infinite if barred, NaN if not known. */
-  private double slowness(int m, int node, double time) {
-    if (!speeds.look(node, clock(time), there)) {
-      return Double.NaN;
-    }
-    double speed = speed(there, m);
-    return speed > least ? 1.0 / speed : Double.POSITIVE_INFINITY;
-  }
-
-  private double speed(NodeSpeeds.Look look, int m) {
-    return speeds.speed(look, backward ? moves.reverse(m) : m);
-  }
-
-  private double clock(double time) {
-    return backward ? arrivalAtGoal - time : time;
-  }
-
   private boolean isBarred(int node, int other, boolean nearLand, double from, double until) {
     if (!nearLand && waters.closures().isEmpty()) {
       return false;
@@ -245,8 +197,8 @@ final class Front {
     if (nearLand && waters.land().blocks(latitude, longitude, toLatitude, toLongitude)) {
       return true;
     }
-    double start = departure + Math.min(clock(from), clock(until));
-    double end = departure + Math.max(clock(from), clock(until));
+    double start = departure + Math.min(times.clock(from), times.clock(until));
+    double end = departure + Math.max(times.clock(from), times.clock(until));
     if (waters.isClosed(latitude, longitude, toLatitude, toLongitude, start, end)) {
       barred = true;
       return true;
@@ -260,11 +212,11 @@ final class Front {
       return true;
     }
     for (double t = last[node]; t < time; t += 0.5 * APART_SECONDS) {
-      if (!speeds.holds(node, clock(t))) {
+      if (!speeds.holds(node, times.clock(t))) {
         return false;
       }
     }
-    return speeds.holds(node, clock(time));
+    return speeds.holds(node, times.clock(time));
   }
 
   private boolean holds(int node, double time) {

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.quickest;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.ferryglide.nav.position.Position;
@@ -18,12 +17,6 @@ import org.ferryglide.nav.position.Position;
 public final class Obstacles {
   /** How far off the lines of both edges a path turns at their corner, metres. */
   static final double CLEARANCE_METRES = 2.0;
-
-  /**
-   * Edges are taken to be longer by this at both ends, so that a path turns so far outside a corner
-   * that the straight lines between its places a second apart clear it too, metres.
-   */
-  private static final double GRAZING_METRES = 1.5;
 
   private static final int MOST_SQUARES_A_SIDE = 256;
 
@@ -48,11 +41,11 @@ public final class Obstacles {
   /** The edges of each square, by number. */
   private final int[][] squares;
 
-  private Obstacles(double[] edges, int[] after, double meridian) {
-    this.edges = edges;
-    this.after = after;
-    this.walls = lengthened(edges);
-    this.meridian = meridian;
+  private Obstacles(ObstacleEdges all) {
+    edges = all.ends();
+    after = all.after();
+    walls = all.lengthened();
+    meridian = all.meridian();
     double s = Double.POSITIVE_INFINITY;
     double w = Double.POSITIVE_INFINITY;
     double n = Double.NEGATIVE_INFINITY;
@@ -86,24 +79,6 @@ public final class Obstacles {
     }
   }
 
-  private static double[] lengthened(double[] edges) {
-    double[] walls = edges.clone();
-    for (int i = 0; i < edges.length; i += 4) {
-      double north = edges[i + 2] - edges[i];
-      double east = edges[i + 3] - edges[i + 1];
-      double metres =
-          Math.hypot(
-              north * SearchPlane.metresPerLatitudeDegree(edges[i]),
-              east * SearchPlane.metresPerLongitudeDegree(edges[i]));
-      double share = GRAZING_METRES / metres;
-      walls[i] -= share * north;
-      walls[i + 1] -= share * east;
-      walls[i + 2] += share * north;
-      walls[i + 3] += share * east;
-    }
-    return walls;
-  }
-
   private int row(double latitude) {
     return (int) Math.max(0, Math.min(side - 1, Math.floor((latitude - south) / squareLatitude)));
   }
@@ -118,7 +93,7 @@ public final class Obstacles {
    * @return no obstacles
    */
   public static Obstacles none() {
-    return new Obstacles(new double[0], new int[0], 0.0);
+    return new Obstacles(ObstacleEdges.none());
   }
 
   /**
@@ -133,86 +108,7 @@ public final class Obstacles {
     if (polygons.isEmpty()) {
       return none();
     }
-    List<double[]> rings = new ArrayList<>();
-    double meridian = Double.NaN;
-    int count = 0;
-    for (List<Position> corners : polygons) {
-      int number = rings.size() + 1;
-      if (corners.size() < 3) {
-        throw new IllegalArgumentException(
-            "obstacle " + number + " must have at least 3 corners, but had " + corners.size());
-      }
-      refuseRepeated(corners, number);
-      if (Double.isNaN(meridian)) {
-        meridian = corners.get(0).longitudeDegrees();
-      }
-      rings.add(ring(corners, meridian));
-      count += corners.size();
-    }
-    double[] edges = new double[4 * count];
-    int at = 0;
-    int[] after = new int[count];
-    for (double[] ring : rings) {
-      int first = at;
-      for (int i = 0; i < ring.length; i += 2) {
-        after[at / 4] = i + 2 == ring.length ? first : at + 4;
-        int next = (i + 2) % ring.length;
-        edges[at++] = ring[i];
-        edges[at++] = ring[i + 1];
-        edges[at++] = ring[next];
-        edges[at++] = ring[next + 1];
-      }
-    }
-    return new Obstacles(edges, after, meridian);
-  }
-
-  /** The corners of a polygon, turned so that its inside lies on the left. */
-  private static double[] ring(List<Position> corners, double meridian) {
-    int n = corners.size();
-    double[] ring = new double[2 * n];
-    double first = near(corners.get(0).longitudeDegrees(), meridian);
-    double area = 0.0;
-    for (int i = 0; i < n; i++) {
-      ring[2 * i] = corners.get(i).latitudeDegrees();
-      ring[2 * i + 1] = near(corners.get(i).longitudeDegrees(), first);
-    }
-    for (int i = 0, j = n - 1; i < n; j = i++) {
-      area += ring[2 * j + 1] * ring[2 * i] - ring[2 * i + 1] * ring[2 * j];
-    }
-    if (area < 0.0) {
-      double[] turned = new double[2 * n];
-      for (int i = 0; i < n; i++) {
-        turned[2 * i] = ring[2 * (n - 1 - i)];
-        turned[2 * i + 1] = ring[2 * (n - 1 - i) + 1];
-      }
-      return turned;
-    }
-    return ring;
-  }
-
-  /** A corner given twice running has no direction in which to pass it. */
-  private static void refuseRepeated(List<Position> corners, int number) {
-    Position before = corners.get(corners.size() - 1);
-    for (Position corner : corners) {
-      if (corner.latitudeDegrees() == before.latitudeDegrees()
-          && near(corner.longitudeDegrees(), before.longitudeDegrees())
-              == before.longitudeDegrees()) {
-        throw new IllegalArgumentException(
-            "obstacle "
-                + number
-                + " must not have the same corner twice running, its first after its last neither,"
-                + " but had "
-                + corner);
-      }
-      before = corner;
-    }
-  }
-
-  private static double near(double longitude, double other) {
-    double difference = longitude - other;
-    return Math.abs(difference) <= 180.0
-        ? longitude
-        : other + Math.IEEEremainder(difference, 360.0);
+    return new Obstacles(ObstacleEdges.of(polygons));
   }
 
   /**
@@ -261,8 +157,8 @@ public final class Obstacles {
     if (isEmpty()) {
       return false;
     }
-    double from = near(longitude, meridian);
-    double to = near(toLongitude, from);
+    double from = ObstacleEdges.near(longitude, meridian);
+    double to = ObstacleEdges.near(toLongitude, from);
     double low = Math.min(from, to);
     double high = Math.max(from, to);
     double lowest = Math.min(latitude, toLatitude);
@@ -323,7 +219,7 @@ public final class Obstacles {
     if (isEmpty()) {
       return false;
     }
-    double here = near(longitude, meridian);
+    double here = ObstacleEdges.near(longitude, meridian);
     if (here < west || here > west + side * squareLongitude) {
       return false;
     }

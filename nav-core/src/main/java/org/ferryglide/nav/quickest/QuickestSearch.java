@@ -18,28 +18,6 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class QuickestSearch {
-  /** Squares between start and goal, and beyond and beside them as shares of these. */
-  private static final double[][] GRIDS = {
-    {64, 0.35, 0.6}, {44, 0.9, 1.2}, {30, 2.0, 2.4}, {18, 4.5, 5.0}, {10, 10.0, 10.0}
-  };
-
-  /** In wind a move costs more to time, so that the grid is coarser. */
-  private static final double IN_WIND = 0.75;
-
-  /** The flow of a node is asked for so often while still water is crossed, between two bounds. */
-  private static final int LOOKS = 24;
-
-  private static final double SHORTEST_BETWEEN_SECONDS = 60.0;
-  private static final double LONGEST_BETWEEN_SECONDS = 900.0;
-
-  /** How many squares a move of the front goes at most. */
-  private static final int MOVE_SQUARES = 4;
-
-  /** A way nearer the rim than this may be better beyond it, squares. */
-  private static final int RIM = 3;
-
-  private static final int MOST_WAYS = 5;
-
   /** Waits of the front are in steps of half of this. */
   private static final double LONGEST_WAIT_SECONDS = 1800.0;
 
@@ -67,7 +45,6 @@ public final class QuickestSearch {
 
   private final CraftMotion motion;
   private final Waters waters;
-  private final CourseSpeed speeds;
   private final SearchPlane plane;
   private final double[] goal;
   private final double departure;
@@ -75,9 +52,8 @@ public final class QuickestSearch {
   private final TrackTimes times;
   private final Relaxation relaxation;
   private final Corridor corridor;
-
-  /** How far from a rough way a settled one is looked for among land, metres. */
-  private double rimMetres;
+  private final RoughWays roughWays;
+  private final WayRows rows;
 
   /**
    * Sets the task.
@@ -101,11 +77,13 @@ public final class QuickestSearch {
     this.goal = goal.clone();
     this.departure = departure;
     this.horizon = horizon;
-    speeds = new CourseSpeed(motion);
+    CourseSpeed speeds = new CourseSpeed(motion);
     plane = new SearchPlane(start[0], start[1], goal[0], goal[1]);
     times = new TrackTimes(motion, speeds, waters, plane, departure);
     relaxation = new Relaxation(times);
     corridor = new Corridor(times, waters, plane);
+    roughWays = new RoughWays(motion, waters, speeds, plane, departure);
+    rows = new WayRows(motion, plane, times, this.goal, departure);
   }
 
   /**
@@ -115,7 +93,7 @@ public final class QuickestSearch {
    * @return the ways, the quickest first; empty if nothing was found within the horizon
    */
   public List<FoundWay> ways(int most) {
-    List<Way> rough = rough();
+    List<Way> rough = roughWays.within(horizon);
     if (rough.isEmpty()) {
       return List.of();
     }
@@ -169,7 +147,7 @@ public final class QuickestSearch {
     times.stepAtMost(plane.length / STEPS[level]);
     Way begun = cut(way, level);
     int tracks = Math.max(TRACKS[level], begun.tracks());
-    double width = level == 0 ? rimMetres : LATER_RIM_SHARE * plane.length;
+    double width = level == 0 ? roughWays.rimMetres() : LATER_RIM_SHARE * plane.length;
     if (isBroken(begun) || (!waters.isOpen() && corridor.hasCornersWithin(begun, width))) {
       begun = corridor.narrowed(way, width, tracks);
     }
@@ -239,12 +217,12 @@ public final class QuickestSearch {
   private record Timed(Way way, double seconds, double gained) {}
 
   private FoundWay finished(Timed timed) {
-    double[][] tracks = places(timed.way);
+    double[][] tracks = rows.places(timed.way);
     double error = Double.isNaN(timed.gained) ? 0.001 * timed.seconds : Math.abs(timed.gained);
     if (!motion.isWindless() || !waters.isOpen() || timed.way.waits()) {
       return new FoundWay(timed.seconds, error / 3.0, tracks, false);
     }
-    double[][] smooth = new Shooting(motion, goal, departure).through(withHeadings(tracks));
+    double[][] smooth = new Shooting(motion, goal, departure).through(rows.withHeadings(tracks));
     if (smooth == null) {
       return new FoundWay(timed.seconds, error / 3.0, tracks, false);
     }
@@ -253,99 +231,5 @@ public final class QuickestSearch {
       return new FoundWay(timed.seconds, seconds - timed.seconds, tracks, false);
     }
     return new FoundWay(seconds, timed.seconds - seconds, smooth, true);
-  }
-
-  /** Rows of the places of a way, the last with its arrival. */
-  private double[][] places(Way way) {
-    List<double[]> rows = new ArrayList<>();
-    double time = 0.0;
-    for (int i = 0; i <= way.tracks(); i++) {
-      double latitude = plane.latitude(way.along()[i], way.right()[i]);
-      double longitude = plane.longitude(way.along()[i], way.right()[i]);
-      rows.add(new double[] {time, latitude, longitude, Double.NaN});
-      if (i < way.tracks()) {
-        if (way.notBefore()[i] > time) {
-          time = way.notBefore()[i];
-          rows.add(new double[] {time, latitude, longitude, Double.NaN});
-        }
-        time =
-            times.arrival(
-                way.along()[i], way.right()[i], way.along()[i + 1], way.right()[i + 1], time);
-      }
-    }
-    double[] last = rows.get(rows.size() - 1);
-    last[FoundWay.LATITUDE] = goal[0];
-    last[FoundWay.LONGITUDE] = goal[1];
-    return rows.toArray(new double[0][]);
-  }
-
-  /** The same places with the headings there: from halves of the tracks on either side. */
-  private double[][] withHeadings(double[][] tracks) {
-    int n = tracks.length;
-    double[] middle = new double[n - 1];
-    for (int i = 0; i + 1 < n; i++) {
-      middle[i] = heading(tracks[i], tracks[i + 1]);
-    }
-    for (int i = 0; i < n; i++) {
-      int before = Math.max(0, Math.min(i - 1, n - 3));
-      double turn = Math.IEEEremainder(middle[before + 1] - middle[before], 2.0 * Math.PI);
-      tracks[i][FoundWay.HEADING] = middle[before] + turn * (i - before - 0.5);
-    }
-    return tracks;
-  }
-
-  /** The heading half way along a track. */
-  private double heading(double[] from, double[] to) {
-    double latitude = 0.5 * (from[FoundWay.LATITUDE] + to[FoundWay.LATITUDE]);
-    double longitude = 0.5 * (from[FoundWay.LONGITUDE] + to[FoundWay.LONGITUDE]);
-    double north = to[FoundWay.LATITUDE] - from[FoundWay.LATITUDE];
-    double east = to[FoundWay.LONGITUDE] - from[FoundWay.LONGITUDE];
-    double course =
-        Math.atan2(
-            east * SearchPlane.metresPerLongitudeDegree(latitude),
-            north * SearchPlane.metresPerLatitudeDegree(latitude));
-    double[] flow = new double[CraftMotion.FLOW];
-    double time = 0.5 * (from[FoundWay.TIME] + to[FoundWay.TIME]);
-    if (!motion.flow(latitude, longitude, departure + time, flow)) {
-      return course;
-    }
-    double across = flow[0] * Math.cos(course) - flow[1] * Math.sin(course);
-    return course - Math.asin(Math.max(-1.0, Math.min(1.0, across / motion.calmSpeed())));
-  }
-
-  /** The ways that a front finds, in an area that is widened until it holds them. */
-  private List<Way> rough() {
-    double still = plane.length / motion.calmSpeed();
-    double between =
-        Math.max(SHORTEST_BETWEEN_SECONDS, Math.min(LONGEST_BETWEEN_SECONDS, still / LOOKS));
-    List<Way> held = List.of();
-    double heldTime = Double.POSITIVE_INFINITY;
-    for (double[] size : GRIDS) {
-      int parts = (int) Math.round(motion.isWindless() ? size[0] : IN_WIND * size[0]);
-      SearchGrid grid =
-          new SearchGrid(
-              plane, parts, (int) Math.ceil(size[1] * parts), (int) Math.ceil(size[2] * parts));
-      Moves moves = new Moves(grid, MOVE_SQUARES);
-      NodeSpeeds nodes = new NodeSpeeds(motion, speeds, grid, moves, departure, between);
-      rimMetres = 2.0 * grid.spacing;
-      Front front = new Front(nodes, motion, waters, departure, Double.NaN);
-      front.spread(Math.min(horizon, 1.03 * heldTime), true);
-      if (!front.reachedGoal()) {
-        continue;
-      }
-      List<Way> ways = Ways.of(nodes, front, motion, waters, departure, MOST_WAYS);
-      List<Way> all = new ArrayList<>(held);
-      all.addAll(ways);
-      held = all;
-      heldTime = Math.min(heldTime, front.goalTime());
-      int rim = Integer.MAX_VALUE;
-      for (int node : front.nodesTo(front.goalLabel())) {
-        rim = Math.min(rim, grid.fromRim(node));
-      }
-      if (rim >= RIM) {
-        break;
-      }
-    }
-    return held;
   }
 }

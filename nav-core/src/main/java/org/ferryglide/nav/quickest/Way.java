@@ -49,6 +49,11 @@ record Way(double[] along, double[] right, double[] notBefore, boolean[] pinned)
     return Math.hypot(along[track + 1] - along[track], right[track + 1] - right[track]);
   }
 
+  /** Whether a place stays where it is: the start, the goal and pinned ones. */
+  boolean isFixed(int place) {
+    return place == 0 || place == tracks() || pinned[place];
+  }
+
   boolean waits() {
     for (double time : notBefore) {
       if (time > 0.0) {
