@@ -69,7 +69,7 @@ class ReadmeTest {
         Files.readString(
             Path.of("src", "main", "java", "org", "ferryglide", "examples", "TenLines.java"));
     StringBuilder body = new StringBuilder();
-    for (String line : example()) {
+    for (String line : example("RhumbLeg.between")) {
       if (line.startsWith("import ")) {
         assertTrue(source.contains(line), line);
       } else {
@@ -81,9 +81,9 @@ class ReadmeTest {
         source.replaceAll("\\s", "").contains(body.toString().replaceAll("\\s", "")), source);
   }
 
-  private static List<String> example() throws IOException {
+  private static List<String> example(String holding) throws IOException {
     return fencedBlocks(readme()).stream()
-        .filter(block -> block.stream().anyMatch(line -> line.contains("RhumbLeg.between")))
+        .filter(block -> block.stream().anyMatch(line -> line.contains(holding)))
         .findFirst()
         .orElseThrow();
   }
@@ -128,9 +128,21 @@ class ReadmeTest {
   @Test
   void theExamplePastedWithItsImportsCompilesAndAnswersWhatTheReadmeSays(@TempDir Path folder)
       throws Exception {
+    String answer = printedBy(example("RhumbLeg.between"), folder);
+    assertTrue(
+        readme().stream().anyMatch(line -> line.startsWith("It prints `" + answer + "`.")), answer);
+  }
+
+  @Test
+  void thePassageOfTenLinesIsPlannedAsTheReadmeSays(@TempDir Path folder) throws Exception {
+    List<String> printed = printedBy(example("Passage.builder"), folder).lines().toList();
+    assertTrue(fencedBlocks(readme()).contains(printed), printed::toString);
+  }
+
+  private static String printedBy(List<String> example, Path folder) throws Exception {
     StringBuilder imports = new StringBuilder();
     StringBuilder body = new StringBuilder();
-    for (String line : example()) {
+    for (String line : example) {
       (line.startsWith("import ") ? imports : body).append(line).append('\n');
     }
     String source =
@@ -152,8 +164,6 @@ class ReadmeTest {
     } finally {
       System.setOut(out);
     }
-    String answer = printed.toString(StandardCharsets.UTF_8).trim();
-    assertTrue(
-        readme().stream().anyMatch(line -> line.startsWith("It prints `" + answer + "`.")), answer);
+    return printed.toString(StandardCharsets.UTF_8).trim();
   }
 }
