@@ -147,7 +147,13 @@ public class PassageBenchmark {
     return WhenToGo.search(passage, start, fortnight, STEP);
   }
 
-  /** The times of all way points. */
+  /** The same on all cores. */
+  @Benchmark
+  public WhenToGo fortnightInParallel() {
+    return WhenToGo.searchInParallel(passage, start, fortnight, STEP);
+  }
+
+  /** Until when to go on and when home can be made, for all way points. */
   @Benchmark
   public WayHome waysHome() {
     return WayHome.of(plan);
@@ -170,6 +176,13 @@ public class PassageBenchmark {
   @OperationsPerInvocation(RUNS)
   public PlanSpread errorRun() {
     return PlanSpread.of(plan, PlanErrors.usual(), RUNS, 1);
+  }
+
+  /** The same on all cores. */
+  @Benchmark
+  @OperationsPerInvocation(RUNS)
+  public PlanSpread errorRunInParallel() {
+    return PlanSpread.inParallel(plan, PlanErrors.usual(), RUNS, 1);
   }
 
   /** The landings in reach every five minutes. */
