@@ -43,7 +43,17 @@ public final class Findings {
    * @return one line without a full stop, time or place
    */
   public String say(Verdict verdict) {
-    return words.say(verdict.note(), printing);
+    return say(verdict.note());
+  }
+
+  /**
+   * A note in the words of its code.
+   *
+   * @param note the note
+   * @return its words
+   */
+  public String say(Note note) {
+    return words.say(note, printing);
   }
 
   /**

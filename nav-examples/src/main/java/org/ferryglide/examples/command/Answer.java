@@ -2,7 +2,6 @@ package org.ferryglide.examples.command;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import org.ferryglide.nav.note.Figure;
@@ -88,13 +87,15 @@ public final class Answer {
   }
 
   /**
-   * Adds notes, for people and programs; the same one twice is told once.
+   * Adds notes, for people and programs; what reads the same is told once, whatever it is about.
    *
    * @param more the notes, worst first
    * @return this answer
    */
   public Answer notes(List<Note> more) {
-    for (Note note : new LinkedHashSet<>(more)) {
+    Map<String, Note> said = new LinkedHashMap<>();
+    more.forEach(note -> said.putIfAbsent(note.toString(), note));
+    for (Note note : said.values()) {
       line(note.toString());
       Map<String, Object> value = new LinkedHashMap<>();
       value.put("code", note.code());

@@ -43,7 +43,7 @@ import picocli.CommandLine.Option;
       "  ferryglide passage nav-examples/scenarios/ollen-skerries --card"
     })
 final class PassageVerb extends FolderVerb {
-  private static final int NAME_WIDTH = 27;
+  private static final int NAME_WIDTH = 31;
 
   @Option(names = "--card", description = "The deck card, in place of the whole text.")
   private boolean card;
@@ -202,7 +202,11 @@ final class PassageVerb extends FolderVerb {
                           + "; "
                           + told(findings, plan.verdicts()),
                   why ->
-                      (why.isForWantOfData() ? "not known: " : "not possible: ") + why.message());
+                      (why.isForWantOfData() ? "not known: " : "not possible: ")
+                          + findings.say(why.note())
+                          + why.when()
+                              .map(time -> ", " + Times.minute(time, folder.start().getOffset()))
+                              .orElse(""));
       answer.row(variant.name(), NAME_WIDTH, told);
       Map<String, Object> value = new LinkedHashMap<>();
       value.put("name", variant.name());

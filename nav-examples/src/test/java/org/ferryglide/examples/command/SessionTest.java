@@ -32,7 +32,9 @@ class SessionTest {
 
   private static List<Step> steps(Path file) throws IOException {
     String page = Files.readString(file).replace("\r\n", "\n");
-    int begin = page.indexOf("```console\n") + "```console\n".length();
+    int fence = page.indexOf("```console\n");
+    assertTrue(fence >= 0, file + " has no session");
+    int begin = fence + "```console\n".length();
     String session = page.substring(begin, page.indexOf("```", begin));
     List<Step> steps = new ArrayList<>();
     for (String part : session.split("(?m)^\\" + PROMPT)) {
@@ -47,8 +49,10 @@ class SessionTest {
   @TestFactory
   Stream<DynamicTest> eachStepAnswersWhatThePageSays() throws IOException {
     List<Step> steps = new ArrayList<>(steps(PAGE));
-    steps.addAll(steps(README));
-    assertTrue(steps.size() >= 6, "only " + steps.size());
+    assertTrue(steps.size() >= 8, "only " + steps.size());
+    List<Step> more = steps(README);
+    assertTrue(more.size() >= 2, "only " + more.size());
+    steps.addAll(more);
     return steps.stream().map(it -> DynamicTest.dynamicTest(it.command(), () -> replay(it)));
   }
 

@@ -66,4 +66,42 @@ class LabelsTest {
           sources.indexOf("\"" + key + "\"") >= 0 || made.stream().anyMatch(key::startsWith), key);
     }
   }
+
+  /** Put together in the program from a family's name and a member's. */
+  private static final List<String> FAMILIES =
+      List.of(
+          "figure.",
+          "month.",
+          "point.",
+          "card.short.open.",
+          "note.check.",
+          "note.not-possible.lacking",
+          "note.reason.",
+          "note.what-if.",
+          "note.stop.level-",
+          "note.doubt.station");
+
+  @Test
+  void everyWordOfCardAndNotesIsSaidSomewhere() throws Exception {
+    StringBuilder sources = new StringBuilder();
+    for (String module : List.of("nav-core", "nav-tide")) {
+      try (Stream<Path> files = Files.walk(Path.of("..", module, "src", "main", "java"))) {
+        for (Path file : files.filter(it -> it.toString().endsWith(".java")).toList()) {
+          sources.append(Files.readString(file));
+        }
+      }
+    }
+    Set<String> keys = new HashSet<>(DeckCard.english().templates().keySet());
+    Labels.english().words().templates().keySet().stream()
+        .filter(key -> key.startsWith("note."))
+        .forEach(keys::add);
+    for (String key : keys) {
+      String own = key.replaceFirst("^(note|card|unit)\\.", "");
+      assertTrue(
+          FAMILIES.stream().anyMatch(key::startsWith)
+              || Stream.of(key, own, own.replace('-', ' '))
+                  .anyMatch(it -> sources.indexOf("\"" + it + "\"") >= 0),
+          key);
+    }
+  }
 }

@@ -193,7 +193,7 @@ class PrintedFiguresProperties {
     for (int i = 0; i < sections.getLength(); i++) {
       Element section = (Element) sections.item(i);
       if (section.getAttribute("class").equals("leg")) {
-        leg(plan, plan.legs().get(legs++), section);
+        leg(plan.legs().get(legs++), section);
       }
     }
     assertEquals(plan.legs().size(), legs);
@@ -204,7 +204,7 @@ class PrintedFiguresProperties {
     up(found("length of all legs([0-9.]+) NM", all).get(0), plan.length().nauticalMiles());
   }
 
-  private static void leg(TimedPlan plan, PlannedLeg leg, Element section) {
+  private static void leg(PlannedLeg leg, Element section) {
     String text = section.getTextContent();
     List<String> times =
         found("ETA" + CLOCK + " likely, " + CLOCK + " to " + CLOCK + " 95 times", text);
@@ -237,6 +237,5 @@ class PrintedFiguresProperties {
           found("([0-9.]+) kn", cells.item(3).getTextContent()).get(0),
           planned.speedMadeGood().knots());
     }
-    assertTrue(plan.legs().contains(leg));
   }
 }
