@@ -12,9 +12,7 @@ import picocli.CommandLine.Option;
  */
 final class Progress {
   /** Work that is done sooner needs no word. */
-  private static final long FIRST_MILLISECONDS = 1000;
-
-  private static final long NEXT_MILLISECONDS = 1000;
+  private static final long EVERY_MILLISECONDS = 1000;
 
   @Option(
       names = "--progress",
@@ -46,11 +44,9 @@ final class Progress {
 
   private static void tell(PrintWriter err, boolean onTerminal, String what, CountDownLatch done) {
     long begin = System.nanoTime();
-    long wait = FIRST_MILLISECONDS;
     String shown = "";
     try {
-      while (!done.await(wait, TimeUnit.MILLISECONDS)) {
-        wait = NEXT_MILLISECONDS;
+      while (!done.await(EVERY_MILLISECONDS, TimeUnit.MILLISECONDS)) {
         shown = what + ": " + TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - begin) + " s";
         err.print(onTerminal ? "\r" + shown : shown + "\n");
         err.flush();

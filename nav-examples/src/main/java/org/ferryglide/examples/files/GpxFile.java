@@ -122,10 +122,13 @@ public final class GpxFile {
    * @return the text of a GPX 1.1 file
    */
   public static String route(String name, List<PassageFolder.WayPoint> wayPoints) {
+    return text(name, new GpxContent(List.of(), List.of(through(name, wayPoints)), List.of()));
+  }
+
+  private static GpxContent.Line through(String name, List<PassageFolder.WayPoint> wayPoints) {
     List<GpxContent.Point> points = new ArrayList<>();
     wayPoints.forEach(it -> points.add(new GpxContent.Point(it.name(), it.position(), null)));
-    return text(
-        name, new GpxContent(List.of(), List.of(new GpxContent.Line(name, points)), List.of()));
+    return new GpxContent.Line(name, points);
   }
 
   /**
@@ -139,8 +142,6 @@ public final class GpxFile {
    */
   public static String planned(
       String name, List<PassageFolder.WayPoint> wayPoints, TimedPlan plan) {
-    List<GpxContent.Point> points = new ArrayList<>();
-    wayPoints.forEach(it -> points.add(new GpxContent.Point(it.name(), it.position(), null)));
     List<GpxContent.Line> tracks = new ArrayList<>();
     for (PlannedLeg leg : plan.legs()) {
       List<GpxContent.Point> path = new ArrayList<>();
@@ -150,8 +151,7 @@ public final class GpxFile {
           .forEach(it -> path.add(new GpxContent.Point("", it.position(), null)));
       tracks.add(new GpxContent.Line("as planned, leg " + leg.leg().number(), path));
     }
-    return text(
-        name, new GpxContent(List.of(), List.of(new GpxContent.Line(name, points)), tracks));
+    return text(name, new GpxContent(List.of(), List.of(through(name, wayPoints)), tracks));
   }
 
   /**

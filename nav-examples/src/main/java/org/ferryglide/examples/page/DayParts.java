@@ -50,14 +50,23 @@ final class DayParts {
       body.open("li").element("strong", printed.answer(verdict)).text(" " + words(verdict));
       body.close().line();
     }
-    for (Note note : notes) {
-      body.open("li").element("strong", severity(note)).text(" " + printed.say(note));
-      body.close().line();
-    }
+    said(notes)
+        .forEach(
+            (words, note) -> {
+              body.open("li").element("strong", severity(note)).text(" " + words);
+              body.close().line();
+            });
     if (open.isEmpty() && notes.isEmpty()) {
       body.element("li", labels.say("page.nothing-first")).line();
     }
     body.close().close().line();
+  }
+
+  /** By their words, each once, whatever they are about. */
+  private Map<String, Note> said(List<Note> notes) {
+    Map<String, Note> said = new LinkedHashMap<>();
+    notes.forEach(note -> said.putIfAbsent(printed.say(note), note));
+    return said;
   }
 
   private String severity(Note note) {
@@ -307,13 +316,12 @@ final class DayParts {
       return;
     }
     body.open("section").element("h2", labels.say("page.notes")).open("ul").line();
-    Map<String, Note> said = new LinkedHashMap<>();
-    notes.forEach(note -> said.putIfAbsent(printed.say(note), note));
-    said.forEach(
-        (words, note) -> {
-          body.open("li").element("strong", severity(note)).text(" " + words);
-          body.close().line();
-        });
+    said(notes)
+        .forEach(
+            (words, note) -> {
+              body.open("li").element("strong", severity(note)).text(" " + words);
+              body.close().line();
+            });
     body.close().close().line();
   }
 }
