@@ -79,6 +79,13 @@ public final class Ink {
     svg.text(x, y, words, under.toArray(new String[0]));
   }
 
+  /** Words where there is room for them near a point. */
+  static void beside(
+      Svg svg, Places places, double x, double y, String words, double size, String... attributes) {
+    double[] at = places.beside(x, y, width(words, size), size + 2);
+    words(svg, at[0], at[1] + size, words, size, attributes);
+  }
+
   /** A curve of water through points, x and y by turns; one point makes none. */
   static void curve(Svg svg, List<Double> points) {
     if (points.size() >= 4) {

@@ -25,7 +25,6 @@ record SheetPen(Svg svg, SheetFrame frame, Places places) {
 
   void name(double x, double y, String full, String colour, String weight) {
     String words = Wrapped.name(full);
-    double[] at = places.beside(x, y, Ink.width(words, Ink.SMALL), 11);
-    Ink.words(svg, at[0], at[1] + 9, words, Ink.SMALL, "fill", colour, "font-weight", weight);
+    Ink.beside(svg, places, x, y, words, Ink.SMALL, "fill", colour, "font-weight", weight);
   }
 }

@@ -97,8 +97,7 @@ final class TidePicture {
         double y = y(turn.height(), least, most);
         svg.circle(x, y, 2.4, "fill", Ink.WATER);
         String words = clock(turn) + " " + figure(turn);
-        double[] at = room.beside(x, y, Ink.width(words, Ink.SMALL), 11);
-        Ink.words(svg, at[0], at[1] + 9, words, Ink.SMALL, "font-weight", "700");
+        Ink.beside(svg, room, x, y, words, Ink.SMALL, "font-weight", "700");
       }
       limits(svg, day, room, places, least, most);
       return svg;
@@ -126,8 +125,7 @@ final class TidePicture {
               svg.line(
                   day.left(), y, day.right(), y, "stroke", Ink.BLACK, "stroke-dasharray", "6 3");
               String words = metres + " " + names;
-              double[] at = room.beside(day.left() + 70, y, Ink.width(words, 8), 10);
-              Ink.words(svg, at[0], at[1] + 8, words, 8);
+              Ink.beside(svg, room, day.left() + 70, y, words, 8);
             }
           });
     }

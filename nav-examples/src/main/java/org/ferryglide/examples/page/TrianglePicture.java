@@ -122,8 +122,7 @@ final class TrianglePicture {
   }
 
   private static void label(Svg svg, Places places, double[] at, String words, String colour) {
-    double[] room = places.beside(at[0], at[1], Ink.width(words, Ink.SMALL), 11);
-    Ink.words(svg, room[0], room[1] + 9, words, Ink.SMALL, "fill", colour);
+    Ink.beside(svg, places, at[0], at[1], words, Ink.SMALL, "fill", colour);
   }
 
   static String over(PlannedLeg leg, Labels labels, Printed printed) {
