@@ -16,6 +16,11 @@ sealed interface Follower
    */
   Followed follow(LegFrame frame, double departure, double limit);
 
+  /** Whether each segment of a track is followed on one heading. */
+  default boolean holdsHeadings() {
+    return false;
+  }
+
   /**
    * The arrival alone, without a track or a reason.
    *

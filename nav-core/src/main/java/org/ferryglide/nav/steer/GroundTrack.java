@@ -113,6 +113,16 @@ public final class GroundTrack implements Serializable {
     }
   }
 
+  /** Latitude and unwrapped longitude alone. */
+  void placeAt(int segment, double part, double[] out) {
+    int at = segment * WIDTH;
+    double span = rows[at + WIDTH] - rows[at];
+    for (int i = 1; i <= 2; i++) {
+      out[i - 1] =
+          cubic(part, span, rows[at + i], rows[at + WIDTH + i], rows[at + 2 + i], rows[at + 4 + i]);
+    }
+  }
+
   /** Whether a segment begins at the motion with which the one before it ended. */
   boolean goesOnAlike(int segment) {
     if (segment == 0) {

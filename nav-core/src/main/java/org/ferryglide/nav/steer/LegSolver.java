@@ -82,7 +82,7 @@ final class LegSolver {
   private PathDemand.Scan scan(GroundTrack track) {
     PathDemand.Scan known = scan;
     if (known == null) {
-      known = new PathDemand.Scan(track, motion);
+      known = new PathDemand.Scan(track, motion, follower.holdsHeadings());
       scan = known;
     }
     return known;

@@ -57,6 +57,11 @@ final class NewHeadings implements Follower {
   }
 
   @Override
+  public boolean holdsHeadings() {
+    return true;
+  }
+
+  @Override
   public Followed follow(LegFrame frame, double departure, double limit) {
     recorder.clear();
     double time = departure;

@@ -40,6 +40,11 @@ final class OneHeading implements Follower {
   }
 
   @Override
+  public boolean holdsHeadings() {
+    return true;
+  }
+
+  @Override
   public Followed follow(LegFrame frame, double departure, double limit) {
     set(frame, departure);
     return reaches(limit, true) ? Followed.reached(path.track()) : failure(limit);

@@ -28,7 +28,7 @@ record PathDemand(
     double streamTime) {
 
   /** How often a long segment of the track is looked at, seconds; short ones at thirds. */
-  private static final double LOOK_SECONDS = 300.0;
+  private static final double LOOK_SECONDS = 600.0;
 
   private static final int FEWEST_LOOKS = 3;
   private static final int MOST_LOOKS = 48;
@@ -53,7 +53,23 @@ record PathDemand(
     private GroundTrack track;
     private final Motion motion;
     private final double drift;
+
+    /** Whether each segment is one heading in still air, so that the motion follows from it. */
+    private final boolean steered;
+
+    /** Latitude, longitude and their rates at the look. */
     private final double[] ground = new double[4];
+
+    /** The motion over the ground at the look, metres a second. */
+    private double east;
+
+    private double north;
+
+    /** The segment whose motion through the water this is, metres a second. */
+    private int waterSegment;
+
+    private double waterEast;
+    private double waterNorth;
 
     private double lookedTime;
     private double lookedShare;
@@ -65,10 +81,11 @@ record PathDemand(
     private final Worst spare = new Worst(SPARE);
     private final Worst stream = new Worst(STREAM);
 
-    Scan(GroundTrack track, Motion motion) {
+    Scan(GroundTrack track, Motion motion, boolean headingsHeld) {
       this.track = track;
       this.motion = motion;
       this.drift = motion.driftFraction();
+      this.steered = headingsHeld && !motion.windy;
     }
 
     /** Takes the measure of a track. */
@@ -80,6 +97,7 @@ record PathDemand(
     /** Takes the measure of a track; {@link #crossShare} and {@link #spare} then tell of it. */
     void take(GroundTrack another) {
       track = another;
+      waterSegment = -1;
       cross.clear();
       spare.clear();
       stream.clear();
@@ -142,13 +160,9 @@ record PathDemand(
       double span = track.timeOf(segment + 1) - from;
       double inside = Math.min(INSIDE_SECONDS, 0.25 * span);
       lookedTime = Math.min(from + span - inside, Math.max(from + inside, from + part * span));
-      track.motionAt(segment, part, ground);
-      if (!motion.sample(ground[0], ground[1], lookedTime)) {
+      if (!(steered ? sampleSteered(segment, part) : sample(segment, part))) {
         return false;
       }
-      double sine = Earth.sine(ground[0]);
-      double north = ground[2] * Earth.metresPerLatitudeDegree(sine);
-      double east = ground[3] * Earth.metresPerLongitudeDegree(sine);
       double setEast = motion.streamEast + drift * motion.windEast;
       double setNorth = motion.streamNorth + drift * motion.windNorth;
       lookedSpeed =
@@ -164,6 +178,32 @@ record PathDemand(
       lookedSpare = lookedSpeed - SteadyTriangle.leastWaterSpeed(along, across);
       lookedStream =
           paddled ? Earth.size(motion.streamEast, motion.streamNorth) / lookedSpeed : 0.0;
+      return true;
+    }
+
+    /** Stream, wind and the motion over the ground from the rates of the track. */
+    private boolean sample(int segment, double part) {
+      track.motionAt(segment, part, ground);
+      double sine = Earth.sine(ground[0]);
+      north = ground[2] * Earth.metresPerLatitudeDegree(sine);
+      east = ground[3] * Earth.metresPerLongitudeDegree(sine);
+      return motion.sample(ground[0], ground[1], lookedTime);
+    }
+
+    /** The same from the heading of the segment, which is quicker. */
+    private boolean sampleSteered(int segment, double part) {
+      track.placeAt(segment, motion.uniform ? 0.0 : part, ground);
+      if (!motion.sample(ground[0], ground[1], lookedTime)) {
+        return false;
+      }
+      if (waterSegment != segment) {
+        double heading = Math.toRadians(track.headingOf(segment));
+        waterEast = motion.calmWaterSpeed() * Math.sin(heading);
+        waterNorth = motion.calmWaterSpeed() * Math.cos(heading);
+        waterSegment = segment;
+      }
+      east = motion.streamEast + waterEast;
+      north = motion.streamNorth + waterNorth;
       return true;
     }
 
@@ -232,16 +272,29 @@ record PathDemand(
       }
     }
 
-    /** Moves to the better side in ever smaller steps, into the next segment if need be. */
+    /**
+     * Moves to the better side in ever smaller steps, into the next segment if need be; not where
+     * the smallest step is no better to either side, as where the stream is strongest at a break
+     * point.
+     */
     private void halve(Scan scan) {
       double length = step * (scan.track.timeOf(segment + 1) - scan.track.timeOf(segment));
+      double here = value;
+      lookAround(Math.scalb(length, -HALVINGS), scan);
+      if (!(value > here)) {
+        return;
+      }
       for (int i = 0; i < HALVINGS; i++) {
         length *= 0.5;
-        double at = time;
-        for (double side = -1.0; side <= 1.0; side += 2.0) {
-          if (scan.measureAt(at + side * length)) {
-            take(segment, part, step, scan);
-          }
+        lookAround(length, scan);
+      }
+    }
+
+    private void lookAround(double seconds, Scan scan) {
+      double at = time;
+      for (double side = -1.0; side <= 1.0; side += 2.0) {
+        if (scan.measureAt(at + side * seconds)) {
+          take(segment, part, step, scan);
         }
       }
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
@@ -155,5 +156,52 @@ class PathDemandTest {
           solver(stream).withStrategy(strategy).solve(FIVE_MILES_NORTH, NOON).orElseThrow();
       assertEquals(2.0, steered.reserve().knots(), 2e-3, strategy.words());
     }
+  }
+
+  /** Of the share: a hundredth of a percent, where plans print whole percents. */
+  private static final double SHARE = 1e-4;
+
+  /**
+   * In a stream alike everywhere a segment may last an hour: looked at five times a second by the
+   * heading, the stream and the triangle of the two alone.
+   */
+  @Test
+  void shareAndReserveOfLongSegmentsAreThoseOfDenseLooks() {
+    SplittableRandom random = new SplittableRandom(1);
+    int longOnes = 0;
+    for (int i = 0; i < 60; i++) {
+      double[] east = new double[8];
+      double[] north = new double[8];
+      for (int hour = 0; hour < east.length; hour++) {
+        east[hour] = 3.0 * random.nextDouble() - 1.5;
+        north[hour] = 3.0 * random.nextDouble() - 1.5;
+      }
+      StreamField stream = HourlyStream.lines(NOON_SECONDS - 2000, east, north);
+      SteeredLeg steered =
+          solver(stream)
+              .withLimits(SteeringLimits.NONE)
+              .solve(FIVE_MILES_NORTH, NOON)
+              .orElseThrow();
+      GroundTrack track = steered.groundTrack();
+      double speed = Speed.ofKnots(3.5).metresPerSecond();
+      double heading = Math.toRadians(steered.courseToSteer().degrees());
+      double share = 0.0;
+      double spare = Double.POSITIVE_INFINITY;
+      double[] set = new double[2];
+      for (double t = track.startSeconds(); t < track.endSeconds(); t += 0.2) {
+        assertTrue(stream.sample(50.0, -4.0, t, set, 0));
+        double over =
+            Math.atan2(set[0] + speed * Math.sin(heading), set[1] + speed * Math.cos(heading));
+        double across = set[0] * Math.cos(over) - set[1] * Math.sin(over);
+        double along = set[0] * Math.sin(over) + set[1] * Math.cos(over);
+        share = Math.max(share, Math.abs(across) / speed);
+        spare = Math.min(spare, speed - Math.hypot(across, Math.min(0.0, along)));
+      }
+      double[] times = track.segmentTimes();
+      longOnes += times[1] - times[0] > 1000.0 ? 1 : 0;
+      assertEquals(share, steered.crossStreamShare(), SHARE, "leg " + i);
+      assertEquals(spare, steered.reserve().metresPerSecond(), SHARE * speed, "leg " + i);
+    }
+    assertTrue(longOnes > 40, longOnes + " legs begin with a long segment");
   }
 }
