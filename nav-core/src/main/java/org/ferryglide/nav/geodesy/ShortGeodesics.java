@@ -39,6 +39,14 @@ final class ShortGeodesics {
   /** The square of sin σ/2 up to which one Newton step does, about 100 km. */
   private static final double ONE_STEP = 0.25 * 0.0157 * 0.0157;
 
+  /** The square of sin σ/2 up to which no Newton step is needed, about 22 km. */
+  static final double NO_STEP = 0.25 * 0.0035 * 0.0035;
+
+  /**
+   * Greatest difference of longitude for that, radians: what is left out grows as its fourth power.
+   */
+  static final double NO_STEP_LONGITUDE = 0.02;
+
   /** Where the inner points of Lobatto's rule of five lie, as a share of the half arc. */
   private static final double INNER_POINT = Math.sqrt(3.0 / 7.0);
 
@@ -126,6 +134,21 @@ final class ShortGeodesics {
 
     // The longitude on the sphere: a start good to the third order, then Newton's method.
     double lambda = Degrees.toRadians(dLon);
+    double nearly = // sin² σ/2 within a ten-thousandth
+        north + 0.25 * cosines * lambda * lambda * (1.0 + e2 * cosines);
+    if (nearly <= NO_STEP && Math.abs(lambda) <= NO_STEP_LONGITUDE) {
+      double mean = shortMean(e2, w1, w2, 0.5 * (sinB1 + sinB2), nearly);
+      double pull = e2 * cosines / (1.0 + mean);
+      double third = (4.0 * north + (cosines - 1.0) * lambda * lambda * (1.0 + 2.0 * pull)) / 6.0;
+      double sinHalfOmega = Arcs.sine(0.5 * lambda / (1.0 - pull * (1.0 + third)));
+      double square = north + cosines * sinHalfOmega * sinHalfOmega;
+      double cosHalfOmega = Math.sqrt(1.0 - sinHalfOmega * sinHalfOmega);
+      out[offset + EAST] = 2.0 * cosB2 * sinHalfOmega * cosHalfOmega;
+      out[offset + NORTH] = sinDB + 2.0 * sinB1 * cosB2 * sinHalfOmega * sinHalfOmega;
+      out[offset + Geodesics.LENGTH] =
+          ellipsoid.semiMajorAxisMetres() * 2.0 * Math.sqrt(square) * Arcs.overSine(square) * mean;
+      return tangentOfHalfTurn(sinB1 + sinB2, cosDB, sinHalfOmega / cosHalfOmega);
+    }
     double endsMean = 0.5 / (1.0 + w1) + 0.5 / (1.0 + w2);
     double thirdOrder = (4.0 * north + (cosines - 1.0) * lambda * lambda) / 6.0;
     double omega = lambda / (1.0 - e2 * cosines * endsMean * (1.0 + thirdOrder));
@@ -220,6 +243,35 @@ final class ShortGeodesics {
     double second = e2 * (north * north - sinB1 * sinB1) / (w1 * w1) - first * first;
     double x = length / w1;
     double arc = x * (1.0 - x * (0.5 * first - x * (3.0 * first * first - second) / 6.0));
+    if (0.25 * length * length <= NO_STEP) {
+      double nearlyHalf = Arcs.sine(0.5 * arc);
+      double nearly = nearlyHalf * nearlyHalf;
+      double cosHalf = Math.sqrt(1.0 - nearly);
+      double nearlyB2 = sinB1 + (2.0 * north * nearlyHalf * cosHalf - 2.0 * sinB1 * nearly);
+      double w2 = w(e2, nearlyB2);
+      double mean = shortMean(e2, w1, w2, 0.5 * (sinB1 + nearlyB2), nearly);
+      double later = 0.5 * (length / mean - arc); // less than a micrometre of half the arc
+      double sinHalf = nearlyHalf + later * cosHalf;
+      end(
+          lat,
+          lon,
+          courseDegrees,
+          e2,
+          ratio,
+          sinB1,
+          cosB1,
+          w1,
+          sinCourse,
+          cosCourse,
+          north,
+          2.0 * sinHalf * (cosHalf - later * nearlyHalf),
+          sinHalf * sinHalf,
+          w2,
+          length / mean / (1.0 + mean),
+          out,
+          offset);
+      return true;
+    }
     int steps = 0.25 * length * length <= ONE_STEP ? 1 : 2;
     for (int i = 0; i < steps; i++) {
       double sinHalf = Arcs.sine(0.5 * arc);
@@ -230,13 +282,53 @@ final class ShortGeodesics {
       arc -= (arc * mean(true, e2, sinB1, sinB2, w1, w2, square) - length) / w2;
     }
 
-    // The end, by its differences from the start.
     double sinHalf = Arcs.sine(0.5 * arc);
     double square = sinHalf * sinHalf;
     double sinArc = 2.0 * sinHalf * Math.sqrt(1.0 - square);
+    double sinB2 = sinB1 + (north * sinArc - 2.0 * sinB1 * square);
+    double w2 = w(e2, sinB2);
+    end(
+        lat,
+        lon,
+        courseDegrees,
+        e2,
+        ratio,
+        sinB1,
+        cosB1,
+        w1,
+        sinCourse,
+        cosCourse,
+        north,
+        sinArc,
+        square,
+        w2,
+        arc * mean(false, e2, sinB1, sinB2, w1, w2, square),
+        out,
+        offset);
+    return true;
+  }
+
+  /** Writes the end by its differences from the start. */
+  private static void end(
+      double lat,
+      double lon,
+      double courseDegrees,
+      double e2,
+      double ratio,
+      double sinB1,
+      double cosB1,
+      double w1,
+      double sinCourse,
+      double cosCourse,
+      double north,
+      double sinArc,
+      double square,
+      double w2,
+      double arcTimesMean,
+      double[] out,
+      int offset) {
     double dSinB = north * sinArc - 2.0 * sinB1 * square;
     double sinB2 = sinB1 + dSinB;
-    double w2 = w(e2, sinB2);
     double eastward = sinCourse * sinArc;
     double inward = cosB1 - (sinB1 * cosCourse * sinArc + 2.0 * cosB1 * square);
     double cosB2 = Math.sqrt(inward * inward + eastward * eastward);
@@ -246,8 +338,7 @@ final class ShortGeodesics {
     double dPhi = sinDPhi * Arcs.overSine(sinDPhi * sinDPhi);
     double tangent = eastward / (cosB2 + inward); // of half the longitude on the sphere
     double omega = 2.0 * Arcs.arctangent(tangent);
-    double lambda =
-        omega - e2 * sinCourse * cosB1 * arc * mean(false, e2, sinB1, sinB2, w1, w2, square);
+    double lambda = omega - e2 * sinCourse * cosB1 * arcTimesMean;
     double turn =
         2.0
             * Arcs.arctangent(
@@ -255,7 +346,6 @@ final class ShortGeodesics {
     out[offset + Geodesics.LATITUDE] = lat + Degrees.fromRadians(dPhi) + 0.0;
     out[offset + Geodesics.LONGITUDE] = Degrees.longitude(lon + Degrees.fromRadians(lambda));
     out[offset + Geodesics.COURSE] = Degrees.reduced(courseDegrees + Degrees.fromRadians(turn));
-    return true;
   }
 
   /** How far the course turns from end to end: Napier's analogy. */
@@ -266,6 +356,17 @@ final class ShortGeodesics {
 
   private static double w(double e2, double sinB) {
     return Math.sqrt(1.0 - e2 + e2 * sinB * sinB);
+  }
+
+  /**
+   * The mean of w over a short arc. One over one more than it is the mean of 1/(1 + w) there, since
+   * w varies by 2e-5 of itself at most.
+   *
+   * @param halfSum half the sum of the sines of both reduced latitudes
+   * @param square sin² σ/2
+   */
+  private static double shortMean(double e2, double w1, double w2, double halfSum, double square) {
+    return (w1 + w2 + 4.0 * w(e2, halfSum * (1.0 + 0.5 * square))) / 6.0;
   }
 
   /**
