@@ -17,6 +17,9 @@ class EddyReferenceTest {
   /** How much slower than the reference an answer may be. */
   private static final double SLOWER = 1e-3;
 
+  /** The same in wind, where the answer is a polygon too, in the cases of the table. */
+  private static final double SLOWER_IN_WIND = 3e-4;
+
   /** The same where the eddies stand still and the air is calm: what the table's digits settle. */
   private static final double SLOWER_AT_REST = 1e-5;
 
@@ -62,7 +65,7 @@ class EddyReferenceTest {
     }
 
     double slower() {
-      return isWindy() || tide != 0.0 ? SLOWER : SLOWER_AT_REST;
+      return isWindy() ? SLOWER_IN_WIND : tide != 0.0 ? SLOWER : SLOWER_AT_REST;
     }
 
     boolean isWindy() {
