@@ -90,6 +90,24 @@ public final class Labels {
    *     not given
    */
   public String say(String key, String... figures) {
-    return words.say(key, figures);
+    String[] isolated = figures.clone();
+    for (int i = 1; i < isolated.length; i += 2) {
+      isolated[i] = isolated(isolated[i]);
+    }
+    return words.say(key, isolated);
+  }
+
+  /**
+   * A name that runs from right to left between characters that keep it by itself (U+2068, U+2069):
+   * without them it would put the figures of a position behind it out of their order.
+   */
+  static String isolated(String name) {
+    return name.chars().anyMatch(Labels::isRightToLeft) ? "\u2068" + name + "\u2069" : name;
+  }
+
+  private static boolean isRightToLeft(int letter) {
+    byte direction = Character.getDirectionality(letter);
+    return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
+        || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC;
   }
 }

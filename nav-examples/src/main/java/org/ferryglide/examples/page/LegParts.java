@@ -195,7 +195,7 @@ final class LegParts {
                 picture -> PassagePage.figure(body, picture),
                 () -> body.element("p", labels.say("leg.no-stream")).line());
       }
-      if (detail != Detail.WITHOUT_HOURS) {
+      if (detail != Detail.WITHOUT_HOURS && !leg.hours().isEmpty()) {
         hours(body, leg);
       }
       body.close().line();

@@ -17,6 +17,7 @@ import org.ferryglide.nav.passage.PlannedLeg;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.timing.Verdict;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Figures and findings as they are printed, by one clock, in units of one's choice and in the words
@@ -38,7 +39,12 @@ final class Printed {
     this.day = day;
     this.labels = labels;
     this.units = units;
-    this.printing = units.printing(labels.words(), this::early);
+    BiFunction<Note, String, String> bare = units.printing(labels.words(), this::early);
+    this.printing = bare.andThen(Printed::isolated);
+  }
+
+  private static @Nullable String isolated(@Nullable String said) {
+    return said == null ? null : Labels.isolated(said);
   }
 
   ZoneId zone() {

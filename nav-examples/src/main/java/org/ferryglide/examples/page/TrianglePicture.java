@@ -18,6 +18,9 @@ final class TrianglePicture {
   private static final double TOP = 14.0;
   private static final double HEIGHT = 170.0;
 
+  /** A leg without length is not blown up to the size of the picture. */
+  private static final double LEAST_METRES = 100.0;
+
   private TrianglePicture() {}
 
   /** The picture; empty where the stream is not known on the whole leg. */
@@ -37,8 +40,8 @@ final class TrianglePicture {
     double[] box = box(all);
     double scale =
         Math.min(
-            (Ink.WIDTH - 2 * LEFT) / Math.max(1.0, box[1] - box[0]),
-            HEIGHT / Math.max(1.0, box[3] - box[2]));
+            (Ink.WIDTH - 2 * LEFT) / Math.max(LEAST_METRES, box[1] - box[0]),
+            HEIGHT / Math.max(LEAST_METRES, box[3] - box[2]));
     double high = Math.max(40.0, (box[3] - box[2]) * scale);
     String number = Integer.toString(leg.leg().number());
     Svg svg =

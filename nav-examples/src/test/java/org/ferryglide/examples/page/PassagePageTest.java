@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.text.Bidi;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -68,6 +69,18 @@ class PassagePageTest {
     assertTrue(page.contains("all checks hold"), page);
     int told = page.split("tables and places: nothing looked wrong", -1).length - 1;
     assertEquals(1, told, "once, among the checks");
+  }
+
+  /** By the Unicode bidirectional algorithm, as whoever shows the page orders it. */
+  @Test
+  void aNameFromRightToLeftLeavesTheFiguresBehindItInTheirOrder() {
+    String page = PassagePage.of(PageScenes.all().get("strange-names")).html();
+    int at = page.indexOf("; 46°12.0'N 026°15.0'W");
+    String line = page.substring(page.lastIndexOf('>', at) + 1, page.indexOf('<', at));
+    Bidi order = new Bidi(line, Bidi.DIRECTION_LEFT_TO_RIGHT);
+    for (int i = line.indexOf(';'); i < line.length(); i++) {
+      assertEquals(0, order.getLevelAt(i) % 2, line + " at " + i);
+    }
   }
 
   @Test
