@@ -7,8 +7,12 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.nav.passage.WhenToGo;
 import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.SteeredRoute;
@@ -28,6 +32,8 @@ final class AskedFor {
   /** Further ahead nobody plans one passage. */
   private static final Duration FURTHEST = Duration.ofDays(14);
 
+  private static final int FASTEST_TENTHS = 200;
+
   private final LaidOffPassage passage;
   private final PassageFolder folder;
 
@@ -38,6 +44,9 @@ final class AskedFor {
   private final Instant start;
   private final Instant until;
   private final List<TimeSpan> light;
+
+  /** The passage where its legs and stops are not all alike, which a route cannot tell. */
+  private final Optional<AskedOfStops> stops;
 
   AskedFor(LaidOffPassage passage) {
     this.passage = passage;
@@ -52,6 +61,7 @@ final class AskedFor {
     Instant furthest = start.plus(FURTHEST);
     this.until = end.isAfter(furthest) ? furthest : end;
     this.light = limits.light().map(this::lightAtBothEnds).orElse(List.of());
+    this.stops = AskedOfStops.of(folder, timeConditions());
   }
 
   private List<TimeSpan> lightAtBothEnds(SunThreshold threshold) {
@@ -114,6 +124,16 @@ final class AskedFor {
   }
 
   private List<Condition> conditions() {
+    List<Condition> all = timeConditions();
+    limits
+        .strongestStream()
+        .ifPresent(
+            most ->
+                all.add(Condition.streamAtMost(passage.solver().stream(), most.times(0.8), most)));
+    return all;
+  }
+
+  private List<Condition> timeConditions() {
     List<Condition> all = new ArrayList<>();
     limits
         .light()
@@ -132,16 +152,14 @@ final class AskedFor {
                         30.0,
                         0.0,
                         route -> Duration.between(route.arrival(), latest).toMillis() / 60_000.0)));
-    limits
-        .strongestStream()
-        .ifPresent(
-            most ->
-                all.add(Condition.streamAtMost(passage.solver().stream(), most.times(0.8), most)));
     return all;
   }
 
   /** The limits that the passage as planned does not keep; none if it cannot be steered at all. */
   List<String> brokenAsPlanned() {
+    if (stops.isPresent()) {
+      return stops.get().leaving(start).map(AskedOfStops::broken).orElse(List.of());
+    }
     return solver.solve(passage.route(), start).solved().map(this::broken).orElse(List.of());
   }
 
@@ -156,6 +174,9 @@ final class AskedFor {
   String nextDeparture() {
     if (!start.isBefore(until)) {
       return "not worked out: the tables end before the start";
+    }
+    if (stops.isPresent()) {
+      return nextDeparture(stops.get());
     }
     DepartureSearch search = DepartureSearch.of(solver, passage.route()).withStep(STEP);
     for (Condition condition : conditions()) {
@@ -185,6 +206,31 @@ final class AskedFor {
         .orElse("none up to " + page().dateAndClock(until) + ", where the search ends");
   }
 
+  private String nextDeparture(AskedOfStops way) {
+    WhenToGo departures = way.departures(start, until, STEP);
+    Optional<TimedPlan> fit =
+        departures.windows().items().stream()
+            .map(window -> Page.up(window.from()))
+            .map(way::leaving)
+            .flatMap(Optional::stream)
+            .filter(plan -> AskedOfStops.broken(plan).isEmpty())
+            .findFirst();
+    if (fit.isPresent()) {
+      return "leave at " + words(fit.get().route()) + ": possible, within every limit asked for";
+    }
+    return departures.choices().stream()
+        .filter(departure -> departure.outcome().isSolved())
+        .findFirst()
+        .flatMap(departure -> way.leaving(departure.time()))
+        .map(
+            plan ->
+                "leave at "
+                    + words(plan.route())
+                    + ": possible, but not "
+                    + String.join(", nor ", AskedOfStops.broken(plan)))
+        .orElse("none up to " + page().dateAndClock(until) + ", where the search ends");
+  }
+
   private String words(SteeredRoute route) {
     return page().dateAndClock(route.departure())
         + ", arriving "
@@ -203,23 +249,48 @@ final class AskedFor {
     if (landed.isPresent() && landed.get().isBefore(latest) && landed.get().isAfter(start)) {
       latest = landed.get();
     }
+    OptionalInt tenths = stops.isPresent() ? tenthsThatDo(stops.get(), latest) : tenths(latest);
+    if (tenths.isEmpty()) {
+      return "no speed up to 20 kn would do at the planned start";
+    }
+    double knots = tenths.getAsInt() / 10.0;
+    double more = Math.ceil((knots - folder.speed().knots()) * 10.0 - 1e-6);
+    return knots
+        + " kn would do at the planned start, "
+        + more / 10.0
+        + " kn above the party's own; "
+        + shareWords()
+        + brokenAt(Speed.ofKnots(knots));
+  }
+
+  private OptionalInt tenths(Instant latest) {
     return PassageTiming.of(solver, passage.route())
         .leastSpeed(start, latest)
         .match(
-            speed -> {
-              double tenths = Math.ceil(speed.knots() * 10.0 - 1e-9);
-              double more = Math.ceil((tenths / 10.0 - folder.speed().knots()) * 10.0 - 1e-6);
-              return tenths / 10.0
-                  + " kn would do at the planned start, "
-                  + more / 10.0
-                  + " kn above the party's own; "
-                  + shareWords()
-                  + brokenAt(Speed.ofKnots(tenths / 10.0));
-            },
-            why -> "no speed up to 20 kn would do at the planned start");
+            speed -> OptionalInt.of((int) Math.ceil(speed.knots() * 10.0 - 1e-9)),
+            why -> OptionalInt.empty());
+  }
+
+  /** The first tenth of a knot from below that is there in time, with the share asked for. */
+  private OptionalInt tenthsThatDo(AskedOfStops way, Instant latest) {
+    double share = limits.crossStreamShare();
+    return IntStream.rangeClosed(1, FASTEST_TENTHS)
+        .filter(
+            tenths ->
+                way.atSpeed(Speed.ofKnots(tenths / 10.0))
+                    .leaving(start)
+                    .filter(plan -> !plan.arrival().isAfter(latest))
+                    .filter(plan -> plan.route().crossStreamShare() <= share)
+                    .isPresent())
+        .findFirst();
   }
 
   private String brokenAt(Speed speed) {
+    if (stops.isPresent()) {
+      List<String> names =
+          stops.get().atSpeed(speed).leaving(start).map(AskedOfStops::broken).orElse(List.of());
+      return names.isEmpty() ? "" : "; but not " + String.join(", nor ", names);
+    }
     return solver
         .withCraft(solver.craft().withSpeed(speed))
         .solve(passage.route(), start)
