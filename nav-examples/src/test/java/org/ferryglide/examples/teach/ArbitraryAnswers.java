@@ -14,7 +14,8 @@ import org.ferryglide.nav.teach.Slip;
 
 /**
  * Marks answers that nobody's slip made, even over the span in which answers lie, and counts how
- * many are explained; beside it what the bands of one tolerance about every slip's answer cover.
+ * many are explained; beside it what the bands of one tolerance about every slip's answer cover,
+ * and what the marking itself states.
  */
 final class ArbitraryAnswers {
   /** What was counted of one kind of problem. */
@@ -23,13 +24,27 @@ final class ArbitraryAnswers {
     int single;
     int pair;
     double predicted;
-    double greatestPairChance;
+
+    /** Sum of the chances stated where a single slip explains. */
+    double statedSingle;
+
+    /** Sum of the chances that pairs explain what no single slip does, by what is stated. */
+    double statedPair;
+
+    /** The greatest share of arbitrary answers that pairs explain where one was offered. */
+    double greatestPairShare;
+
+    /** The greatest difference between two chances stated for single slips of one problem. */
+    double statedUnlike;
 
     double share(int of) {
       return (double) of / wrong;
     }
 
-    /** Five standard deviations of a share counted over the draws, and one draw. */
+    /**
+     * Five standard deviations of a binomial share counted over the draws, and one draw for its
+     * steps: passed by chance once in two million. Unlike chances of several problems spread less.
+     */
     double noise(double share) {
       return 5.0 * Math.sqrt(share * (1.0 - share) / wrong) + 1.0 / wrong;
     }
@@ -51,32 +66,52 @@ final class ArbitraryAnswers {
         Count count =
             kinds.computeIfAbsent(problem.title().replaceAll("[0-9]+", "…"), k -> new Count());
         double covered = covered(problem);
+        double stated = stated(problem);
         for (int i = 0; i < each; i++, done++) {
           double half = span(problem.quantity(problem.asked()), problem.answer());
-          mark(problem, problem.answer() + random.nextDouble(-half, half), covered, count);
+          mark(problem, problem.answer() + random.nextDouble(-half, half), covered, stated, count);
         }
       }
     }
     return this;
   }
 
-  private static void mark(Problem problem, double answer, double covered, Count count) {
+  private static void mark(
+      Problem problem, double answer, double covered, double stated, Count count) {
     Marking marking = problem.mark(answer);
     if (marking.isRight()) {
       return;
     }
     count.wrong++;
     count.predicted += covered;
-    if (!marking.explanations().isEmpty()) {
-      boolean one = marking.explanations().get(0).slips().size() == 1;
-      count.single += one ? 1 : 0;
-      count.pair += one ? 0 : 1;
-      for (Explanation found : marking.explanations()) {
-        if (found.slips().size() > 1) {
-          count.greatestPairChance = Math.max(count.greatestPairChance, marking.chance());
+    count.statedSingle += stated;
+    List<Explanation> found = marking.explanations();
+    if (!found.isEmpty() && found.get(0).slips().size() == 1) {
+      count.single++;
+      count.statedUnlike = Math.max(count.statedUnlike, Math.abs(marking.chance() - stated));
+      return;
+    }
+    // no single slip explains it, so the chance holds the pairs as well, if they are offered
+    double pairs = marking.chance() - stated;
+    count.statedPair += pairs / (1.0 - stated);
+    if (!found.isEmpty()) {
+      count.pair++;
+      count.greatestPairShare = Math.max(count.greatestPairShare, pairs);
+    }
+  }
+
+  /** The chance that the marking states with every answer a single slip explains. */
+  private static double stated(Problem problem) {
+    for (Slip slip : problem.slips()) {
+      double reached = problem.answerAfter(slip);
+      if (Double.isFinite(reached)) { // some slips leave a triangle that cannot be closed
+        Marking marking = problem.mark(reached);
+        if (!marking.isRight()) {
+          return marking.chance();
         }
       }
     }
+    return 0.0;
   }
 
   Map<String, Count> kinds() {
@@ -90,6 +125,10 @@ final class ArbitraryAnswers {
       all.single += kind.single;
       all.pair += kind.pair;
       all.predicted += kind.predicted;
+      all.statedSingle += kind.statedSingle;
+      all.statedPair += kind.statedPair;
+      all.greatestPairShare = Math.max(all.greatestPairShare, kind.greatestPairShare);
+      all.statedUnlike = Math.max(all.statedUnlike, kind.statedUnlike);
     }
     return all;
   }
@@ -154,11 +193,15 @@ final class ArbitraryAnswers {
   private static void print(String name, Count count) {
     System.out.printf(
         Locale.ROOT,
-        "%-45s %7d wrong  single %.4f predicted %.4f  pairs %.4f%n",
+        "%-45s %7d wrong  single %.4f predicted %.4f stated %.4f  pairs %.4f stated %.4f"
+            + " at most %.4f%n",
         name,
         count.wrong,
         count.share(count.single),
         count.predicted / count.wrong,
-        count.share(count.pair));
+        count.statedSingle / count.wrong,
+        count.share(count.pair),
+        count.statedPair / count.wrong,
+        count.greatestPairShare);
   }
 }
