@@ -1,5 +1,7 @@
 package org.ferryglide.nav.steer;
 
+import java.util.List;
+
 /**
  * Follows a craft along a leg under one {@link Strategy}. Keeps room to work in, so that one object
  * serves one thread; it may follow one leg after another.
@@ -15,6 +17,19 @@ sealed interface Follower
    * @param limit when it must be over, seconds since 1970
    */
   Followed follow(LegFrame frame, double departure, double limit);
+
+  /**
+   * The quickest way and others that take little longer, quickest first.
+   *
+   * @param frame the leg
+   * @param departure when it starts, seconds since 1970
+   * @param limit when it must be over, seconds since 1970
+   * @param most how many at most
+   * @return none but from a strategy that looks for ways
+   */
+  default List<Followed> ways(LegFrame frame, double departure, double limit, int most) {
+    return List.of();
+  }
 
   /** Whether each segment of a track is followed on one heading. */
   default boolean holdsHeadings() {

@@ -169,10 +169,8 @@ final class LegSolver {
   List<SteeredLeg> quickestWays(Leg leg, double departure, int most) {
     List<SteeredLeg> ways = new ArrayList<>();
     LegFrame frame = new LegFrame(leg);
-    if (follower instanceof QuickestPath quickest
-        && frame.length >= NO_LENGTH_METRES
-        && motion.calmWaterSpeed() > 0.0) {
-      for (Followed way : quickest.ways(frame, departure, departure + longest, most)) {
+    if (frame.length >= NO_LENGTH_METRES && motion.calmWaterSpeed() > 0.0) {
+      for (Followed way : follower.ways(frame, departure, departure + longest, most)) {
         weighed(frame, way, true).solved().ifPresent(ways::add);
       }
     }

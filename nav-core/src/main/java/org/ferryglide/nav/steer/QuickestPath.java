@@ -104,8 +104,9 @@ final class QuickestPath implements Follower {
         : ways.get(0);
   }
 
-  /** The quickest way and others that take little longer, those left out that cannot be held. */
-  List<Followed> ways(LegFrame frame, double departure, double limit, int most) {
+  /** Those that cannot be held are left out. */
+  @Override
+  public List<Followed> ways(LegFrame frame, double departure, double limit, int most) {
     QuickestSearch search =
         new QuickestSearch(
             motion,

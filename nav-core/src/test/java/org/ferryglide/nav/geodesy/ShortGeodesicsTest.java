@@ -65,19 +65,19 @@ class ShortGeodesicsTest {
     return Math.toRadians(Math.IEEEremainder(off, 360.0));
   }
 
-  /** Lines just short of a seam and just beyond it, each against GeographicLib. */
+  /** Lines just short of where two formulas meet and just beyond it, each against GeographicLib. */
   @Test
   void nothingJumpsWhereTheNumberOfPointsOrTheSolverChanges() {
     SplittableRandom random = new SplittableRandom(11);
     double[] out = new double[3];
-    for (double seam : new double[] {0.0035, 0.0075, 0.0157, ShortGeodesics.LONGEST_ARC}) {
+    for (double meeting : new double[] {0.0035, 0.0075, 0.0157, ShortGeodesics.LONGEST_ARC}) {
       int shortOnes = 0;
       for (int i = 0; i < 400; i++) {
         // of the shortest, from 80 degrees on, some differ by too much longitude to go without a
         // step
-        double lat = (seam < 0.004 ? 87.0 : 80.0) * (2.0 * random.nextDouble() - 1.0);
+        double lat = (meeting < 0.004 ? 87.0 : 80.0) * (2.0 * random.nextDouble() - 1.0);
         double course = 360.0 * random.nextDouble();
-        double metres = 6378137.0 * seam * (0.99 + 0.02 * random.nextDouble());
+        double metres = 6378137.0 * meeting * (0.99 + 0.02 * random.nextDouble());
         GeodesicData line = Geodesic.WGS84.Direct(lat, 12.0, course, metres);
         Geodesics.inverse(lat, 12.0, line.lat2, line.lon2, out, 0);
         assertEquals(metres, out[2], 2 * PROMISED_METRES); // two solutions, 15 nanometres each
@@ -90,7 +90,7 @@ class ShortGeodesicsTest {
         shortOnes +=
             ShortGeodesics.direct(Ellipsoid.WGS84, lat, 12.0, course, metres, end, 0) ? 1 : 0;
       }
-      boolean last = seam == ShortGeodesics.LONGEST_ARC;
+      boolean last = meeting == ShortGeodesics.LONGEST_ARC;
       assertTrue(last ? shortOnes > 100 && shortOnes < 300 : shortOnes == 400, "" + shortOnes);
     }
   }
