@@ -4,8 +4,8 @@ package org.ferryglide.nav.geodesy;
  * Courses and lengths of many geodesics, most of them short, in loops that the compiler works
  * several rows at once; see {@link Lanes}.
  *
- * <p>The formulas are those of {@link ShortGeodesics} with three points and one step, up to 48 km.
- * Rows beyond go to {@link Geodesics#inverse}.
+ * <p>The formulas are those of {@link ShortGeodesics} with three points, up to 48 km, and a step
+ * where a row of the block is beyond 22. Rows beyond 48 km go to {@link Geodesics#inverse}.
  */
 final class GeodesicRows extends ShortRows {
   private final double[] half = Lanes.lane();
@@ -23,7 +23,6 @@ final class GeodesicRows extends ShortRows {
   private final double[] cosDB = Lanes.lane();
   private final double[] north = Lanes.lane();
   private final double[] cosines = Lanes.lane();
-  private final double[] ends = Lanes.lane();
   private final double[] omega = Lanes.lane();
   private final double[] sinHalf = Lanes.lane();
   private final double[] square = Lanes.lane();
@@ -72,9 +71,22 @@ final class GeodesicRows extends ShortRows {
     latitudes(n);
     start(n);
     arcs(n);
-    newtonStep(n);
-    arcs(n);
+    if (!isGoodFromTheStart(n)) {
+      newtonStep(n);
+      arcs(n);
+    }
     finish(n);
+  }
+
+  /** Whether no row needs a Newton step. */
+  private boolean isGoodFromTheStart(int n) {
+    double longest = 0.0;
+    double widest = 0.0;
+    for (int i = 0; i < n; i++) {
+      longest = Math.max(longest, square[i]); // NaN stays, and then the answer is no
+      widest = Math.max(widest, Math.abs(lambda[i]));
+    }
+    return longest <= ShortGeodesics.NO_STEP && widest <= ShortGeodesics.NO_STEP_LONGITUDE;
   }
 
   /** Reduced latitudes β, their differences, and w at both ends. */
@@ -165,29 +177,72 @@ final class GeodesicRows extends ShortRows {
     }
   }
 
-  /** The longitude on the sphere, good to the third order. */
+  /** The longitude on the sphere, good to the fifth order, by w in the middle too. */
   private void start(int n) {
     double e2 = ellipsoid.e2;
+    double less = 1.0 - e2;
     for (int i = 0; i < n; i++) {
-      a[i] = 1.0 / (1.0 + w1[i]);
+      a[i] = w1[i] + w2[i];
     }
     for (int i = 0; i < n; i++) {
-      b[i] = 1.0 / (1.0 + w2[i]);
+      b[i] = e2 * cosines[i] * (0.75 - 0.125 * a[i]); // nearly the pull
     }
     for (int i = 0; i < n; i++) {
-      ends[i] = a[i] + b[i];
+      b[i] = 1.0 + b[i] * (2.0 + 3.0 * b[i]);
     }
     for (int i = 0; i < n; i++) {
-      a[i] = lambda[i] * lambda[i];
+      c[i] = lambda[i] * lambda[i];
     }
     for (int i = 0; i < n; i++) {
-      a[i] = (cosines[i] - 1.0) * a[i];
+      c[i] = c[i] * b[i]; // nearly ω²
     }
     for (int i = 0; i < n; i++) {
-      a[i] = (4.0 * north[i] + a[i]) / 6.0;
+      d[i] = cosines[i] * c[i];
     }
     for (int i = 0; i < n; i++) {
-      b[i] = 0.5 * e2 * cosines[i] * ends[i];
+      e[i] = 4.0 * north[i] + d[i]; // nearly σ²
+    }
+    for (int i = 0; i < n; i++) {
+      d[i] = 0.25 * d[i] * (1.0 - (1.0 / 12.0) * c[i]);
+    }
+    for (int i = 0; i < n; i++) {
+      d[i] = north[i] + d[i]; // nearly sin² σ/2
+    }
+    for (int i = 0; i < n; i++) {
+      middle[i] = b1[i] + b2[i];
+    }
+    for (int i = 0; i < n; i++) {
+      middle[i] = middle[i] * (0.5 + 0.25 * d[i]);
+    }
+    for (int i = 0; i < n; i++) {
+      mean[i] = Math.sqrt(less + e2 * middle[i] * middle[i]);
+    }
+    for (int i = 0; i < n; i++) {
+      a[i] = 4.0 * mean[i] + a[i];
+    }
+    for (int i = 0; i < n; i++) {
+      b[i] = 6.0 * e2 * cosines[i] / (6.0 + a[i]); // the pull
+    }
+    for (int i = 0; i < n; i++) {
+      a[i] = e[i] - c[i];
+    }
+    for (int i = 0; i < n; i++) {
+      d[i] = (1.0 / 30.0) * e[i] - (1.0 / 36.0) * c[i];
+    }
+    for (int i = 0; i < n; i++) {
+      d[i] = e[i] * d[i];
+    }
+    for (int i = 0; i < n; i++) {
+      d[i] = (1.0 / 6.0) * a[i] + d[i];
+    }
+    for (int i = 0; i < n; i++) {
+      a[i] = c[i] * c[i];
+    }
+    for (int i = 0; i < n; i++) {
+      a[i] = a[i] * (1.0 / 120.0 - (1.0 / 72.0) * cosines[i]);
+    }
+    for (int i = 0; i < n; i++) {
+      a[i] = d[i] + a[i];
     }
     for (int i = 0; i < n; i++) {
       a[i] = b[i] * a[i];
@@ -270,10 +325,19 @@ final class GeodesicRows extends ShortRows {
       d[i] = 1.0 - 2.0 * b[i]; // cos ω
     }
     for (int i = 0; i < n; i++) {
+      b[i] = 1.0 / (1.0 + w1[i]);
+    }
+    for (int i = 0; i < n; i++) {
+      e[i] = 1.0 / (1.0 + w2[i]);
+    }
+    for (int i = 0; i < n; i++) {
+      e[i] = b[i] + e[i];
+    }
+    for (int i = 0; i < n; i++) {
       b[i] = 4.0 / (1.0 + mean[i]);
     }
     for (int i = 0; i < n; i++) {
-      b[i] = ends[i] + b[i];
+      b[i] = e[i] + b[i];
     }
     for (int i = 0; i < n; i++) {
       b[i] = e2 / 6.0 * (cosines[i] * b[i]); // the pull

@@ -134,13 +134,18 @@ final class ShortGeodesics {
 
     // The longitude on the sphere: a start good to the third order, then Newton's method.
     double lambda = Degrees.toRadians(dLon);
-    double nearly = // sin² σ/2 within a ten-thousandth
-        north + 0.25 * cosines * lambda * lambda * (1.0 + e2 * cosines);
+    double pullNearly = e2 * cosines * (0.75 - 0.125 * (w1 + w2));
+    double omega2 = lambda * lambda * (1.0 + pullNearly * (2.0 + 3.0 * pullNearly)); // nearly ω²
+    double nearly = north + 0.25 * cosines * omega2 * (1.0 - omega2 / 12.0); // sin² σ/2
     if (nearly <= NO_STEP && Math.abs(lambda) <= NO_STEP_LONGITUDE) {
       double mean = shortMean(e2, w1, w2, 0.5 * (sinB1 + sinB2), nearly);
       double pull = e2 * cosines / (1.0 + mean);
-      double third = (4.0 * north + (cosines - 1.0) * lambda * lambda * (1.0 + 2.0 * pull)) / 6.0;
-      double sinHalfOmega = Arcs.sine(0.5 * lambda / (1.0 - pull * (1.0 + third)));
+      double arc2 = 4.0 * north + cosines * omega2; // nearly σ²
+      double series = // of sin ω / ω (σ / sin σ) - 1, to the fifth order
+          (arc2 - omega2) / 6.0
+              + arc2 * (arc2 / 30.0 - omega2 / 36.0)
+              + omega2 * omega2 * (1.0 / 120.0 - cosines / 72.0);
+      double sinHalfOmega = Arcs.sine(0.5 * lambda / (1.0 - pull * (1.0 + series)));
       double square = north + cosines * sinHalfOmega * sinHalfOmega;
       double cosHalfOmega = Math.sqrt(1.0 - sinHalfOmega * sinHalfOmega);
       out[offset + EAST] = 2.0 * cosB2 * sinHalfOmega * cosHalfOmega;
