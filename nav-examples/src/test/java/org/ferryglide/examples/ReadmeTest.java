@@ -124,6 +124,25 @@ class ReadmeTest {
     assertTrue(found > 50, "names in the README's tables: " + found);
   }
 
+  /** A reader of DEVELOPERS.md alone finds each room, and no room that is gone. */
+  @Test
+  void thePlanOfRoomsNamesEveryPackage() throws IOException {
+    List<String> plan = Files.readAllLines(Path.of("..", "DEVELOPERS.md"));
+    for (String module : List.of("nav-core", "nav-tide", "nav-examples")) {
+      try (Stream<Path> files = Files.walk(Path.of("..", module, "src", "main", "java"))) {
+        files
+            .filter(file -> file.endsWith("package-info.java"))
+            .map(file -> file.getName(file.getNameCount() - 2).toString())
+            .filter(room -> !room.equals("examples"))
+            .forEach(
+                room ->
+                    assertTrue(
+                        plan.stream().anyMatch(line -> line.startsWith("| `" + room + "` | ")),
+                        room));
+      }
+    }
+  }
+
   /** Imports above a class, the rest in its main method: nothing else is added. */
   @Test
   void theExamplePastedWithItsImportsCompilesAndAnswersWhatTheReadmeSays(@TempDir Path folder)
