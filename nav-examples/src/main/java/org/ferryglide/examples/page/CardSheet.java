@@ -93,7 +93,7 @@ public final class CardSheet {
     if (heading.matches()) {
       body.element("b", heading.group(1), "class", "heading").text(heading.group(2));
     } else {
-      body.text(line);
+      body.text(Labels.withNamesIsolated(line));
     }
     body.line();
   }

@@ -105,6 +105,30 @@ public final class Labels {
     return name.chars().anyMatch(Labels::isRightToLeft) ? "\u2068" + name + "\u2069" : name;
   }
 
+  /**
+   * The same for a whole line: its stretches from right to left, up to the next figure or letter.
+   */
+  static String withNamesIsolated(String line) {
+    StringBuilder out = new StringBuilder();
+    int from = 0;
+    for (int i = 0; i < line.length(); i++) {
+      if (isRightToLeft(line.charAt(i))) {
+        int last = i;
+        for (int on = i; on < line.length() && !isLetterOrFigure(line.charAt(on)); on++) {
+          last = isRightToLeft(line.charAt(on)) ? on : last;
+        }
+        out.append(line, from, i).append(isolated(line.substring(i, last + 1)));
+        i = last;
+        from = last + 1;
+      }
+    }
+    return out.append(line, from, line.length()).toString();
+  }
+
+  private static boolean isLetterOrFigure(char letter) {
+    return Character.isLetterOrDigit(letter) && !isRightToLeft(letter);
+  }
+
   private static boolean isRightToLeft(int letter) {
     byte direction = Character.getDirectionality(letter);
     return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT

@@ -28,6 +28,15 @@ class LabelsTest {
   }
 
   @Test
+  void namesFromRightToLeftKeepToThemselves() {
+    String name = "\u05e1\u05dc\u05e2 \u05d0";
+    String said = Labels.withNamesIsolated(name + " steer 219°, there 12:36; " + name);
+    String alone = "\u2068" + name + "\u2069";
+    assertEquals(alone + " steer 219°, there 12:36; " + alone, said);
+    assertEquals("Skerry steer 219°", Labels.withNamesIsolated("Skerry steer 219°"));
+  }
+
+  @Test
   void bracesInAFigureStayAsTheyAre() throws Exception {
     Labels labels = Labels.read(new StringReader("name = to {name}"));
     assertEquals("to {name} {x", labels.say("name", "name", "{name} {x"));

@@ -147,6 +147,25 @@ class TranslationTest {
     }
   }
 
+  /** Sides as one text: a name may end on the next side, behind the head that all of them have. */
+  private static String continued(List<String> sides) {
+    List<List<String>> lines = sides.stream().map(side -> side.lines().toList()).toList();
+    int head = 0;
+    while (lines.size() > 1 && allBeginAlike(lines, head)) {
+      head++;
+    }
+    List<String> all = new ArrayList<>(lines.get(0));
+    for (List<String> side : lines.subList(1, lines.size())) {
+      all.addAll(side.subList(head, side.size()));
+    }
+    return String.join("\n", all);
+  }
+
+  private static boolean allBeginAlike(List<List<String>> sides, int line) {
+    return sides.stream()
+        .allMatch(side -> line < side.size() && side.get(line).equals(sides.get(0).get(line)));
+  }
+
   @Test
   void nothingOfThePageTheSheetAndTheNoteStaysEnglish() throws Exception {
     for (Map.Entry<String, WorkedPassage> scene : SCENES.entrySet()) {
@@ -156,8 +175,13 @@ class TranslationTest {
       assertEquals(Set.of(), roman(worked, ShoreNote.of(worked).text()), name);
       assertEquals(Set.of(), roman(worked, content(ShoreNote.of(worked).html())), name);
       if (worked.card().isPresent()) {
+        DeckCard card = worked.card().orElseThrow();
+        assertEquals(Set.of(), roman(worked, continued(card.further())), name);
+        assertEquals(Set.of(), roman(worked, String.join("\n", card.afloat())), name);
+        assertEquals(Set.of(), roman(worked, String.join("\n", card.summary())), name);
         String sheet = CardSheet.of(worked).orElseThrow().html();
-        assertEquals(Set.of(), roman(worked, content(sheet)), name);
+        String around = sheet.replaceAll("(?s)<pre.*?</pre>", "");
+        assertEquals(Set.of(), roman(worked, content(around)), name);
       }
     }
   }
