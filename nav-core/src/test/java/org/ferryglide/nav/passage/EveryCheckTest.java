@@ -11,6 +11,7 @@ import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.magnetic.CompassRose;
 import org.ferryglide.nav.magnetic.VariationSource;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
@@ -35,6 +37,12 @@ class EveryCheckTest {
   private static final Position NORTH = Position.ofDegrees(46.1, -26.0);
   private static final Instant NIGHT = Scenes.NOON.plus(Duration.ofHours(12));
   private static final Instant FAR_YEAR = Instant.parse("2150-06-14T12:00:00Z");
+
+  /** What is known wherever the passage is possible at all, and what was told or was not. */
+  private static final Set<String> ALWAYS_KNOWN = Set.of("share of the speed", "tables and places");
+
+  /** What is no reason to stay ashore by itself. */
+  private static final Set<String> ONLY_WARNING = Set.of("land down wind", "variation");
 
   /** A passage, when it leaves, and what a check then answers. */
   private record Case(Instant departure, Answer answer, UnaryOperator<PassageBuilder> made) {}
@@ -221,9 +229,12 @@ class EveryCheckTest {
         (place, date) -> {
           throw new DateTimeException("lapsed");
         };
-    all.put( // an old rose warns
+    all.put( // doubts warn, never stop
         "variation",
-        List.of(noon(WITHIN, EveryCheckTest::same), noon(NOT_CHECKED, p -> p.variation(lapsed))));
+        List.of(
+            noon(WITHIN, EveryCheckTest::same),
+            noon(WARNED, p -> p.variation(CompassRose.parse("7°40'E 2026 (8'E)"))),
+            noon(NOT_CHECKED, p -> p.variation(lapsed))));
     return all;
   }
 
@@ -251,6 +262,24 @@ class EveryCheckTest {
     }
     assertEquals(Set.of(), without);
     assertEquals(cases.size(), everything().build().checks().conditions().size());
+  }
+
+  /** Within, beyond and not checked, but for the checks that know only two of the three. */
+  @Test
+  void noKindOfCheckIsWithoutAnAnswerThatItCanGive() {
+    cases()
+        .forEach(
+            (name, list) -> {
+              Set<Answer> answers = EnumSet.noneOf(Answer.class);
+              list.forEach(one -> answers.add(one.answer));
+              Set<Answer> expected = EnumSet.of(WITHIN, STOPPED, NOT_CHECKED);
+              if (ALWAYS_KNOWN.contains(name)) {
+                expected.remove(NOT_CHECKED);
+              } else if (ONLY_WARNING.contains(name)) {
+                expected = EnumSet.of(WITHIN, WARNED, NOT_CHECKED);
+              }
+              assertEquals(expected, answers, name);
+            });
   }
 
   @Test

@@ -12,6 +12,8 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.statistics.Statistics;
+import net.jqwik.api.statistics.StatisticsReport;
 import org.ferryglide.nav.bearing.GridBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
@@ -49,13 +51,14 @@ import org.junit.jupiter.api.Test;
 class AnswerProblemsTest {
   private static final double ROUNDING = 1e-7;
 
-  /**
-   * Paper is flat and a leg is not: a tenth of a degree in 12 miles; parts are means of an hour.
-   */
-  private static final double FLAT_DEGREES = 0.5;
+  /** Paper is flat and a leg is not, parts are means of an hour: 0.21° at worst of 1500 legs. */
+  private static final double FLAT_DEGREES = 0.3;
 
   /** A clearing bearing is given in whole degrees, rounded away from the danger. */
   private static final double SAFE_WHOLE_DEGREE = 1.0;
+
+  /** Of the legs drawn, so many in a hundred at least are worked by hand and not refused. */
+  private static final double MOST_PERCENT = 90.0;
 
   private static final Variation VARIATION = Variation.ofDegreesWest(4.5);
   private static final Position START = Position.ofDegrees(46.2, -26.3);
@@ -85,6 +88,7 @@ class AnswerProblemsTest {
   }
 
   @Property(seed = Seeds.SEED, tries = 60)
+  @StatisticsReport(onFailureOnly = true)
   void aLegThroughAStreamThatChangesIsWorkedToItsOwnHeading(
       @ForAll @DoubleRange(min = 0, max = 359.9) double course,
       @ForAll @DoubleRange(min = 2, max = 12) double miles,
@@ -110,11 +114,20 @@ class AnswerProblemsTest {
       problem = AnswerProblems.of(answer, stream, VARIATION);
     } catch (IllegalArgumentException bends) {
       assertTrue(bends.getMessage().contains("bends"), bends::getMessage);
+      mostAreWorked(false);
       return;
     }
+    mostAreWorked(true);
     sameDirection(
         answer.courseToSteer().toMagnetic(VARIATION).degrees(), problem.answer(), FLAT_DEGREES);
     assertEquals(leg.length().nauticalMiles(), problem.exact("Distance made good"), 0.01 * miles);
+  }
+
+  /** Refusals must not empty the property. */
+  private static void mostAreWorked(boolean worked) {
+    Statistics.label("worked")
+        .collect(worked)
+        .coverage(coverage -> coverage.check(true).percentage(share -> share >= MOST_PERCENT));
   }
 
   /** A stream that turns round once in about six hours, the same over the whole area. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,6 +30,43 @@ class SlowPathTest {
   /** The course to lay off lies between whole degrees, which its question does not print. */
   private static final double LAID_OFF = 0.51;
 
+  /** Titles without the figures and sides that change from draw to draw. */
+  private static final Set<String> KINDS =
+      Set.of(
+          "Aiming off up stream of a mark",
+          "Back bearing that holds the track",
+          "Clearing bearing",
+          "Compass course by the deviation card",
+          "Daylight left on landing",
+          "Depth",
+          "Distance off a light that rises or dips",
+          "Distance off by a running fix",
+          "Distance off by a vertical angle",
+          "Distance off by two bearings on the bow",
+          "Estimated position from the start",
+          "Fix by the bearings of two marks",
+          "Heading across a stream",
+          "Heading that allows for leeway",
+          "Height of a water at a secondary port",
+          "Height of the tide by the cosine",
+          "Height of the tide by the port's curve",
+          "Height of the tide by twelfths",
+          "How far off by a small angle",
+          "Length of a leg on the chart",
+          "Magnetic course of a leg on the chart",
+          "Magnetic course of a leg on the land map",
+          "Magnetic course with a rose of … in …",
+          "One heading through … hours",
+          "Rate of the stream from the table",
+          "Stream between two hours of the table",
+          "Time of a leg in a stream",
+          "Time of a water at a secondary port",
+          "True bearing from the deck compass");
+
+  /** Kinds whose draws are not sharp often enough for every seed to have one. */
+  private static final Set<String> SOMETIMES_WITHOUT =
+      Set.of("One heading through … hours", "Time of a water at a secondary port");
+
   private static final Pattern FIGURE =
       Pattern.compile(
           "(?:^|; )([A-Z][A-Za-z ]*?(?: [0-9](?= [0-9]))?) (-?[0-9][^;(]*?)"
@@ -51,9 +89,17 @@ class SlowPathTest {
           quantity.difference(slow.solve(problem.title()), problem.answer()),
           tolerance,
           problem::toString);
-      solved.add(problem.title());
+      solved.add(kind(problem.title()));
     }
-    assertTrue(solved.size() >= 26, solved::toString);
+    TreeSet<String> missing = new TreeSet<>(KINDS);
+    missing.removeAll(solved);
+    assertTrue(SOMETIMES_WITHOUT.containsAll(missing), missing::toString);
+    solved.removeAll(KINDS);
+    assertEquals(Set.of(), solved);
+  }
+
+  private static String kind(String title) {
+    return title.replaceAll("[0-9]+", "…").replaceAll(" with the danger to .*| over a .*", "");
   }
 
   /** The figures of a question by name, in degrees, minutes, miles, knots and metres. */
