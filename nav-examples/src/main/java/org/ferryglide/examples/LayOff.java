@@ -53,7 +53,8 @@ public final class LayOff {
                         largest cross-stream share, reach of stations
         shore.csv       may be left out: party, craft, carried, call, overdue, contact's clock,
                         remarks, for the note that is left ashore
-        places.csv, legs.csv, party.csv, margins.csv, dangers.csv, lanes.csv, refuges.csv, wind.csv
+        places.csv, legs.csv, party.csv, margins.csv, dangers.csv, lanes.csv, coast.csv,
+                        refuges.csv, wind.csv
                         may be left out: what is known beyond that, for checks and card
 
       The example in nav-examples/scenarios/ollen-skerries shows each of them; copy it.

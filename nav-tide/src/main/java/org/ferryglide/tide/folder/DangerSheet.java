@@ -16,6 +16,7 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.sheet.Sheet;
+import org.ferryglide.tide.stream.Shoreline;
 
 /** Reads {@code dangers.csv} and {@code lanes.csv}: a row for each corner or point. */
 final class DangerSheet {
@@ -101,6 +102,27 @@ final class DangerSheet {
                     .ifPresent(corners -> obstacles.put(name, corners)));
     sheet.refuseIfFaulty();
     return obstacles;
+  }
+
+  /** Lines of the shore, as they were drawn. */
+  static List<List<Position>> coast(FolderText file) throws IOException {
+    Sheet sheet = Sheet.read(file.source(), file.reader(), List.of("name", "position"), List.of());
+    List<List<Position>> lines = new ArrayList<>();
+    groups(sheet, List.of())
+        .forEach((name, group) -> group.make(DangerSheet::line).ifPresent(lines::add));
+    sheet.refuseIfFaulty();
+    return List.copyOf(lines);
+  }
+
+  /** A line that both the streams and the checks take. */
+  private static List<Position> line(List<Position> points) {
+    if (points.size() < 2) {
+      throw new IllegalArgumentException(
+          "line of the coast must have at least 2 points, but had " + points.size());
+    }
+    Lane.along("coast", points, Distance.ofMetres(1.0)); // refuses points too far apart
+    Shoreline.of(List.of(points));
+    return List.copyOf(points);
   }
 
   private static Map<String, Group> groups(Sheet sheet, List<String> ofAll) {

@@ -135,6 +135,7 @@ final class FolderReader {
                 file -> Optional.of(DangerSheet.lanes(file)),
                 Optional.<List<Lane>>empty())
             .orElse(null),
+        ifThere("coast.csv", DangerSheet::coast, List.of()),
         ifThere("refuges.csv", file -> PlaceSheets.refuges(file, known), List.of()),
         ifThere(
                 "wind.csv",

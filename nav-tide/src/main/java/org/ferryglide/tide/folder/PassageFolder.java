@@ -209,10 +209,10 @@ public final class PassageFolder implements Serializable {
    *     TimedPlan.of(folder.passage(), folder.start().toInstant());
    * }</pre>
    *
-   * <p>Streams are those of the nearest station within the reach of {@link #limits}, heights of
-   * tide half a cosine between two waters of their table. The strongest stream of {@link #limits}
-   * is the stop limit of the stream, with a warning from four fifths of it, unless {@code
-   * margins.csv} tells its own; a latest arrival is a condition of the passage.
+   * <p>Streams are those of the nearest station within the reach of {@link #limits} that no coast
+   * cuts off, heights of tide half a cosine between two waters of their table. The strongest stream
+   * of {@link #limits} is the stop limit of the stream, with a warning from four fifths of it,
+   * unless {@code margins.csv} tells its own; a latest arrival is a condition of the passage.
    *
    * @return the passage, carrying the {@link #notes}
    */

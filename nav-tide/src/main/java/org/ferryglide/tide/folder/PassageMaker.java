@@ -12,6 +12,7 @@ import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.steer.SteeringLimits;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.tide.height.TableCurve;
+import org.ferryglide.tide.stream.Shoreline;
 import org.ferryglide.tide.stream.StationField;
 
 /** Puts the passage of a folder together. */
@@ -32,7 +33,7 @@ final class PassageMaker {
     PassageBuilder builder =
         Passage.builder(folder.name(), zone, parts.party().at(folder.speed()))
             .variation(folder.rose())
-            .stream(StationField.nearest(folder.stations(), folder.limits().reach()))
+            .stream(stream(folder, parts))
             .limits(limits(folder, parts));
     List<PassageFolder.WayPoint> wayPoints = folder.wayPoints();
     builder.from(place(wayPoints.get(0), wayPoints, parts));
@@ -49,6 +50,9 @@ final class PassageMaker {
     }
     if (parts.lanes() != null) {
       builder.lanes(parts.lanes());
+    }
+    if (!parts.coast().isEmpty()) {
+      builder.shores(parts.coast());
     }
     if (parts.wind() != null) {
       builder.wind(parts.wind());
@@ -72,6 +76,12 @@ final class PassageMaker {
                     Condition.arriveBy(latest.minusSeconds(WARNING_MINUTES * 60L), latest)));
     folder.notes().forEach(builder::note);
     return builder.build();
+  }
+
+  /** The nearest station's, never across the coast. */
+  private static StationField stream(PassageFolder folder, PassageParts parts) {
+    StationField nearest = StationField.nearest(folder.stations(), folder.limits().reach());
+    return parts.coast().isEmpty() ? nearest : nearest.withShores(Shoreline.of(parts.coast()));
   }
 
   /** The limits of the checks; the strongest stream of limits.csv counts unless margins tell. */

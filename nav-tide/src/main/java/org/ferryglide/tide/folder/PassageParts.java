@@ -8,6 +8,7 @@ import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.Lane;
 import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.nav.passage.WayPoint;
+import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param margins the limits for the checks; null without a file
  * @param dangers what to keep away from; null if nobody looked
  * @param lanes lanes and fairways; null if nobody looked
+ * @param coast lines of the shore; none without a file
  * @param refuges landings beside the way
  * @param wind the forecast; null without one
  * @param deviation the deviation of the compass on deck; null without a table
@@ -31,6 +33,7 @@ record PassageParts(
     @Nullable PassageLimits margins,
     @Nullable List<Danger> dangers,
     @Nullable List<Lane> lanes,
+    List<List<Position>> coast,
     List<WayPoint> refuges,
     @Nullable ForecastWind wind,
     @Nullable DeviationTable deviation)

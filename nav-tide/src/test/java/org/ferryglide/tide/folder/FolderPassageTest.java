@@ -16,8 +16,10 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ferryglide.nav.bearing.DeviationTable;
 import org.ferryglide.nav.bearing.HeadingDeviation;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -26,6 +28,7 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
+import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.Landing;
 import org.ferryglide.nav.passage.Lane;
@@ -283,6 +286,37 @@ class FolderPassageTest {
       assertEquals(folder, back);
       assertEquals(TimedPlan.of(folder.passage(), start), TimedPlan.of(back.passage(), start));
     }
+  }
+
+  /** A line drawn between a place and every station: nothing is known of the water behind it. */
+  @Test
+  void aCoastIsTheShoreOfTheChecksAndCutsStationsOff() throws IOException {
+    Map<String, String> files = Folders.sound();
+    PassageFolder folder = read(files);
+    Passage open = folder.passage();
+    assertFalse(open.shores().isPresent());
+    Position station = folder.stations().get(0).position();
+    Position behind =
+        Position.ofDegrees(station.latitudeDegrees() + 0.02, station.longitudeDegrees());
+    assertTrue(open.stream().at(behind, LOW_WATER).isPresent());
+    StringBuilder coast = new StringBuilder("name,position\n");
+    List<Position> line = new ArrayList<>();
+    for (double off : new double[] {-0.2, 0.2}) {
+      Position point =
+          Position.ofDegrees(station.latitudeDegrees() + 0.01, station.longitudeDegrees() + off);
+      Position printed = Position.parse(point.toString());
+      line.add(printed);
+      coast.append("North shore,\"").append(point).append("\"\n");
+    }
+    files.put("coast.csv", coast.toString());
+    PassageFolder drawn = read(files);
+    assertEquals(Optional.of(List.of(line)), drawn.passage().shores());
+    assertFalse(drawn.passage().stream().at(behind, LOW_WATER).isPresent());
+    assertTrue(drawn.passage().stream().at(station, LOW_WATER).isPresent());
+    assertEquals(coast.toString(), drawn.texts().get("coast.csv"));
+    files.put("coast.csv", "name,position\nNorth shore,46°10.0'N 026°20.0'W\n");
+    InputFormatException refused = assertThrows(InputFormatException.class, () -> read(files));
+    assertTrue(refused.getMessage().contains("at least 2 points"), refused::getMessage);
   }
 
   @Test
