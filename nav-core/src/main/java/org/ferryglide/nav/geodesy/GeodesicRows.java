@@ -80,13 +80,13 @@ final class GeodesicRows extends ShortRows {
 
   /** Whether no row needs a Newton step. */
   private boolean isGoodFromTheStart(int n) {
-    double longest = 0.0;
-    double widest = 0.0;
     for (int i = 0; i < n; i++) {
-      longest = Math.max(longest, square[i]); // NaN stays, and then the answer is no
-      widest = Math.max(widest, Math.abs(lambda[i]));
+      if (!(square[i] <= ShortGeodesics.NO_STEP
+          && Math.abs(lambda[i]) <= ShortGeodesics.NO_STEP_LONGITUDE)) { // so that NaN fails
+        return false;
+      }
     }
-    return longest <= ShortGeodesics.NO_STEP && widest <= ShortGeodesics.NO_STEP_LONGITUDE;
+    return true;
   }
 
   /** Reduced latitudes β, their differences, and w at both ends. */
