@@ -285,7 +285,9 @@ class PassagePageTest {
         List<Element> printed = all(page, "pre");
         assertEquals(sides.size(), printed.size(), scene.getKey());
         for (int i = 0; i < sides.size(); i++) {
-          assertEquals(sides.get(i), printed.get(i).getTextContent(), scene.getKey());
+          // names from right to left stand between invisible isolates there
+          String said = printed.get(i).getTextContent().replaceAll("[\u2068\u2069]", "");
+          assertEquals(sides.get(i), said, scene.getKey());
         }
       }
     }
