@@ -96,13 +96,13 @@ final class GridStarts {
     speeds = new float[times == 1 ? columns * rows * STEPS.length : 0];
     outrun = new byte[columns * rows * times];
     for (int node = 0; node < columns * rows && times > 1; node++) {
-      byte steps = 0;
+      int steps = 0;
       for (int i = 0; i < times; i++) {
         eddies.at(x(node), y(node), (i + 0.5) * TIME_STEP, flow);
         if (Math.hypot(flow[0], flow[1]) > HOLDS) {
           steps++;
         }
-        outrun[node * times + i] = steps;
+        outrun[node * times + i] = (byte) steps;
       }
     }
   }

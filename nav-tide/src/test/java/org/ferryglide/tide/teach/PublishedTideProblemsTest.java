@@ -28,7 +28,8 @@ class PublishedTideProblemsTest {
    * Canadian Tide and Current Tables, table 5, worked form for Montague Harbour, 1 October 2003:
    * low water 03:27 2.2 ft, high water 11:41 11.4 ft, wanted 07:00. Printed: duration 8 h 14,
    * interval 3 h 33, range 9.2, correction 3.6, height 5.8; its table takes the duration to ten
-   * minutes.
+   * minutes. Quoted at
+   * http://www.sailnet.com/forums/general-discussion-sailing-related/73072-tidal-charts-tidal-graphs.html
    */
   @Test
   void heightByTheCosine() {
@@ -39,7 +40,11 @@ class PublishedTideProblemsTest {
     assertEquals(5.8, problem.answer(), HALF_TENTH);
   }
 
-  /** Class notes on the NOAA tables: 9.5 ft at 11:11, 0.475 ft at 17:12; half way, 5.0 ft. */
+  /**
+   * Class notes, https://batswings.com/AP_HW_Ch_7.html, on an example of the US tables of 2004:
+   * Boston 10.0 ft at 11:11, 0.5 ft at 17:10; Rainsford Island 0 and 2 minutes later, 0.95 times as
+   * high: 9.5 ft at 11:11, 0.475 ft at 17:12; half way, 5.0 ft.
+   */
   @Test
   void heightByTwelfths() {
     Problem problem =
@@ -49,8 +54,10 @@ class PublishedTideProblemsTest {
   }
 
   /**
-   * Training pages: Barfleur on Cherbourg, +51 at 15:00 and +44 at 21:00, high water 18:46, prints
-   * +47 and 19:33; a training port, +35 at 00:00 and +23 at 06:00, prints +29 for 03:00.
+   * https://nauticalive.com/corrections-for-secondary-port-2/: Barfleur, +51 at 15:00 and +44 at
+   * 21:00, high water 18:46, prints +47 and 19:33.
+   * http://corvidia.net/midshipman/secondary-port-tester: a training port, +35 at 00:00 and +23 at
+   * 06:00, prints +29 for 03:00.
    */
   @ParameterizedTest
   @CsvSource({"15, 51, 21, 44, 1126, 47, 19:33", "0, 35, 6, 23, 180, 29, 03:29"})
@@ -74,7 +81,8 @@ class PublishedTideProblemsTest {
   }
 
   /**
-   * A sailing article: 1.0 kn at neaps, 2.1 at springs, range 4.8 of 3.2 to 6.0 m, prints 1.6 kn.
+   * https://www.tomcunliffe.com/paying-the-rates/: 1.0 kn at neaps, 2.1 at springs, a range of 4.8
+   * m, prints 1.6 kn; its table's mean ranges, Dover's of 3.2 and 6.0 m, are not in its text.
    */
   @Test
   void rateByTheRange() {
