@@ -93,7 +93,7 @@ final class DaylightCheck extends PassageCheck {
     boolean dark = atLaunch < 0.0;
     return Verdict.of(
             light(words, dark ? BEFORE : LEFT),
-            (dark ? darkBy(atLaunch, light, left) : left) / 60.0,
+            (dark ? Math.min(atLaunch, left) : left) / 60.0,
             "minutes",
             limits.warning(PassageLimits.DAYLIGHT) / 60.0,
             limits.stop(PassageLimits.DAYLIGHT) / 60.0)
@@ -104,20 +104,15 @@ final class DaylightCheck extends PassageCheck {
                 : passage().wayPoints().get(passage().wayPoints().size() - 1).position());
   }
 
-  /** A launch in the dark: until sunrise, or what a landing after sunset lacks, if that is more. */
-  private static double darkBy(double atLaunch, double light, double left) {
-    return light < 0.0 ? atLaunch : Math.min(atLaunch, left);
-  }
-
   /** Seconds from the launch to the sunset at the landing that ends the day of the launch. */
   private double atEndSince(double launch, double length, double atLaunch) {
     double left = atEnd.leftFor(launch, length);
-    if (!(left < 0.0 && atLaunch > 0.0)) {
+    if (!(left < 0.0)) {
       return left;
     }
-    // the sun is up at the start only: it rises later at a landing to the west, and has set already
-    // at one to the east
+    // it is dark at the landing: the sun rises there later, on the day that is meant where it is
+    // dark at the start too, or where that day ends at about the same time at both
     double day = -left + Math.max(0.0, atEnd.leftAt(launch - left + PAST_SUNRISE_SECONDS));
-    return Math.abs(day - atLaunch) < HALF_A_DAY_SECONDS ? day : left;
+    return atLaunch < 0.0 || Math.abs(day - atLaunch) < HALF_A_DAY_SECONDS ? day : left;
   }
 }

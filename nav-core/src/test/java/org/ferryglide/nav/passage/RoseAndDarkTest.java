@@ -3,6 +3,7 @@ package org.ferryglide.nav.passage;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -69,6 +70,31 @@ class RoseAndDarkTest {
               "sun");
       assertEquals(-60.0 * minutes - launching, 60.0 * dark.figure().orElseThrow(), A_SECOND);
     }
+  }
+
+  /** In December the day is too short for six miles at a slow knot: the greater lack is told. */
+  @Test
+  void aLaunchInTheDarkThatLandsInTheDarkLacksTheMoreOfTheTwo() {
+    LocalDate day = LocalDate.of(2026, 12, 14);
+    Instant sunrise = SunDay.of(day, ZoneOffset.UTC, SOUTH).daylight().rise().orElseThrow();
+    Instant sunset = SunDay.of(day, ZoneOffset.UTC, NORTH).daylight().set().orElseThrow();
+    TimedPlan plan =
+        TimedPlan.of(
+                Passage.builder("slowly north", ZoneOffset.UTC, Scenes.party(0.7))
+                    .from(WayPoint.of("South", SOUTH))
+                    .to(WayPoint.of("North", NORTH))
+                    .stream(Told.stream(0, 0))
+                    .build(),
+                sunrise)
+            .orElseThrow();
+    Party party = plan.passage().party();
+    TimedPlan slower = TimedPlan.of(plan.passage().slower(), sunrise).orElseThrow();
+    double lack =
+        Duration.between(slower.arrival().plus(party.landing()), sunset).toMillis() / 60_000.0;
+    assertTrue(lack < -party.launching().toMinutes(), "" + lack);
+    double told = verdict(plan, "sun").figure().orElseThrow();
+    // the sunset here and the arrival of the slower party are each printed, to the second at worst
+    assertEquals(lack, told, 2.0 * A_SECOND / 60.0);
   }
 
   private static Verdict variation(String rose) {
