@@ -114,7 +114,7 @@ public enum CompassPoint {
         .replace("-", "");
   }
 
-  /** The name in words, as {@link #pointName}. */
+  /** The name in words, as {@link #pointName}; {@link #name} has the constant's. */
   @Override
   public String toString() {
     return pointName;

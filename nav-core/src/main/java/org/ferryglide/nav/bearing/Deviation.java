@@ -98,7 +98,10 @@ public record Deviation(double degreesEast) implements Serializable {
     return NorthAngleText.degreesAndMinutes(degreesEast);
   }
 
-  /** Degrees with the letter, without loss: {@code 4.25°W}. */
+  /**
+   * Degrees with the letter, or degrees and minutes where they are shorter, without loss: {@code
+   * 4.25°W}, {@code 4°10'W}.
+   */
   @Override
   public String toString() {
     return NorthAngleText.text(degreesEast);

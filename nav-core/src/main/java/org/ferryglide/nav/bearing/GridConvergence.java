@@ -68,7 +68,10 @@ public record GridConvergence(double degreesEast, String grid) implements Serial
     return GridBearing.ofDegrees(trueBearing.degrees() - degreesEast, grid);
   }
 
-  /** The angle, its letter and the grid, without loss: {@code 0.8°E[UTM 30N]}. */
+  /**
+   * The angle in degrees, or in degrees and minutes where they are shorter, its letter and the
+   * grid, without loss: {@code 0.8°E[UTM 30N]}.
+   */
   @Override
   public String toString() {
     return NorthAngleText.text(degreesEast) + "[" + grid + "]";

@@ -16,9 +16,9 @@ import org.ferryglide.nav.position.Position;
  */
 final class CrossingSearch {
   /** Segments so short bend one way only, so that two of them meet twice at most. */
-  private static final double LONGEST_PIECE_METRES = 50e3;
+  private static final double LONGEST_SEGMENT_METRES = 50e3;
 
-  private static final int PIECES_AT_LEAST = 8;
+  private static final int SEGMENTS_AT_LEAST = 8;
   private static final int MOST_STEPS = 30;
 
   /** What a crossing may lie off either line, or beyond its end. */
@@ -53,8 +53,8 @@ final class CrossingSearch {
     this.toA = toA;
     this.fromB = fromB;
     this.toB = toB;
-    segmentA = Math.min(LONGEST_PIECE_METRES, (toA - fromA) / PIECES_AT_LEAST);
-    segmentB = Math.min(LONGEST_PIECE_METRES, (toB - fromB) / PIECES_AT_LEAST);
+    segmentA = Math.min(LONGEST_SEGMENT_METRES, (toA - fromA) / SEGMENTS_AT_LEAST);
+    segmentB = Math.min(LONGEST_SEGMENT_METRES, (toB - fromB) / SEGMENTS_AT_LEAST);
   }
 
   /** The crossings of two legs: short ones decided on the chart where that can be. */

@@ -50,6 +50,6 @@ final class InTurn extends PassageCheck {
         }
       }
     }
-    return Failing.worst(verdicts);
+    return Failing.worst(verdicts); // there is always a check of the tables
   }
 }

@@ -96,7 +96,7 @@ final class NearestLanding {
                 : landing.usable(arrival, arrival + ashoreSeconds);
         unknown |= usable.answer() == Verdict.Answer.NOT_CHECKED;
         best = usable.holds() ? arrival - time : best;
-        if (best <= enough) {
+        if (best <= enough && best < Double.POSITIVE_INFINITY) {
           return best;
         }
       }

@@ -74,6 +74,10 @@ final class ReachCheck extends PassageCheck {
           candidate,
           when);
     }
+    for (int i = 0; i < looks.length && isOnlyWorse; i++) {
+      // its first landing was near enough for the worst, another may be for the warning
+      isBeyond[i] = isBeyond[i] && nearest.seconds(looks[i], warning) > warning;
+    }
     double longest = longest(candidate, looks, isBeyond);
     long beyond = Math.round(longest / 60.0);
     Note about =

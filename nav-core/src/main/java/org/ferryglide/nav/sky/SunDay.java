@@ -167,7 +167,7 @@ public final class SunDay implements Serializable {
       for (boolean rising : new boolean[] {true, false}) {
         ZonedDateTime time = rising ? found.getRise() : found.getSet();
         if (time != null && !time.isBefore(from) && time.isBefore(end)) {
-          crossings.add(new SunCrossing(toMinute(time, rising), rising));
+          crossings.add(new SunCrossing(time.toInstant(), rising));
           latest = time.isAfter(latest) ? time : latest;
         }
       }
@@ -187,7 +187,22 @@ public final class SunDay implements Serializable {
         crossings.isEmpty()
             ? isUp(start.plus(Duration.between(start, end).dividedBy(2)), threshold)
             : !crossings.get(0).rising();
-    return new Daylight(threshold, upAtStart, crossings);
+    return new Daylight(threshold, upAtStart, toMinutes(crossings));
+  }
+
+  /** A light that has gone by the minute in which it is sure to have come is none. */
+  private static List<SunCrossing> toMinutes(List<SunCrossing> crossings) {
+    List<SunCrossing> rounded = new ArrayList<>(crossings.size());
+    for (SunCrossing crossing : crossings) {
+      Instant time = toMinute(crossing.time(), crossing.rising());
+      int last = rounded.size() - 1;
+      if (last >= 0 && !crossing.rising() && !rounded.get(last).time().isBefore(time)) {
+        rounded.remove(last);
+      } else {
+        rounded.add(new SunCrossing(time, crossing.rising()));
+      }
+    }
+    return rounded;
   }
 
   private boolean isUp(ZonedDateTime time, SunThreshold threshold) {
@@ -201,8 +216,8 @@ public final class SunDay implements Serializable {
   }
 
   /** Never more light than there is: rises later, sets earlier. */
-  private static Instant toMinute(ZonedDateTime time, boolean rising) {
-    long seconds = time.toEpochSecond();
+  private static Instant toMinute(Instant time, boolean rising) {
+    long seconds = time.getEpochSecond();
     long early = seconds - Math.floorMod(seconds, (long) SECONDS_PER_MINUTE);
     return Instant.ofEpochSecond(rising && early < seconds ? early + SECONDS_PER_MINUTE : early);
   }

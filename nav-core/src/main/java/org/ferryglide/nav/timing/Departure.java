@@ -164,17 +164,22 @@ public final class Departure implements Serializable {
   public boolean equals(Object other) {
     return other instanceof Departure that
         && seconds == that.seconds
-        && outcome().equals(that.outcome())
-        && verdicts.equals(that.verdicts);
+        && possible == that.possible
+        && Double.compare(arrival, that.arrival) == 0
+        && verdicts.equals(that.verdicts)
+        && outcome().equals(that.outcome());
   }
 
   @Override
   public int hashCode() {
-    return 31 * Double.hashCode(seconds) + outcome().hashCode();
+    return 31 * Double.hashCode(seconds) + Double.hashCode(arrival);
   }
 
   @Override
   public String toString() {
-    return time() + ": " + outcome() + (isFit() ? ", fit" : ", not fit");
+    return time()
+        + ": "
+        + (possible ? "arriving " + EpochSeconds.toInstant(arrival) : outcome().toString())
+        + (isFit() ? ", fit" : ", not fit");
   }
 }

@@ -218,6 +218,32 @@ class SunDayTest {
     }
   }
 
+  /** The latitude is halved onto the place where the light ends its yearly absence. */
+  @Test
+  void aLightOfLessThanAMinuteIsNoLight() {
+    LocalDate date = LocalDate.of(2026, 11, 25);
+    Position edge = Position.ofDegrees(70.03536, 0.0); // up for less than a minute
+    Daylight brief = SunDay.of(date, ZoneOffset.UTC, edge).daylight();
+    assertFalse(brief.upAtStart());
+    assertFalse(brief.isUpAt(Instant.parse("2026-11-25T03:00:00Z")));
+    for (SunThreshold threshold : SunThreshold.values()) {
+      double light = 60.0;
+      double dark = 89.0;
+      for (int i = 0; i < 60; i++) {
+        double middle = 0.5 * (light + dark);
+        Position place = Position.ofDegrees(middle, 0.0);
+        Daylight day = SunDay.of(date, ZoneOffset.UTC, place).at(threshold);
+        assertFalse(day.upAtStart(), threshold + " at " + middle);
+        assertFalse(day.isUpAt(Instant.parse("2026-11-25T00:30:00Z")));
+        if (day.isDownAllDay()) {
+          dark = middle;
+        } else {
+          light = middle;
+        }
+      }
+    }
+  }
+
   @Test
   void aDateThatAZoneSkippedIsRefused() {
     ZoneId apia = ZoneId.of("Pacific/Apia");

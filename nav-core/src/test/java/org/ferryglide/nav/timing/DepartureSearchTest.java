@@ -118,6 +118,13 @@ class DepartureSearchTest {
       Departure departure = later.all().get(i);
       assertEquals(known.all().get(i).isFit(), departure.isFit());
       assertEquals(known.all().get(i).isKnown(), departure.isKnown());
+      SteeredRoute steered = known.all().get(i).outcome().solved().orElse(null);
+      if (steered != null) { // measured without a track, and the same to the last bit
+        assertEquals(steered.arrivalSeconds(), departure.arrival());
+        assertEquals(steered.crossStreamShare(), departure.crossStreamShare());
+        assertEquals(steered.reserve().metresPerSecond(), departure.reserve());
+        assertEquals(steered.effort().metres(), departure.effort());
+      }
       assertEquals(known.all().get(i).toString(), sent(departure).toString());
       assertEquals(known.all().get(i), departure);
       assertEquals(known.all().get(i), sent(departure));

@@ -100,7 +100,8 @@ public final class StreamTable implements Serializable {
       Note place =
           doubt.row() < 0
               ? StreamTableDoubts.place(station, "", "", source, line)
-              : StreamTableDoubts.place(station, "hour", Integer.toString(hour), source, line);
+              : StreamTableDoubts.place(
+                  station, "hour", StreamHour.label(hour, standardPort.mark()), source, line);
       notes.add(doubt.note(place));
     }
     return new StreamTable(
