@@ -12,10 +12,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.openjdk.jmh.infra.BenchmarkParams;
 import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.NoBenchmarksException;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
@@ -33,7 +35,7 @@ import org.openjdk.jmh.util.Statistics;
  * to show how busy the machine was.
  *
  * <p>{@code BenchmarkTable all|short|NAME [--out FILE] [--baseline FILE]}, where NAME is part of
- * the names of those wanted, as a regular expression; their peers must be among them. The table
+ * the names of those wanted, as a regular expression; their peers are measured with them. The table
  * goes to the standard output and, as CSV, to the file; {@code --baseline} writes a baseline as
  * well, in the form of {@code baseline.csv}. The status is 1 if an agreement check fails, which
  * each benchmark makes before it runs, or a ratio passes its guard.
@@ -62,10 +64,19 @@ public final class BenchmarkTable {
       System.err.println("BenchmarkTable all|short|NAME [--out FILE] [--baseline FILE]");
       System.exit(2);
     }
+    if (!arguments[0].equals("all") && !option(arguments, "--baseline").isEmpty()) {
+      System.err.println(
+          "A baseline is that of all benchmarks, but " + arguments[0] + " was asked");
+      System.exit(2);
+    }
     List<Peer> peers = Peer.readAll();
     Map<String, Figure> figures;
     try {
       figures = figures(new Runner(options(arguments[0], peers).build()).run());
+    } catch (NoBenchmarksException e) {
+      System.err.println("No benchmark is named like " + arguments[0]);
+      System.exit(2);
+      return;
     } catch (RunnerException e) {
       System.err.println("A benchmark or its agreement check failed: " + e.getMessage());
       System.exit(1);
@@ -110,6 +121,11 @@ public final class BenchmarkTable {
             .measurementIterations(ITERATIONS)
             .measurementTime(TimeValue.milliseconds(20));
     if (!which.equals("short")) {
+      for (Peer peer : peers) {
+        if (!all && Pattern.compile(which).matcher(peer.benchmark()).find()) {
+          options = options.include("\\." + peer.peer().replace(".", "\\.") + "$");
+        }
+      }
       return options
           .include("org\\.ferryglide\\.benchmarks\\..*" + (all ? "" : which))
           .exclude("CurveBenchmark"); // see CostCurves

@@ -87,6 +87,8 @@ public final class CostCurves {
               "miles",
               List.of("10")));
 
+  private static final String HEADING = "curve,series,of,axis,value,ns,ns_each";
+
   /** Quickest paths take long, and so do the compilers until they know them. */
   private static boolean isLong(Curve curve) {
     return curve.name().startsWith("quickest");
@@ -101,7 +103,7 @@ public final class CostCurves {
   }
 
   /**
-   * Measures and writes.
+   * Measures and writes. What the folder holds of curves that are not wanted this time stays.
    *
    * @param arguments the folder to write into, and the names of the curves if not all are wanted
    * @throws IOException if a file cannot be written
@@ -113,9 +115,22 @@ public final class CostCurves {
     }
     Path folder = Files.createDirectories(Path.of(arguments[0]));
     List<String> wanted = List.of(arguments).subList(1, arguments.length);
-    StringBuilder csv = new StringBuilder("curve,series,of,axis,value,ns,ns_each\n");
+    List<String> names = CURVES.stream().map(Curve::name).toList();
+    for (String name : wanted) {
+      if (!names.contains(name)) {
+        System.err.println("Curves are " + names + ", but one was " + name);
+        System.exit(2);
+      }
+    }
+    Path file = folder.resolve("curves.csv");
+    List<String> before =
+        Files.exists(file) ? Files.readAllLines(file, StandardCharsets.UTF_8) : List.of();
+    StringBuilder csv = new StringBuilder(HEADING).append('\n');
     for (Curve curve : CURVES) {
-      if (!wanted.isEmpty() && !wanted.contains(curve.name())) {
+      if (!wanted.isEmpty() && !wanted.contains(curve.name())) { // what was measured before stays
+        before.stream()
+            .filter(row -> row.startsWith(curve.name() + ","))
+            .forEach(row -> csv.append(row).append('\n'));
         continue;
       }
       try {
@@ -127,7 +142,7 @@ public final class CostCurves {
         System.exit(1);
       }
     }
-    Files.writeString(folder.resolve("curves.csv"), csv, StandardCharsets.UTF_8);
+    Files.writeString(file, csv, StandardCharsets.UTF_8);
     System.out.print(csv);
   }
 

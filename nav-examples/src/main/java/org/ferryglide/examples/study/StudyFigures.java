@@ -97,12 +97,12 @@ final class StudyFigures {
     return tallies[kind.index()][length][latitude];
   }
 
-  /** How far the separation is from k L² / 8, as a share of it. */
   /** By what share the lengths are off on a sphere. */
   Tally sphereShare() {
     return sphereShare;
   }
 
+  /** How far the separation is from k L² / 8, as a share of it. */
   Tally separationOff() {
     return separationOff;
   }

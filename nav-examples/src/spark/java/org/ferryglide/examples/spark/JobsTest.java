@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
 import java.util.List;
+import net.sf.geographiclib.Geodesic;
 import org.apache.spark.sql.Dataset;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.SparkSession;
@@ -92,6 +93,28 @@ class JobsTest {
       assertEquals(0.0, number(spark, "geodesic_initial_deg(0d, 0d, 90d, 0d)"));
       assertEquals(0.0, number(spark, "leg_excess_m(0d, 0d, 90d, 0d)"), 30e-9);
       assertEquals(0.0, number(spark, "leg_separation_m(50d, 0d, 51d, 0d)"), 30e-9);
+      // the manual of GeographicLib, RhumbSolve: 40°38'23"N 73°46'44"W to
+      // 1°21'33"N 103°59'22"E, course 103°34'58.2", rhumb line and geodesic to the metre
+      String far =
+          "(40.63972222222222d, -73.77888888888889d, 1.3591666666666666d, 103.98944444444444d)";
+      assertEquals(
+          103.0 + 34.0 / 60.0 + 58.2 / 3600.0,
+          number(spark, "rhumb_course_deg" + far),
+          0.05 / 3600.0);
+      assertEquals(18523563.0, number(spark, "rhumb_distance_m" + far), 0.5);
+      assertEquals(15347628.0, number(spark, "geodesic_distance_m" + far), 0.5);
+      assertEquals(18523563.0 - 15347628.0, number(spark, "leg_excess_m" + far), 1.0);
+      // a general library of geodesics, and k L² / 8 of the parallel, of which 0.1 % is left out
+      assertEquals(
+          Geodesic.WGS84.Inverse(50.0, 0.0, 50.0, 1.0).azi1,
+          number(spark, "geodesic_initial_deg(50d, 0d, 50d, 1d)"),
+          1e-9);
+      double length = number(spark, "rhumb_distance_m(50d, 0d, 50d, 1d)");
+      double bend = Math.tan(Math.toRadians(50.0)) / 6390702.0; // radius across the meridian there
+      assertEquals(
+          bend * length * length / 8.0,
+          number(spark, "leg_separation_m(50d, 0d, 50d, 1d)"),
+          1e-3 * bend * length * length / 8.0);
       // test values of WMM2025 (NOAA and BGS 2024), 2025.0, 48 km, 80 N 96 W: D -29.91
       assertEquals(-29.91, number(spark, "variation_deg(2025d, 80d, -96d, 48000d)"), 5e-3);
       assertEquals(

@@ -12,7 +12,8 @@ import scala.Tuple2;
 
 /**
  * Holds the rows of a job, too many to bring together, against those of a single machine: every bit
- * of every row goes into a digest of 64 bits for each thousand rows.
+ * of every row goes into a digest of 64 bits for each thousand rows, which are added, so that a row
+ * that comes thrice is no row that comes once.
  */
 final class RowDigests {
   private static final long THOUSAND = 1000L;
@@ -33,13 +34,13 @@ final class RowDigests {
     for (Tuple2<Long, Long> block :
         rows.mapPartitions(digests, Encoders.tuple(Encoders.LONG(), Encoders.LONG()))
             .collectAsList()) {
-      job.merge(block._1(), block._2(), (a, b) -> a ^ b);
+      job.merge(block._1(), block._2(), Long::sum);
     }
     long differing = 0;
     for (long block = 0; block * THOUSAND < count; block++) {
       long digest = 0;
       for (long i = block * THOUSAND; i < Math.min(count, (block + 1) * THOUSAND); i++) {
-        digest ^= digest(i, single.apply(i));
+        digest += digest(i, single.apply(i));
       }
       Long other = job.remove(block);
       differing += other != null && other == digest ? 0 : 1;
@@ -55,7 +56,7 @@ final class RowDigests {
       for (int i = 0; i < figures.length; i++) {
         figures[i] = row.getDouble(i + 1);
       }
-      blocks.merge(row.getLong(0) / THOUSAND, digest(row.getLong(0), figures), (a, b) -> a ^ b);
+      blocks.merge(row.getLong(0) / THOUSAND, digest(row.getLong(0), figures), Long::sum);
     }
     return blocks.entrySet().stream()
         .map(block -> new Tuple2<>(block.getKey(), block.getValue()))
@@ -66,7 +67,7 @@ final class RowDigests {
   private static long digest(long number, double[] figures) {
     long digest = mixed(number + 1);
     for (double figure : figures) {
-      digest = mixed(31 * digest + Double.doubleToLongBits(figure));
+      digest = mixed(31 * digest + Double.doubleToRawLongBits(figure));
     }
     return digest;
   }

@@ -94,7 +94,7 @@ public final class SeasonJob {
               functions
                   .expr("timestamp_seconds(min_by(departure_s, hours))")
                   .cast("string")
-                  .as("leaving"))
+                  .as("leaving_utc"))
           .orderBy("station")
           .show(1000, false);
       LegErrorJob.tell(season.departures() + " departures", threads, begin);
