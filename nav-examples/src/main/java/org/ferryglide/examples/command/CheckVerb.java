@@ -1,6 +1,7 @@
 package org.ferryglide.examples.command;
 
 import java.io.IOException;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -33,10 +34,12 @@ final class CheckVerb extends FolderVerb {
       List<Note> doubts = new ArrayList<>(read.notes());
       Outcome<TimedPlan, NotPossible> plan = TimedPlan.of(read.passage(), read.start().toInstant());
       Answer answer = new Answer();
-      if (plan.why().isPresent() && plan.why().get().isForWantOfData()) {
-        doubts.add(0, withoutData(read, plan.why().get()));
-        answer.status(Status.DATA_MISSING);
-      }
+      plan.why()
+          .ifPresent(
+              why -> {
+                doubts.add(0, why.isForWantOfData() ? withoutData(read, why) : no(read, why));
+                answer.status(status(plan));
+              });
       plan.solved().map(TimedPlan::notes).orElse(List.of()).stream()
           .filter(note -> note.severity() != Severity.INFORMATION)
           .forEach(doubts::add);
@@ -71,6 +74,9 @@ final class CheckVerb extends FolderVerb {
     Set<String> given = new LinkedHashSet<>();
     for (HourlyStream stream : folder.streams()) {
       TideTable tides = stream.tides();
+      if (why.when().filter(time -> isWithin(tides, time)).isPresent()) {
+        continue; // what is missing is something else
+      }
       given.add(
           tides.port()
               + " from "
@@ -84,9 +90,29 @@ final class CheckVerb extends FolderVerb {
             + Times.minute(folder.start().toInstant(), offset)
             + ": "
             + why.reason().note().text()
-            + why.when().map(time -> ", " + Times.minute(time, offset)).orElse("")
-            + ". Tides are given of "
-            + String.join(", ", given)
+            + when(why, offset)
+            + "."
+            + (given.isEmpty() ? "" : " Tides are given of " + String.join(", ", given) + "."));
+  }
+
+  private static boolean isWithin(TideTable tides, Instant time) {
+    return !time.isBefore(tides.start()) && !time.isAfter(tides.end());
+  }
+
+  /** That the planned start is not possible, and why. */
+  private static Note no(PassageFolder folder, NotPossible why) {
+    ZoneOffset offset = folder.start().getOffset();
+    return Note.warning(
+        "check.not-possible",
+        "Not possible for the start planned, "
+            + Times.minute(folder.start().toInstant(), offset)
+            + ": "
+            + Times.findings(offset).say(why.note())
+            + when(why, offset)
             + ".");
+  }
+
+  private static String when(NotPossible why, ZoneOffset offset) {
+    return why.when().map(time -> ", " + Times.minute(time, offset)).orElse("");
   }
 }

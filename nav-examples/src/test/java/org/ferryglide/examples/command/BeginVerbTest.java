@@ -1,6 +1,7 @@
 package org.ferryglide.examples.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -63,6 +64,48 @@ class BeginVerbTest {
     assertEquals(Status.DATA_MISSING.code(), ran.status(), ran.err());
     assertTrue(ran.out().contains("check.without-data"), ran.out());
     assertTrue(ran.out().contains("Orrin Quay from 2026-06-12 03:07 to "), ran.out());
+  }
+
+  private Path copied() throws Exception {
+    Path from = Path.of("scenarios/ollen-skerries");
+    Path copy = place.resolve("copy");
+    try (Stream<Path> all = Files.walk(from)) {
+      for (Path one : all.toList()) {
+        Files.copy(one, copy.resolve(from.relativize(one).toString()));
+      }
+    }
+    return copy;
+  }
+
+  private static void change(Path file, String old, String anew) throws Exception {
+    String text = Files.readString(file);
+    assertTrue(text.contains(old), text);
+    Files.writeString(file, text.replace(old, anew));
+  }
+
+  @Test
+  void checkTellsThatTheStartIsNotPossible() throws Exception {
+    Path folder = copied();
+    change(folder.resolve("passage.csv"), "paddling speed,3.5 kn", "paddling speed,0.9 kn");
+    change(folder.resolve("party.csv"), "slower speed,3.0 kn", "slower speed,0.8 kn");
+    Ran ran = Ran.of("check", folder.toString(), "--depart", "2026-06-14T11:10+01:00");
+    assertEquals(Status.NOT_POSSIBLE.code(), ran.status(), ran.out() + ran.err());
+    assertTrue(
+        ran.out().contains("Not possible for the start planned, 2026-06-14 11:10: "), ran.out());
+    Ran json = Ran.of("check", folder.toString(), "--depart", "2026-06-14T11:10+01:00", "--json");
+    assertEquals(Status.NOT_POSSIBLE.code(), json.status(), json.err());
+    assertTrue(json.out().contains("check.not-possible"), json.out());
+    AnswerSchemas.keeps("check", json.out());
+  }
+
+  @Test
+  void checkTellsOfNoTidesWhereTheyCoverTheStart() throws Exception {
+    Path folder = copied();
+    change(folder.resolve("limits.csv"), "reach of stations,6.0 NM", "reach of stations,1.0 NM");
+    Ran ran = Ran.of("check", folder.toString());
+    assertEquals(Status.DATA_MISSING.code(), ran.status(), ran.out() + ran.err());
+    assertTrue(ran.out().contains("No answer for the start planned"), ran.out());
+    assertFalse(ran.out().contains("Tides are given of"), ran.out());
   }
 
   @Test
