@@ -84,15 +84,16 @@ final class DaylightVerb extends Verb {
       }
       return;
     }
-    if (!light.set().isPresent()) {
-      answer.row("left", "the sun does not set on this day");
+    Instant leaving = date.atTime(depart).atZone(zone).toInstant();
+    Optional<String> without = noFigure(light, leaving.plus(Duration.ofMinutes(underWay)));
+    if (without.isPresent()) {
+      answer.row("left", without.get());
       return;
     }
     // both by the clock that is shown at sunset, though it was changed in the morning
     ZoneOffset clock = zone.getRules().getOffset(light.set().get());
     Instant midnight = date.atStartOfDay().toInstant(clock);
     double sunset = (double) ChronoUnit.MINUTES.between(midnight, light.set().get());
-    Instant leaving = date.atTime(depart).atZone(zone).toInstant();
     double departure = Duration.between(midnight, leaving).getSeconds() / 60.0;
     double minutes = underWay;
     Problem problem =
@@ -101,6 +102,25 @@ final class DaylightVerb extends Verb {
         .row("left", Quantity.MINUTES.text(problem.answer()) + " of daylight on landing")
         .value("daylightLeftMinutes", problem.answer());
     working.adding(answer, it -> it.working(problem.working()));
+  }
+
+  /** Why the time from landing to the day's sunset is not daylight left; empty where it is. */
+  private Optional<String> noFigure(Daylight light, Instant landing) {
+    Optional<Instant> rise = light.rise();
+    if (!light.upAtStart()) {
+      if (!rise.isPresent()) {
+        return Optional.of("the sun does not rise on this day");
+      }
+      if (landing.isBefore(rise.get())) {
+        return Optional.of("landing before sunrise, at " + Times.minute(landing, zone));
+      }
+    }
+    if (!light.set().isPresent()) {
+      return Optional.of("the sun does not set on this day");
+    }
+    return light.upAtStart() && rise.isPresent() && !landing.isBefore(rise.get())
+        ? Optional.of("landing after sunrise; the sun does not set again on this day")
+        : Optional.empty();
   }
 
   private void row(Answer answer, String label, String name, Daylight light) {
