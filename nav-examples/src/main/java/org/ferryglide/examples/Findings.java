@@ -1,6 +1,7 @@
 package org.ferryglide.examples;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.ferryglide.examples.page.Labels;
@@ -74,6 +75,25 @@ public final class Findings {
    */
   public String worst(Verdict worst) {
     return worst.answer() == Verdict.Answer.WITHIN ? "all checks hold" : judged(worst);
+  }
+
+  /**
+   * What is to be told of all the findings of a plan.
+   *
+   * @param worstFirst the findings, the worst first
+   * @return the worst of what is not within, and of how many more it is; that all checks hold where
+   *     nothing is, and that nothing was checked where there is no finding
+   */
+  public String told(List<Verdict> worstFirst) {
+    if (worstFirst.isEmpty()) {
+      return "nothing was checked";
+    }
+    List<Verdict> open =
+        worstFirst.stream().filter(it -> it.answer() != Verdict.Answer.WITHIN).toList();
+    return open.isEmpty()
+        ? "all checks hold"
+        : judged(open.get(0))
+            + (open.size() == 1 ? "" : "; " + (open.size() - 1) + " more not within");
   }
 
   /** How it was judged, in a word. */

@@ -24,7 +24,6 @@ import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.Variant;
 import org.ferryglide.nav.steer.NotPossible;
-import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -200,7 +199,7 @@ final class PassageVerb extends FolderVerb {
                       "arriving "
                           + Times.minute(plan.arrival(), folder.start().getOffset())
                           + "; "
-                          + told(findings, plan.verdicts()),
+                          + findings.told(plan.verdicts()),
                   why ->
                       (why.isForWantOfData() ? "not known: " : "not possible: ")
                           + findings.say(why.note())
@@ -215,15 +214,5 @@ final class PassageVerb extends FolderVerb {
       all.add(value);
     }
     answer.value("whatIf", all);
-  }
-
-  /** The worst of what is not within, and of how many more it is. */
-  private static String told(Findings findings, List<Verdict> worstFirst) {
-    List<Verdict> open =
-        worstFirst.stream().filter(it -> it.answer() != Verdict.Answer.WITHIN).toList();
-    return open.isEmpty()
-        ? "all checks hold"
-        : findings.judged(open.get(0))
-            + (open.size() == 1 ? "" : "; " + (open.size() - 1) + " more not within");
   }
 }

@@ -142,9 +142,12 @@ final class DayParts {
   /** What is worst; where even that is within, nothing of it is worth a line. */
   private String worst(Optional<Verdict> worst) {
     return worst
-        .filter(one -> one.answer() != Verdict.Answer.WITHIN)
-        .map(one -> printed.answer(one) + ": " + printed.say(one))
-        .orElse(labels.say("what-if.all-hold"));
+        .map(
+            one ->
+                one.answer() == Verdict.Answer.WITHIN
+                    ? labels.say("what-if.all-hold")
+                    : printed.answer(one) + ": " + printed.say(one))
+        .orElse(labels.say("what-if.not-checked"));
   }
 
   void turning(Markup body) {
