@@ -37,7 +37,7 @@ public final class LayOff {
         LayOff [--units UNITS] [--words FILE] with any of these
 
       With --card the deck card of the passage is printed, with --when the departures of its day
-      for which all checks hold. With --page the passage is written as one HTML page to be read on a
+      for which no check stops. With --page the passage is written as one HTML page to be read on a
       phone, printed and pinned up; with --sheet its cards, four to an A4 sheet; with --shore the
       note that is left ashore; with --pictures the page's pictures singly, as SVG and PNG. These and
       the card work out the way home too and take some seconds. --units prints them in other units

@@ -58,7 +58,7 @@ final class PlanPrinter {
         + verdict.when().map(time -> ", at " + page.clock(time)).orElse("");
   }
 
-  /** The windows of the day of the planned start in which all checks hold. */
+  /** The windows of the day of the planned start in which no check stops. */
   static String windows(PassageFolder folder) {
     Page page = new Page(folder.start().getOffset(), folder.start().toLocalDate());
     Passage passage = folder.passage();
@@ -82,7 +82,7 @@ final class PlanPrinter {
               (check, count) -> page.row("", "WARNING for " + count + " of them: " + check.text()));
     }
     if (when.windows().items().isEmpty()) {
-      page.row("windows", "none in which all checks hold");
+      page.row("windows", "none in which no check stops");
     }
     when.byTime().ifPresent(best -> page.row("least time", words(page, best)));
     when.byMargin().ifPresent(best -> page.row("best margin", words(page, best)));

@@ -20,10 +20,10 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** When to go: the windows in which every check of a folder holds. */
+/** When to go: the windows in which no check of a folder stops. */
 @Command(
     name = "departures",
-    description = "Windows of departure in which all checks of a passage hold.",
+    description = "Windows of departure in which no check of a passage stops, with what warns in them.",
     footer = {
       "",
       "Example:",
@@ -132,7 +132,7 @@ final class DeparturesVerb extends FolderVerb {
   private static void none(Answer answer, WhenToGo when) {
     boolean known = when.choices().stream().allMatch(Departure::isKnown);
     answer
-        .row("windows", known ? "none in which all checks hold" : "none known; data are missing")
+        .row("windows", known ? "none in which no check stops" : "none known; data are missing")
         .status(known ? Status.NOT_POSSIBLE : Status.DATA_MISSING);
   }
 

@@ -76,6 +76,8 @@ class PrintedFilesTest {
     assertTrue(
         whatIf.out().contains("WARNING: stream: 2.4 kn, beyond 2, where it warns; 1 more"),
         whatIf.out());
+    String help = Ran.of("departures", "--help").out();
+    assertTrue(help.contains("in which no check of a passage stops"), help);
     Ran windows = Ran.of("departures", SCENARIO, "--step", "60");
     assertTrue(
         windows.out().matches("(?s).*window .*\n +WARNING for [0-9]+ departures in it: .*"),

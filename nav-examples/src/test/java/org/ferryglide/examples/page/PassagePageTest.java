@@ -251,7 +251,7 @@ class PassagePageTest {
   @Test
   void aDayWithoutADepartureLeftSaysSoAndNamesTheLeastBad() {
     String html = PAGES.get("none-left");
-    assertTrue(html.contains("No departure of the day is within all checks"), html);
+    assertTrue(html.contains("There is no departure of the day at which no check stops"), html);
     assertTrue(html.contains("least bad: under way"), html);
     assertTrue(html.contains("<strong>STOP</strong>"), html);
   }
