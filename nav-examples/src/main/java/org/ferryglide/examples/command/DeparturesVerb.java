@@ -87,12 +87,12 @@ final class DeparturesVerb extends FolderVerb {
       Map<String, Object> value = new LinkedHashMap<>();
       value.put("from", window.from().toString());
       value.put("until", window.until().toString());
-      Map<String, Object> warnings = new LinkedHashMap<>();
+      Map<String, Integer> warnings = new LinkedHashMap<>();
       when.warnings(window)
           .forEach(
               (check, count) -> {
                 answer.row("", "WARNING for " + count + " departures in it: " + check.text());
-                warnings.put(check.text(), count);
+                warnings.merge(check.text(), count, Integer::sum);
               });
       if (when.choices().stream().noneMatch(tried -> window.contains(tried.time()))) {
         answer.row("", "no departure tried lies in it: whether checks warn tells a smaller --step");
@@ -107,12 +107,12 @@ final class DeparturesVerb extends FolderVerb {
     when.byTime().ifPresent(best -> told(answer, "least time", "leastTime", best, offset));
     when.byMargin().ifPresent(best -> told(answer, "best margin", "bestMargin", best, offset));
     when.leastBad().ifPresent(least -> told(answer, "least bad", "leastBad", least, offset));
-    Map<String, Object> against = new LinkedHashMap<>();
+    Map<String, Integer> against = new LinkedHashMap<>();
     when.whyNot()
         .forEach(
             (why, count) -> {
               answer.row("against", count + " departures: " + why.text());
-              against.put(why.text(), count);
+              against.merge(why.text(), count, Integer::sum);
             });
     answer
         .value("against", against)
