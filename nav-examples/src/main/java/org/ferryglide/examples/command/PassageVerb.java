@@ -101,14 +101,14 @@ final class PassageVerb extends FolderVerb {
     if (track && gpx == null) {
       throw new InputRefused("--track is of use with --gpx only");
     }
-    boolean isPrinted = (card && !whatIf) || page != null || sheet != null || shore != null;
+    if (card && whatIf) {
+      throw new InputRefused("of --card and --what-if only one can be printed");
+    }
+    boolean isPrinted = card || page != null || sheet != null || shore != null;
     if (!isPrinted && (words != null || !units.isBlank())) {
       throw new InputRefused(
           (words == null ? "--units is" : "--words are")
               + " of use with --card, --page, --sheet or --shore only");
-    }
-    if (card && whatIf) {
-      throw new InputRefused("of --card and --what-if only one can be printed");
     }
   }
 
