@@ -23,7 +23,8 @@ import picocli.CommandLine.Option;
 /** When to go: the windows in which no check of a folder stops. */
 @Command(
     name = "departures",
-    description = "Windows of departure in which no check of a passage stops, with what warns in them.",
+    description =
+        "Windows of departure in which no check of a passage stops, with what warns in them.",
     footer = {
       "",
       "Example:",
