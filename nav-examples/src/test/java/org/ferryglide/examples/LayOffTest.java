@@ -57,6 +57,20 @@ class LayOffTest {
         status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }
 
+  @Test
+  void wordsThatCannotBeReadAreRefusedWithTheirFile() throws IOException {
+    Path words = folder.resolve("words.properties");
+    Files.write(words, new byte[] {'a', '=', (byte) 0xe9, '\n'});
+    Run run = run("--card", "--words", words.toString(), folder.toString());
+    assertEquals(2, run.status(), run.out());
+    assertEquals(
+        words + ": must be text in UTF-8, but is not" + System.lineSeparator(), run.err());
+    Files.writeString(words, "a = \\u12\n");
+    run = run("--card", "--words", words.toString(), folder.toString());
+    assertEquals(2, run.status(), run.out());
+    assertTrue(run.err().startsWith(words + ": Malformed"), run.err());
+  }
+
   private void edit(String file, String from, String to) throws IOException {
     Path path = folder.resolve(file);
     String text = Files.readString(path);

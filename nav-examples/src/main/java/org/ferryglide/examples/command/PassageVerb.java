@@ -93,7 +93,7 @@ final class PassageVerb extends FolderVerb {
   protected Answer answer() throws Exception {
     refuseWhatNothingUses();
     Units printed = units.isBlank() ? Units.NAUTICAL : InputRefused.given(() -> Units.parse(units));
-    Labels labels = words == null ? Labels.english() : labels(words);
+    Labels labels = words == null ? Labels.english() : Labels.read(words);
     return during("passage", () -> worked(printed, labels));
   }
 
@@ -147,14 +147,6 @@ final class PassageVerb extends FolderVerb {
       answer.value("written", written.stream().map(Path::toString).toList());
     }
     return answer;
-  }
-
-  private static Labels labels(Path file) throws IOException {
-    try {
-      return Labels.read(file);
-    } catch (IllegalArgumentException e) {
-      throw new InputRefused(file + ": " + e.getMessage());
-    }
   }
 
   private String gpxOf(PassageFolder folder, Outcome<TimedPlan, NotPossible> plan) {

@@ -5,7 +5,9 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.ferryglide.nav.note.Words;
@@ -63,12 +65,24 @@ public final class Labels {
    *
    * @param file as {@link #read(Reader)} reads it, UTF-8
    * @return the labels
-   * @throws IOException if it cannot be read
+   * @throws FileSystemException if it cannot be read, is no UTF-8 or holds a malformed escape, with
+   *     the file and the reason
+   * @throws IOException if reading fails
    */
   public static Labels read(Path file) throws IOException {
     try (Reader from = Files.newBufferedReader(file)) {
       return read(from);
+    } catch (CharacterCodingException e) {
+      throw refused(file, "must be text in UTF-8, but is not", e);
+    } catch (IllegalArgumentException e) {
+      throw refused(file, String.valueOf(e.getMessage()), e);
     }
+  }
+
+  private static FileSystemException refused(Path file, String reason, Exception cause) {
+    FileSystemException refused = new FileSystemException(file.toString(), null, reason);
+    refused.initCause(cause);
+    return refused;
   }
 
   /**

@@ -87,6 +87,19 @@ class PrintedFilesTest {
   }
 
   @Test
+  void wordsThatCannotBeReadAreRefusedWithTheirFile() throws Exception {
+    Path words = folder.resolve("words.properties");
+    Files.write(words, new byte[] {'a', '=', (byte) 0xe9, '\n'});
+    Ran ran = Ran.of("passage", SCENARIO, "--card", "--words", words.toString());
+    assertEquals(2, ran.status(), ran.out());
+    assertEquals(words + ": must be text in UTF-8, but is not\n", ran.err());
+    Files.writeString(words, "a = \\u12\n");
+    ran = Ran.of("passage", SCENARIO, "--card", "--words", words.toString());
+    assertEquals(2, ran.status(), ran.out());
+    assertTrue(ran.err().startsWith(words + ": Malformed"), ran.err());
+  }
+
+  @Test
   void unitsThatNobodyPrintsAreRefused() {
     Ran ran = Ran.of("passage", SCENARIO, "--card", "--units", "furlongs");
     assertEquals(2, ran.status(), ran.err());
