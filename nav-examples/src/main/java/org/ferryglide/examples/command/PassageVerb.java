@@ -143,10 +143,19 @@ final class PassageVerb extends FolderVerb {
       write(geoJson, JsonText.of(PlanGeoJson.of(folder.passage(), report.plan())), written);
     }
     if (!written.isEmpty()) {
-      written.forEach(file -> answer.line("wrote " + file));
+      written.forEach(file -> told(answer, "wrote " + file));
       answer.value("written", written.stream().map(Path::toString).toList());
     }
     return answer;
+  }
+
+  /** A card that is sent on to a file or a printer is nothing but the card. */
+  private void told(Answer answer, String line) {
+    if (card && !isJson()) {
+      err().println(line);
+    } else {
+      answer.line(line);
+    }
   }
 
   private String gpxOf(PassageFolder folder, Outcome<TimedPlan, NotPossible> plan) {
@@ -169,7 +178,7 @@ final class PassageVerb extends FolderVerb {
       if (cards.isPresent()) {
         write(sheet, cards.get().html(), written);
       } else {
-        answer.line("no card sheet: the passage is not possible as planned");
+        told(answer, "no card sheet: the passage is not possible as planned");
       }
     }
   }

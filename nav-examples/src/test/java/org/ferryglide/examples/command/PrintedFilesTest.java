@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,7 +37,12 @@ class PrintedFilesTest {
             "km,km/h",
             "--words",
             words.toString());
-    assertEquals("", ran.err());
+    assertEquals(
+        List.of("page.html", "shore.html", "sheet.html").stream()
+            .map(name -> "wrote " + folder.resolve(name))
+            .toList(),
+        ran.err().lines().toList());
+    assertFalse(ran.out().contains("wrote "), ran.out());
     assertTrue(ran.out().contains("heute allein"), ran.out());
     assertTrue(ran.out().contains("WAY HOME"), ran.out());
     assertTrue(ran.out().contains(" km/h"), ran.out());
