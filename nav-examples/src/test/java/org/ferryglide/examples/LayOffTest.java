@@ -63,8 +63,7 @@ class LayOffTest {
     Files.write(words, new byte[] {'a', '=', (byte) 0xe9, '\n'});
     Run run = run("--card", "--words", words.toString(), folder.toString());
     assertEquals(2, run.status(), run.out());
-    assertEquals(
-        words + ": must be text in UTF-8, but is not" + System.lineSeparator(), run.err());
+    assertEquals(words + ": must be text in UTF-8, but is not" + System.lineSeparator(), run.err());
     Files.writeString(words, "a = \\u12\n");
     run = run("--card", "--words", words.toString(), folder.toString());
     assertEquals(2, run.status(), run.out());
