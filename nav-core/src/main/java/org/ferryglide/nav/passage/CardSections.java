@@ -19,9 +19,6 @@ final class CardSections {
   /** A twentieth of a cable. */
   private static final double STAYS_METRES = 0.05 * Distance.METRES_PER_CABLE;
 
-  /** Nearer than this a landing has no heading. */
-  private static final double HERE_METRES = 50.0;
-
   private final TimedPlan plan;
   private final CardText text;
   private final int marks;
@@ -110,7 +107,7 @@ final class CardSections {
         lines.add(text.say("reach-no", "place", name, "what", what));
         continue;
       }
-      if (GeodesicLeg.between(here, landing.place().position()).length().metres() < HERE_METRES) {
+      if (landing.isAt(here)) {
         lines.add(text.say("reach-here", "place", name));
         continue;
       }

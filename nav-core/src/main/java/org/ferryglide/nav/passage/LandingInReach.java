@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.geodesy.GeodesicLeg;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.timing.Verdict;
 import org.jspecify.annotations.Nullable;
 
@@ -28,6 +30,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LandingInReach implements Serializable {
   private static final long serialVersionUID = 1L;
+
+  /** Nearer than this there is no heading to a place; chosen here. */
+  private static final double HERE_METRES = 50.0;
 
   private final WayPoint place;
   private final Instant from;
@@ -82,6 +87,16 @@ public final class LandingInReach implements Serializable {
    */
   public WayPoint place() {
     return place;
+  }
+
+  /**
+   * Whether a place is so near to it that no heading is worth telling.
+   *
+   * @param here where the party is
+   * @return true if it lies nearer than 50 m, a distance chosen here
+   */
+  public boolean isAt(Position here) {
+    return GeodesicLeg.between(here, place.position()).length().metres() < HERE_METRES;
   }
 
   /**

@@ -63,6 +63,20 @@ class LandingInReachTest {
     }
   }
 
+  /** A minute of latitude at 46° north is 1852.6 m by the radius of the meridian of WGS 84. */
+  @Test
+  void nearerThanFiftyMetresThePartyIsThere() {
+    LandingInReach bight =
+        named(LandingInReach.from(plan(passage(Scenes.turning(1.2))), Scenes.NOON), "Bight");
+    double minute = 1.0 / 60.0;
+    for (double metres : new double[] {-51.0, -49.0, 0.0, 49.0, 51.0}) {
+      Position here =
+          Position.ofDegrees(
+              BIGHT.latitudeDegrees() + metres / 1852.6 * minute, BIGHT.longitudeDegrees());
+      assertEquals(Math.abs(metres) < 50.0, bight.isAt(here), metres + " m");
+    }
+  }
+
   @Test
   void eachIsReachedWhenVectorsSayAndTheNearestStandsFirst() {
     TimedPlan plan = plan(passage(Scenes.turning(1.2)));

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ferryglide.examples.svg.Markup;
-import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.passage.LandingInReach;
@@ -16,7 +15,6 @@ import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.TurnTimes;
 import org.ferryglide.nav.passage.Variant;
 import org.ferryglide.nav.passage.WhenToGo;
-import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.timing.Departure;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.Window;
@@ -24,9 +22,6 @@ import org.ferryglide.nav.water.Window;
 /** What the page tells of the day: what to look at first, when to go and turn, what if, checks. */
 final class DayParts {
   private static final int MOST_REASONS = 8;
-
-  /** Nearer than this there is no heading to a place, as on the card. */
-  private static final double HERE_METRES = 50.0;
 
   private final WorkedPassage worked;
   private final Labels labels;
@@ -238,8 +233,7 @@ final class DayParts {
           one.against().map(verdict -> printed.about(verdict.note())).orElse(""),
           "");
     }
-    Position here = plan.route().at(time);
-    if (GeodesicLeg.between(here, one.place().position()).length().metres() < HERE_METRES) {
+    if (one.isAt(plan.route().at(time))) {
       return List.of(printed.late(time), one.place().name(), labels.say("landings.here"), "", "");
     }
     return List.of(
