@@ -57,7 +57,7 @@ final class MeasureText {
     return "";
   }
 
-  /** Metres, unless nautical miles say the same in a short text. */
+  /** Metres, unless nautical miles or kilometres say the same in a short text. */
   static String distance(double metres) {
     String plain = metres + " m";
     if (plain.length() <= SHORT) {
@@ -68,7 +68,15 @@ final class MeasureText {
             metres / Distance.METRES_PER_NAUTICAL_MILE,
             metres,
             x -> x * Distance.METRES_PER_NAUTICAL_MILE);
-    return miles.isEmpty() || miles.length() + 3 >= plain.length() ? plain : miles + " NM";
+    String shorter =
+        miles.isEmpty() || miles.length() + 3 >= plain.length() ? plain : miles + " NM";
+    if (shorter.length() <= SHORT) {
+      return shorter;
+    }
+    String kilometres = fewestDigits(metres / 1000.0, metres, x -> x * 1000.0);
+    return kilometres.isEmpty() || kilometres.length() + 3 >= shorter.length()
+        ? shorter
+        : kilometres + " km";
   }
 
   /** Knots, unless metres a second or kilometres an hour are shorter. */
