@@ -248,90 +248,41 @@ final class ShortGeodesics {
     double second = e2 * (north * north - sinB1 * sinB1) / (w1 * w1) - first * first;
     double x = length / w1;
     double arc = x * (1.0 - x * (0.5 * first - x * (3.0 * first * first - second) / 6.0));
+    double sinArc;
+    double square; // of the sine of half the arc
+    double w2;
+    double arcTimesMean;
     if (0.25 * length * length <= NO_STEP) {
       double nearlyHalf = Arcs.sine(0.5 * arc);
       double nearly = nearlyHalf * nearlyHalf;
       double cosHalf = Math.sqrt(1.0 - nearly);
       double nearlyB2 = sinB1 + (2.0 * north * nearlyHalf * cosHalf - 2.0 * sinB1 * nearly);
-      double w2 = w(e2, nearlyB2);
+      w2 = w(e2, nearlyB2);
       double mean = shortMean(e2, w1, w2, 0.5 * (sinB1 + nearlyB2), nearly);
       double later = 0.5 * (length / mean - arc); // less than a micrometre of half the arc
       double sinHalf = nearlyHalf + later * cosHalf;
-      end(
-          lat,
-          lon,
-          courseDegrees,
-          e2,
-          ratio,
-          sinB1,
-          cosB1,
-          w1,
-          sinCourse,
-          cosCourse,
-          north,
-          2.0 * sinHalf * (cosHalf - later * nearlyHalf),
-          sinHalf * sinHalf,
-          w2,
-          length / mean / (1.0 + mean),
-          out,
-          offset);
-      return true;
-    }
-    int steps = 0.25 * length * length <= ONE_STEP ? 1 : 2;
-    for (int i = 0; i < steps; i++) {
+      sinArc = 2.0 * sinHalf * (cosHalf - later * nearlyHalf);
+      square = sinHalf * sinHalf;
+      arcTimesMean = length / mean / (1.0 + mean);
+    } else {
+      int steps = 0.25 * length * length <= ONE_STEP ? 1 : 2;
+      for (int i = 0; i < steps; i++) {
+        double sinHalf = Arcs.sine(0.5 * arc);
+        double before = sinHalf * sinHalf;
+        double sinB2 =
+            sinB1 + (2.0 * north * sinHalf * Math.sqrt(1.0 - before) - 2.0 * sinB1 * before);
+        double w = w(e2, sinB2);
+        arc -= (arc * mean(true, e2, sinB1, sinB2, w1, w, before) - length) / w;
+      }
       double sinHalf = Arcs.sine(0.5 * arc);
-      double square = sinHalf * sinHalf;
-      double sinB2 =
-          sinB1 + (2.0 * north * sinHalf * Math.sqrt(1.0 - square) - 2.0 * sinB1 * square);
-      double w2 = w(e2, sinB2);
-      arc -= (arc * mean(true, e2, sinB1, sinB2, w1, w2, square) - length) / w2;
+      square = sinHalf * sinHalf;
+      sinArc = 2.0 * sinHalf * Math.sqrt(1.0 - square);
+      double sinB2 = sinB1 + (north * sinArc - 2.0 * sinB1 * square);
+      w2 = w(e2, sinB2);
+      arcTimesMean = arc * mean(false, e2, sinB1, sinB2, w1, w2, square);
     }
 
-    double sinHalf = Arcs.sine(0.5 * arc);
-    double square = sinHalf * sinHalf;
-    double sinArc = 2.0 * sinHalf * Math.sqrt(1.0 - square);
-    double sinB2 = sinB1 + (north * sinArc - 2.0 * sinB1 * square);
-    double w2 = w(e2, sinB2);
-    end(
-        lat,
-        lon,
-        courseDegrees,
-        e2,
-        ratio,
-        sinB1,
-        cosB1,
-        w1,
-        sinCourse,
-        cosCourse,
-        north,
-        sinArc,
-        square,
-        w2,
-        arc * mean(false, e2, sinB1, sinB2, w1, w2, square),
-        out,
-        offset);
-    return true;
-  }
-
-  /** Writes the end by its differences from the start. */
-  private static void end(
-      double lat,
-      double lon,
-      double courseDegrees,
-      double e2,
-      double ratio,
-      double sinB1,
-      double cosB1,
-      double w1,
-      double sinCourse,
-      double cosCourse,
-      double north,
-      double sinArc,
-      double square,
-      double w2,
-      double arcTimesMean,
-      double[] out,
-      int offset) {
+    // the end by its differences from the start
     double dSinB = north * sinArc - 2.0 * sinB1 * square;
     double sinB2 = sinB1 + dSinB;
     double eastward = sinCourse * sinArc;
@@ -351,6 +302,7 @@ final class ShortGeodesics {
     out[offset + Geodesics.LATITUDE] = lat + Degrees.fromRadians(dPhi) + 0.0;
     out[offset + Geodesics.LONGITUDE] = Degrees.longitude(lon + Degrees.fromRadians(lambda));
     out[offset + Geodesics.COURSE] = Degrees.reduced(courseDegrees + Degrees.fromRadians(turn));
+    return true;
   }
 
   /** How far the course turns from end to end: Napier's analogy. */

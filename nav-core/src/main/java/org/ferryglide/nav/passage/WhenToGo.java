@@ -117,7 +117,10 @@ public final class WhenToGo {
   public Map<Note, Integer> warnings(Window window) {
     Map<Note, Integer> counts = new LinkedHashMap<>();
     for (Departure departure : choices) {
-      for (int i = 0; i < departure.verdicts().size() && window.contains(departure.time()); i++) {
+      if (!window.contains(departure.time())) {
+        continue;
+      }
+      for (int i = 0; i < departure.verdicts().size(); i++) {
         if (departure.verdicts().get(i).answer() == Verdict.Answer.WARNED) {
           counts.merge(departures.conditions().get(i).about(), 1, Integer::sum);
         }

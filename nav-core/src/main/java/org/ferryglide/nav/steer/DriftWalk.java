@@ -148,12 +148,12 @@ final class DriftWalk extends Stepper {
     double closing =
         speed + 1.25 * Math.max(Earth.size(fromRate0, fromRate1), Earth.size(rate0, rate1));
     double now = fromTime;
-    double gap = gap(0.0, span, from0, from1, fromRate0, fromRate1, now);
+    double gap = gapAt(now, fromTime, span, from0, from1, fromRate0, fromRate1);
     while (now < time) {
       double stride = Math.min(LONGEST_STRIDE, Math.max(SHORTEST_STRIDE, gap / closing));
       double before = now;
       now = Math.min(time, now + stride);
-      gap = gap((now - fromTime) / span, span, from0, from1, fromRate0, fromRate1, now);
+      gap = gapAt(now, fromTime, span, from0, from1, fromRate0, fromRate1);
       if (gap <= MET_METRES) {
         meet(before, now, fromTime, span, from0, from1, fromRate0, fromRate1);
         return true;
@@ -173,20 +173,21 @@ final class DriftWalk extends Stepper {
   private double east;
   private double north;
 
-  /** Distance from where the drift has carried the start to the target, less what is paddled. */
-  private double gap(
-      double part,
+  /** Where the drift has carried the start. */
+  private void placeAt(
+      double now,
+      double fromTime,
       double span,
       double from0,
       double from1,
       double fromRate0,
-      double fromRate1,
-      double now) {
+      double fromRate1) {
+    double part = (now - fromTime) / span;
     east = GroundTrack.cubic(part, span, from0, state0, fromRate0, rate0);
     north = GroundTrack.cubic(part, span, from1, state1, fromRate1, rate1);
-    return Earth.size(targetEast - east, targetNorth - north) - speed * (now - stretch.startTime);
   }
 
+  /** Distance from there to the target, less what is paddled. */
   private double gapAt(
       double now,
       double fromTime,
@@ -195,7 +196,8 @@ final class DriftWalk extends Stepper {
       double from1,
       double fromRate0,
       double fromRate1) {
-    return gap((now - fromTime) / span, span, from0, from1, fromRate0, fromRate1, now);
+    placeAt(now, fromTime, span, from0, from1, fromRate0, fromRate1);
+    return Earth.size(targetEast - east, targetNorth - north) - speed * (now - stretch.startTime);
   }
 
   private void meet(
@@ -222,8 +224,7 @@ final class DriftWalk extends Stepper {
       }
     }
     meeting = inside;
-    // leaves the place
-    double unused = gapAt(meeting, fromTime, span, from0, from1, fromRate0, fromRate1);
+    placeAt(meeting, fromTime, span, from0, from1, fromRate0, fromRate1);
     headingDegrees = Math.toDegrees(Math.atan2(targetEast - east, targetNorth - north));
   }
 }

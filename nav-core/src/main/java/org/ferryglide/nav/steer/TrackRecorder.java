@@ -62,22 +62,23 @@ final class TrackRecorder {
     rows[at + 7] = headingDegrees;
   }
 
+  /** Makes room for so many segments more, and for as many again where there is none. */
+  private void makeRoomFor(int more) {
+    if ((count + more) * WIDTH > rows.length) {
+      ensureRoom(2 * (count + more));
+    }
+  }
+
   /** Adds all segments of another recorder. */
   void append(TrackRecorder other) {
-    int length = (count + other.count) * WIDTH;
-    if (length > rows.length) {
-      rows = Arrays.copyOf(rows, 2 * length);
-    }
+    makeRoomFor(other.count);
     System.arraycopy(other.rows, 0, rows, count * WIDTH, other.count * WIDTH);
     count += other.count;
   }
 
   /** Adds all segments of a track. */
   void append(GroundTrack track) {
-    int length = track.segments() * WIDTH;
-    if (count * WIDTH + length > rows.length) {
-      rows = Arrays.copyOf(rows, 2 * (count * WIDTH + length));
-    }
+    makeRoomFor(track.segments());
     track.copySegments(rows, count * WIDTH);
     count += track.segments();
   }
