@@ -30,6 +30,9 @@ public final class FixingProblems {
   private static final String FIRST_TRUE = "First bearing, true";
   private static final String SECOND_TRUE = "Second bearing, true";
 
+  /** What a sine of nought may come to, and more: a party in line with both marks has no cut. */
+  private static final double ROUNDED = 1e-9;
+
   private FixingProblems() {}
 
   /**
@@ -96,7 +99,9 @@ public final class FixingProblems {
     double one = first.toTrue(variation).degrees();
     double two = second.toTrue(variation).degrees();
     double cut = sine(two - one);
-    if (!(sine(between.degrees() - two) / cut > 0.0 && sine(between.degrees() - one) / cut > 0.0)) {
+    if (!(Math.abs(cut) > ROUNDED
+        && sine(between.degrees() - two) / cut > ROUNDED
+        && sine(between.degrees() - one) / cut > ROUNDED)) {
       throw new IllegalArgumentException(
           "bearings " + first + " and " + second + " do not cut on this side of the marks");
     }
@@ -168,7 +173,7 @@ public final class FixingProblems {
                 OFF, "distance at the first bearing taken", Slip.SOMETIMES, FixingProblems::atFirst)
             .estimated("as far off as I have run, where the angle has doubled")
             .checked("does the place lie down stream of the dead reckoning?");
-    if (!(problem.answer() > 0.0)) {
+    if (!(problem.answer() > ROUNDED)) {
       throw new IllegalArgumentException(
           "bearings " + first + " and " + second + " do not cut ahead of the party on this run");
     }

@@ -13,6 +13,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.ferryglide.nav.bearing.Deviation;
 import org.ferryglide.nav.bearing.GridBearing;
 import org.ferryglide.nav.bearing.GridConvergence;
+import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.magnetic.CompassRose;
@@ -232,5 +233,23 @@ class ProblemTest {
         problem.quantity(last).difference(problem.answer(), expected),
         1e-7,
         problem::toString);
+  }
+
+  /** In line with both marks, or on bearings that run alike, there is no place to be found. */
+  @Test
+  void bearingsThatDoNotCutAreNoProblem() {
+    Variation variation = Variation.ofDegreesWest(8.0);
+    double[][] notCutting = {{36.0, 224.0, 215.0}, {36.0, 100.0, 100.0}, {36.0, 100.0, 280.0}};
+    for (double[] bearings : notCutting) {
+      assertThrows(
+          IllegalArgumentException.class,
+          () ->
+              FixingProblems.twoBearings(
+                  TrueBearing.ofDegrees(bearings[0]),
+                  Distance.ofNauticalMiles(2.3),
+                  MagneticBearing.ofDegrees(bearings[1]),
+                  MagneticBearing.ofDegrees(bearings[2]),
+                  variation));
+    }
   }
 }
