@@ -96,15 +96,7 @@ final class AskedOfStops {
   /** The same with the party at another speed; legs with speeds of their own keep them. */
   AskedOfStops atSpeed(Speed speed) {
     Party party = passage.party();
-    PassageBuilder builder =
-        Passage.builder(
-                passage.name(), passage.zone(), party.withCraft(party.craft().withSpeed(speed)))
-            .from(passage.wayPoints().get(0));
-    passage.legs().forEach(leg -> builder.to(leg.to(), leg.options()));
-    builder.stream(passage.stream());
-    passage.wind().ifPresent(builder::wind);
-    passage.levels().forEach(builder::level);
-    passage.conditions().forEach(builder::condition);
-    return new AskedOfStops(builder.limits(passage.limits()).build());
+    return new AskedOfStops(
+        passage.toBuilder().party(party.withCraft(party.craft().withSpeed(speed))).build());
   }
 }

@@ -20,11 +20,11 @@ import org.ferryglide.nav.timing.Verdict;
  * }</pre>
  */
 public final class Findings {
-  private final Words words = Labels.english().words();
+  private static final Words WORDS = Labels.english().words();
   private final BiFunction<Note, String, String> printing;
 
   private Findings(Function<Instant, String> clock) {
-    this.printing = Units.NAUTICAL.printing(words, clock);
+    this.printing = Units.NAUTICAL.printing(WORDS, clock);
   }
 
   /**
@@ -54,7 +54,7 @@ public final class Findings {
    * @return its words
    */
   public String say(Note note) {
-    return words.say(note, printing);
+    return WORDS.say(note, printing);
   }
 
   /**

@@ -65,7 +65,7 @@ class PassagePageTest {
 
   @Test
   void whereNothingWarnsNoCheckIsPutForwardAsTheWorst() {
-    String page = PassagePage.of(PageScenes.all().get("seventy-north")).html();
+    String page = PAGES.get("seventy-north");
     assertTrue(page.contains("all checks hold"), page);
     int told = page.split("tables and places: nothing looked wrong", -1).length - 1;
     assertEquals(1, told, "once, among the checks");
@@ -74,7 +74,7 @@ class PassagePageTest {
   /** By the Unicode bidirectional algorithm, as whoever shows the page orders it. */
   @Test
   void aNameFromRightToLeftLeavesTheFiguresBehindItInTheirOrder() {
-    String page = PassagePage.of(PageScenes.all().get("strange-names")).html();
+    String page = PAGES.get("strange-names");
     int at = page.indexOf("; 46°12.0'N 026°15.0'W");
     String line = page.substring(page.lastIndexOf('>', at) + 1, page.indexOf('<', at));
     Bidi order = new Bidi(line, Bidi.DIRECTION_LEFT_TO_RIGHT);
@@ -85,7 +85,7 @@ class PassagePageTest {
 
   @Test
   void aLandingWhereThePartyIsHasNoHeading() {
-    String page = PassagePage.of(PageScenes.all().get("a-stop")).html();
+    String page = PAGES.get("a-stop");
     assertTrue(page.contains("<td>here</td>"), page);
   }
 
