@@ -68,15 +68,19 @@ final class MeasureText {
             metres / Distance.METRES_PER_NAUTICAL_MILE,
             metres,
             x -> x * Distance.METRES_PER_NAUTICAL_MILE);
-    String shorter =
-        miles.isEmpty() || miles.length() + 3 >= plain.length() ? plain : miles + " NM";
+    String shorter = shorter(plain, miles, " NM");
     if (shorter.length() <= SHORT) {
       return shorter;
     }
     String kilometres = fewestDigits(metres / 1000.0, metres, x -> x * 1000.0);
-    return kilometres.isEmpty() || kilometres.length() + 3 >= shorter.length()
-        ? shorter
-        : kilometres + " km";
+    return shorter(shorter, kilometres, " km");
+  }
+
+  /** A text, or a number with its unit where there is one and that is shorter. */
+  private static String shorter(String text, String number, String unit) {
+    return number.isEmpty() || number.length() + unit.length() >= text.length()
+        ? text
+        : number + unit;
   }
 
   /** Knots, unless metres a second or kilometres an hour are shorter. */
@@ -92,9 +96,7 @@ final class MeasureText {
       return shorter;
     }
     String kilometres = fewestDigits(metresPerSecond * 3.6, metresPerSecond, x -> x / 3.6);
-    return kilometres.isEmpty() || kilometres.length() + 5 >= shorter.length()
-        ? shorter
-        : kilometres + " km/h";
+    return shorter(shorter, kilometres, " km/h");
   }
 
   /** Set and rate to a thousandth where they give the very parts, else the parts. */

@@ -102,7 +102,7 @@ public record Units(String distanceSymbol, String speedSymbol, String heightSymb
     String[] chosen = new String[3];
     List<Map<String, Double>> kinds = Arrays.asList(METRES, METRES_A_SECOND, METRES_HIGH);
     for (String word : text.trim().split("[ ,]+", -1)) {
-      if (!isTaken(kinds, chosen, word)) {
+      if (!take(kinds, chosen, word)) {
         throw new IllegalArgumentException(
             "units must be one of "
                 + METRES.keySet()
@@ -120,8 +120,8 @@ public record Units(String distanceSymbol, String speedSymbol, String heightSymb
         chosen[2] == null ? NAUTICAL.heightSymbol : chosen[2]);
   }
 
-  /** Takes a symbol for its kind, unless it is not known or its kind has one. */
-  private static boolean isTaken(List<Map<String, Double>> kinds, String[] chosen, String word) {
+  /** Takes a symbol for its kind; false if it is not known or its kind has one. */
+  private static boolean take(List<Map<String, Double>> kinds, String[] chosen, String word) {
     for (int i = 0; i < chosen.length; i++) {
       for (String symbol : kinds.get(i).keySet()) {
         if (isSame(symbol, word) && chosen[i] == null) {

@@ -49,8 +49,9 @@ abstract class PassageCheck implements Condition {
   abstract Verdict check(Candidate candidate);
 
   /**
-   * The same for a search of which only the least margin counts: null where the margin is no less
-   * than one found before. A check whose figure is costly overrides it.
+   * The same for a search of which only the least margin counts. A check whose figure is costly
+   * overrides it, and may answer null where its margin is no less than one found before; this never
+   * does.
    */
   @Nullable Verdict worseThan(Candidate candidate, double margin) {
     return check(candidate);

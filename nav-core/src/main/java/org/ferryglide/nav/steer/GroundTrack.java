@@ -115,12 +115,20 @@ public final class GroundTrack implements Serializable {
 
   /** Latitude and unwrapped longitude alone. */
   void placeAt(int segment, double part, double[] out) {
+    out[0] = coordinateAt(segment, part, 1);
+    out[1] = coordinateAt(segment, part, 2);
+  }
+
+  /** Latitude (1) or unwrapped longitude (2) of a part of a segment. */
+  private double coordinateAt(int segment, double part, int which) {
     int at = segment * WIDTH;
-    double span = rows[at + WIDTH] - rows[at];
-    for (int i = 1; i <= 2; i++) {
-      out[i - 1] =
-          cubic(part, span, rows[at + i], rows[at + WIDTH + i], rows[at + 2 + i], rows[at + 4 + i]);
-    }
+    return cubic(
+        part,
+        rows[at + WIDTH] - rows[at],
+        rows[at + which],
+        rows[at + WIDTH + which],
+        rows[at + which + 2],
+        rows[at + which + 4]);
   }
 
   /** Whether a segment begins at the motion with which the one before it ended. */
@@ -310,13 +318,7 @@ public final class GroundTrack implements Serializable {
     double span = rows[at + WIDTH] - rows[at];
     // a step that ends on the end of a leg leaves a last segment that takes no time
     double part = span > 0.0 ? Math.min(1.0, Math.max(0.0, (time - rows[at]) / span)) : 0.0;
-    return cubic(
-        part,
-        span,
-        rows[at + which],
-        rows[at + WIDTH + which],
-        rows[at + which + 2],
-        rows[at + which + 4]);
+    return coordinateAt(segment, part, which);
   }
 
   /** Hermite's cubic through two values with their rates. */

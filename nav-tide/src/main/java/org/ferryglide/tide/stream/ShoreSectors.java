@@ -159,13 +159,12 @@ final class ShoreSectors {
   }
 
   /** First sector and number of sectors that a segment touches. */
-  private static int[] span(double first, double turn, int sectors) {
+  private int[] span(double first, double turn, int sectors) {
     if (Double.isNaN(turn)) {
       return new int[] {0, sectors};
     }
     double low = Math.min(first, first + turn) - WIDENING;
     double high = Math.max(first, first + turn) + WIDENING;
-    double sectorsInQuadrant = sectors / TURN;
     long from = (long) Math.floor(low * sectorsInQuadrant);
     long until = (long) Math.floor(high * sectorsInQuadrant) + 1;
     return new int[] {

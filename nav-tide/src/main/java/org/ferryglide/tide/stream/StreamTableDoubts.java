@@ -54,8 +54,10 @@ final class StreamTableDoubts {
       if (!swapped && neap[i] > spring[i]) {
         doubts.add(neapAboveSpring(i, neap[i], spring[i]));
       }
-      if (Plausibility.rateIsFar(spring, i) || Plausibility.rateIsFar(neap, i)) {
-        doubts.add(new Doubt(i, TideJudgements.RATE_FAR, rateFar(spring[i])));
+      boolean springIsFar = Plausibility.rateIsFar(spring, i);
+      if (springIsFar || Plausibility.rateIsFar(neap, i)) {
+        doubts.add(
+            new Doubt(i, TideJudgements.RATE_FAR, rateFar(springIsFar ? spring[i] : neap[i])));
       }
       if (Math.max(spring[i], neap[i]) > TideJudgements.RATE_BEYOND_KNOWN.threshold()) {
         doubts.add(beyondKnown(i, Math.max(spring[i], neap[i])));

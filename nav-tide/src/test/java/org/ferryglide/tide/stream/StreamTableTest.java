@@ -162,6 +162,21 @@ class StreamTableTest {
     return station("Skarra").replaceAll(",(-[1-6]),61,", ",$1,241,");
   }
 
+  /** The rate that is far is told, be it that of springs or of neaps, and the row as printed. */
+  @Test
+  void theRateThatIsFarIsTold() throws IOException {
+    String sheet = HEADINGS + channel().replace(",-3,241,2.4,1.1", ",-3,241,2.4,15");
+    Note note =
+        read(sheet).get(0).notes().stream()
+            .filter(told -> told.code().equals("stream.doubt.rate"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(note.text().contains("hour -3: the rate of 15.0 kn is far above"), note.text());
+    sheet = HEADINGS + channel().replaceFirst(",0,([0-9]*),[0-9.]*,", ",0,61,20,");
+    assertTrue(
+        read(sheet).get(0).notes().stream().anyMatch(told -> told.text().contains("hour HW: ")));
+  }
+
   @Test
   void whatLooksWrongIsDoubtedByRow() throws IOException {
     assertEquals(List.of(), doubts(HEADINGS + channel()));
