@@ -57,7 +57,10 @@ final class MeasureText {
     return "";
   }
 
-  /** Metres, unless nautical miles or kilometres say the same in a short text. */
+  /**
+   * Metres, unless nautical miles, or kilometres where they are no whole metres, say the same in a
+   * short text.
+   */
   static String distance(double metres) {
     String plain = metres + " m";
     if (plain.length() <= SHORT) {
@@ -69,7 +72,7 @@ final class MeasureText {
             metres,
             x -> x * Distance.METRES_PER_NAUTICAL_MILE);
     String shorter = shorter(plain, miles, " NM");
-    if (shorter.length() <= SHORT) {
+    if (shorter.length() <= SHORT || metres == Math.rint(metres)) {
       return shorter;
     }
     String kilometres = fewestDigits(metres / 1000.0, metres, x -> x * 1000.0);
