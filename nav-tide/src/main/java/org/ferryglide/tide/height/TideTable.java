@@ -6,13 +6,9 @@ import java.io.Serializable;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.tide.sheet.Plausibility;
@@ -41,32 +37,18 @@ public final class TideTable implements Serializable {
 
   private static final long serialVersionUID = 1L;
 
-  /** A little more than a lunar day; no tide turns as seldom as that. */
-  private static final Duration LONGEST_INTERVAL = Duration.ofHours(25);
-
   private final String port;
   private final String datum;
-  private final TideEvent[] events;
+  private final WatersInOrder waters;
 
   @SuppressWarnings("serial") // List.copyOf gives a serializable list of serializable notes
   private final List<Note> notes;
 
-  /** Times and heights again, as the kernels take them. */
-  private final double[] seconds;
-
-  private final double[] heights;
-
-  private TideTable(String port, String datum, TideEvent[] events, List<Note> notes) {
+  private TideTable(String port, String datum, WatersInOrder waters, List<Note> notes) {
     this.port = port;
     this.datum = datum;
-    this.events = events;
+    this.waters = waters;
     this.notes = notes;
-    this.seconds = new double[events.length];
-    this.heights = new double[events.length];
-    for (int i = 0; i < events.length; i++) {
-      seconds[i] = EpochSeconds.of(events[i].time());
-      heights[i] = events[i].heightMetres();
-    }
   }
 
   /**
@@ -84,19 +66,7 @@ public final class TideTable implements Serializable {
   public static TideTable of(String port, String datum, List<TideEvent> events) {
     requireText(port, "port");
     requireText(datum, "datum");
-    if (events.size() < 2) {
-      throw new IllegalArgumentException(
-          "a tide table must have at least 2 waters, but had " + events.size());
-    }
-    TideEvent[] copy = events.toArray(new TideEvent[0]);
-    for (int i = 1; i < copy.length; i++) {
-      Optional<WaterFault> fault =
-          WaterFault.between(copy[i - 1], copy[i], LONGEST_INTERVAL, ZoneOffset.UTC);
-      if (fault.isPresent()) {
-        throw new IllegalArgumentException("water " + (i + 1) + ": " + fault.get().text());
-      }
-    }
-    return new TideTable(port.trim(), datum.trim(), copy, List.of());
+    return new TideTable(port.trim(), datum.trim(), WatersInOrder.of(events), List.of());
   }
 
   /**
@@ -174,7 +144,7 @@ public final class TideTable implements Serializable {
   public TideTable withNotes(List<Note> more) {
     List<Note> all = new ArrayList<>(notes);
     all.addAll(more);
-    return new TideTable(port, datum, events, List.copyOf(all));
+    return new TideTable(port, datum, waters, List.copyOf(all));
   }
 
   /**
@@ -211,7 +181,7 @@ public final class TideTable implements Serializable {
    * @return the waters in order of time, at least two, unmodifiable
    */
   public List<TideEvent> events() {
-    return Collections.unmodifiableList(Arrays.asList(events)); // never written to
+    return waters.events();
   }
 
   /**
@@ -220,7 +190,7 @@ public final class TideTable implements Serializable {
    * @return the high waters in order of time, unmodifiable
    */
   public List<TideEvent> highWaters() {
-    return ofKind(TideEvent.Kind.HIGH);
+    return waters.ofKind(TideEvent.Kind.HIGH);
   }
 
   /**
@@ -229,17 +199,7 @@ public final class TideTable implements Serializable {
    * @return the low waters in order of time, unmodifiable
    */
   public List<TideEvent> lowWaters() {
-    return ofKind(TideEvent.Kind.LOW);
-  }
-
-  private List<TideEvent> ofKind(TideEvent.Kind kind) {
-    List<TideEvent> found = new ArrayList<>();
-    for (TideEvent event : events) {
-      if (event.kind() == kind) {
-        found.add(event);
-      }
-    }
-    return List.copyOf(found);
+    return waters.ofKind(TideEvent.Kind.LOW);
   }
 
   /**
@@ -248,7 +208,7 @@ public final class TideTable implements Serializable {
    * @return the first water's time
    */
   public Instant start() {
-    return events[0].time();
+    return waters.event(0).time();
   }
 
   /**
@@ -257,7 +217,7 @@ public final class TideTable implements Serializable {
    * @return the last water's time
    */
   public Instant end() {
-    return events[events.length - 1].time();
+    return waters.event(waters.count() - 1).time();
   }
 
   /**
@@ -267,7 +227,7 @@ public final class TideTable implements Serializable {
    * @return the first water strictly later; empty if the table ends before
    */
   public Optional<TideEvent> firstAfter(Instant instant) {
-    return at(indexAfter(instant));
+    return waters.at(waters.indexAfter(instant));
   }
 
   /**
@@ -277,7 +237,7 @@ public final class TideTable implements Serializable {
    * @return the last water at that time or earlier; empty if the table starts later
    */
   public Optional<TideEvent> lastUpTo(Instant instant) {
-    return at(indexAfter(instant) - 1);
+    return waters.at(waters.indexAfter(instant) - 1);
   }
 
   /**
@@ -288,8 +248,8 @@ public final class TideTable implements Serializable {
    * @return the first water of that kind strictly later; empty if the table ends before
    */
   public Optional<TideEvent> firstAfter(Instant instant, TideEvent.Kind kind) {
-    int i = indexAfter(instant);
-    return at(i < events.length && events[i].kind() != kind ? i + 1 : i);
+    int i = waters.indexAfter(instant);
+    return waters.at(i < waters.count() && waters.event(i).kind() != kind ? i + 1 : i);
   }
 
   /**
@@ -300,8 +260,8 @@ public final class TideTable implements Serializable {
    * @return the last water of that kind at that time or earlier; empty if the table starts later
    */
   public Optional<TideEvent> lastUpTo(Instant instant, TideEvent.Kind kind) {
-    int i = indexAfter(instant) - 1;
-    return at(i >= 0 && events[i].kind() != kind ? i - 1 : i);
+    int i = waters.indexAfter(instant) - 1;
+    return waters.at(i >= 0 && waters.event(i).kind() != kind ? i - 1 : i);
   }
 
   /**
@@ -322,25 +282,6 @@ public final class TideTable implements Serializable {
     return before.isPresent() ? before.get() : after.get(); // of two waters one is high
   }
 
-  private Optional<TideEvent> at(int index) {
-    return index >= 0 && index < events.length ? Optional.of(events[index]) : Optional.empty();
-  }
-
-  /** Index of the first water strictly later, the number of waters if there is none. */
-  private int indexAfter(Instant instant) {
-    int low = 0;
-    int high = events.length;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (events[middle].time().isAfter(instant)) {
-        high = middle;
-      } else {
-        low = middle + 1;
-      }
-    }
-    return low;
-  }
-
   /**
    * The range of the tide of a high water: the mean of the rise before it and the fall after it. At
    * the edge of the table, where only one of the two is there, that one; see {@link
@@ -353,7 +294,7 @@ public final class TideTable implements Serializable {
    */
   public double rangeMetres(TideEvent highWater) {
     int i = indexOfHighWater(highWater);
-    return Plausibility.rangeMetres(rise(i), fall(i));
+    return Plausibility.rangeMetres(waters.rise(i), waters.fall(i));
   }
 
   /**
@@ -366,26 +307,16 @@ public final class TideTable implements Serializable {
    */
   public List<Note> notesFor(TideEvent highWater) {
     int i = indexOfHighWater(highWater);
-    return Plausibility.rangeIsUnequal(rise(i), fall(i))
+    return Plausibility.rangeIsUnequal(waters.rise(i), waters.fall(i))
         ? List.of(
             TideJudgements.RANGE_UNEQUAL
                 .note(
                     "The rise and the fall of this tide are very unlike, as beside a double high"
                         + " water or in a mixed tide; the larger is taken for its range.")
                 .with("highWater", highWater.time().toString())
-                .with("riseMetres", rise(i))
-                .with("fallMetres", fall(i)))
+                .with("riseMetres", waters.rise(i))
+                .with("fallMetres", waters.fall(i)))
         : List.of();
-  }
-
-  /** Rise before a high water, metres; at the start of the table its fall. */
-  private double rise(int i) {
-    return heights[i] - heights[i > 0 ? i - 1 : i + 1];
-  }
-
-  /** Fall after a high water, metres; at the end of the table its rise. */
-  private double fall(int i) {
-    return heights[i] - heights[i < heights.length - 1 ? i + 1 : i - 1];
   }
 
   /**
@@ -398,12 +329,12 @@ public final class TideTable implements Serializable {
    */
   public boolean isRangeOneSided(TideEvent highWater) {
     int i = indexOfHighWater(highWater);
-    return i == 0 || i == events.length - 1;
+    return i == 0 || i == waters.count() - 1;
   }
 
   private int indexOfHighWater(TideEvent highWater) {
-    int i = indexAfter(highWater.time()) - 1;
-    if (i < 0 || !highWater.isHigh() || !events[i].equals(highWater)) {
+    int i = waters.indexAfter(highWater.time()) - 1;
+    if (i < 0 || !highWater.isHigh() || !waters.event(i).equals(highWater)) {
       throw new IllegalArgumentException(
           "must be a high water of the table of " + port + ", but was " + highWater);
     }
@@ -412,32 +343,27 @@ public final class TideTable implements Serializable {
 
   /** Number of intervals between waters. */
   int segments() {
-    return seconds.length - 1;
+    return waters.count() - 1;
   }
 
   /** Which interval holds a time: -1 for a time outside the table or NaN. */
   int segmentAt(double epochSeconds) {
-    int last = seconds.length - 1;
-    if (!(epochSeconds >= seconds[0] && epochSeconds <= seconds[last])) { // NaN fails
-      return -1;
-    }
-    int found = Arrays.binarySearch(seconds, epochSeconds);
-    return found >= 0 ? Math.min(found, last - 1) : -found - 2;
+    return waters.segmentAt(epochSeconds);
   }
 
   /** Time of a water, seconds since 1970. */
   double seconds(int index) {
-    return seconds[index];
+    return waters.seconds(index);
   }
 
   /** Height of a water, metres. */
   double height(int index) {
-    return heights[index];
+    return waters.height(index);
   }
 
   /** Whether a water is a high one. */
   boolean isHigh(int index) {
-    return events[index].isHigh();
+    return waters.event(index).isHigh();
   }
 
   @Override
@@ -445,18 +371,18 @@ public final class TideTable implements Serializable {
     return other instanceof TideTable that
         && port.equals(that.port)
         && datum.equals(that.datum)
-        && Arrays.equals(events, that.events)
+        && waters.equals(that.waters)
         && notes.equals(that.notes);
   }
 
   @Override
   public int hashCode() {
-    return 31 * (31 * port.hashCode() + datum.hashCode()) + Arrays.hashCode(events);
+    return 31 * (31 * port.hashCode() + datum.hashCode()) + waters.hashCode();
   }
 
   /** Port, number of waters and their span; not the waters themselves. */
   @Override
   public String toString() {
-    return port + ", " + events.length + " waters from " + start() + " to " + end();
+    return port + ", " + waters.count() + " waters from " + start() + " to " + end();
   }
 }

@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -44,21 +43,18 @@ import org.ferryglide.nav.reading.Judgement;
 public final class Sheet {
   private static final int MOST_ROWS = 1_000_000;
 
-  /** Doubts of one kind that are told row by row. */
-  private static final int MOST_DOUBTS = 10;
-
   private final String source;
   private final Map<String, Integer> columns;
   private final List<Row> rows = new ArrayList<>();
   private final InputProblems problems;
-  private final List<Note> doubts = new ArrayList<>();
-  private final Map<Judgement, Integer> doubtsOfAKind = new LinkedHashMap<>();
+  private final SheetDoubts doubts;
   private boolean whole = true;
 
   private Sheet(String source, Map<String, Integer> columns) {
     this.source = source;
     this.columns = columns;
     this.problems = new InputProblems(source);
+    this.doubts = new SheetDoubts(source);
   }
 
   /**
@@ -88,7 +84,7 @@ public final class Sheet {
           continue; // a line of spaces
         }
         if (sheet == null) {
-          sheet = withHeadings(source, csvRow, required, optional);
+          sheet = new Sheet(source, HeadingLine.columns(source, csvRow, required, optional));
         } else {
           sheet.add(csvRow);
         }
@@ -165,75 +161,17 @@ public final class Sheet {
     return FieldText.isPlain(character);
   }
 
-  private static Sheet withHeadings(
-      String source, CsvRow heading, List<String> required, List<String> optional) {
-    Map<String, Integer> columns = new LinkedHashMap<>();
-    InputProblems problems = new InputProblems(source);
-    int line = (int) heading.getOriginalLineNumber();
-    String whole = heading.getField(0);
-    if (heading.getFieldCount() == 1 && (whole.indexOf(';') >= 0 || whole.indexOf('\t') >= 0)) {
-      throw new InputFormatException(
-          new InputProblem(
-              source,
-              line,
-              1,
-              "fields must be parted by commas, and decimals by points, but the heading line is"
-                  + " parted by "
-                  + (whole.indexOf(';') >= 0 ? "semicolons" : "tabs")));
-    }
-    for (int i = 0; i < heading.getFieldCount(); i++) {
-      String name = heading.getField(i).trim();
-      if (isOverLines(name)) { // it may have swallowed other headings
-        throw new InputFormatException(openQuote(source, line, i + 1));
-      } else if (!required.contains(name) && !optional.contains(name)) {
-        List<String> allowed = new ArrayList<>(required);
-        allowed.addAll(optional);
-        problems.add(
-            line,
-            i + 1,
-            SheetText.printable(
-                "heading must be one of "
-                    + allowed
-                    + ", but was "
-                    + SheetText.quote(name)
-                    + SheetText.didYouMean(name, allowed)));
-      } else if (columns.put(name, i) != null) {
-        problems.add(line, i + 1, "heading " + name + " stands twice");
-      }
-    }
-    for (String name : required) {
-      if (!columns.containsKey(name)) {
-        problems.add(line, heading.getFieldCount() + 1, "heading " + name + " is missing");
-      }
-    }
-    problems.refuseIfAny();
-    return new Sheet(source, columns);
-  }
-
-  /** Whether a quotation mark has swallowed the end of a line. */
-  private static boolean isOverLines(String field) {
-    return field.indexOf('\n') >= 0 || field.indexOf('\r') >= 0;
-  }
-
   private static boolean isWithCommaForPoint(String text) {
     int comma = text.indexOf(',');
     return comma >= 0
         && SheetText.isDecimal(text.substring(0, comma) + '.' + text.substring(comma + 1));
   }
 
-  private static InputProblem openQuote(String source, int line, int column) {
-    return new InputProblem(
-        source,
-        line,
-        column,
-        "a field must end on its own line, but its quotation mark was not closed there");
-  }
-
   private void add(CsvRow csvRow) {
     int line = (int) csvRow.getOriginalLineNumber();
     for (int i = 0; i < csvRow.getFieldCount(); i++) {
-      if (isOverLines(csvRow.getField(i))) {
-        leaveOut(openQuote(source, line, i + 1));
+      if (HeadingLine.isOverLines(csvRow.getField(i))) {
+        leaveOut(HeadingLine.openQuote(source, line, i + 1));
         return;
       }
       String fault = FieldText.fault(csvRow.getField(i));
@@ -319,24 +257,7 @@ public final class Sheet {
    * @param what one sentence under a code of its own: what was given and what would be expected
    */
   public void doubt(Judgement judgement, Note what) {
-    addDoubt(judgement, 0, "", what);
-  }
-
-  private void addDoubt(Judgement judgement, int line, String heading, Note what) {
-    int count = doubtsOfAKind.merge(judgement, 1, Integer::sum);
-    if (count <= MOST_DOUBTS) {
-      doubts.add(TideJudgements.note(judgement, place(line, heading), what));
-    }
-  }
-
-  private Note place(int line, String heading) {
-    String file = SheetText.printable(source);
-    return line == 0
-        ? Note.information("doubt.in-file", file).with("file", file)
-        : Note.information("doubt.in-field", file + ", line " + line + ", " + heading)
-            .with("file", file)
-            .with("line", Integer.toString(line))
-            .with("heading", heading);
+    doubts.add(judgement, 0, "", what);
   }
 
   /**
@@ -346,20 +267,7 @@ public final class Sheet {
    *     where that is from; of more than ten of one kind ten, and how many more there were
    */
   public List<Note> doubts() {
-    List<Note> all = new ArrayList<>(doubts);
-    doubtsOfAKind.forEach(
-        (judgement, count) -> {
-          if (count > MOST_DOUBTS) {
-            String more = Integer.toString(count - MOST_DOUBTS);
-            all.add(
-                TideJudgements.note(
-                    judgement,
-                    place(0, ""),
-                    Note.information("doubt.more", more + " more rows look wrong like these.")
-                        .with("more", more)));
-          }
-        });
-    return List.copyOf(all);
+    return doubts.notes();
   }
 
   /**
@@ -512,7 +420,7 @@ public final class Sheet {
      *     file, line and heading are put in front
      */
     public void doubt(String heading, Judgement judgement, Note what) {
-      addDoubt(judgement, line, heading, what);
+      doubts.add(judgement, line, heading, what);
     }
   }
 }
