@@ -1,5 +1,7 @@
 package org.ferryglide.tide.height;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
  * How far the tide has come between one water and the next, as a fraction of the rise or fall,
  * against the fraction of the time between them.
@@ -25,7 +27,24 @@ final class TideShapes {
     0.0, 1.0 / 12.0, 3.0 / 12.0, 6.0 / 12.0, 9.0 / 12.0, 11.0 / 12.0, 1.0
   };
 
+  /** Steps in which two shapes are compared over an interval. */
+  private static final int COMPARED = 48;
+
+  /** {@link #cosine} at those steps, from 0 to 1. */
+  static final double[] COSINES = atEvenSteps(TideShapes::cosine);
+
+  /** {@link #twelfths} at those steps, from 0 to 1. */
+  static final double[] TWELFTHS = atEvenSteps(TideShapes::twelfths);
+
   private TideShapes() {}
+
+  private static double[] atEvenSteps(DoubleUnaryOperator shape) {
+    double[] passed = new double[COMPARED + 1];
+    for (int i = 0; i <= COMPARED; i++) {
+      passed[i] = shape.applyAsDouble((double) i / COMPARED);
+    }
+    return passed;
+  }
 
   /**
    * The rule of twelfths: 1, 2, 3, 3, 2 and 1 twelfths in the six sixths of the interval, joined by

@@ -12,6 +12,9 @@ import java.util.Arrays;
 final class Axis implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** So many segments a bucket holds at most where break points are spread evenly. */
+  private static final int USUAL_STEPS = 3;
+
   /** Strictly increasing; segment k runs from breaks[k] to breaks[k + 1]. */
   private final double[] breaks;
 
@@ -53,16 +56,25 @@ final class Axis implements Serializable {
     }
     int bucket = (int) ((t - breaks[0]) * bucketsPerUnit);
     int k = buckets[bucket];
-    if (k + 1 < segments && breaks[k + 1] <= t) {
-      // a bucket may hold nearly all segments, where the rest of the axis is one long gap
-      int beyond = bucket + 2 < buckets.length ? buckets[bucket + 2] + 1 : segments;
-      while (beyond - k > 1) {
-        int middle = (k + beyond) >>> 1;
-        if (breaks[middle] <= t) {
-          k = middle;
-        } else {
-          beyond = middle;
-        }
+    for (int i = 0; i < USUAL_STEPS; i++) {
+      if (k + 1 >= segments || breaks[k + 1] > t) {
+        return k;
+      }
+      k++;
+    }
+    return segmentFrom(k, bucket, t);
+  }
+
+  /** A bucket may hold nearly all segments, where the rest of the axis is one long gap. */
+  private int segmentFrom(int first, int bucket, double t) {
+    int k = first;
+    int beyond = bucket + 2 < buckets.length ? buckets[bucket + 2] + 1 : segments();
+    while (beyond - k > 1) {
+      int middle = (k + beyond) >>> 1;
+      if (breaks[middle] <= t) {
+        k = middle;
+      } else {
+        beyond = middle;
       }
     }
     return k;

@@ -195,13 +195,7 @@ public final class HarmonicStream implements StreamCurve, Serializable {
 
   @Override
   public void sampleEvenly(
-      double latitudeDegrees,
-      double longitudeDegrees,
-      double startSeconds,
-      double stepSeconds,
-      double[] eastNorth,
-      int offset,
-      int count) {
+      double startSeconds, double stepSeconds, double[] eastNorth, int offset, int count) {
     Objects.checkFromIndexSize(offset, 2 * count, eastNorth.length);
     double[] forward = new double[count];
     double[] right = new double[count];

@@ -5,7 +5,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Speed;
@@ -190,6 +192,12 @@ public final class HourlyStream implements StreamCurve, Serializable {
   }
 
   @Override
+  public void sampleEvenly(
+      double startSeconds, double stepSeconds, double[] eastNorth, int offset, int count) {
+    breaks.sampleEvenly(startSeconds, stepSeconds, eastNorth, offset, count);
+  }
+
+  @Override
   public double startSeconds() {
     return breaks.start();
   }
@@ -237,12 +245,16 @@ public final class HourlyStream implements StreamCurve, Serializable {
     int tide = references.nearest(t);
     List<Note> notes = new ArrayList<>(table.notes());
     notes.addAll(tides.notes());
+    // searches ask at every find: what stands behind the notes is put together once for all
+    Map<String, Double> figures = new LinkedHashMap<>();
+    figures.put("rangeMetres", references.rangeMetres(tide));
+    figures.put("hoursAfter" + table.standardPort().mark(), hoursAfter(t, tide));
+    Map<String, String> data = new LinkedHashMap<>();
+    data.put("station", table.station());
+    data.put("standardPort", tides.port());
+    figures.forEach((name, figure) -> data.put(name, figure.toString()));
     for (Note note : StreamFlags.notes(flags)) {
-      notes.add(
-          note.with("station", table.station())
-              .with("standardPort", tides.port())
-              .with("rangeMetres", references.rangeMetres(tide))
-              .with("hoursAfter" + table.standardPort().mark(), hoursAfter(t, tide)));
+      notes.add(new Note(note.code(), note.severity(), note.text(), data, figures));
     }
     return new Explanation(List.of(new Explanation.Source(table.station(), 1.0)), notes);
   }

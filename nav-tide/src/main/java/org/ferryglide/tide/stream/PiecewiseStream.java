@@ -1,6 +1,7 @@
 package org.ferryglide.tide.stream;
 
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A stream in segments: between two break points in time the east and north parts are polynomials.
@@ -212,16 +213,50 @@ final class PiecewiseStream implements Serializable {
 
   /** The same where the segment is known; it may be -1. */
   boolean sampleIn(int segment, double t, double[] out, int offset) {
-    double[] c = coefficients;
-    int k = segment;
-    if (k < 0 || Double.isNaN(c[k * stride])) {
-      k = beforeGap(k, t);
-      if (k < 0) {
-        return false;
-      }
+    int k = withData(segment, t);
+    if (k < 0) {
+      return false;
     }
-    double x = t - breaks.value(k);
-    int at = k * stride;
+    evaluate(k * stride, t - breaks.value(k), out, offset);
+    return true;
+  }
+
+  /**
+   * Samples at even steps of time, NaN where there are no data. A segment is looked up once for all
+   * that lie in it.
+   */
+  void sampleEvenly(double start, double step, double[] out, int offset, int count) {
+    Objects.checkFromIndexSize(offset, 2 * count, out.length);
+    int i = 0;
+    while (i < count) {
+      double t = start + i * step;
+      int k = withData(breaks.segment(t), t);
+      if (k < 0) {
+        out[offset + 2 * i] = Double.NaN;
+        out[offset + 2 * i + 1] = Double.NaN;
+        i++;
+        continue;
+      }
+      double begin = breaks.value(k);
+      double end = breaks.value(k + 1);
+      do {
+        evaluate(k * stride, t - begin, out, offset + 2 * i);
+        i++;
+        t = start + i * step;
+      } while (i < count && t >= begin && t < end);
+    }
+  }
+
+  /** The segment that answers for a time, given the one that holds it; -1 if there are no data. */
+  private int withData(int segment, double t) {
+    return segment < 0 || Double.isNaN(coefficients[segment * stride])
+        ? beforeGap(segment, t)
+        : segment;
+  }
+
+  /** The east and north polynomials that stand at an index. */
+  private void evaluate(int at, double x, double[] out, int offset) {
+    double[] c = coefficients;
     switch (stride) {
       case 2 -> {
         out[offset] = c[at];
@@ -236,7 +271,6 @@ final class PiecewiseStream implements Serializable {
         out[offset + 1] = c[at + 4] + x * (c[at + 5] + x * (c[at + 6] + x * c[at + 7]));
       }
     }
-    return true;
   }
 
   /**

@@ -61,6 +61,46 @@ public interface StreamCurve extends StreamField {
   }
 
   /**
+   * The stream at even steps of time, without allocation. Curves that can do this faster than one
+   * by one override it; times are {@code startSeconds + i * stepSeconds}.
+   *
+   * @param startSeconds time of the first, seconds since 1970-01-01T00:00:00Z
+   * @param stepSeconds time from one to the next, seconds
+   * @param eastNorth receives the parts to the east and north of each in turn, metres a second, NaN
+   *     where there are no data
+   * @param offset index of the first east part
+   * @param count how many
+   * @throws IndexOutOfBoundsException if {@code eastNorth} has no room for them
+   */
+  default void sampleEvenly(
+      double startSeconds, double stepSeconds, double[] eastNorth, int offset, int count) {
+    Objects.checkFromIndexSize(offset, 2 * count, eastNorth.length);
+    for (int i = 0; i < count; i++) {
+      int at = offset + 2 * i;
+      if (!sample(startSeconds + i * stepSeconds, eastNorth, at)) {
+        eastNorth[at] = Double.NaN;
+        eastNorth[at + 1] = Double.NaN;
+      }
+    }
+  }
+
+  /** The same wherever it is asked; NaN for a place that is NaN. */
+  @Override
+  default void sampleEvenly(
+      double latitudeDegrees,
+      double longitudeDegrees,
+      double startSeconds,
+      double stepSeconds,
+      double[] eastNorth,
+      int offset,
+      int count) {
+    // no time is NaN only by itself: a place that is NaN makes it so
+    boolean nowhere = Double.isNaN(latitudeDegrees + longitudeDegrees);
+    double start = nowhere ? Double.NaN : startSeconds;
+    sampleEvenly(start, stepSeconds, eastNorth, offset, count);
+  }
+
+  /**
    * The stream at a time.
    *
    * @param instant when

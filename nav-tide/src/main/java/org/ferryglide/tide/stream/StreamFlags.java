@@ -22,6 +22,83 @@ final class StreamFlags {
   static final int UNEQUAL_RANGE = 1 << 11;
   static final int CROWDED = 1 << 12;
 
+  /** What a flag says in words. */
+  private record Meaning(int flag, Note note) {}
+
+  /** In the order in which notes are given. */
+  private static final List<Meaning> MEANINGS =
+      List.of(
+          new Meaning(
+              INTERPOLATED,
+              Note.information("stream.interpolated", "Interpolated between the table's hours.")),
+          new Meaning(
+              BETWEEN_SLACKS,
+              Note.information(
+                  "stream.between-slacks", "Reckoned from the nearest slack and maximum.")),
+          new Meaning(
+              HELD,
+              Note.information(
+                  "stream.held",
+                  "The table's row is held for half an hour either side of its hour.")),
+          new Meaning(
+              BLENDED,
+              Note.information(
+                  "stream.blended",
+                  "Between the last row of one tide and the first row of the next, which this tide"
+                      + " leaves open.")),
+          new Meaning(
+              CROSS_FADED,
+              Note.information(
+                  "stream.cross-faded",
+                  "The last rows of one tide and the first rows of the next overlap here; both"
+                      + " count in part.")),
+          new Meaning(
+              BEYOND_SPRINGS,
+              Note.caution(
+                  "stream.beyond-springs",
+                  "Extrapolated: the tide's range is greater than the table's spring range. The"
+                      + " real stream may well be stronger.")),
+          new Meaning(
+              BELOW_NEAPS,
+              Note.caution(
+                  "stream.below-neaps",
+                  "Extrapolated: the tide's range is smaller than the table's neap range.")),
+          new Meaning(
+              FLOORED,
+              Note.caution(
+                  "stream.floored",
+                  "Continuing the table to this range would give a rate below zero; zero is"
+                      + " used.")),
+          new Meaning(
+              ONE_SIDED_RANGE,
+              Note.caution(
+                  "stream.one-sided-range",
+                  "The tide table begins or ends here; the range is that of a single rise or"
+                      + " fall.")),
+          new Meaning(
+              UNEQUAL_RANGE,
+              Note.caution(
+                  "stream.unequal-range",
+                  "Rise and fall beside this water are very unlike, as at a double water or in a"
+                      + " mixed tide; the larger is taken as the range, which may be far from the"
+                      + " one the rates are printed for.")),
+          new Meaning(
+              CROWDED,
+              Note.caution(
+                  "stream.crowded-waters",
+                  "Three waters follow each other more closely than the table's rows allow; the"
+                      + " rows farthest from their own water were left out.")),
+          new Meaning(
+              NEAP_ASSUMED,
+              Note.caution(
+                  "stream.neap-rate-assumed",
+                  "No neap rate is printed; the rate is taken in proportion to the range.")),
+          new Meaning(
+              ROUGH_RULE,
+              Note.caution(
+                  "stream.rough-rule",
+                  "A rule of thumb between turns of the stream, not a measured curve.")));
+
   private StreamFlags() {}
 
   /** Whether a range lies on the printed line or on its continuation. */
@@ -47,91 +124,14 @@ final class StreamFlags {
         .with("distanceMetres", Math.rint(metres));
   }
 
+  /** The notes of all flags that are set. */
   static List<Note> notes(int flags) {
     List<Note> notes = new ArrayList<>();
-    if (has(flags, INTERPOLATED)) {
-      notes.add(Note.information("stream.interpolated", "Interpolated between the table's hours."));
-    }
-    if (has(flags, BETWEEN_SLACKS)) {
-      notes.add(
-          Note.information(
-              "stream.between-slacks", "Reckoned from the nearest slack and maximum."));
-    }
-    if (has(flags, HELD)) {
-      notes.add(
-          Note.information(
-              "stream.held", "The table's row is held for half an hour either side of its hour."));
-    }
-    if (has(flags, BLENDED)) {
-      notes.add(
-          Note.information(
-              "stream.blended",
-              "Between the last row of one tide and the first row of the next, which this tide"
-                  + " leaves open."));
-    }
-    if (has(flags, CROSS_FADED)) {
-      notes.add(
-          Note.information(
-              "stream.cross-faded",
-              "The last rows of one tide and the first rows of the next overlap here; both count"
-                  + " in part."));
-    }
-    if (has(flags, BEYOND_SPRINGS)) {
-      notes.add(
-          Note.caution(
-              "stream.beyond-springs",
-              "Extrapolated: the tide's range is greater than the table's spring range. The real"
-                  + " stream may well be stronger."));
-    }
-    if (has(flags, BELOW_NEAPS)) {
-      notes.add(
-          Note.caution(
-              "stream.below-neaps",
-              "Extrapolated: the tide's range is smaller than the table's neap range."));
-    }
-    if (has(flags, FLOORED)) {
-      notes.add(
-          Note.caution(
-              "stream.floored",
-              "Continuing the table to this range would give a rate below zero; zero is used."));
-    }
-    if (has(flags, ONE_SIDED_RANGE)) {
-      notes.add(
-          Note.caution(
-              "stream.one-sided-range",
-              "The tide table begins or ends here; the range is that of a single rise or fall."));
-    }
-    if (has(flags, UNEQUAL_RANGE)) {
-      notes.add(
-          Note.caution(
-              "stream.unequal-range",
-              "Rise and fall beside this water are very unlike, as at a double water or in a mixed"
-                  + " tide; the larger is taken as the range, which may be far from the one the"
-                  + " rates are printed for."));
-    }
-    if (has(flags, CROWDED)) {
-      notes.add(
-          Note.caution(
-              "stream.crowded-waters",
-              "Three waters follow each other more closely than the table's rows allow; the rows"
-                  + " farthest from their own water were left out."));
-    }
-    if (has(flags, NEAP_ASSUMED)) {
-      notes.add(
-          Note.caution(
-              "stream.neap-rate-assumed",
-              "No neap rate is printed; the rate is taken in proportion to the range."));
-    }
-    if (has(flags, ROUGH_RULE)) {
-      notes.add(
-          Note.caution(
-              "stream.rough-rule",
-              "A rule of thumb between turns of the stream, not a measured curve."));
+    for (Meaning meaning : MEANINGS) {
+      if ((flags & meaning.flag) != 0) {
+        notes.add(meaning.note);
+      }
     }
     return notes;
-  }
-
-  private static boolean has(int flags, int bit) {
-    return (flags & bit) != 0;
   }
 }

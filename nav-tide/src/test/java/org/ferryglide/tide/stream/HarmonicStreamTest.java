@@ -142,6 +142,15 @@ class HarmonicStreamTest {
   }
 
   @Test
+  void atAPlaceThatIsNoPlaceThereAreNoData() throws IOException {
+    double[] many = new double[4];
+    stream().sampleEvenly(Double.NaN, -5, 0.0, 60, many, 0, 2);
+    for (double part : many) {
+      assertTrue(Double.isNaN(part), "part of a stream at no place was " + part);
+    }
+  }
+
+  @Test
   void outsideThePredictorsYearsThereAreNoData() throws IOException {
     HarmonicStream stream = stream();
     assertFalse(stream.at(Instant.parse("2300-01-01T00:00:00Z")).isPresent());

@@ -54,6 +54,37 @@ class HourlyStreamProperties {
             });
   }
 
+  /** Before the data, in them, in a hole between two tides, and after them. */
+  @Property(seed = Seeds.SEED, tries = 100)
+  void evenTimesAreThoseOneByOne(
+      @ForAll("tables") StreamTable table,
+      @ForAll @Size(3) List<@IntRange(min = 660, max = 1200) Integer> minutes,
+      @ForAll BetweenHours rule,
+      @ForAll @DoubleRange(min = 50.0, max = 9000.0) double step) {
+    HourlyStream stream =
+        table
+            .boundTo(
+                StreamSamples.tides(4.0, minutes.stream().mapToInt(Integer::intValue).toArray()))
+            .withBetweenHours(rule);
+    for (double start :
+        new double[] {
+          stream.startSeconds() - 10.0 * step, stream.startSeconds(), stream.nextBreakAfter(0.0)
+        }) {
+      int count = (int) ((stream.endSeconds() - start) / step) + 5;
+      double[] even = new double[2 * count + 1];
+      stream.sampleEvenly(start, step, even, 1, count);
+      double[] one = new double[2];
+      for (int i = 0; i < count; i++) {
+        if (!stream.sample(start + i * step, one, 0)) {
+          one[0] = Double.NaN;
+          one[1] = Double.NaN;
+        }
+        assertEquals(one[0], even[1 + 2 * i]);
+        assertEquals(one[1], even[2 + 2 * i]);
+      }
+    }
+  }
+
   @Property(seed = Seeds.SEED, tries = 100)
   void noJumpAtAnyBreakPoint(
       @ForAll("tables") StreamTable table,
@@ -65,7 +96,7 @@ class HourlyStreamProperties {
                 StreamSamples.tides(4.0, minutes.stream().mapToInt(Integer::intValue).toArray()))
             .withBetweenHours(smooth ? BetweenHours.SMOOTH : BetweenHours.COMPONENTS);
     double start = EpochSeconds.of(StreamSamples.afterHigh(-6));
-    // between knots at least a minute apart a part changes by at most about 40 m/s a minute
+    // between break points at least a minute apart a part changes by at most about 40 m/s a minute
     double tolerance = CLOCK_SECONDS * 2.0;
     int breaks = 0;
     for (double t = stream.nextBreakAfter(start); ; breaks++) {
