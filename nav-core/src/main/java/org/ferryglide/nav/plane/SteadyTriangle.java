@@ -192,12 +192,13 @@ public final class SteadyTriangle {
 
   /** Speed made good on the faster heading, for |across| ≤ waterSpeed; not above 0 if adverse. */
   public static double speedMadeGood(double along, double across, double waterSpeed) {
-    double root = Math.sqrt(Math.max(0.0, (waterSpeed - across) * (waterSpeed + across)));
+    double square = (waterSpeed - across) * (waterSpeed + across);
+    double root = square < 0.0 ? 0.0 : Math.sqrt(square); // by rounding, where there is no speed
     if (along >= 0.0) {
       return along + root;
     }
     // the same sum without taking two like numbers from each other
-    double spare = (waterSpeed - across) * (waterSpeed + across) - along * along;
+    double spare = square - along * along;
     return spare / (root - along);
   }
 

@@ -11,7 +11,7 @@ import org.ferryglide.nav.note.Outcome;
  * arrival in seconds, without notes or reasons, and without a track unless limits below one ask
  * what it demands of the craft. The times are those of the whole answer to the last bit.
  *
- * <p>It keeps room to work in, so that one object serves one thread.
+ * <p>It keeps a workspace, so that one object serves one thread.
  *
  * <pre>{@code
  * Arrivals arrivals = Arrivals.of(solver);
@@ -44,7 +44,7 @@ public final class Arrivals {
   }
 
   /**
-   * Room for one thread to work in.
+   * A workspace for one thread.
    *
    * @param solver how legs are steered
    * @return the lean form of the solver

@@ -3,7 +3,7 @@ package org.ferryglide.nav.steer;
 import java.util.List;
 
 /**
- * Follows a craft along a leg under one {@link Strategy}. Keeps room to work in, so that one object
+ * Follows a craft along a leg under one {@link Strategy}. Keeps a workspace, so that one object
  * serves one thread; it may follow one leg after another.
  */
 sealed interface Follower

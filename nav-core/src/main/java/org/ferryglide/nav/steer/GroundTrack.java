@@ -35,6 +35,9 @@ public final class GroundTrack implements Serializable {
   /** Motions that differ by no more than this share are one but for rounding. */
   private static final double SAME_MOTION = 1e-6;
 
+  /** Motions that differ by more differ in metres too, not only in degrees at another latitude. */
+  private static final double SIMILAR_MOTION = 1e-2;
+
   /** How finely a segment is searched for its greatest distance off a line. */
   private static final int PARTS = 8;
 
@@ -143,6 +146,13 @@ public final class GroundTrack implements Serializable {
     return change <= SAME_MOTION * (Math.abs(rows[at + 3]) + Math.abs(rows[at + 4]));
   }
 
+  /** Whether a segment ends with nearly the motion with which it began. */
+  boolean hardlyTurns(int segment) {
+    int at = segment * WIDTH;
+    double change = Math.abs(rows[at + 5] - rows[at + 3]) + Math.abs(rows[at + 6] - rows[at + 4]);
+    return change <= SIMILAR_MOTION * (Math.abs(rows[at + 3]) + Math.abs(rows[at + 4]));
+  }
+
   double latitudeOf(int point) {
     return rows[point * WIDTH + 1];
   }
@@ -173,7 +183,7 @@ public final class GroundTrack implements Serializable {
     int at = segment * WIDTH;
     return new TrackPoint(
         EpochSeconds.toInstant(rows[at]),
-        Position.ofDegrees(rows[at + 1], Earth.longitude(rows[at + 2])),
+        position(rows[at + 1], rows[at + 2]),
         TrueBearing.ofDegrees(rows[at + 7]));
   }
 
@@ -203,12 +213,10 @@ public final class GroundTrack implements Serializable {
   }
 
   private TrackPoint pointAt(double time) {
-    double[] place = new double[2];
-    int segment = place(time, place);
     return new TrackPoint(
         EpochSeconds.toInstant(time),
-        Position.ofDegrees(place[0], Earth.longitude(place[1])),
-        TrueBearing.ofDegrees(headingOf(segment)));
+        positionAt(time),
+        TrueBearing.ofDegrees(headingOf(segmentAt(time))));
   }
 
   /**
@@ -225,9 +233,7 @@ public final class GroundTrack implements Serializable {
       throw new IllegalArgumentException(
           "time must be in [" + start() + ", " + end() + "], but was " + instant);
     }
-    double[] place = new double[2];
-    place(time, place);
-    return Position.ofDegrees(place[0], Earth.longitude(place[1]));
+    return positionAt(time);
   }
 
   /**
@@ -292,6 +298,17 @@ public final class GroundTrack implements Serializable {
     place[0] = coordinate(segment, time, 1);
     place[1] = coordinate(segment, time, 2);
     return segment;
+  }
+
+  /** Where the craft is at a time in seconds; before the start or after the end it lies there. */
+  Position positionAt(double time) {
+    double[] place = new double[2];
+    place(time, place);
+    return position(place[0], place[1]);
+  }
+
+  private static Position position(double latitude, double unwrappedLongitude) {
+    return Position.ofDegrees(latitude, Earth.longitude(unwrappedLongitude));
   }
 
   /** The segment of a time; the first before the start, the last after the end. */

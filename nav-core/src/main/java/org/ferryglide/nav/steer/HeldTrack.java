@@ -35,7 +35,7 @@ final class HeldTrack extends Stepper {
     this.frame = frame;
   }
 
-  /** Holds the line of one leg after another, in the same room. */
+  /** Holds the line of one leg after another, in the same workspace. */
   static final class TrackHolder implements Follower {
     private final Motion motion;
     private @Nullable HeldTrack room;

@@ -10,10 +10,9 @@ import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
-import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
 
-/** Steers legs for a {@link CourseToSteer}. Keeps room to work in, so it is not thread-safe. */
+/** Steers legs for a {@link CourseToSteer}. Keeps a workspace, so it is not thread-safe. */
 final class LegSolver {
   /** A leg shorter than this has no course of its own, metres. */
   private static final double NO_LENGTH_METRES = 1e-6;
@@ -234,13 +233,9 @@ final class LegSolver {
   private NotPossible noReserve(GroundTrack track, PathDemand demand) {
     double most = options.limits().refuseAbove();
     double lacking = demand.crossWaterSpeed() * (demand.crossShare() / most - 1.0);
-    double[] place = new double[2];
-    track.place(demand.crossTime(), place);
     return NotPossible.because(Reason.NO_RESERVE)
         .withShare(demand.crossShare(), most)
-        .at(
-            Position.ofDegrees(place[0], Earth.longitude(place[1])),
-            EpochSeconds.toInstant(demand.crossTime()))
+        .at(track.positionAt(demand.crossTime()), EpochSeconds.toInstant(demand.crossTime()))
         .by(Speed.ofMetresPerSecond(lacking));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
@@ -291,8 +292,7 @@ public final class NotPossible implements Why {
 
   private static String percent(double share) {
     double tenths = Math.floor(share * 1000.0 + ROUNDING) / 10.0;
-    return (tenths == Math.rint(tenths) ? Long.toString((long) tenths) : Double.toString(tenths))
-        + " %";
+    return Arguments.plain(tenths) + " %";
   }
 
   @Override

@@ -72,9 +72,7 @@ final class Notes {
   /** Where a quickest path meets its greatest stream, which is where the sea is worst. */
   static Note greatestStream(GroundTrack track, PathDemand demand, StreamField stream) {
     Instant when = EpochSeconds.toInstant(demand.streamTime());
-    double[] place = new double[2];
-    track.place(demand.streamTime(), place);
-    Position where = Position.ofDegrees(place[0], Earth.longitude(place[1]));
+    Position where = track.positionAt(demand.streamTime());
     Velocity set = stream.at(where, when).orElse(Velocity.STILL);
     return Note.information(
             "steer.greatest-stream",
@@ -139,11 +137,10 @@ final class Notes {
     double start = track.startSeconds();
     double duration = track.endSeconds() - start;
     double step = Math.max(HOUR, duration / (MOST_QUESTIONS - 2));
-    double[] place = new double[2];
     for (int i = 0; i * step < duration; i++) {
-      notes = ofStream(notes, track, start + i * step, place, options);
+      notes = ofStream(notes, track, start + i * step, options);
     }
-    notes = ofStream(notes, track, track.endSeconds(), place, options);
+    notes = ofStream(notes, track, track.endSeconds(), options);
     Optional<Note> passed = passedEnd(track, frame);
     if (passed.isPresent()) {
       notes = with(notes, passed.get());
@@ -153,10 +150,9 @@ final class Notes {
   }
 
   private static List<Note> ofStream(
-      List<Note> first, GroundTrack track, double time, double[] place, CourseToSteer options) {
-    track.place(time, place);
-    Position where = Position.ofDegrees(place[0], Earth.longitude(place[1]));
-    List<Note> said = options.stream().explain(where, EpochSeconds.toInstant(time)).notes();
+      List<Note> first, GroundTrack track, double time, CourseToSteer options) {
+    List<Note> said =
+        options.stream().explain(track.positionAt(time), EpochSeconds.toInstant(time)).notes();
     List<Note> notes = first;
     for (int i = 0; i < said.size(); i++) {
       notes = with(notes, said.get(i));

@@ -44,7 +44,7 @@ record PathDemand(
   /** Below this the path has no direction, metres a second. */
   private static final double NO_WAY = 1e-9;
 
-  /** Takes the measure of tracks, in the same room. Not thread-safe. */
+  /** Takes the measure of tracks, in the same workspace. Not thread-safe. */
   static final class Scan {
     private static final int CROSS = 0;
     private static final int SPARE = 1;
@@ -107,12 +107,40 @@ record PathDemand(
           int looks =
               Math.min(MOST_LOOKS, Math.max(FEWEST_LOOKS, (int) Math.ceil(span / LOOK_SECONDS)));
           int first = track.goesOnAlike(segment) ? 1 : 0; // where the last look was
+          if (isSteady(segment)) {
+            look(segment, (double) first / looks, 0.0);
+            continue;
+          }
           for (int i = first; i <= looks; i++) {
             look(segment, (double) i / looks, 1.0 / looks);
           }
         }
       }
       lookBetween();
+    }
+
+    /**
+     * Whether the motion is the same all along a segment, as in a uniform stream that a table holds
+     * in steps: the step that made the segment would have met anything between the three times
+     * looked at.
+     */
+    private boolean isSteady(int segment) {
+      if (!steered || !motion.uniform || !track.hardlyTurns(segment)) {
+        return false;
+      }
+      if (!sampleStream(segment, 0.0)) {
+        return false;
+      }
+      double streamEast = motion.streamEast;
+      double streamNorth = motion.streamNorth;
+      for (double part = 0.5; part <= 1.0; part += 0.5) {
+        if (!sampleStream(segment, part)
+            || motion.streamEast != streamEast
+            || motion.streamNorth != streamNorth) {
+          return false;
+        }
+      }
+      return true;
     }
 
     double crossShare() {
@@ -156,10 +184,7 @@ record PathDemand(
 
     /** Takes what one moment asks; false where that is not known. */
     private boolean measure(int segment, double part) {
-      double from = track.timeOf(segment);
-      double span = track.timeOf(segment + 1) - from;
-      double inside = Math.min(INSIDE_SECONDS, 0.25 * span);
-      lookedTime = Math.min(from + span - inside, Math.max(from + inside, from + part * span));
+      lookedTime = timeInside(segment, part);
       if (!(steered ? sampleSteered(segment, part) : sample(segment, part))) {
         return false;
       }
@@ -181,6 +206,14 @@ record PathDemand(
       return true;
     }
 
+    /** The time of a part of a segment, a little inside its ends. */
+    private double timeInside(int segment, double part) {
+      double from = track.timeOf(segment);
+      double span = track.timeOf(segment + 1) - from;
+      double inside = Math.min(INSIDE_SECONDS, 0.25 * span);
+      return Math.min(from + span - inside, Math.max(from + inside, from + part * span));
+    }
+
     /** Stream, wind and the motion over the ground from the rates of the track. */
     private boolean sample(int segment, double part) {
       track.motionAt(segment, part, ground);
@@ -192,8 +225,7 @@ record PathDemand(
 
     /** The same from the heading of the segment, which is quicker. */
     private boolean sampleSteered(int segment, double part) {
-      track.placeAt(segment, motion.uniform ? 0.0 : part, ground);
-      if (!motion.sample(ground[0], ground[1], lookedTime)) {
+      if (!sampleStream(segment, part)) {
         return false;
       }
       if (waterSegment != segment) {
@@ -205,6 +237,16 @@ record PathDemand(
       east = motion.streamEast + waterEast;
       north = motion.streamNorth + waterNorth;
       return true;
+    }
+
+    /** The stream of a part of a segment; where it is uniform any place will do. */
+    private boolean sampleStream(int segment, double part) {
+      double time = timeInside(segment, part);
+      if (motion.uniform) {
+        return motion.sample(track.latitudeOf(segment), track.longitudeOf(segment), time);
+      }
+      track.placeAt(segment, part, ground);
+      return motion.sample(ground[0], ground[1], time);
     }
 
     PathDemand result() {
@@ -247,7 +289,7 @@ record PathDemand(
     }
 
     void refine(Scan scan) {
-      if (segment < 0) {
+      if (segment < 0 || step == 0.0) { // in a steady segment no look is better
         return;
       }
       if (part < 0.5 * step || part > 1.0 - 0.5 * step) { // at an end of its segment

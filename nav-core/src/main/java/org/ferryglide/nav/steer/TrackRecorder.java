@@ -116,7 +116,7 @@ final class TrackRecorder {
     return new GroundTrack(all, segments);
   }
 
-  /** The same track in the recorder's own room: it stands until the recorder is used again. */
+  /** The same track in the recorder's own array: it stands until the recorder is used again. */
   GroundTrack passing(double time, double latitude, double longitude, double headingDegrees) {
     ensureRoom(count + 1);
     end(rows, time, latitude, longitude, headingDegrees);
