@@ -140,11 +140,11 @@ public final class ChartRoses implements VariationSource {
     notes.add(
         Note.information(
                 "rose.weighted",
-                "Weighed between two roses, "
+                "Interpolated between two roses, of which the nearer counts "
                     + Math.round(100.0 * (1.0 - weight))
-                    + " to "
+                    + " % and the other "
                     + Math.round(100.0 * weight)
-                    + " parts in a hundred.")
+                    + " %.")
             .with("nearPercent", (double) Math.round(100.0 * (1.0 - weight)))
             .with("farPercent", (double) Math.round(100.0 * weight))
             .with("nearWeight", 1.0 - weight)
@@ -190,7 +190,7 @@ public final class ChartRoses implements VariationSource {
     notes.add(
         Note.information(
                 "rose.weighted-by-plane",
-                "Weighed among " + roses.length + " roses by the plane they lie in.")
+                "Interpolated among " + roses.length + " roses by the plane they lie in.")
             .with("roses", Integer.toString(roses.length)));
     if (plane.isBeyond(place)) {
       notes.add(
@@ -231,6 +231,18 @@ public final class ChartRoses implements VariationSource {
         reading.standardErrorDegrees(),
         roses.length == 1 ? "rose " + roses[0].rose().printed() : roses.length + " roses",
         reading.notes());
+  }
+
+  /** Each rose against a model, at its own place on the chart. */
+  @Override
+  public List<RoseComparison> comparedWith(
+      MagneticModel model, List<Position> places, LocalDate date) {
+    List<RoseComparison> comparisons = new ArrayList<>();
+    roses()
+        .forEach(
+            (place, rose) ->
+                RoseComparison.of(rose, model, place, date).ifPresent(comparisons::add));
+    return List.copyOf(comparisons);
   }
 
   /** Index of the nearest rose, one left out; -1 leaves out none. */

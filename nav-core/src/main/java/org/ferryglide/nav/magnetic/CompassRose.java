@@ -1,6 +1,7 @@
 package org.ferryglide.nav.magnetic;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
@@ -145,6 +146,17 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
         standardErrorDegrees(date, place),
         "rose " + printed(),
         notesAt(date, place));
+  }
+
+  /** The rose against a model at each of the places. */
+  @Override
+  public List<RoseComparison> comparedWith(
+      MagneticModel model, List<Position> places, LocalDate date) {
+    List<RoseComparison> comparisons = new ArrayList<>();
+    for (Position place : places) {
+      RoseComparison.of(this, model, place, date).ifPresent(comparisons::add);
+    }
+    return List.copyOf(comparisons);
   }
 
   double standardErrorDegrees(LocalDate date, Position place) {

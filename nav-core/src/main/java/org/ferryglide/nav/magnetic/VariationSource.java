@@ -2,6 +2,7 @@ package org.ferryglide.nav.magnetic;
 
 import java.io.Serializable;
 import java.time.LocalDate;
+import java.util.List;
 import org.ferryglide.nav.position.Position;
 
 /**
@@ -24,6 +25,20 @@ public interface VariationSource extends Serializable {
    *     refuses such dates
    */
   VariationReading at(Position place, LocalDate date);
+
+  /**
+   * How the printed roses behind this source compare with a model.
+   *
+   * @param model the model
+   * @param places where the source is used
+   * @param date the date
+   * @return a comparison for each rose and place that can be compared; by default none, for a
+   *     source without roses
+   */
+  default List<RoseComparison> comparedWith(
+      MagneticModel model, List<Position> places, LocalDate date) {
+    return List.of();
+  }
 
   /**
    * The built-in models, of which each date gets the one made for it.

@@ -66,7 +66,7 @@ final class Candidate {
     this(passage, route, new WorkRoom(passage));
   }
 
-  /** With a room to work in that serves many candidates of one thread. */
+  /** With a workspace that serves many candidates of one thread. */
   Candidate(Passage passage, SteeredRoute route, WorkRoom room) {
     this(passage, route, room, STEP_SECONDS, candidate -> {});
   }
@@ -150,7 +150,7 @@ final class Candidate {
     return stepSeconds > STEP_SECONDS;
   }
 
-  /** Gives back the room in which the looks stand: nothing may be asked of them any more. */
+  /** Gives back the arrays in which the looks stand: nothing may be asked of them any more. */
   void giveBack() {
     room.giveBack(columns);
   }
@@ -211,7 +211,7 @@ final class Candidate {
         .wayPoints()
         .get(legOfRoute + passage.legs().size() - route.legs().size())
         .stop()
-        .map(stop -> !(stop instanceof Stops.Ashore))
+        .map(stop -> Stops.of(stop).waits())
         .orElse(false);
   }
 

@@ -2,6 +2,8 @@ package org.ferryglide.nav.passage;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Optional;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 
@@ -10,12 +12,44 @@ sealed interface Closing extends Serializable {
 
   String words();
 
+  /** Whether it closes what lies at a place then: 1 if so, 0 if not, NaN if that is not known. */
+  double closes(Waters waters, double time);
+
+  /** The port whose level decides; empty for what no level decides. */
+  default Optional<String> port() {
+    return Optional.empty();
+  }
+
+  /**
+   * The water and wind that count at a danger.
+   *
+   * @param passage whose they are
+   * @param latitude of the danger's middle, degrees
+   * @param longitude of the danger's middle, degrees
+   * @param rateFactor by what the rate of the stream is multiplied
+   */
+  record Waters(Passage passage, double latitude, double longitude, double rateFactor) {}
+
+  private static double answer(boolean closed) {
+    return closed ? 1.0 : 0.0;
+  }
+
   record During(List<TimeSpan> spans) implements Closing {
     private static final long serialVersionUID = 1L;
 
     @Override
     public String words() {
       return "at stated times";
+    }
+
+    @Override
+    public double closes(Waters waters, double time) {
+      for (TimeSpan span : spans) {
+        if (time >= EpochSeconds.of(span.from()) && time <= EpochSeconds.of(span.until())) {
+          return 1.0;
+        }
+      }
+      return 0.0;
     }
   }
 
@@ -26,6 +60,15 @@ sealed interface Closing extends Serializable {
     public String words() {
       return "in streams above " + rate.inKnots(1);
     }
+
+    @Override
+    public double closes(Waters at, double time) {
+      double[] flow = new double[2];
+      if (!at.passage.stream().sample(at.latitude, at.longitude, time, flow, 0)) {
+        return Double.NaN;
+      }
+      return answer(Math.hypot(flow[0], flow[1]) * at.rateFactor > rate.metresPerSecond());
+    }
   }
 
   record AboveWind(Speed speed) implements Closing {
@@ -35,14 +78,36 @@ sealed interface Closing extends Serializable {
     public String words() {
       return "in winds above " + speed.inKnots(0);
     }
+
+    @Override
+    public double closes(Waters at, double time) {
+      double[] flow = new double[2];
+      boolean known =
+          at.passage
+              .wind()
+              .map(wind -> wind.sample(at.latitude, at.longitude, time, flow, 0))
+              .orElse(false);
+      return known ? answer(Math.hypot(flow[0], flow[1]) > speed.metresPerSecond()) : Double.NaN;
+    }
   }
 
-  record Level(String port, double metres, boolean above) implements Closing {
+  record Level(String portName, double metres, boolean above) implements Closing {
     private static final long serialVersionUID = 1L;
 
     @Override
     public String words() {
-      return "with the water " + (above ? "above " : "below ") + metres + " m at " + port;
+      return "with the water " + (above ? "above " : "below ") + metres + " m at " + portName;
+    }
+
+    @Override
+    public double closes(Waters waters, double time) {
+      double over = waters.passage.level(portName).heightMetres(time) - metres;
+      return Double.isNaN(over) ? Double.NaN : answer(over > 0.0 == above);
+    }
+
+    @Override
+    public Optional<String> port() {
+      return Optional.of(portName);
     }
   }
 }

@@ -1,9 +1,6 @@
 package org.ferryglide.nav.passage;
 
-import org.ferryglide.nav.basics.EpochSeconds;
-import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
-import org.ferryglide.nav.water.WaterLevel;
 
 /**
  * The path really swept over the ground, as wide as its 95 % error, against one danger at the times
@@ -128,48 +125,26 @@ final class DangerCheck extends WorstAlong {
   /**
    * 1 if it is closed, 0 if it is open, NaN if one of its closings cannot be looked up.
    *
-   * @param world whose water and wind count: the passage's own, or one draw of them
+   * @param drawn whose water and wind count: the passage's own, or one draw of them
    */
-  double closed(Passage world, double time) {
+  double closed(Passage drawn, double time) {
     if (danger.closings().isEmpty()) {
       return 1.0;
     }
+    Closing.Waters waters =
+        new Closing.Waters(
+            drawn,
+            outline.middleLatitude(),
+            outline.middleLongitude(),
+            1.0 + passage().limits().rateError());
     double answer = 0.0;
     for (Closing closing : danger.closings()) {
-      double one = closed(closing, world, time);
+      double one = closing.closes(waters, time);
       if (one == 1.0) {
         return 1.0;
       }
       answer += one; // NaN stays
     }
     return answer;
-  }
-
-  private double closed(Closing closing, Passage world, double time) {
-    if (closing instanceof Closing.During during) {
-      for (TimeSpan span : during.spans()) {
-        if (time >= EpochSeconds.of(span.from()) && time <= EpochSeconds.of(span.until())) {
-          return 1.0;
-        }
-      }
-      return 0.0;
-    }
-    if (closing instanceof Closing.Level level) {
-      WaterLevel water = world.level(level.port());
-      double above = water.heightMetres(time) - level.metres();
-      return Double.isNaN(above) ? Double.NaN : above > 0.0 == level.above() ? 1.0 : 0.0;
-    }
-    double[] flow = new double[2];
-    double latitude = outline.middleLatitude();
-    double longitude = outline.middleLongitude();
-    if (closing instanceof Closing.AboveStream stream) {
-      boolean known = world.stream().sample(latitude, longitude, time, flow, 0);
-      double rate = Math.hypot(flow[0], flow[1]) * (1.0 + passage().limits().rateError());
-      return known ? rate > stream.rate().metresPerSecond() ? 1.0 : 0.0 : Double.NaN;
-    }
-    double most = ((Closing.AboveWind) closing).speed().metresPerSecond();
-    boolean known =
-        world.wind().isPresent() && world.wind().get().sample(latitude, longitude, time, flow, 0);
-    return known ? Math.hypot(flow[0], flow[1]) > most ? 1.0 : 0.0 : Double.NaN;
   }
 }

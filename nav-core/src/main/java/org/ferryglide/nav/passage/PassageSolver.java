@@ -7,6 +7,7 @@ import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.Arrivals;
 import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.Craft;
@@ -156,8 +157,8 @@ final class PassageSolver implements Departing {
   private double afterStop(int wayPoint, Stop stop, double arrival) {
     StreamField stream = passage.legs().get(wayPoint).options().stream().orElse(passage.stream());
     double ashore = arrival + seconds(passage.party().landing());
-    double end =
-        Waits.end(passage, stop, passage.wayPoints().get(wayPoint).position(), stream, ashore);
+    Position place = passage.wayPoints().get(wayPoint).position();
+    double end = Stops.of(stop).end(new Stops.Landed(passage, place, stream, ashore));
     return end + seconds(passage.party().launching());
   }
 

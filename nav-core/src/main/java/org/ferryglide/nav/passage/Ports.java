@@ -17,9 +17,7 @@ final class Ports {
     if (dangers != null) {
       for (Danger danger : dangers) {
         for (Closing closing : danger.closings()) {
-          if (closing instanceof Closing.Level level) {
-            ports.add(level.port());
-          }
+          closing.port().ifPresent(ports::add);
         }
       }
     }
@@ -28,9 +26,6 @@ final class Ports {
 
   private static void add(Set<String> ports, WayPoint place) {
     place.landing().flatMap(Landing::port).ifPresent(ports::add);
-    place
-        .stop()
-        .filter(stop -> stop instanceof Stops.UntilLevel)
-        .ifPresent(stop -> ports.add(((Stops.UntilLevel) stop).port()));
+    place.stop().flatMap(stop -> Stops.of(stop).port()).ifPresent(ports::add);
   }
 }

@@ -11,8 +11,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import java.util.stream.Collectors;
 import org.ferryglide.nav.geodesy.RhumbLeg;
-import org.ferryglide.nav.magnetic.ChartRoses;
-import org.ferryglide.nav.magnetic.CompassRose;
 import org.ferryglide.nav.magnetic.MagneticModel;
 import org.ferryglide.nav.magnetic.RoseComparison;
 import org.ferryglide.nav.magnetic.VariationSource;
@@ -106,19 +104,9 @@ final class SourceChecks {
      */
     private List<Note> againstModel(VariationSource source, LocalDate date) {
       MagneticModel model = MagneticModel.inForceOn(date);
-      List<RoseComparison> comparisons = new ArrayList<>();
-      if (source instanceof CompassRose rose) {
-        for (WayPoint place : passage().wayPoints()) {
-          RoseComparison.of(rose, model, place.position(), date).ifPresent(comparisons::add);
-        }
-      } else if (source instanceof ChartRoses chart) {
-        chart
-            .roses()
-            .forEach(
-                (place, rose) ->
-                    RoseComparison.of(rose, model, place, date).ifPresent(comparisons::add));
-      }
-      return comparisons.stream()
+      List<Position> places =
+          passage().wayPoints().stream().map(WayPoint::position).collect(Collectors.toList());
+      return source.comparedWith(model, places, date).stream()
           .filter(comparison -> !comparison.agrees())
           .map(comparison -> Math.abs(comparison.differenceDegreesEast()))
           .sorted(Comparator.reverseOrder())

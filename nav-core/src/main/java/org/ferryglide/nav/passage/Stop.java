@@ -20,8 +20,7 @@ import org.ferryglide.nav.note.Note;
  * <p>A wait that has no end within the longest duration of the passage, or whose level or stream is
  * not known, makes the passage not possible and says so.
  */
-public sealed interface Stop extends Serializable
-    permits Stops.Ashore, Stops.UntilTime, Stops.UntilLevel, Stops.UntilStream {
+public sealed interface Stop extends Serializable permits Stops {
 
   /**
    * A stay of fixed length.

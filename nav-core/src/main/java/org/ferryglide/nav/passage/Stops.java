@@ -2,14 +2,60 @@ package org.ferryglide.nav.passage;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Optional;
+import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.water.WaterLevel;
 
-/** The kinds of stop. */
-final class Stops {
-  private Stops() {}
+/** The kinds of stop, and when each of them ends. */
+sealed interface Stops extends Stop {
 
-  record Ashore(Duration length) implements Stop {
+  /** A stop as this package knows it: {@link Stop} admits no others. */
+  static Stops of(Stop stop) {
+    return (Stops) stop;
+  }
+
+  /**
+   * When the party is under way again, seconds; NaN if a level or stream is not known, positive
+   * infinity if the stop has no end by the latest time.
+   */
+  double end(Landed landed);
+
+  /** Whether it lasts until something happens. */
+  default boolean waits() {
+    return true;
+  }
+
+  /** The port whose level ends it; empty for what no level ends. */
+  default Optional<String> port() {
+    return Optional.empty();
+  }
+
+  /**
+   * A party that has landed.
+   *
+   * @param passage its passage
+   * @param place where it is
+   * @param stream the stream there
+   * @param time when it landed, seconds
+   */
+  record Landed(Passage passage, Position place, StreamField stream, double time) {
+
+    /** The latest time to which a wait is followed, seconds. */
+    private double latest() {
+      return time + Seconds.of(passage.longestDuration());
+    }
+
+    private double within(double end) {
+      return end <= latest() ? end : Double.POSITIVE_INFINITY;
+    }
+  }
+
+  record Ashore(Duration length) implements Stops {
     private static final long serialVersionUID = 1L;
 
     @Override
@@ -17,9 +63,19 @@ final class Stops {
       return Note.information("stop.ashore", length.toMinutes() + " min ashore")
           .with("ashoreMinutes", (double) length.toMinutes());
     }
+
+    @Override
+    public double end(Landed landed) {
+      return landed.within(landed.time + Seconds.of(length));
+    }
+
+    @Override
+    public boolean waits() {
+      return false;
+    }
   }
 
-  record UntilTime(Instant time) implements Stop {
+  record UntilTime(Instant time) implements Stops {
     private static final long serialVersionUID = 1L;
 
     @Override
@@ -27,27 +83,60 @@ final class Stops {
       return Note.information("stop.until", "ashore until " + time)
           .with("untilTime", time.toString());
     }
+
+    @Override
+    public double end(Landed landed) {
+      return landed.within(Math.max(landed.time, EpochSeconds.of(time)));
+    }
   }
 
-  record UntilLevel(String port, double metres, boolean atLeast) implements Stop {
+  record UntilLevel(String portName, double metres, boolean atLeast) implements Stops {
     private static final long serialVersionUID = 1L;
 
     @Override
     public Note about() {
       String words = "ashore until " + (atLeast ? "at least " : "at most ") + metres + " m at ";
-      return Note.information("stop.level-at-" + (atLeast ? "least" : "most"), words + port)
+      return Note.information("stop.level-at-" + (atLeast ? "least" : "most"), words + portName)
           .with("levelMetres", metres)
-          .with("port", port);
+          .with("port", portName);
+    }
+
+    @Override
+    public double end(Landed landed) {
+      WaterLevel level = landed.passage.level(portName);
+      double sign = atLeast ? 1.0 : -1.0;
+      return Waits.firstAtLeastZero(
+          at -> sign * (level.heightMetres(at) - metres), landed.time, landed.latest());
+    }
+
+    @Override
+    public Optional<String> port() {
+      return Optional.of(portName);
     }
   }
 
-  record UntilStream(Speed rate) implements Stop {
+  record UntilStream(Speed rate) implements Stops {
     private static final long serialVersionUID = 1L;
 
     @Override
     public Note about() {
       String words = "ashore until the stream is at most " + rate.inKnots(1);
       return Note.information("stop.stream", words).with("rateKnots", rate.knots());
+    }
+
+    @Override
+    public double end(Landed landed) {
+      double most = rate.metresPerSecond();
+      double latitude = landed.place.latitudeDegrees();
+      double longitude = landed.place.longitudeDegrees();
+      double[] eastNorth = new double[2];
+      return Waits.firstAtLeastZero(
+          at ->
+              landed.stream.sample(latitude, longitude, at, eastNorth, 0)
+                  ? most - Math.hypot(eastNorth[0], eastNorth[1])
+                  : Double.NaN,
+          landed.time,
+          landed.latest());
     }
   }
 }

@@ -2,51 +2,13 @@ package org.ferryglide.nav.passage;
 
 import java.util.function.DoubleUnaryOperator;
 import org.ferryglide.nav.basics.Edge;
-import org.ferryglide.nav.basics.EpochSeconds;
-import org.ferryglide.nav.basics.Seconds;
-import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.StreamField;
-import org.ferryglide.nav.water.WaterLevel;
 
-/** When a stop ends. */
+/** When a margin, of a level or a stream, comes to be enough. */
 final class Waits {
   /** Levels and streams of tables move little in a minute. */
   private static final double STEP_SECONDS = 60.0;
 
   private Waits() {}
-
-  /**
-   * When the party is under way again, seconds; NaN if a level or stream is not known, positive
-   * infinity if the wait has no end within the longest duration.
-   */
-  static double end(Passage passage, Stop stop, Position place, StreamField stream, double from) {
-    double until = from + Seconds.of(passage.longestDuration());
-    if (stop instanceof Stops.Ashore ashore) {
-      return within(from + Seconds.of(ashore.length()), until);
-    }
-    if (stop instanceof Stops.UntilTime untilTime) {
-      return within(Math.max(from, EpochSeconds.of(untilTime.time())), until);
-    }
-    if (stop instanceof Stops.UntilLevel untilLevel) {
-      WaterLevel level = passage.level(untilLevel.port());
-      double sign = untilLevel.atLeast() ? 1.0 : -1.0;
-      return firstAtLeastZero(
-          time -> sign * (level.heightMetres(time) - untilLevel.metres()), from, until);
-    }
-    double most = ((Stops.UntilStream) stop).rate().metresPerSecond();
-    double[] eastNorth = new double[2];
-    return firstAtLeastZero(
-        time ->
-            stream.sample(place.latitudeDegrees(), place.longitudeDegrees(), time, eastNorth, 0)
-                ? most - Math.hypot(eastNorth[0], eastNorth[1])
-                : Double.NaN,
-        from,
-        until);
-  }
-
-  private static double within(double end, double until) {
-    return end <= until ? end : Double.POSITIVE_INFINITY;
-  }
 
   /** The first time at which a margin is at least zero, to a second and not before it. */
   static double firstAtLeastZero(DoubleUnaryOperator margin, double from, double until) {

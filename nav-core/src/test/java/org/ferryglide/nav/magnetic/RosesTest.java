@@ -132,7 +132,8 @@ class RosesTest {
     assertEquals(1.0, quarter.weight(0) + quarter.weight(1));
     assertEquals("rose.weighted", quarter.notes().get(0).code());
     assertEquals(
-        "Weighed between two roses, 75 to 25 parts in a hundred.", quarter.notes().get(0).text());
+        "Interpolated between two roses, of which the nearer counts 75 % and the other 25 %.",
+        quarter.notes().get(0).text());
   }
 
   @Test
