@@ -21,7 +21,7 @@ public final class Angles {
    *     never 360 and never -0.0. Exact for angles from 0 up; below 0 one rounding of the sum
    */
   public static double reduced(double degrees) {
-    if (degrees >= 0.0 && degrees < 360.0) { // most are, and a remainder is dear
+    if (degrees >= 0.0 && degrees < 360.0) { // most are, and a remainder costs more
       return degrees + 0.0;
     }
     boolean isNear = degrees >= -360.0 && degrees < 720.0;
@@ -56,7 +56,7 @@ public final class Angles {
    * @return the same difference in [-180, 180], degrees; ±180 keeps the sign it comes with
    */
   public static double shortWay(double degrees) {
-    return Math.abs(degrees) <= 180.0 // most are, and a remainder is dear
+    return Math.abs(degrees) <= 180.0 // most are, and a remainder costs more
         ? degrees
         : Math.IEEEremainder(degrees, 360.0);
   }

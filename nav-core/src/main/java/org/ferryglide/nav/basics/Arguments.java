@@ -112,9 +112,15 @@ public final class Arguments {
     return value;
   }
 
-  private static String plain(double bound) {
-    return bound == Math.rint(bound) && Math.abs(bound) < 1e9
-        ? Long.toString((long) bound)
-        : Double.toString(bound);
+  /**
+   * A number as messages print it.
+   *
+   * @param number any number
+   * @return whole numbers below 1e9 without a decimal point, others as {@link Double#toString}
+   */
+  public static String plain(double number) {
+    return number == Math.rint(number) && Math.abs(number) < 1e9
+        ? Long.toString((long) number)
+        : Double.toString(number);
   }
 }

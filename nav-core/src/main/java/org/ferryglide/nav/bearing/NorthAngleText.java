@@ -1,5 +1,6 @@
 package org.ferryglide.nav.bearing;
 
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.note.TextFormatException;
 import org.ferryglide.nav.reading.AngleReader;
 
@@ -40,14 +41,10 @@ final class NorthAngleText {
       long whole = (long) size;
       double minutes = Math.rint((size - whole) * 600.0) / 10.0;
       if (minutes < 60.0 && whole + minutes / 60.0 == size) { // as AngleReader adds them
-        degrees = whole + "°" + (minutes < 10.0 ? "0" : "") + withoutZero(minutes) + "'";
+        degrees = whole + "°" + (minutes < 10.0 ? "0" : "") + Arguments.plain(minutes) + "'";
       }
     }
     return degrees + letter(degreesEast);
-  }
-
-  private static String withoutZero(double minutes) {
-    return minutes == Math.rint(minutes) ? Long.toString((long) minutes) : Double.toString(minutes);
   }
 
   static String degreesAndMinutes(double degreesEast) {

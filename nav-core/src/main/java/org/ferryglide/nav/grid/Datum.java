@@ -213,7 +213,7 @@ public final class Datum implements Serializable {
                   "Shifted between WGS84 and "
                       + name
                       + " by seven parameters only: good to about "
-                      + plain(accuracyMetres)
+                      + Arguments.plain(accuracyMetres)
                       + " m. Surveyors use the national grid-shift file.")
               .with("accuracyMetres", accuracyMetres));
     }
@@ -221,7 +221,10 @@ public final class Datum implements Serializable {
       return List.of(
           Note.information(
                   "grid.taken-as-wgs84",
-                  name + " is taken as WGS84; they agree to about " + plain(accuracyMetres) + " m.")
+                  name
+                      + " is taken as WGS84; they agree to about "
+                      + Arguments.plain(accuracyMetres)
+                      + " m.")
               .with("accuracyMetres", accuracyMetres));
     }
     return List.of();
@@ -241,10 +244,6 @@ public final class Datum implements Serializable {
                 + " is not used here, and its shift was not fitted here: maps of another country"
                 + " apply."));
     return List.copyOf(notes);
-  }
-
-  private static String plain(double metres) {
-    return metres == Math.rint(metres) ? Long.toString((long) metres) : Double.toString(metres);
   }
 
   @Override

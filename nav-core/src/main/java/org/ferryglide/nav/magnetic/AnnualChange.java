@@ -81,8 +81,6 @@ public record AnnualChange(double minutesEast) implements Serializable {
     if (minutesEast == 0.0) {
       return "nil";
     }
-    double size = Math.abs(minutesEast);
-    String minutes = size == Math.rint(size) ? Long.toString((long) size) : Double.toString(size);
-    return minutes + "'" + (minutesEast > 0 ? "E" : "W");
+    return Arguments.plain(Math.abs(minutesEast)) + "'" + (minutesEast > 0 ? "E" : "W");
   }
 }

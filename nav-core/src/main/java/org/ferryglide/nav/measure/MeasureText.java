@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.note.TextFormatException;
@@ -27,7 +28,10 @@ final class MeasureText {
   static Duration duration(double seconds, Distance distance, Speed speed) {
     if (!(Math.abs(seconds) < Long.MAX_VALUE)) { // written so that NaN fails
       throw new IllegalArgumentException(
-          "speed must be enough for " + distance + " some day, but was " + speed);
+          "speed must be high enough for the time over "
+              + distance
+              + " to be a Duration, but was "
+              + speed);
     }
     return Seconds.toDuration(seconds);
   }
@@ -107,9 +111,8 @@ final class MeasureText {
     double set = Math.rint(velocity.set().degrees() * 1000.0) / 1000.0 % 360.0;
     double rate = Math.rint(velocity.rate().knots() * 1000.0) / 1000.0;
     if (Velocity.ofSetAndRate(TrueBearing.ofDegrees(set), Speed.ofKnots(rate)).equals(velocity)) {
-      String degrees = set == Math.rint(set) ? Long.toString((long) set) : Double.toString(set);
       String zeros = set < 10.0 ? "00" : set < 100.0 ? "0" : "";
-      return zeros + degrees + "° " + rate + " kn";
+      return zeros + Arguments.plain(set) + "° " + rate + " kn";
     }
     return velocity.eastMetresPerSecond()
         + " m/s east, "

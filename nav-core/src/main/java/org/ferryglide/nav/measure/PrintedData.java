@@ -112,7 +112,7 @@ final class PrintedData {
     return Double.toString(Math.rint(value * 10.0) / 10.0 + 0.0);
   }
 
-  /** Without a fraction of nothing. */
+  /** Whole numbers without a decimal point. */
   private static String trimmed(double value) {
     return value == Math.rint(value) && Math.abs(value) < 1e15
         ? Long.toString((long) value)

@@ -95,7 +95,7 @@ class SpeedTest {
                 IllegalArgumentException.class, () -> speed.minus(Speed.ofMetresPerSecond(3.0)))
             .getMessage());
     assertEquals(
-        "speed must be enough for 3.0 m some day, but was 0.0 kn",
+        "speed must be high enough for the time over 3.0 m to be a Duration, but was 0.0 kn",
         assertThrows(
                 IllegalArgumentException.class, () -> Distance.ofMetres(3.0).dividedBy(Speed.ZERO))
             .getMessage());
