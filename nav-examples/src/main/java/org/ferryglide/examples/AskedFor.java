@@ -34,6 +34,9 @@ final class AskedFor {
 
   private static final int FASTEST_TENTHS = 200;
 
+  /** From this share of the strongest stream on it warns. */
+  private static final double WARNS_FROM = 0.8;
+
   private final LaidOffPassage passage;
   private final PassageFolder folder;
 
@@ -129,7 +132,9 @@ final class AskedFor {
         .strongestStream()
         .ifPresent(
             most ->
-                all.add(Condition.streamAtMost(passage.solver().stream(), most.times(0.8), most)));
+                all.add(
+                    Condition.streamAtMost(
+                        passage.solver().stream(), most.times(WARNS_FROM), most)));
     return all;
   }
 

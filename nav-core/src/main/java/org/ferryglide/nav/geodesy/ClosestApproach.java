@@ -87,7 +87,7 @@ public final class ClosestApproach implements Serializable {
     double seconds = closest.alongTrack().metres() / rate;
     if (!(seconds <= LONGEST_SECONDS)) {
       throw new IllegalArgumentException(
-          "speed must be enough to pass the mark some day, but was " + speed);
+          "speed must be enough to pass the mark within 30 million years, but was " + speed);
     }
     return new Passing(closest, Seconds.toDuration(seconds));
   }

@@ -133,7 +133,7 @@ public final class CoastStretch implements Serializable {
     double seconds = Math.ceil(Math.max(0.0, lengthMetres - ROUNDING_METRES * legs.size()) / speed);
     if (!(seconds <= 1e15)) {
       throw new IllegalArgumentException(
-          "speed must be enough to arrive some day, but was " + overGround);
+          "speed must be enough to arrive within 30 million years, but was " + overGround);
     }
     return Duration.ofSeconds((long) seconds);
   }

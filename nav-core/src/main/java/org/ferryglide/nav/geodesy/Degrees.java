@@ -20,7 +20,7 @@ final class Degrees {
 
   /** The same direction in [0, 360). */
   static double reduced(double degrees) {
-    if (degrees >= 0.0 && degrees < 360.0) { // most are, and a remainder is dear
+    if (degrees >= 0.0 && degrees < 360.0) { // most are, and a remainder costs more
       return degrees + 0.0;
     }
     return org.ferryglide.nav.basics.Angles.reduced(degrees);

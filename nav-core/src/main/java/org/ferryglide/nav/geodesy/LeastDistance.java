@@ -16,7 +16,7 @@ final class LeastDistance {
     /** The straight distance through the earth at t, metres. */
     double chord(double t);
 
-    /** A step from the t last sampled, within which the distance has at most one hollow. */
+    /** A step from the t last sampled, within which the distance has at most one minimum. */
     double step(double t);
 
     /**

@@ -6,7 +6,7 @@ package org.ferryglide.nav.geodesy;
  *
  * <ul>
  *   <li>if a bound from below shows that no point of it is nearer than the best known;
- *   <li>if the square of the distance is convex on it, so that its one hollow is found by the
+ *   <li>if the square of the distance is convex on it, so that its one minimum is found by the
  *       slope;
  *   <li>if the distance runs so straight on it that nothing worth having can hide between its ends.
  * </ul>
@@ -16,7 +16,7 @@ package org.ferryglide.nav.geodesy;
  * the circle of radius d about the position. Along a sight κ obeys κ' + κ² + K = 0, K being the
  * curvature of the earth, so that it lies between cot(d/r)/r for the least and the greatest r =
  * 1/√K. The upper bound also holds where two sights are equally short, since there the distance has
- * a ridge, not a hollow.
+ * a ridge, not a minimum.
  *
  * <p>Distances that stay alike for thousands of kilometres, as those of a parallel from its pole,
  * take many parts; other questions take few.
@@ -125,7 +125,7 @@ final class NearestPointSearch {
     }
     double length = b.along - a.along;
     double bend = mostBend(a, b) * length * length / 8.0;
-    // a hollow as deep as the best is kept, since its bottom is known better than its depth
+    // a minimum as low as the best is kept, since its place is known better than its value
     double worthless = least + (isHollow(a, b) ? NO_GAIN_METRES : -NO_GAIN_METRES);
     if (atLeast(a, b) >= worthless || atLeast(a, b, bend) >= worthless) {
       return;
@@ -157,9 +157,7 @@ final class NearestPointSearch {
     return rise >= 4.0 * sag ? lower : lower - (4.0 * sag - rise) * (4.0 * sag - rise) / (16 * sag);
   }
 
-  /**
-   * An upper bound of the second derivative of the distance, a metre; 0 where it is hollow down.
-   */
+  /** An upper bound of the second derivative of the distance, a metre; 0 where it is concave. */
   private double mostBend(Sample a, Sample b) {
     double nearest = atLeast(a, b);
     if (!(nearest > 0.0)) {
@@ -170,7 +168,7 @@ final class NearestPointSearch {
     return circle + curvature(a, b);
   }
 
-  /** Whether the square of the distance is convex, so that there is one hollow or none. */
+  /** Whether the square of the distance is convex, so that there is one minimum or none. */
   private boolean isConvex(Sample a, Sample b) {
     double farthest = 0.5 * (a.distance + b.distance + (b.along - a.along));
     double x = farthest / leastRadius;
@@ -198,7 +196,7 @@ final class NearestPointSearch {
     return a.ahead > 0.0 && b.ahead < 0.0;
   }
 
-  /** Finds the bottom of a hollow by the slope: the zero of what lies ahead. */
+  /** Finds a minimum by the slope: the zero of what lies ahead. */
   private void descend(Sample a, Sample b) {
     if (!isHollow(a, b)) {
       return; // an end is nearest, and the ends are known

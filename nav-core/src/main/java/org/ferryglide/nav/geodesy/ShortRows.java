@@ -2,8 +2,8 @@ package org.ferryglide.nav.geodesy;
 
 /**
  * Solutions of many lines between two points, most of them short: block by block in loops of {@link
- * Lanes} where most rows of a block are short, else row by row. Holds the room it works in, and so
- * belongs to one thread.
+ * Lanes} where most rows of a block are short, else row by row. Holds its workspace, and so belongs
+ * to one thread.
  */
 abstract class ShortRows {
   final Ellipsoid ellipsoid;

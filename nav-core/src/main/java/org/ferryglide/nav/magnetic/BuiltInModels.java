@@ -13,7 +13,7 @@ import org.ferryglide.nav.position.Position;
 final class BuiltInModels {
   private BuiltInModels() {}
 
-  /** One value, so that it is the same after a journey over a wire. */
+  /** One value, so that it is the same object after serialization. */
   enum InForce implements VariationSource {
     ON_EACH_DATE;
 
@@ -57,7 +57,7 @@ final class BuiltInModels {
     }
   }
 
-  /** Our own file: checked by the tests, so read without ceremony. */
+  /** The library's own file, which the tests check: any problem is an error here. */
   private static MagneticModel read(BufferedReader reader) throws IOException {
     String name = "";
     double from = 0.0;

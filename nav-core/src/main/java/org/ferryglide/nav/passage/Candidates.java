@@ -27,7 +27,7 @@ final class Candidates {
     last = ThreadLocal.withInitial(() -> new Last(passage));
   }
 
-  /** The room of the thread that asks. */
+  /** The workspace of the thread that asks. */
   WorkRoom room() {
     return last.get().room;
   }

@@ -14,7 +14,10 @@ import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.Window;
 
-/** What stands on the further sides of a card beside its legs: where, whither, how home. */
+/**
+ * What stands on the further sides of a card beside its legs: where the party is, where it drifts
+ * to, the way home.
+ */
 final class CardSections {
   /** A twentieth of a cable. */
   private static final double STAYS_METRES = 0.05 * Distance.METRES_PER_CABLE;
@@ -61,7 +64,7 @@ final class CardSections {
     return lines;
   }
 
-  /** Whither the party drifts, from every hour and from the strongest stream of each leg. */
+  /** Where the party drifts to, from every hour and from the strongest stream of each leg. */
   List<String> drift() {
     for (Map.Entry<Instant, List<Position>> one : plan.drifts().entrySet()) {
       List<Position> places = one.getValue();

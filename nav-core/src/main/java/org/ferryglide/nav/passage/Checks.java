@@ -94,7 +94,7 @@ final class Checks {
     }
   }
 
-  /** The room of the thread that asks. */
+  /** The workspace of the thread that asks. */
   WorkRoom room() {
     return candidates.room();
   }
@@ -134,7 +134,7 @@ final class Checks {
       return Verdict.of(
               about(),
               100.0 * worst.crossStreamShare(),
-              "in the hundred",
+              "per cent",
               100.0 * limits.warning(PassageLimits.CROSS_STREAM_SHARE),
               100.0 * limits.stop(PassageLimits.CROSS_STREAM_SHARE))
           .at(worst.departure())

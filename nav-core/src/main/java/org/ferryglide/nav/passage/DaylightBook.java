@@ -8,7 +8,7 @@ import org.ferryglide.nav.sky.SunThreshold;
 
 /**
  * The daylight of the places of a passage and of all that is made from it, each day worked out
- * once. It is a memory only: what it answers does not depend on what was asked before.
+ * once. It is a cache only: what it answers does not depend on what was asked before.
  */
 final class DaylightBook implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -36,7 +36,7 @@ public final class PassageLimits implements Serializable {
 
   /**
    * Usual share by which a tabled rate may be exceeded. Common practice, no source: rates inshore
-   * differ from the tabled ones by 20 to 30 in the hundred.
+   * differ from the tabled ones by 20 to 30 per cent.
    */
   public static final double USUAL_RATE_ERROR = 0.25;
 

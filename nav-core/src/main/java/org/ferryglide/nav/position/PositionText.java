@@ -71,7 +71,9 @@ final class PositionText {
     }
   }
 
-  /** Rare spaces and marks as their plain kin, character by character, so that places stay. */
+  /**
+   * Rare spaces and marks as their plain equivalents, character by character, so that places stay.
+   */
   private static String plainMarks(String text) {
     StringBuilder plain = new StringBuilder(text);
     for (int i = 0; i < plain.length(); i++) {

@@ -6,7 +6,7 @@ package org.ferryglide.nav.quickest;
  * <p>In calm air that is the current triangle. In wind the motion through the water is tabulated by
  * wind speed and angle off the wind, and the heading whose motion across the course cancels what
  * sets across it is found in the table; the table is good to 1e-4 of the speed where the craft's
- * own tables are smooth, and serves to choose a path, not to time it. Keeps room to work in.
+ * own tables are smooth, and serves to choose a path, not to time it. Keeps a workspace.
  */
 final class CourseSpeed {
   /** Headings in the table, half a degree apart. */

@@ -3,8 +3,7 @@ package org.ferryglide.nav.quickest;
 /**
  * All that the search for a quickest path knows of the craft, the stream and the wind.
  *
- * <p>An implementation may keep room to work in and then belongs to one thread. Nothing here
- * allocates.
+ * <p>An implementation may keep a workspace and then belongs to one thread. Nothing here allocates.
  *
  * <pre>{@code
  * double[] flow = new double[CraftMotion.FLOW];

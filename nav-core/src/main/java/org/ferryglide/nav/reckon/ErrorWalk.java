@@ -6,9 +6,8 @@ import java.util.Arrays;
  * How the error of a position grows step by step along a path: the lean form of an {@link
  * ErrorBudget}, for plans that ask at every minute of thousands of departures.
  *
- * <p>It keeps room to work in, so that one object serves one thread; it allocates nothing once
- * made. At every moment the covariance is that of the budget of the runs walked so far, within
- * rounding.
+ * <p>It keeps a workspace, so that one object serves one thread; it allocates nothing once made. At
+ * every moment the covariance is that of the budget of the runs walked so far, within rounding.
  *
  * <pre>{@code
  * ErrorWalk walk = ErrorWalk.of(ErrorModel.usual());

@@ -3,7 +3,7 @@
  *
  * <p>The one idea: a position is worth nothing without its uncertainty. Every way of finding one
  * ends in an {@link EstimatedPosition}, a place with a {@link Covariance}, so that the reckoning, a
- * fix and the chance of finding the next mark all speak the same language.
+ * fix and the chance of finding the next mark all state it in the same way.
  *
  * <pre>{@code
  * DeadReckoning reckoning = DeadReckoning.of(slip, log, noon, streamField);

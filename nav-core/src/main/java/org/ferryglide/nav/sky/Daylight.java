@@ -54,7 +54,7 @@ public record Daylight(SunThreshold threshold, boolean upAtStart, List<SunCrossi
   /**
    * Whether the sun stays above the threshold.
    *
-   * @return true if it is up from the day's begin to its end
+   * @return true if it is up from the start of the day to its end
    */
   public boolean isUpAllDay() {
     return upAtStart && crossings.isEmpty();
@@ -63,7 +63,7 @@ public record Daylight(SunThreshold threshold, boolean upAtStart, List<SunCrossi
   /**
    * Whether the sun stays below the threshold.
    *
-   * @return true if it is down from the day's begin to its end
+   * @return true if it is down from the start of the day to its end
    */
   public boolean isDownAllDay() {
     return !upAtStart && crossings.isEmpty();
@@ -72,7 +72,7 @@ public record Daylight(SunThreshold threshold, boolean upAtStart, List<SunCrossi
   /**
    * Whether the sun is above the threshold at a time of the day.
    *
-   * @param time when; before the day as at its begin, after it as at its end
+   * @param time when; before the day as at its start, after it as at its end
    * @return true if it is up, from the minute of a rise until before that of a set
    */
   public boolean isUpAt(Instant time) {

@@ -39,7 +39,7 @@ final class AlongRoute implements Departing {
     return new OneThread(this, Arrivals.of(solver));
   }
 
-  /** The same way with room to work in. */
+  /** The same way with a workspace. */
   static final class OneThread implements Departing {
     private final AlongRoute way;
     private final Arrivals arrivals;

@@ -39,7 +39,7 @@ public interface Departing {
   }
 
   /**
-   * The same way, for one thread, with room of its own to work in.
+   * The same way, for one thread, with a workspace of its own.
    *
    * @return by default this object, which must then be safe to share between threads
    */

@@ -149,7 +149,7 @@ public final class DepartureSearch {
     int count = (int) steps + 1;
     Departure[] all = new Departure[count];
     if (parallel) {
-      // each part of the search has its own room to work in
+      // each part of the search has a workspace of its own
       int parts = Math.min(count, 4 * Runtime.getRuntime().availableProcessors());
       IntStream.range(0, parts)
           .parallel()
@@ -190,7 +190,7 @@ public final class DepartureSearch {
     return new Departure(departure, outcome, verdicts);
   }
 
-  /** The way with room of its own to work in, for refinements. */
+  /** The way with a workspace of its own, for refinements. */
   Departing ownWay() {
     return way.forOneThread();
   }

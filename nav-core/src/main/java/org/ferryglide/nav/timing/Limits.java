@@ -19,7 +19,7 @@ final class Limits {
     }
   }
 
-  /** A figure as one says it: to three places, without a fraction of nothing. */
+  /** A figure as one says it: to three places at most, whole numbers without a decimal point. */
   static String rounded(double figure) {
     double told = Math.round(figure * 1000.0) / 1000.0;
     return told == Math.rint(told) && Math.abs(told) < 1e15

@@ -23,8 +23,8 @@ import org.ferryglide.nav.position.Position;
  * of a day, hours that help, hours of wind against stream. Every answer tells what part of the time
  * asked it could see, so that "no data" is never taken for "never".
  *
- * <p>The stream is looked at every minute by default; what begins and ends between two looks is not
- * seen. Begins and ends are then found to half a second, which is far closer than any prediction is
+ * <p>The stream is looked at every minute by default; what starts and ends between two looks is not
+ * seen. Starts and ends are then found to half a second, which is far closer than any prediction is
  * true.
  *
  * <pre>{@code
@@ -80,7 +80,7 @@ public final class LocalStream implements Serializable {
    * When the rate is at or below a limit.
    *
    * @param limit the rate not to be exceeded
-   * @param from begin of the search
+   * @param from start of the search
    * @param until end of the search, after {@code from}
    * @return the windows in order; none if the stream is always faster, as rotary streams can be:
    *     then {@link #slackWaters} says when it is least
@@ -96,7 +96,7 @@ public final class LocalStream implements Serializable {
    *
    * @param track the direction of travel over the ground
    * @param atLeast how much along the track it must give; with zero, any help counts
-   * @param from begin of the search
+   * @param from start of the search
    * @param until end of the search, after {@code from}
    * @return the windows in order
    * @throws IllegalArgumentException if the search is empty or has too many looks
@@ -120,7 +120,7 @@ public final class LocalStream implements Serializable {
    *
    * @param wind the wind
    * @param thresholds from when on it matters
-   * @param from begin of the search
+   * @param from start of the search
    * @param until end of the search, after {@code from}
    * @return the windows in order; only times with data of both stream and wind are seen
    * @throws IllegalArgumentException if the search is empty or has too many looks
@@ -144,7 +144,7 @@ public final class LocalStream implements Serializable {
   /**
    * When the stream turns, and where it goes after.
    *
-   * @param from begin of the search
+   * @param from start of the search
    * @param until end of the search, after {@code from}
    * @return the turns in order
    * @throws IllegalArgumentException if the search is empty or has too many looks
@@ -159,7 +159,7 @@ public final class LocalStream implements Serializable {
    * still; the stream that is left is told. Slack water is found from the stream itself, not from
    * high or low water, with which it seldom agrees.
    *
-   * @param from begin of the search
+   * @param from start of the search
    * @param until end of the search, after {@code from}
    * @return the moments in order; where the rate is least for a while, its middle. Least rates at
    *     the very ends of the time or of the data are not slack waters
@@ -173,7 +173,7 @@ public final class LocalStream implements Serializable {
   /**
    * When the stream is strongest.
    *
-   * @param from begin of the search
+   * @param from start of the search
    * @param until end of the search, after {@code from}
    * @return the first moment of the greatest rate that was seen; none if there are no data at all
    * @throws IllegalArgumentException if the search is empty or has too many looks

@@ -40,7 +40,7 @@ public record Window(TimeSpan span, boolean openBefore, boolean openAfter) imple
   }
 
   /**
-   * A window whose begin and end are both known.
+   * A window whose start and end are both known.
    *
    * @param from when it begins
    * @param until when it ends
@@ -108,7 +108,7 @@ public record Window(TimeSpan span, boolean openBefore, boolean openAfter) imple
    * The window in whole minutes of UTC, for a card: it begins no sooner and ends no later than it
    * does.
    *
-   * @return the window with its begin rounded up and its end rounded down; empty if nothing is left
+   * @return the window with its start rounded up and its end rounded down; empty if nothing is left
    */
   public Optional<Window> inWholeMinutes() {
     Instant down = until().truncatedTo(ChronoUnit.MINUTES);

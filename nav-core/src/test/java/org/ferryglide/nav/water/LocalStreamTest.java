@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /** Questions about a stream whose answers are known in closed form. */
 class LocalStreamTest {
-  /** Begins and ends are found to half a second. */
+  /** Starts and ends are found to half a second. */
   private static final double SECONDS = 0.5;
 
   private static final Position PLACE = Position.ofDegrees(50, -5);

@@ -196,7 +196,7 @@ public final class Ink {
     svg.text(x, y + 14, words, "font-size", "9");
   }
 
-  /** Without a fraction of nothing. */
+  /** Whole numbers without a decimal point. */
   static String trimmed(double figure) {
     return figure == Math.rint(figure)
         ? Long.toString((long) figure)

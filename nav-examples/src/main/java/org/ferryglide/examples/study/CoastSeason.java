@@ -100,7 +100,7 @@ public record CoastSeason(long seed, int stations, int days) implements Serializ
   }
 
   /**
-   * Room for one thread to work in.
+   * A workspace for one thread.
    *
    * @return the worker
    */

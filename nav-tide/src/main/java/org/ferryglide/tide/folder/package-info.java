@@ -87,7 +87,7 @@
  *   <tr><td>{@code lanes.csv}</td><td>lanes and fairways, a row for each point of the middle:
  *     {@code name}, {@code position}, {@code width_m} (in the first row)</td></tr>
  *   <tr><td>{@code coast.csv}</td><td>lines of the shore, as far as the party has drawn them, a row
- *     for each point: {@code name}, {@code position}. No station speaks for the water behind them,
+ *     for each point: {@code name}, {@code position}. No station counts for the water behind them,
  *     and without them it is not checked whether there is land down wind</td></tr>
  *   <tr><td>{@code refuges.csv}</td><td>landings beside the way: {@code place}, {@code position},
  *     and the columns of {@code places.csv} but {@code stop}; {@code landing} must be

@@ -155,7 +155,7 @@ final class HourlyRows {
   }
 
   /**
-   * Leaves out rows so that at most two tides speak at a time: of tides with another between them
+   * Leaves out rows so that at most two tides count at a time: of tides with another between them
    * whose rows overlap, the row farthest from its own water goes first. One row of each is always
    * left, since rows of one hour never overlap.
    */

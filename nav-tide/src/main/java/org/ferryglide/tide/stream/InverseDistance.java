@@ -5,13 +5,13 @@ import java.util.List;
 import org.ferryglide.nav.note.Note;
 
 /**
- * All stations within reach speak together, the near ones louder: weight ((R - d) / (R d))², which
- * fades to nothing at the reach R, so that the field is continuous where a station comes in.
+ * All stations within reach count, the near ones most: weight ((R - d) / (R d))², which fades to
+ * nothing at the reach R, so that the field is continuous where a station comes in.
  */
 final class InverseDistance implements StationRule {
   private static final long serialVersionUID = 1L;
 
-  /** Nearer than this a station speaks alone, metres. */
+  /** Nearer than this a station alone counts, metres. */
   private static final double AT_THE_STATION = 1e-3;
 
   private final StationPlaces places;
@@ -89,15 +89,15 @@ final class InverseDistance implements StationRule {
 
   @Override
   public List<Note> notes(double latitude, double longitude, double t, double[] weights) {
-    List<Note> notes = new ArrayList<>(silent(latitude, longitude, t));
+    List<Note> notes = new ArrayList<>(withoutData(latitude, longitude, t));
     double[] bearings = new double[weights.length];
-    int heard = 0;
+    int counted = 0;
     for (int i = 0; i < weights.length; i++) {
       if (weights[i] == 1.0) {
         return notes;
       }
       if (weights[i] > 0.0) {
-        bearings[heard++] =
+        bearings[counted++] =
             Math.atan2(
                 Math.IEEEremainder(places.longitude(i) - longitude, 360.0)
                     * StationPlaces.eastScale(latitude),
@@ -108,7 +108,7 @@ final class InverseDistance implements StationRule {
         Note.information(
             "stream.between-stations",
             "Mixed from the stations within reach, the near ones counting most."));
-    if (allOnOneSide(bearings, heard)) {
+    if (allOnOneSide(bearings, counted)) {
       notes.add(
           Note.caution(
               "stream.outside-stations",
@@ -117,7 +117,7 @@ final class InverseDistance implements StationRule {
     return notes;
   }
 
-  private List<Note> silent(double latitude, double longitude, double t) {
+  private List<Note> withoutData(double latitude, double longitude, double t) {
     List<String> names = new ArrayList<>();
     double eastScale = StationPlaces.eastScale(latitude);
     for (int i = 0; i < places.count(); i++) {
@@ -130,7 +130,7 @@ final class InverseDistance implements StationRule {
         ? List.of()
         : List.of(
             Note.caution(
-                    "stream.station-silent",
+                    "stream.station-without-data",
                     "Stations without data for this time were left out: " + names + ".")
                 .with("stations", String.join("; ", names)));
   }

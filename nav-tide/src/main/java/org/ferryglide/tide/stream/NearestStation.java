@@ -5,7 +5,7 @@ import java.util.List;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 
-/** The nearest station within reach and not cut off speaks for the water round it. */
+/** The nearest station within reach and not cut off counts for the water round it. */
 final class NearestStation implements StationRule {
   private static final long serialVersionUID = 1L;
 

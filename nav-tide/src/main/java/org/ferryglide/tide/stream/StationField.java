@@ -15,8 +15,8 @@ import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.nav.water.StreamField;
 
 /**
- * The stream between stations: each has its curve and its place, and the rule says who speaks for
- * the water between them.
+ * The stream between stations: each has its curve and its place, and the rule says which of them
+ * count for the water between, and how much.
  *
  * <p>Every rule has a domain, outside which there are no data: for {@link #nearest} and {@link
  * #inverseDistance} the reach of the stations, for {@link #triangles} the triangles. {@linkplain
@@ -64,8 +64,8 @@ public final class StationField implements StreamField, Serializable {
   }
 
   /**
-   * The nearest station speaks for the water round it, as in hand work. If it has no data for a
-   * time, there are none; the next station is not asked instead.
+   * The nearest station alone counts for the water round it, as in hand work. If it has no data for
+   * a time, there are none; the next station is not asked instead.
    *
    * @param stations at least one, no name and no place twice
    * @param reach how far from a station its curve still holds, above 0
@@ -82,7 +82,7 @@ public final class StationField implements StreamField, Serializable {
   }
 
   /**
-   * The nearest station speaks for the water round it, out to {@link #USUAL_REACH}.
+   * The nearest station alone counts for the water round it, out to {@link #USUAL_REACH}.
    *
    * @param stations at least one, no name and no place twice
    * @return the field, as {@link #nearest(List, Distance)} makes it
@@ -93,10 +93,9 @@ public final class StationField implements StreamField, Serializable {
   }
 
   /**
-   * All stations within reach speak together, each with the weight ((R - d) / (R d))² for the
-   * distance d and the reach R, which is the inverse square of the distance made to fade out at the
-   * reach. At a station it alone counts. Stations without data for a time are left out, with a
-   * note.
+   * All stations within reach count, each with the weight ((R - d) / (R d))² for the distance d and
+   * the reach R, which is the inverse square of the distance made to fade out at the reach. At a
+   * station it alone counts. Stations without data for a time are left out, with a note.
    *
    * @param stations at least one, no name and no place twice
    * @param reach how far from a station it still counts, above 0
@@ -115,7 +114,7 @@ public final class StationField implements StreamField, Serializable {
   }
 
   /**
-   * The three stations at the corners of a triangle speak for the water in it, linear in between;
+   * The three stations at the corners of a triangle count for the water in it, linear in between;
    * the triangles are those of Delaunay, as near to equal sides as the stations allow. If a corner
    * that counts has no data for a time, there are none.
    *
@@ -135,7 +134,7 @@ public final class StationField implements StreamField, Serializable {
   }
 
   /**
-   * The same field with shores: no station speaks for water behind them. Of the corners of a
+   * The same field with shores: no station counts for water behind them. Of the corners of a
    * triangle those that are left share its weight.
    *
    * @param shores the lines that cut off
@@ -219,7 +218,7 @@ public final class StationField implements StreamField, Serializable {
     double longitude = position.longitudeDegrees();
     double[] weights = rule.weights(latitude, longitude, EpochSeconds.of(instant));
     if (weights.length == 0) {
-      return StreamFlags.noData("No station speaks for this place at this time.");
+      return StreamFlags.noData("No station covers this place at this time.");
     }
     List<Explanation.Source> sources = new ArrayList<>();
     List<Note> notes =

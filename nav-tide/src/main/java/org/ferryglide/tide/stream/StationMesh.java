@@ -6,7 +6,7 @@ import java.util.List;
 import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.note.Note;
 
-/** The three corners of a triangle of stations speak for the water in it. */
+/** The three corners of a triangle of stations count for the water in it. */
 final class StationMesh implements StationRule {
   private static final long serialVersionUID = 1L;
 

@@ -20,7 +20,7 @@ final class StationPlaces implements Serializable {
   private static final double ECCENTRICITY_SQUARED = 6.69437999014e-3;
 
   /** A shore of so few segments is tried whole. */
-  private static final int FEW_PIECES = 8;
+  private static final int FEW_SEGMENTS = 8;
 
   private final StreamStation[] stations;
   private final Shoreline shores;
@@ -147,7 +147,7 @@ final class StationPlaces implements Serializable {
   }
 
   boolean isCutOff(int i, double latitude, double longitude) {
-    if (shores.segmentCount() <= FEW_PIECES) {
+    if (shores.segmentCount() <= FEW_SEGMENTS) {
       return shores.separates(latitude, longitude, latitudes[i], longitudes[i]);
     }
     return sectors()[i].separates(latitude, longitude, longitudes[i]);

@@ -26,7 +26,7 @@ import org.ferryglide.nav.water.Window;
 import org.junit.jupiter.api.Test;
 
 class LocalStreamTest {
-  /** Begins and ends are found to half a second. */
+  /** Starts and ends are found to half a second. */
   private static final double SECONDS = 0.5;
 
   private static final TrueBearing EAST = TrueBearing.ofDegrees(90);

@@ -95,7 +95,7 @@ class StationFieldTest {
     assertTrue(field.at(here, THIRD_HOUR).isPresent());
     assertFalse(field.at(here, StreamSamples.afterHigh(10)).isPresent());
     assertEquals(
-        "No station speaks for this place at this time.",
+        "No station covers this place at this time.",
         field.explain(here, StreamSamples.afterHigh(10)).notes().get(0).text());
   }
 
@@ -142,7 +142,7 @@ class StationFieldTest {
     Position here = Position.ofDegrees(50.04, -5.0);
     Explanation late = field.explain(here, StreamSamples.afterHigh(10));
     assertEquals("A", late.sources().get(0).name());
-    assertEquals("stream.station-silent", late.notes().get(0).code());
+    assertEquals("stream.station-without-data", late.notes().get(0).code());
   }
 
   @Test
