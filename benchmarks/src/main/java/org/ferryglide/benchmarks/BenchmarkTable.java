@@ -126,9 +126,11 @@ public final class BenchmarkTable {
           options = options.include("\\." + peer.peer().replace(".", "\\.") + "$");
         }
       }
-      return options
-          .include("org\\.ferryglide\\.benchmarks\\..*" + (all ? "" : which))
-          .exclude("CurveBenchmark"); // see CostCurves
+      options =
+          options
+              .include("org\\.ferryglide\\.benchmarks\\..*" + (all ? "" : which))
+              .exclude("CurveBenchmark"); // see CostCurves
+      return all ? options.exclude("BrokenAgreementBenchmark") : options;
     }
     for (Peer peer : peers) {
       if (peer.isShort()) {

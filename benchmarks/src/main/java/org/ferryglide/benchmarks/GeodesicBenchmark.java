@@ -264,4 +264,22 @@ public class GeodesicBenchmark {
     RhumbLines.direct(Ellipsoid.WGS84, rows[0], rows[1], rows[4], rows[5], 0, ROWS, rowsOut, 0);
     return rowsOut;
   }
+
+  /** Place and course of the end, a row when all processors share the work. */
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public double[] directOfRowInParallel() {
+    Geodesics.directInParallel(
+        Ellipsoid.WGS84, rows[0], rows[1], rows[4], rows[5], 0, ROWS, rowsOut, 0);
+    return rowsOut;
+  }
+
+  /** The end of the rhumb line, likewise. */
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public double[] rhumbDirectOfRowInParallel() {
+    RhumbLines.directInParallel(
+        Ellipsoid.WGS84, rows[0], rows[1], rows[4], rows[5], 0, ROWS, rowsOut, 0);
+    return rowsOut;
+  }
 }

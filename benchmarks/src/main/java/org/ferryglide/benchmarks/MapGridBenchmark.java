@@ -18,6 +18,7 @@ import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
@@ -59,6 +60,12 @@ public class MapGridBenchmark {
   private final double[] eastings = new double[POINTS];
   private final double[] northings = new double[POINTS];
   private final double[] out = new double[4];
+
+  /** The same positions many times over, for the array forms. */
+  private static final int ROWS = 64 * POINTS;
+
+  private final double[][] rows = new double[4][ROWS];
+  private final double[] rowsOut = new double[MapGrid.WIDTH * ROWS];
   private Position[] positions = new Position[0];
   private int next;
 
@@ -94,6 +101,23 @@ public class MapGridBenchmark {
       fromGrid.transform(in, result);
       ours.reverse(eastings[i], northings[i], out, 0);
       check(Math.hypot(result.y - out[0], result.x - out[1]) * 111e3, metres);
+    }
+    for (int i = 0; i < ROWS; i++) {
+      rows[0][i] = latitudes[i % POINTS];
+      rows[1][i] = longitudes[i % POINTS];
+      rows[2][i] = eastings[i % POINTS];
+      rows[3][i] = northings[i % POINTS];
+    }
+    rowsAgree(forwardOfRow(), eastings, northings, 0.0);
+    rowsAgree(forwardOfRowInParallel(), eastings, northings, 0.0);
+    rowsAgree(reverseOfRow(), latitudes, longitudes, 1e-12); // degrees, a tenth of a micrometre
+    rowsAgree(reverseOfRowInParallel(), latitudes, longitudes, 1e-12);
+  }
+
+  private static void rowsAgree(double[] found, double[] first, double[] second, double allowed) {
+    for (int i = 0; i < ROWS; i++) {
+      check(Math.abs(found[MapGrid.WIDTH * i] - first[i % POINTS]), allowed);
+      check(Math.abs(found[MapGrid.WIDTH * i + 1] - second[i % POINTS]), allowed);
     }
   }
 
@@ -157,5 +181,37 @@ public class MapGridBenchmark {
     int i = nextPoint();
     in.setValue(eastings[i], northings[i]);
     return fromGrid.transform(in, result);
+  }
+
+  /** {@link #forward}, a row of an array. */
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public double[] forwardOfRow() {
+    ours.forward(rows[0], rows[1], 0, ROWS, rowsOut, 0);
+    return rowsOut;
+  }
+
+  /** {@link #reverse}, a row of an array. */
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public double[] reverseOfRow() {
+    ours.reverse(rows[2], rows[3], 0, ROWS, rowsOut, 0);
+    return rowsOut;
+  }
+
+  /** {@link #forward}, a row when all processors share the work. */
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public double[] forwardOfRowInParallel() {
+    ours.forwardInParallel(rows[0], rows[1], 0, ROWS, rowsOut, 0);
+    return rowsOut;
+  }
+
+  /** {@link #reverse}, likewise. */
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public double[] reverseOfRowInParallel() {
+    ours.reverseInParallel(rows[2], rows[3], 0, ROWS, rowsOut, 0);
+    return rowsOut;
   }
 }

@@ -162,7 +162,7 @@ public final class Geodesics {
    *
    * <p>Where most rows are short lines, of up to half a degree of latitude and 48 km and clear of
    * the poles, they are worked several at once, at a fraction of the cost of single calls, which
-   * they agree with within 0.3 nanometres (measured over 800 000 rows on four ellipsoids); rows in
+   * they agree with within 0.7 nanometres (measured over 800 000 rows on four ellipsoids); rows in
    * parallel have the bits of rows in order.
    *
    * @param ellipsoid the figure of the earth
@@ -195,6 +195,11 @@ public final class Geodesics {
    * <p>Row i reads {@code lat[i]} to {@code metres[i]} and writes latitude, longitude and course
    * {@link #WIDTH} (i - from) after the offset; NaN in a row gives NaN out for that row.
    *
+   * <p>Where most rows are short lines, of up to 22 km and clear of the poles, they are worked
+   * several at once, at a fraction of the cost of single calls, which they agree with within 0.03
+   * nanometres and the rounding of the degrees (measured over 800 000 rows on four ellipsoids);
+   * rows in parallel have the bits of rows in order.
+   *
    * @param ellipsoid the figure of the earth
    * @param lat latitudes of the starts, degrees
    * @param lon longitudes of the starts, degrees
@@ -216,14 +221,12 @@ public final class Geodesics {
       int until,
       double[] out,
       int offset) {
-    for (int i = from; i < until; i++) {
-      direct(
-          ellipsoid, lat[i], lon[i], courseDegrees[i], metres[i], out, offset + WIDTH * (i - from));
-    }
+    new GeodesicEndRows(ellipsoid)
+        .direct(lat, lon, courseDegrees, metres, from, until, out, offset);
   }
 
   /**
-   * The array form of the inverse, shared out over the processors; worth it from some thousand
+   * The array form of the inverse, shared out over the processors; worth it from some ten thousand
    * rows.
    *
    * @param ellipsoid the figure of the earth
@@ -284,6 +287,7 @@ public final class Geodesics {
     ParallelRows.share(
         from,
         until,
+        Lanes.ROWS_SHARED,
         offset,
         WIDTH,
         (a, b, at) -> direct(ellipsoid, lat, lon, courseDegrees, metres, a, b, out, at));

@@ -223,7 +223,7 @@ public final class LegComparisons {
    *
    * <p>Where most rows are short lines, of up to half a degree of latitude and 48 km and clear of
    * the poles, they are worked several at once, at a fraction of the cost of single calls, which
-   * they agree with within 0.3 nanometres (measured over 800 000 rows on four ellipsoids); rows in
+   * they agree with within 0.7 nanometres (measured over 800 000 rows on four ellipsoids); rows in
    * parallel have the bits of rows in order.
    *
    * @param ellipsoid the figure of the earth
@@ -257,7 +257,9 @@ public final class LegComparisons {
 
   /**
    * Many comparisons with separations: as {@link #compare(Ellipsoid, double[], double[], double[],
-   * double[], int, int, double[], int)}, but {@link #WIDTH_WITH_SEPARATION} numbers a row.
+   * double[], int, int, double[], int)}, but {@link #WIDTH_WITH_SEPARATION} numbers a row; the
+   * separations of short rows agree with those of single calls within 4 nanometres, measured
+   * likewise.
    *
    * @param ellipsoid the figure of the earth
    * @param lat1 latitudes of the starts, degrees
@@ -280,15 +282,14 @@ public final class LegComparisons {
       int until,
       double[] out,
       int offset) {
+    int width = WIDTH_WITH_SEPARATION;
+    new RhumbRows(ellipsoid).inverse(lat1, lon1, lat2, lon2, from, until, out, offset, width);
+    new GeodesicRows(ellipsoid)
+        .inverse(lat1, lon1, lat2, lon2, from, until, out, offset + INITIAL_COURSE, width);
     for (int i = from; i < until; i++) {
-      compareWithSeparation(
-          ellipsoid,
-          lat1[i],
-          lon1[i],
-          lat2[i],
-          lon2[i],
-          out,
-          offset + WIDTH_WITH_SEPARATION * (i - from));
+      int at = offset + width * (i - from);
+      differences(out, at);
+      separate(ellipsoid, lat1[i], lon1[i], lat2[i], lon2[i], out, at);
     }
   }
 

@@ -86,6 +86,9 @@ class GeodesicsTest {
     assertArrayEquals(single, array);
     assertArrayEquals(single, parallel);
     assertTrue(Double.isNaN(array[offset + 3 * 12 + Geodesics.LENGTH]));
+    for (int i = 0; i < rows; i++) {
+      in[3][i] *= 1e5; // short rows are worked otherwise: ShortRowsTest
+    }
     for (int i = from; i < until; i++) {
       Geodesics.direct(
           earth, in[0][i], in[1][i], in[2][i], in[3][i], single, offset + 3 * (i - from));

@@ -13,6 +13,9 @@ class ShortRowsTest {
    */
   private static final double METRES = 1e-9;
 
+  /** Places between the steps of a separation are rounded to degrees: some 2 nanometres each. */
+  private static final double SEPARATION = 5e-9;
+
   private static final Ellipsoid[] FIGURES = {
     Ellipsoid.WGS84,
     Ellipsoid.sphere(6371008.8),
@@ -24,8 +27,15 @@ class ShortRowsTest {
   public static void main(String[] arguments) {
     for (Ellipsoid figure : FIGURES) {
       double[] worst = worst(figure, Integer.parseInt(arguments[0]), Long.parseLong(arguments[1]));
+      double[] ends =
+          worstEnds(figure, Integer.parseInt(arguments[0]), Long.parseLong(arguments[1]));
       System.out.printf(
-          "%s: rhumb %.3f nm, geodesic %.3f nm%n", figure, 1e9 * worst[0], 1e9 * worst[1]);
+          "%s: rhumb %.3f nm, geodesic %.3f nm, ends %.3f nm, separation %.3f nm%n",
+          figure,
+          1e9 * worst[0],
+          1e9 * worst[1],
+          1e9 * ends[0],
+          1e9 * worstSeparation(figure, Integer.parseInt(arguments[0]), 7));
     }
   }
 
@@ -80,6 +90,75 @@ class ShortRowsTest {
     return worst;
   }
 
+  /**
+   * The greatest distance between two ends beyond what the rounding of their degrees makes, and of
+   * a course times a length.
+   */
+  private static double[] worstEnds(Ellipsoid figure, int rows, long seed) {
+    double[][] in = drawCourses(rows, seed);
+    double[] ends = new double[3 * rows];
+    Geodesics.direct(figure, in[0], in[1], in[2], in[3], 0, rows, ends, 0);
+    double[] single = new double[3];
+    double[] worst = new double[2];
+    for (int i = 0; i < rows; i++) {
+      Geodesics.direct(figure, in[0][i], in[1][i], in[2][i], in[3][i], single, 0);
+      double metres = figure.semiMajorAxisMetres() * Math.PI / 180.0;
+      double north = apart(single[0], ends[3 * i]) * metres;
+      double east = apart(single[1], ends[3 * i + 1]) * metres;
+      east *= Double.isNaN(single[0]) ? 1.0 : Math.cos(Math.toRadians(single[0]));
+      worst[0] = Math.max(worst[0], Math.max(north, east));
+      worst[1] = Math.max(worst[1], off(single[2], ends[3 * i + 2], Math.abs(in[3][i]), 1));
+    }
+    return worst;
+  }
+
+  /** How far two angles lie apart beyond the rounding of each to a double, degrees. */
+  private static double apart(double expected, double found) {
+    if (Double.isNaN(expected) || Double.isNaN(found)) {
+      return Double.isNaN(expected) && Double.isNaN(found) ? 0.0 : Double.POSITIVE_INFINITY;
+    }
+    double apart = Math.abs(Math.IEEEremainder(expected - found, 360.0));
+    return Math.max(0.0, apart - 2.0 * Math.ulp(expected));
+  }
+
+  private static double[][] drawCourses(int rows, long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    double[][] in = new double[4][rows];
+    for (int i = 0; i < rows; i++) {
+      double polar = i % 3 == 0 ? 84 : 70;
+      in[0][i] = polar * (2 * random.nextDouble() - 1);
+      in[1][i] = i % 17 == 0 ? 180.0 - 1e-9 * random.nextDouble() : 360 * random.nextDouble() - 180;
+      in[2][i] = i % 5 == 0 ? 90.0 * (random.nextInt(9) - 4) : 720 * random.nextDouble() - 360;
+      double longest = i % 11 == 0 ? 1.0 : i % 13 == 0 ? 300e3 : 22e3;
+      in[3][i] = longest * (i % 7 == 0 ? -random.nextDouble() : random.nextDouble());
+      if (i % 101 == 0) {
+        in[3][i] = 0.0;
+      } else if (i % 103 == 0) {
+        in[random.nextInt(4)][i] = Double.NaN;
+      } else if (i % 107 == 0) {
+        in[0][i] = 180 * random.nextDouble() - 90;
+        in[2][i] = 1e4 * random.nextDouble();
+      }
+    }
+    return in;
+  }
+
+  /** The greatest difference of a separation. */
+  private static double worstSeparation(Ellipsoid figure, int rows, long seed) {
+    double[][] in = draw(rows, seed);
+    double[] many = new double[LegComparisons.WIDTH_WITH_SEPARATION * rows];
+    LegComparisons.compareWithSeparation(figure, in[0], in[1], in[2], in[3], 0, rows, many, 0);
+    double[] single = new double[LegComparisons.WIDTH_WITH_SEPARATION];
+    double worst = 0.0;
+    for (int i = 0; i < rows; i++) {
+      LegComparisons.compareWithSeparation(
+          figure, in[0][i], in[1][i], in[2][i], in[3][i], single, 0);
+      int at = LegComparisons.WIDTH_WITH_SEPARATION * i + LegComparisons.SEPARATION;
+      worst = Math.max(worst, off(single[LegComparisons.SEPARATION], many[at], 0, 0));
+    }
+    return worst;
+  }
+
   private static double off(double expected, double found, double metres, int courses) {
     if (Double.isNaN(expected) || Double.isNaN(found)) {
       return Double.isNaN(expected) && Double.isNaN(found) ? 0.0 : Double.POSITIVE_INFINITY;
@@ -100,6 +179,37 @@ class ShortRowsTest {
       assertEquals(0.0, worst[0], METRES, "rhumb lines on " + figure);
       assertEquals(0.0, worst[1], METRES, "geodesics on " + figure);
     }
+  }
+
+  /**
+   * An end is good to 15 nanometres, and a course to that over the length; where rows are worked
+   * together, both differ from single calls by the rounding of a few operations.
+   */
+  @Test
+  void endsOfShortRowsAgreeWithSingleCalls() {
+    for (Ellipsoid figure : FIGURES) {
+      double[] worst = worstEnds(figure, 20_000, 11);
+      assertEquals(0.0, worst[0], METRES, "ends on " + figure);
+      assertEquals(0.0, worst[1], METRES, "courses on " + figure);
+    }
+  }
+
+  @Test
+  void separationsOfShortRowsAgreeWithSingleCalls() {
+    for (Ellipsoid figure : FIGURES) {
+      assertEquals(0.0, worstSeparation(figure, 20_000, 11), SEPARATION, "on " + figure);
+    }
+  }
+
+  @Test
+  void endsInParallelHaveTheSameBits() {
+    int rows = 40_000;
+    double[][] in = drawCourses(rows, 12);
+    double[] ends = new double[3 * rows];
+    double[] parallel = new double[3 * rows];
+    Geodesics.direct(Ellipsoid.WGS84, in[0], in[1], in[2], in[3], 5, rows, ends, 3);
+    Geodesics.directInParallel(Ellipsoid.WGS84, in[0], in[1], in[2], in[3], 5, rows, parallel, 3);
+    assertArrayEquals(ends, parallel);
   }
 
   @Test

@@ -1,134 +1,123 @@
 package org.ferryglide.examples.spark;
 
 import java.io.IOException;
-import java.util.Iterator;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import org.apache.spark.api.java.function.MapPartitionsFunction;
-import org.apache.spark.sql.Dataset;
-import org.apache.spark.sql.Encoders;
-import org.apache.spark.sql.Row;
-import org.apache.spark.sql.RowFactory;
 import org.apache.spark.sql.SparkSession;
-import org.apache.spark.sql.functions;
-import org.apache.spark.sql.types.DataTypes;
-import org.apache.spark.sql.types.StructField;
-import org.apache.spark.sql.types.StructType;
-import org.ferryglide.examples.study.DrawnLegs;
-import org.ferryglide.nav.geodesy.Ellipsoid;
-import org.ferryglide.nav.geodesy.LegComparisons;
 
 /**
  * The errors of legs as a job of Apache Spark: each leg is drawn and worked by its number alone,
  * with the same kernels as everywhere, so that every row equals that of a single machine.
  */
 public final class LegErrorJob {
-  private static final StructType ROWS =
-      DataTypes.createStructType(
-          List.of(
-              DataTypes.createStructField("number", DataTypes.LongType, false),
-              column("lat1"),
-              column("lon1"),
-              column("lat2"),
-              column("lon2"),
-              column("excess_m"),
-              column("separation_m"),
-              column("bearing_difference_deg")));
+  private static final int DEGREES_A_BAND = 10;
+  private static final int BANDS = 9;
 
-  /** How many figures a row has after its number. */
-  static final int FIGURES = 7;
+  /** Of a band: how many legs, the sum of excesses, the greatest, the greatest separation. */
+  private static final int SUMS = 4;
+
+  /** Legs worked before the clock runs, until classes are loaded and loops compiled. */
+  private static final long WARMING_LEGS = 500_000L;
 
   private LegErrorJob() {}
 
-  private static StructField column(String name) {
-    return DataTypes.createStructField(name, DataTypes.DoubleType, false);
-  }
-
   /**
-   * One row for each leg: its number, its ends, and how rhumb line and geodesic differ on WGS84.
+   * Sums by latitude of the start. Each block of legs gives one array, and these are added in the
+   * order of blocks, so that the figures do not depend on threads or parts.
    *
    * @param spark the session
-   * @param seed what legs are drawn from
-   * @param legs how many
-   * @param partitions in how many parts they are worked
-   * @return the rows
+   * @param legs the legs
+   * @return for each ten degrees: legs, sum of excesses, greatest excess, greatest separation,
+   *     metres
    */
-  static Dataset<Row> rows(SparkSession spark, long seed, long legs, int partitions) {
-    DrawnLegs drawn = new DrawnLegs(seed);
-    return spark
-        .range(0, legs, 1, partitions)
-        .mapPartitions(
-            (MapPartitionsFunction<Long, Row>) numbers -> work(drawn, numbers), Encoders.row(ROWS));
-  }
-
-  private static Iterator<Row> work(DrawnLegs drawn, Iterator<Long> numbers) {
-    double[] row = new double[FIGURES];
-    return new Iterator<>() {
-      @Override
-      public boolean hasNext() {
-        return numbers.hasNext();
+  static double[] bands(SparkSession spark, LegRows legs) {
+    MapPartitionsFunction<Long, double[]> summing =
+        blocks ->
+            Jobs.work(
+                legs, blocks, (block, rows, figures, out) -> out.add(sums(block, rows, figures)));
+    List<double[]> sums =
+        new ArrayList<>(
+            Jobs.blocks(spark, legs)
+                .mapPartitions(summing, spark.implicits().newDoubleArrayEncoder())
+                .collectAsList());
+    sums.sort(Comparator.comparingDouble(block -> block[BANDS * SUMS]));
+    double[] all = new double[BANDS * SUMS];
+    for (double[] block : sums) {
+      for (int i = 0; i < all.length; i += SUMS) {
+        all[i] += block[i];
+        all[i + 1] += block[i + 1];
+        all[i + 2] = Math.max(all[i + 2], block[i + 2]);
+        all[i + 3] = Math.max(all[i + 3], block[i + 3]);
       }
+    }
+    return all;
+  }
 
-      @Override
-      public Row next() {
-        long number = numbers.next();
-        row(drawn, number, row);
-        return RowFactory.create(number, row[0], row[1], row[2], row[3], row[4], row[5], row[6]);
+  private static double[] sums(long block, int rows, double[] figures) {
+    double[] sums = new double[BANDS * SUMS + 1];
+    sums[BANDS * SUMS] = block;
+    for (int row = 0; row < rows * LegRows.WIDTH; row += LegRows.WIDTH) {
+      int band = SUMS * (int) (Math.abs(figures[row + LegRows.LATITUDE]) / DEGREES_A_BAND);
+      double separation = figures[row + LegRows.SEPARATION];
+      sums[band]++;
+      sums[band + 1] += figures[row + LegRows.EXCESS];
+      sums[band + 2] = Math.max(sums[band + 2], figures[row + LegRows.EXCESS]);
+      if (separation > sums[band + 3]) { // NaN, where it is not worked, is not
+        sums[band + 3] = separation;
       }
-    };
+    }
+    return sums;
   }
 
-  /** The figures of one leg after its number, as {@link #rows} has them. */
-  static double[] row(DrawnLegs drawn, long number, double[] row) {
-    double[] out = new double[LegComparisons.WIDTH_WITH_SEPARATION];
-    drawn.draw(number, row, 0);
-    LegComparisons.compareWithSeparation(Ellipsoid.WGS84, row[0], row[1], row[2], row[3], out, 0);
-    row[4] = out[LegComparisons.EXCESS];
-    row[5] = out[LegComparisons.SEPARATION];
-    row[6] = out[LegComparisons.INITIAL_COURSE_DIFFERENCE];
-    return row;
-  }
-
-  /** Prints how long something took. */
-  static void tell(String what, int threads, long begin) {
-    System.out.println(
-        what
-            + ", "
-            + threads
-            + " threads, "
-            + Math.round((System.nanoTime() - begin) / 1e8) / 10.0
-            + " s");
+  private static void print(double[] bands) {
+    System.out.println("latitude_from_deg,legs,mean_excess_m,greatest_excess_m,separation_m");
+    for (int band = 0; band < BANDS; band++) {
+      int at = SUMS * band;
+      if (bands[at] > 0.0) {
+        System.out.printf(
+            Locale.ROOT,
+            "%d,%.0f,%.6f,%.3f,%.3f%n",
+            DEGREES_A_BAND * band,
+            bands[at],
+            bands[at + 1] / bands[at],
+            bands[at + 2],
+            bands[at + 3]);
+      }
+    }
   }
 
   /**
-   * Prints mean and greatest differences by latitude.
+   * Prints mean and greatest differences by latitude, and how long they took: opening the session,
+   * a small job until everything is loaded and compiled, and then the job itself.
    *
-   * @param args number of legs (ten million by default), threads (2), seed (1), {@code check} to
-   *     hold every row against a single machine
+   * @param args number of legs (ten million by default); threads (2), or several such numbers with
+   *     commas between, one after another; seed (1); {@code check} to hold every row against a
+   *     single machine
    * @throws IOException if the session cannot be closed
    */
   public static void main(String[] args) throws IOException {
-    long legs = args.length > 0 ? Long.parseLong(args[0]) : 10_000_000L;
-    int threads = args.length > 1 ? Integer.parseInt(args[1]) : 2;
-    long seed = args.length > 2 ? Long.parseLong(args[2]) : 1L;
-    try (SparkSession spark = Sessions.local("errors of legs", threads)) {
-      long begin = System.nanoTime();
-      Dataset<Row> rows = rows(spark, seed, legs, 4 * threads);
-      rows.groupBy(functions.expr("10 * floor(abs(lat1) / 10)").as("latitude_from_deg"))
-          .agg(
-              functions.count("number").as("legs"),
-              functions.avg("excess_m"),
-              functions.max("excess_m"),
-              functions
-                  .expr("max(case when isnan(separation_m) then null else separation_m end)")
-                  .as("max(separation_m)"))
-          .orderBy("latitude_from_deg")
-          .show(20, false);
-      tell(legs + " legs", threads, begin);
-      if (args.length > 3) {
-        DrawnLegs drawn = new DrawnLegs(seed);
-        double[] row = new double[FIGURES];
-        long differing = RowDigests.differing(rows, legs, number -> row(drawn, number, row));
-        System.out.println(differing + " thousands of rows differ from those of one machine");
+    long count = args.length > 0 ? Long.parseLong(args[0]) : 10_000_000L;
+    String several = args.length > 1 ? args[1] : "2";
+    LegRows legs = new LegRows(args.length > 2 ? Long.parseLong(args[2]) : 1L, count);
+    double[] bands = new double[BANDS * SUMS];
+    for (String threads : several.split(",")) {
+      long opening = System.nanoTime();
+      try (SparkSession spark = Jobs.local("errors of legs", Integer.parseInt(threads))) {
+        bands(spark, new LegRows(legs.seed(), Math.min(count, WARMING_LEGS)));
+        double before = Jobs.secondsSince(opening);
+        long begin = System.nanoTime();
+        bands = bands(spark, legs);
+        Jobs.tell(count + " legs", threads, Jobs.secondsSince(begin), before);
+      }
+    }
+    print(bands);
+    if (args.length > 3) {
+      try (SparkSession spark = Jobs.local("check of legs", 2)) {
+        System.out.println(
+            Jobs.differing(spark, legs, legs) + " thousands of rows differ from one machine's");
       }
     }
   }

@@ -6,8 +6,6 @@ import org.apache.spark.sql.api.java.UDF4;
 import org.apache.spark.sql.types.DataTypes;
 import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.LegComparisons;
-import org.ferryglide.nav.magnetic.MagneticModel;
-import org.ferryglide.nav.magnetic.MagneticSnapshot;
 
 /**
  * The kernels as functions of SQL, on WGS84. A null among the arguments gives null; what a kernel
@@ -36,12 +34,12 @@ public final class NavigationFunctions {
     register(spark, "geodesic_distance_m", comparison(LegComparisons.GEODESIC_LENGTH));
     register(spark, "leg_excess_m", comparison(LegComparisons.EXCESS));
     register(spark, "leg_separation_m", NavigationFunctions::separation);
-    register(spark, "variation_deg", NavigationFunctions::variation);
+    register(spark, "variation_deg", new DatedVariation());
   }
 
   /** What is worked from four figures. */
   @FunctionalInterface
-  private interface OfFour extends Serializable {
+  interface OfFour extends Serializable {
     double of(double a, double b, double c, double d);
   }
 
@@ -64,11 +62,5 @@ public final class NavigationFunctions {
     double[] out = new double[LegComparisons.WIDTH_WITH_SEPARATION];
     LegComparisons.compareWithSeparation(Ellipsoid.WGS84, lat1, lon1, lat2, lon2, out, 0);
     return out[LegComparisons.SEPARATION];
-  }
-
-  private static double variation(double year, double lat, double lon, double height) {
-    double[] field = new double[MagneticSnapshot.ELEMENTS];
-    MagneticModel.wmm2025().atDecimalYear(year).elements(lat, lon, height, field, 0);
-    return field[MagneticSnapshot.ELEMENTS - 1];
   }
 }
