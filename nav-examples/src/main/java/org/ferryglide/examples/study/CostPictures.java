@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.ferryglide.examples.svg.Raster;
 import org.ferryglide.examples.svg.Svg;
@@ -70,7 +71,7 @@ public final class CostPictures {
     double[] up = {Double.POSITIVE_INFINITY, 0.0};
     for (String[] row : rows) {
       double[] place = {Math.max(1.0, Double.parseDouble(row[4])), Double.parseDouble(row[5])};
-      series.computeIfAbsent(row[2] + " " + row[1], words -> new ArrayList<>()).add(place);
+      series.computeIfAbsent(row[2] + " " + words(row[1]), key -> new ArrayList<>()).add(place);
       widen(along, place[0]);
       widen(up, place[1]);
     }
@@ -81,8 +82,8 @@ public final class CostPictures {
       marks[i] = Math.pow(10.0, first + i);
     }
     int lowest = (int) Math.floor(Math.log10(up[0]));
-    String axis = rows.get(0)[3];
-    String title = "Cost by " + axis + " and " + rows.get(0)[1];
+    String axis = words(rows.get(0)[3]);
+    String title = "Cost by " + axis + " and " + words(rows.get(0)[1]);
     LogPlot plot =
         new LogPlot(
             name,
@@ -95,6 +96,11 @@ public final class CostPictures {
             Math.max(lowest + 1, (int) Math.ceil(Math.log10(up[1]))));
     series.forEach(plot::with);
     return plot.drawn();
+  }
+
+  /** A parameter's name as words, such as "coast points". */
+  private static String words(String parameter) {
+    return parameter.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
   }
 
   private static void widen(double[] range, double value) {
