@@ -12,6 +12,7 @@ final class SightLine {
 
   private static final double A = Ellipsoid.WGS84.semiMajorAxisMetres();
   private static final double E2 = Ellipsoid.WGS84.eccentricitySquared();
+  private static final double OVER_POLAR_RADIUS = Math.sqrt(1.0 - E2) / A;
 
   /** Writes azimuth, degrees in [0, 360), azimuth at the mark, and metres: the geodesic. */
   static void exact(double lat, double lon, double markLat, double markLon, double[] out) {
@@ -30,8 +31,8 @@ final class SightLine {
     double c1 = Math.cos(phi1);
     double s2 = Math.sin(phi2);
     double c2 = Math.cos(phi2);
-    double n1 = A / Math.sqrt(1.0 - E2 * s1 * s1);
-    double n2 = A / Math.sqrt(1.0 - E2 * s2 * s2);
+    double n1 = Ellipsoid.WGS84.primeVerticalRadiusMetresAtSine(s1);
+    double n2 = Ellipsoid.WGS84.primeVerticalRadiusMetresAtSine(s2);
     // Earth-centred difference, x toward the observer's meridian.
     double dx = n2 * c2 * Math.cos(dlon) - n1 * c1;
     double dy = n2 * c2 * Math.sin(dlon);
@@ -55,9 +56,9 @@ final class SightLine {
     double radians = Math.toRadians(azimuthDegrees);
     double phi = Math.toRadians(lat);
     double s = Math.sin(phi);
-    double w2 = 1.0 - E2 * s * s;
-    double primeVertical = A / Math.sqrt(w2);
-    double gauss = A * Math.sqrt(1.0 - E2) / w2;
+    double primeVertical = Ellipsoid.WGS84.primeVerticalRadiusMetresAtSine(s);
+    // Gauss's mean radius, a sqrt(1 - e²) / (1 - e² sin²)
+    double gauss = primeVertical * primeVertical * OVER_POLAR_RADIUS;
     double perMetreAcross = 1.0 / (gauss * Math.tan(metres / gauss));
     out[offset] = -Math.cos(radians) * perMetreAcross + Math.tan(phi) / primeVertical;
     out[offset + 1] = Math.sin(radians) * perMetreAcross;

@@ -74,7 +74,6 @@ final class TransferredEquation extends LineEquation {
   }
 
   private static double parallelRadius(double latitudeDegrees) {
-    return Ellipsoid.WGS84.primeVerticalRadiusMetres(latitudeDegrees)
-        * Math.cos(Math.toRadians(latitudeDegrees));
+    return Ellipsoid.WGS84.parallelRadiusMetres(latitudeDegrees);
   }
 }

@@ -9,7 +9,7 @@ final class Cartesian {
     double e2 = ellipsoid.e2;
     double sine = Degrees.sine(latDegrees);
     double cosine = Degrees.cosine(latDegrees);
-    double n = ellipsoid.semiMajorAxisMetres() / Math.sqrt(1.0 - e2 * sine * sine);
+    double n = ellipsoid.primeVerticalRadiusMetresAtSine(sine);
     out[0] = n * cosine * Degrees.cosine(lonDegrees);
     out[1] = n * cosine * Degrees.sine(lonDegrees);
     out[2] = n * (1.0 - e2) * sine;

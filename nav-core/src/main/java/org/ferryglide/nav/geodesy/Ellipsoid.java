@@ -216,7 +216,16 @@ public final class Ellipsoid implements Serializable {
    * @return metres for each radian of latitude
    */
   public double meridianRadiusMetres(double latitudeDegrees) {
-    double sine = Math.sin(Math.toRadians(latitudeDegrees));
+    return meridianRadiusMetresAtSine(Math.sin(Math.toRadians(latitudeDegrees)));
+  }
+
+  /**
+   * {@link #meridianRadiusMetres} for a caller who has the sine at hand.
+   *
+   * @param sine sine of the latitude, in [-1, 1]; NaN gives NaN
+   * @return metres for each radian of latitude
+   */
+  public double meridianRadiusMetresAtSine(double sine) {
     double w2 = 1.0 - e2 * sine * sine;
     return semiMajorAxisMetres * (1.0 - e2) / (w2 * Math.sqrt(w2));
   }
@@ -228,7 +237,16 @@ public final class Ellipsoid implements Serializable {
    * @return metres for each radian of direction across the meridian
    */
   public double primeVerticalRadiusMetres(double latitudeDegrees) {
-    double sine = Math.sin(Math.toRadians(latitudeDegrees));
+    return primeVerticalRadiusMetresAtSine(Math.sin(Math.toRadians(latitudeDegrees)));
+  }
+
+  /**
+   * {@link #primeVerticalRadiusMetres} for a caller who has the sine at hand.
+   *
+   * @param sine sine of the latitude, in [-1, 1]; NaN gives NaN
+   * @return metres for each radian of direction across the meridian
+   */
+  public double primeVerticalRadiusMetresAtSine(double sine) {
     return semiMajorAxisMetres / Math.sqrt(1.0 - e2 * sine * sine);
   }
 
@@ -240,6 +258,19 @@ public final class Ellipsoid implements Serializable {
    */
   public double parallelRadiusMetres(double latitudeDegrees) {
     return primeVerticalRadiusMetres(latitudeDegrees) * Degrees.cosine(latitudeDegrees);
+  }
+
+  /**
+   * {@link #parallelRadiusMetres} for a caller who has the sine at hand.
+   *
+   * <p>The sine of a latitude near a pole hardly tells how near: within a micrometre of {@link
+   * #parallelRadiusMetres} up to 85°, and within a metre at the pole itself.
+   *
+   * @param sine sine of the latitude, in [-1, 1]; NaN gives NaN
+   * @return metres for each radian of longitude
+   */
+  public double parallelRadiusMetresAtSine(double sine) {
+    return semiMajorAxisMetres * Math.sqrt((1.0 - sine) * (1.0 + sine) / (1.0 - e2 * sine * sine));
   }
 
   private Object readResolve() {

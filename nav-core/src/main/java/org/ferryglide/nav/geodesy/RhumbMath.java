@@ -44,7 +44,7 @@ final class RhumbMath {
 
   /** Radius of the parallel, metres. */
   static double parallelRadius(Ellipsoid e, double sine, double cosine) {
-    return e.semiMajorAxisMetres() * cosine / Math.sqrt(1.0 - e.e2 * sine * sine);
+    return e.primeVerticalRadiusMetresAtSine(sine) * cosine;
   }
 
   /**

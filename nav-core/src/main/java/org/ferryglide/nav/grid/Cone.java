@@ -27,8 +27,7 @@ final class Cone extends Projector {
   /** Distance from the apex of where the scale is as given, metres. */
   private final double bestDistance;
 
-  private final double equatorialRadius;
-  private final double eccentricity2;
+  private final Ellipsoid ellipsoid;
   private final SineSeries geographicToConformal;
   private final SineSeries conformalToGeographic;
 
@@ -38,8 +37,7 @@ final class Cone extends Projector {
     this.sine = sine;
     this.equatorDistance = equatorDistance;
     this.bestDistance = bestDistance;
-    equatorialRadius = ellipsoid.semiMajorAxisMetres();
-    eccentricity2 = ellipsoid.eccentricitySquared();
+    this.ellipsoid = ellipsoid;
     geographicToConformal = KruegerSeries.geographicToConformal(ellipsoid.thirdFlattening());
     conformalToGeographic = KruegerSeries.conformalToGeographic(ellipsoid.thirdFlattening());
   }
@@ -82,9 +80,8 @@ final class Cone extends Projector {
 
   private double parallelRadius(double latitudeDegrees) {
     double sinPhi = Math.sin(latitudeDegrees * RADIANS_PER_DEGREE);
-    return equatorialRadius
-        * TransverseMercator.cosineOfLatitude(latitudeDegrees)
-        / Math.sqrt(1.0 - eccentricity2 * sinPhi * sinPhi);
+    return ellipsoid.primeVerticalRadiusMetresAtSine(sinPhi)
+        * TransverseMercator.cosineOfLatitude(latitudeDegrees);
   }
 
   private double halfTangent(double latitudeDegrees) {
@@ -144,8 +141,7 @@ final class Cone extends Projector {
         * sine
         * overCosine
         * Math.pow(cosPhi * overCosine, sine - 1.0)
-        * Math.sqrt(1.0 - eccentricity2 * sinPhi * sinPhi)
-        / equatorialRadius;
+        / ellipsoid.primeVerticalRadiusMetresAtSine(sinPhi);
   }
 
   @Override
@@ -202,8 +198,7 @@ final class Cone extends Projector {
         && side == that.side
         && sine == that.sine
         && equatorDistance == that.equatorDistance
-        && equatorialRadius == that.equatorialRadius
-        && eccentricity2 == that.eccentricity2;
+        && ellipsoid.equals(that.ellipsoid);
   }
 
   @Override

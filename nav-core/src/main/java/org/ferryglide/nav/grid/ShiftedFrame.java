@@ -27,7 +27,9 @@ final class ShiftedFrame implements Serializable {
 
   private final boolean none;
 
-  /** Radius of the equator and first eccentricity squared of the map's ellipsoid. */
+  /** The map's ellipsoid, its radius of the equator and first eccentricity squared. */
+  private final Ellipsoid ellipsoid;
+
   private final double radius;
 
   private final double e2;
@@ -54,6 +56,7 @@ final class ShiftedFrame implements Serializable {
 
   ShiftedFrame(Ellipsoid ellipsoid, HelmertShift shift, double centralMeridianDegrees) {
     none = shift.isNone();
+    this.ellipsoid = ellipsoid;
     radius = ellipsoid.semiMajorAxisMetres();
     e2 = ellipsoid.eccentricitySquared();
     axisRatio = 1.0 - ellipsoid.flattening();
@@ -98,7 +101,7 @@ final class ShiftedFrame implements Serializable {
       projection.project(phi, sinPhi, cosPhi, sinLambda, cosLambda, out, offset);
       return;
     }
-    double normal = WGS84_RADIUS / Math.sqrt(1.0 - WGS84_E2 * sinPhi * sinPhi);
+    double normal = Ellipsoid.WGS84.primeVerticalRadiusMetresAtSine(sinPhi);
     double x = normal * cosPhi * cosLambda;
     double y = normal * cosPhi * sinLambda;
     double z = normal * (1.0 - WGS84_E2) * sinPhi;
@@ -147,7 +150,7 @@ final class ShiftedFrame implements Serializable {
       double cosLambda,
       double[] out,
       int offset) {
-    double normal = radius / Math.sqrt(1.0 - e2 * sinPhi * sinPhi);
+    double normal = ellipsoid.primeVerticalRadiusMetresAtSine(sinPhi);
     double upX = cosPhi * cosLambda;
     double upY = cosPhi * sinLambda;
     double fromX = normal * upX - t0;

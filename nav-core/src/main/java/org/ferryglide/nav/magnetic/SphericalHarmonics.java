@@ -25,7 +25,6 @@ final class SphericalHarmonics {
   /** Radius to which the coefficients of WMM and IGRF refer, metres. */
   static final double REFERENCE_RADIUS_METRES = 6_371_200.0;
 
-  private static final double EQUATORIAL_RADIUS_METRES = Ellipsoid.WGS84.semiMajorAxisMetres();
   private static final double ECCENTRICITY_SQUARED = Ellipsoid.WGS84.eccentricitySquared();
 
   /** Packed coefficients of one degree and order. */
@@ -108,7 +107,7 @@ final class SphericalHarmonics {
     double latitude = Math.toRadians(latitudeDegrees);
     double sine = Math.sin(latitude);
     double cosine = Math.cos(latitude);
-    double normal = EQUATORIAL_RADIUS_METRES / Math.sqrt(1.0 - ECCENTRICITY_SQUARED * sine * sine);
+    double normal = Ellipsoid.WGS84.primeVerticalRadiusMetresAtSine(sine);
     double fromAxis = (normal + heightMetres) * cosine;
     double alongAxis = (normal * (1.0 - ECCENTRICITY_SQUARED) + heightMetres) * sine;
     double radius = Math.sqrt(fromAxis * fromAxis + alongAxis * alongAxis);

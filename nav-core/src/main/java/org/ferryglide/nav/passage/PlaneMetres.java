@@ -24,9 +24,7 @@ final class PlaneMetres {
   }
 
   static double east(double latitudeDegrees) {
-    return Math.toRadians(
-        Ellipsoid.WGS84.primeVerticalRadiusMetres(latitudeDegrees)
-            * Math.cos(Math.toRadians(latitudeDegrees)));
+    return Math.toRadians(Ellipsoid.WGS84.parallelRadiusMetres(latitudeDegrees));
   }
 
   /** A difference of longitudes the short way round, degrees. */

@@ -30,7 +30,7 @@ final class Extremals {
   private final CraftMotion motion;
   private final double speed;
   private final boolean uniform;
-  private final double semiMajor;
+  private final Ellipsoid ellipsoid;
   private final double e2;
   private final double[] flow = new double[CraftMotion.FLOW];
   private final double[] plus = new double[CraftMotion.FLOW];
@@ -42,9 +42,8 @@ final class Extremals {
     this.motion = motion;
     this.speed = motion.calmSpeed();
     this.uniform = motion.isUniform();
-    this.semiMajor = ellipsoid.semiMajorAxisMetres();
-    double f = ellipsoid.flattening();
-    this.e2 = f * (2.0 - f);
+    this.ellipsoid = ellipsoid;
+    this.e2 = ellipsoid.eccentricitySquared();
   }
 
   /** Speed through the water, metres a second. */
@@ -54,15 +53,12 @@ final class Extremals {
 
   /** Radius of curvature along the meridian, metres. */
   double meridianRadius(double latitude) {
-    double sin = Math.sin(latitude);
-    double w = 1.0 - e2 * sin * sin;
-    return semiMajor * (1.0 - e2) / (w * Math.sqrt(w));
+    return ellipsoid.meridianRadiusMetresAtSine(Math.sin(latitude));
   }
 
   /** Radius of the parallel, metres. */
   double parallelRadius(double latitude) {
-    double sin = Math.sin(latitude);
-    return semiMajor * Math.cos(latitude) / Math.sqrt(1.0 - e2 * sin * sin);
+    return ellipsoid.parallelRadiusMetresAtSine(Math.sin(latitude));
   }
 
   /**
@@ -131,9 +127,8 @@ final class Extremals {
     double sin = Math.sin(latitude);
     double cos = Math.cos(latitude);
     double w = 1.0 - e2 * sin * sin;
-    double root = Math.sqrt(w);
-    double meridian = semiMajor * (1.0 - e2) / (w * root);
-    double parallel = semiMajor * cos / root;
+    double meridian = ellipsoid.meridianRadiusMetresAtSine(sin);
+    double parallel = ellipsoid.primeVerticalRadiusMetresAtSine(sin) * cos;
     double north = s[o + 2] / meridian; // p in metres, along the meridian
     double east = s[o + 3] / parallel;
     double length = Math.sqrt(north * north + east * east);

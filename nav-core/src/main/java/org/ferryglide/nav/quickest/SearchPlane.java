@@ -10,8 +10,6 @@ import org.ferryglide.nav.geodesy.Ellipsoid;
  * enter a time are measured on the ellipsoid, so that the plane only names places.
  */
 final class SearchPlane {
-  private static final double A = Ellipsoid.WGS84.semiMajorAxisMetres();
-  private static final double E2 = Ellipsoid.WGS84.eccentricitySquared();
   private static final double DEGREE = Math.PI / 180.0;
 
   /** Degrees of the start. */
@@ -73,14 +71,11 @@ final class SearchPlane {
 
   /** Metres for a degree of latitude at a latitude in degrees. */
   static double metresPerLatitudeDegree(double latitude) {
-    double s = Math.sin(latitude * DEGREE);
-    double w2 = 1.0 - E2 * s * s;
-    return A * (1.0 - E2) / (w2 * Math.sqrt(w2)) * DEGREE;
+    return Ellipsoid.WGS84.meridianRadiusMetresAtSine(Math.sin(latitude * DEGREE)) * DEGREE;
   }
 
   /** Metres for a degree of longitude at a latitude in degrees. */
   static double metresPerLongitudeDegree(double latitude) {
-    double s = Math.sin(latitude * DEGREE);
-    return A * Math.sqrt((1.0 - s * s) / (1.0 - E2 * s * s)) * DEGREE;
+    return Ellipsoid.WGS84.parallelRadiusMetresAtSine(Math.sin(latitude * DEGREE)) * DEGREE;
   }
 }

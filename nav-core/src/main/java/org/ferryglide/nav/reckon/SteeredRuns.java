@@ -56,8 +56,7 @@ final class SteeredRuns {
     double turned = Math.IEEEremainder(until[1] - from[1], 360.0);
     double groundEast =
         Math.toRadians(turned)
-            * Ellipsoid.WGS84.primeVerticalRadiusMetres(latitude)
-            * Math.cos(Math.toRadians(latitude))
+            * Ellipsoid.WGS84.parallelRadiusMetres(latitude)
             / seconds;
     double groundNorth =
         Math.toRadians(until[0] - from[0])

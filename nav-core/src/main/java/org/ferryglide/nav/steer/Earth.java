@@ -5,8 +5,7 @@ import org.ferryglide.nav.geodesy.Ellipsoid;
 /** The WGS84 ellipsoid as an integrator needs it: metres for a degree, and isometric latitude. */
 final class Earth {
   private static final double A = Ellipsoid.WGS84.semiMajorAxisMetres();
-  private static final double E2 = Ellipsoid.WGS84.eccentricitySquared();
-  private static final double E = Math.sqrt(E2);
+  private static final double E = Math.sqrt(Ellipsoid.WGS84.eccentricitySquared());
   private static final double RADIANS = Math.PI / 180.0;
 
   /** No degree of latitude, nor of longitude, is longer than this, metres. */
@@ -19,13 +18,12 @@ final class Earth {
 
   /** Metres for a degree of latitude, at a sine of latitude. */
   static double metresPerLatitudeDegree(double sine) {
-    double w2 = 1.0 - E2 * sine * sine;
-    return A * (1.0 - E2) / (w2 * Math.sqrt(w2)) * RADIANS;
+    return Ellipsoid.WGS84.meridianRadiusMetresAtSine(sine) * RADIANS;
   }
 
   /** Metres for a degree of longitude, at a sine of latitude. */
   static double metresPerLongitudeDegree(double sine) {
-    return A * Math.sqrt((1.0 - sine * sine) / (1.0 - E2 * sine * sine)) * RADIANS;
+    return Ellipsoid.WGS84.parallelRadiusMetresAtSine(sine) * RADIANS;
   }
 
   /** Sine of a latitude in degrees. */

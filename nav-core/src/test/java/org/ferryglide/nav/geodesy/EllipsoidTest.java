@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class EllipsoidTest {
@@ -25,6 +26,31 @@ class EllipsoidTest {
     assertEquals(6.3885023339E+06, k0 * airy.primeVerticalRadiusMetres(lat), halfAPrintedDigit);
     assertEquals(6.3727564398E+06, k0 * airy.meridianRadiusMetres(lat), halfAPrintedDigit);
     assertEquals(6356256.909, airy.semiMinorAxisMetres(), halfAPrintedDigit);
+  }
+
+  /**
+   * The radii of a sine are those of its latitude: a rounding of the sine, half an ulp of 1, moves
+   * the radius of a parallel by that times the tangent of the latitude, a micrometre up to 85°.
+   */
+  @Test
+  void radiiOfASineAreThoseOfItsLatitude() {
+    double fewRoundings = 4 * Math.ulp(6.4e6);
+    double micrometre = 1e-6;
+    for (Ellipsoid each : List.of(Ellipsoid.WGS84, Ellipsoid.AIRY_1830, Ellipsoid.sphere(6.4e6))) {
+      for (double lat = -85.0; lat <= 85.0; lat += 0.37) {
+        double sine = Math.sin(Math.toRadians(lat));
+        assertEquals(
+            each.meridianRadiusMetres(lat), each.meridianRadiusMetresAtSine(sine), fewRoundings);
+        assertEquals(
+            each.primeVerticalRadiusMetres(lat),
+            each.primeVerticalRadiusMetresAtSine(sine),
+            fewRoundings);
+        assertEquals(
+            each.parallelRadiusMetres(lat), each.parallelRadiusMetresAtSine(sine), micrometre);
+      }
+      assertEquals(0.0, each.parallelRadiusMetresAtSine(-1.0));
+      assertEquals(Double.NaN, each.meridianRadiusMetresAtSine(Double.NaN));
+    }
   }
 
   /** Source: Ordnance Survey guide, eccentricity squared of GRS80 as printed. */

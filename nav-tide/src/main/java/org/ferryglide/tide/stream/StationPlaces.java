@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.jspecify.annotations.Nullable;
 
 /** Stations, how far they are, and whether land lies between. */
@@ -12,12 +13,6 @@ final class StationPlaces implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private static final double RADIANS = Math.PI / 180.0;
-
-  /** WGS84 semi-major axis, metres (NGA.STND.0036, table 3.1). */
-  private static final double SEMI_MAJOR_AXIS = 6378137.0;
-
-  /** WGS84 first eccentricity squared, from the flattening 1/298.257223563 (same table). */
-  private static final double ECCENTRICITY_SQUARED = 6.69437999014e-3;
 
   /** A shore of so few segments is tried whole. */
   private static final int FEW_SEGMENTS = 8;
@@ -64,10 +59,7 @@ final class StationPlaces implements Serializable {
     for (int i = 0; i < count; i++) {
       latitudes[i] = this.stations[i].position().latitudeDegrees();
       longitudes[i] = this.stations[i].position().longitudeDegrees();
-      double sine = Math.sin(latitudes[i] * RADIANS);
-      double w = 1.0 - ECCENTRICITY_SQUARED * sine * sine;
-      northScales[i] =
-          RADIANS * SEMI_MAJOR_AXIS * (1.0 - ECCENTRICITY_SQUARED) / (w * Math.sqrt(w));
+      northScales[i] = RADIANS * Ellipsoid.WGS84.meridianRadiusMetres(latitudes[i]);
       eastScales[i] = eastScale(latitudes[i]);
     }
   }
@@ -123,11 +115,8 @@ final class StationPlaces implements Serializable {
 
   /** Metres in a degree of longitude. */
   static double eastScale(double latitudeDegrees) {
-    double sine = Math.sin(latitudeDegrees * RADIANS);
-    double cosineSquared = Math.max(0.0, 1.0 - sine * sine);
     return RADIANS
-        * SEMI_MAJOR_AXIS
-        * Math.sqrt(cosineSquared / (1.0 - ECCENTRICITY_SQUARED * sine * sine));
+        * Ellipsoid.WGS84.parallelRadiusMetresAtSine(Math.sin(latitudeDegrees * RADIANS));
   }
 
   /**
