@@ -55,9 +55,7 @@ final class SteeredRuns {
     double latitude = 0.5 * (from[0] + until[0]);
     double turned = Math.IEEEremainder(until[1] - from[1], 360.0);
     double groundEast =
-        Math.toRadians(turned)
-            * Ellipsoid.WGS84.parallelRadiusMetres(latitude)
-            / seconds;
+        Math.toRadians(turned) * Ellipsoid.WGS84.parallelRadiusMetres(latitude) / seconds;
     double groundNorth =
         Math.toRadians(until[0] - from[0])
             * Ellipsoid.WGS84.meridianRadiusMetres(latitude)
