@@ -59,7 +59,7 @@ final class AskedOfStops {
 
   /** With the track held where no way was chosen, for speed. */
   private static LegOptions held(LegOptions options) {
-    return options.strategy().equals(Strategy.oneHeading())
+    return options.strategy().equals(Strategy.constantHeading())
         ? options.withStrategy(Strategy.trackHeld())
         : options;
   }

@@ -33,7 +33,7 @@ import org.ferryglide.tide.folder.PassageFolder;
  *     field is too weak for a compass
  * @param modelName the model's name
  * @param departure when it is started; empty if the leg before is not possible
- * @param oneHeading the course to steer with one heading held; empty without departure
+ * @param constantHeading the course to steer with a constant heading; empty without departure
  * @param trackHeld the courses to steer with the track held; empty without departure
  * @param asChosen the leg by a strategy of its own; empty where that is one of the two before
  * @param solver how the leg is steered
@@ -48,7 +48,7 @@ record LaidOffLeg(
     Optional<Variation> modelVariation,
     String modelName,
     Optional<Instant> departure,
-    Optional<Outcome<SteeredLeg, NotPossible>> oneHeading,
+    Optional<Outcome<SteeredLeg, NotPossible>> constantHeading,
     Optional<Outcome<SteeredLeg, NotPossible>> trackHeld,
     Optional<Outcome<SteeredLeg, NotPossible>> asChosen,
     CourseToSteer solver,
@@ -64,12 +64,13 @@ record LaidOffLeg(
     Position middle = leg.pointAt(leg.length().times(0.5));
     MagneticModel model = MagneticModel.inForceOn(date);
     Optional<RoseComparison> comparison = RoseComparison.of(folder.rose(), model, middle, date);
-    Optional<Outcome<SteeredLeg, NotPossible>> oneHeading =
-        departure.map(start -> solver.withStrategy(Strategy.oneHeading()).solve(own.leg(), start));
+    Optional<Outcome<SteeredLeg, NotPossible>> constantHeading =
+        departure.map(
+            start -> solver.withStrategy(Strategy.constantHeading()).solve(own.leg(), start));
     Optional<Outcome<SteeredLeg, NotPossible>> trackHeld =
         departure.map(start -> solver.withStrategy(Strategy.trackHeld()).solve(own.leg(), start));
     Optional<Outcome<SteeredLeg, NotPossible>> asChosen =
-        solver.strategy().equals(Strategy.oneHeading())
+        solver.strategy().equals(Strategy.constantHeading())
                 || solver.strategy().equals(Strategy.trackHeld())
             ? Optional.empty()
             : departure.map(start -> solver.solve(own.leg(), start));
@@ -78,12 +79,12 @@ record LaidOffLeg(
     String told = Integer.toString(number);
     folder.notes().stream().filter(note -> told.equals(note.data().get("leg"))).forEach(notes::add);
     notes.addAll(comparison.map(RoseComparison::notes).orElse(model.at(date).notesAt(middle)));
-    oneHeading.flatMap(Outcome::solved).ifPresent(solved -> notes.addAll(solved.notes()));
+    constantHeading.flatMap(Outcome::solved).ifPresent(solved -> notes.addAll(solved.notes()));
     trackHeld.flatMap(Outcome::solved).ifPresent(solved -> notes.addAll(solved.notes()));
     asChosen.flatMap(Outcome::solved).ifPresent(solved -> notes.addAll(solved.notes()));
     departure.ifPresent(
         start -> notes.addAll(streamNotes(solver.stream(), from.position(), start)));
-    oneHeading
+    constantHeading
         .flatMap(Outcome::solved)
         .ifPresent(
             solved -> notes.addAll(streamNotes(solver.stream(), to.position(), solved.arrival())));
@@ -96,7 +97,7 @@ record LaidOffLeg(
         comparison.map(RoseComparison::modelVariation),
         model.name(),
         departure,
-        oneHeading,
+        constantHeading,
         trackHeld,
         asChosen,
         solver,
@@ -125,14 +126,14 @@ record LaidOffLeg(
     return asChosen
         .flatMap(Outcome::solved)
         .or(() -> held ? trackHeld.flatMap(Outcome::solved) : Optional.empty())
-        .or(() -> oneHeading.flatMap(Outcome::solved))
+        .or(() -> constantHeading.flatMap(Outcome::solved))
         .or(() -> trackHeld.flatMap(Outcome::solved));
   }
 
   /** Whether the leg has no answer because the tables do not cover it, by place or by time. */
   boolean isWithoutData() {
     return solved().isEmpty()
-        && oneHeading.flatMap(Outcome::why).filter(LaidOffLeg::isNoData).isPresent();
+        && constantHeading.flatMap(Outcome::why).filter(LaidOffLeg::isNoData).isPresent();
   }
 
   static boolean isNoData(NotPossible why) {

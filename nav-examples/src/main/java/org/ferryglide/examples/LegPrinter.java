@@ -104,7 +104,7 @@ final class LegPrinter {
     }
     printStreams(leg, leg.departure().get());
     doubts(leg, "station.", "stream.", "tide.");
-    leg.oneHeading().ifPresent(outcome -> printOutcome("one heading", leg, outcome));
+    leg.constantHeading().ifPresent(outcome -> printOutcome("constant heading", leg, outcome));
     leg.trackHeld().ifPresent(outcome -> printOutcome("track held", leg, outcome));
     leg.asChosen().ifPresent(outcome -> printOutcome("as chosen", leg, outcome));
     doubts(leg, "steer.");

@@ -94,11 +94,11 @@ final class PassagePrinter {
     boolean usual = true;
     boolean stops = false;
     for (PassageLeg leg : whole.legs()) {
-      usual &= leg.options().strategy().equals(Strategy.oneHeading());
+      usual &= leg.options().strategy().equals(Strategy.constantHeading());
       stops |= leg.number() < whole.legs().size() && leg.to().stop().isPresent();
     }
     Duration rest = whole.party().craft().restEachHour();
-    return (usual ? " with one heading held" : " steered as legs.csv tells")
+    return (usual ? " with a constant heading" : " steered as legs.csv tells")
         + (rest.isZero() ? "" : ", with " + rest.toMinutes() + " min of rest in each hour")
         + (stops ? ", or after the stop there" : "");
   }

@@ -97,7 +97,7 @@ class LayOffTest {
             "magnetic",
             "back bearing",
             "stream",
-            "one heading",
+            "constant heading",
             "track held",
             "made good",
             "ETA",
@@ -387,7 +387,7 @@ class LayOffTest {
     String crowded = "aution: Three waters";
     int leg1 = run.out.indexOf("Leg 1 of");
     assertTrue(run.out.contains(crowded) && run.out.indexOf(crowded) < leg1, run.out);
-    assertTrue(run.out.indexOf(crowded, leg1) < run.out.indexOf("one heading", leg1), run.out);
+    assertTrue(run.out.indexOf(crowded, leg1) < run.out.indexOf("constant heading", leg1), run.out);
   }
 
   private static void assertStandsInOrder(String text, String... parts) {
@@ -426,7 +426,7 @@ class LayOffTest {
     String top = out.substring(0, out.indexOf("Leg 1 of 4"));
     assertEquals(1, top.split("is far above those beside it", -1).length - 1, "once");
     assertTrue(top.contains("faster than nearly all streams known"), top);
-    assertStandsInOrder(out, "Leg 2 of 4", "HW-3", "far above", "one heading");
+    assertStandsInOrder(out, "Leg 2 of 4", "HW-3", "far above", "constant heading");
   }
 
   @Test

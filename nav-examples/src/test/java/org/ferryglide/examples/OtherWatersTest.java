@@ -143,7 +143,7 @@ class OtherWatersTest {
         }
       }
     }
-    var steered = leg.oneHeading().flatMap(outcome -> outcome.solved()).orElseThrow();
+    var steered = leg.constantHeading().flatMap(outcome -> outcome.solved()).orElseThrow();
     double off = Math.IEEEremainder(steered.courseToSteer().degrees() - bestHeading, 360.0);
     assertEquals(0.0, off, HEADING_DEGREES);
     Instant start = passage.folder().start().toInstant();
@@ -159,7 +159,7 @@ class OtherWatersTest {
     assertTrue(page.contains("clock times are UTC\n"), page);
     LaidOffLeg leg = passage.legs().get(0);
     double magnetic =
-        leg.oneHeading().flatMap(one -> one.solved()).orElseThrow().courseToSteer().degrees()
+        leg.constantHeading().flatMap(one -> one.solved()).orElseThrow().courseToSteer().degrees()
             - 15.7;
     String digits = Long.toString(1000 + Math.round(magnetic)).substring(1);
     assertTrue(page.contains(digits + "° magnetic"), "east is least: " + digits + " in " + page);

@@ -172,8 +172,8 @@ final class FurtherSides {
               off.metres() < 0.0 ? "off-left" : "off-right",
               "distance",
               text.distance(off.magnitude())));
-      boolean oneHeading = leg.steered().headings().size() <= 1;
-      addIn(text.say(oneHeading ? "one-heading" : "new-headings"));
+      boolean constantHeading = leg.steered().headings().size() <= 1;
+      addIn(text.say(constantHeading ? "one-heading" : "new-headings"));
     }
   }
 

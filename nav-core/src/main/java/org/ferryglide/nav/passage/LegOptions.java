@@ -24,7 +24,7 @@ public final class LegOptions implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private static final LegOptions USUAL =
-      new LegOptions(Strategy.oneHeading(), null, false, null, false);
+      new LegOptions(Strategy.constantHeading(), null, false, null, false);
 
   private final Strategy strategy;
   private final @Nullable Speed speed;

@@ -82,7 +82,7 @@ public final class CourseToSteer implements Serializable {
   }
 
   /**
-   * A solver for a craft in a stream: no wind, one heading held, the usual limits, 24 hours at
+   * A solver for a craft in a stream: no wind, a constant heading, the usual limits, 24 hours at
    * most.
    *
    * @param craft the craft
@@ -94,7 +94,7 @@ public final class CourseToSteer implements Serializable {
         Objects.requireNonNull(craft, "craft"),
         Objects.requireNonNull(stream, "stream"),
         WindField.calm(),
-        Strategy.oneHeading(),
+        Strategy.constantHeading(),
         SteeringLimits.USUAL,
         USUAL_LONGEST_DURATION);
   }
@@ -190,7 +190,7 @@ public final class CourseToSteer implements Serializable {
   /**
    * How legs are steered.
    *
-   * @return the strategy; one heading held by default
+   * @return the strategy; a constant heading by default
    */
   public Strategy strategy() {
     return strategy;
@@ -313,7 +313,7 @@ public final class CourseToSteer implements Serializable {
   }
 
   /**
-   * A path as a paddler can steer it: one heading held for each stretch of time, from where the
+   * A path as a paddler can steer it: a constant heading for each stretch of time, from where the
    * path is at the start of the stretch to where it is at the end. The craft is on the path at each
    * change and at the end; how much later it gets there than by the path itself is the time lost by
    * steering in steps.
@@ -341,7 +341,7 @@ public final class CourseToSteer implements Serializable {
     if (places.size() < 2) {
       return solve(Route.ofLegs(path.leg()), path.departure());
     }
-    return withStrategy(Strategy.oneHeading())
+    return withStrategy(Strategy.constantHeading())
         .solve(Route.ofRhumbLegs(places.toArray(new Position[0])), path.departure());
   }
 }

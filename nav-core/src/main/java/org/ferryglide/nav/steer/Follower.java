@@ -7,7 +7,7 @@ import java.util.List;
  * serves one thread; it may follow one leg after another.
  */
 sealed interface Follower
-    permits OneHeading, HeldTrack.TrackHolder, Pursuit, NewHeadings, QuickestPath {
+    permits ConstantHeading, HeldTrack.TrackHolder, Pursuit, NewHeadings, QuickestPath {
 
   /**
    * Follows the craft from the start of a leg.

@@ -15,11 +15,11 @@ import org.ferryglide.nav.position.Position;
 /**
  * The path a craft takes over the ground, as a function of time.
  *
- * <p>It is what dangers are to be checked against: with one heading held it is not the line of the
- * leg. Between its {@link #points} it is a cubic in time that keeps the speed over the ground at
- * both ends of each segment; segments end where the stream has its break points and otherwise last
- * ten minutes at most, except in a stream that is the same everywhere, where a segment may last
- * from one break point to the next.
+ * <p>It is what dangers are to be checked against: with a constant heading it is not the line of
+ * the leg. Between its {@link #points} it is a cubic in time that keeps the speed over the ground
+ * at both ends of each segment; segments end where the stream has its break points and otherwise
+ * last ten minutes at most, except in a stream that is the same everywhere, where a segment may
+ * last from one break point to the next.
  *
  * <pre>{@code
  * GroundTrack track = steered.groundTrack();

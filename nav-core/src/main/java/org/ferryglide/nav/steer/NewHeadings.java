@@ -14,14 +14,14 @@ final class NewHeadings implements Follower {
 
   private final Motion motion;
   private final Changes changes;
-  private final OneHeading oneHeading;
+  private final ConstantHeading constantHeading;
   private final HeadingPath path;
   private final TrackRecorder recorder = new TrackRecorder();
 
   private NewHeadings(Motion motion, Changes changes) {
     this.motion = motion;
     this.changes = changes;
-    oneHeading = new OneHeading(motion);
+    constantHeading = new ConstantHeading(motion);
     path = new HeadingPath(motion);
   }
 
@@ -72,7 +72,7 @@ final class NewHeadings implements Follower {
       double next = Math.min(limit, changes.next(departure, time));
       boolean last = next == limit;
       Followed toEnd =
-          oneHeading.reach(
+          constantHeading.reach(
               time, latitude, longitude, frame.endLatitude, frame.endLongitude, next, last);
       if (toEnd.track() != null) {
         recorder.append(toEnd.track());
@@ -103,7 +103,7 @@ final class NewHeadings implements Follower {
       double next = Math.min(limit, changes.next(departure, time));
       boolean last = next == limit;
       double arrival =
-          oneHeading.arrival(
+          constantHeading.arrival(
               time, latitude, longitude, frame.endLatitude, frame.endLongitude, next, last);
       if (last || !Double.isNaN(arrival)) {
         return arrival;

@@ -13,7 +13,7 @@ final class Pursuit extends Stepper implements Follower {
   private static final double LONGEST_STEP = 600.0;
 
   private final Motion motion;
-  private final OneHeading drifting;
+  private final ConstantHeading drifting;
   private final TrackRecorder recorder = new TrackRecorder();
   private double targetLatitude;
   private double targetLongitude;
@@ -24,7 +24,7 @@ final class Pursuit extends Stepper implements Follower {
 
   Pursuit(Motion motion) {
     this.motion = motion;
-    this.drifting = new OneHeading(motion);
+    this.drifting = new ConstantHeading(motion);
   }
 
   @Override

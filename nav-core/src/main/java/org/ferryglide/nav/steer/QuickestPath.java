@@ -36,14 +36,14 @@ final class QuickestPath implements Follower {
   private static final Note NOT_FOUND =
       Note.caution(
           "steer.quickest-one-heading",
-          "The search for the quickest path failed; this is one heading held, which is not the"
+          "The search for the quickest path failed; this is a constant heading, which is not the"
               + " quickest where the stream varies from place to place.");
 
   private final CraftMotion motion;
   private final Motion steered;
   private final Waters waters;
   private final boolean open;
-  private final OneHeading oneHeading;
+  private final ConstantHeading constantHeading;
   private final TrackRecorder recorder = new TrackRecorder();
   private final double[] flow = new double[CraftMotion.FLOW];
   private final double[] water = new double[2];
@@ -53,7 +53,7 @@ final class QuickestPath implements Follower {
     this.steered = motion;
     this.waters = room.waters();
     this.open = room.isOpen();
-    this.oneHeading = new OneHeading(motion);
+    this.constantHeading = new ConstantHeading(motion);
   }
 
   @Override
@@ -63,13 +63,13 @@ final class QuickestPath implements Follower {
     land.refuseInside(
         Position.ofDegrees(frame.endLatitude, Earth.longitude(frame.endLongitude)), "end");
     if (motion.calmSpeed() == 0.0) {
-      return driftClearOfObstacles(oneHeading.follow(frame, departure, limit));
+      return driftClearOfObstacles(constantHeading.follow(frame, departure, limit));
     }
-    Followed held = open ? oneHeading.follow(frame, departure, limit) : null;
+    Followed held = open ? constantHeading.follow(frame, departure, limit) : null;
     if (held != null && held.isReached() && motion.isUniform() && motion.isWindless()) {
       return held; // nothing is quicker where place does not matter
     }
-    boolean heldIsRough = oneHeading.isRough();
+    boolean heldIsRough = constantHeading.isRough();
     Followed found = search(frame, departure, limit);
     if (held != null) {
       boolean quicker = held.isReached() && held.arrival() < found.arrival() - QUICKER_SECONDS;
@@ -80,7 +80,7 @@ final class QuickestPath implements Follower {
     if (found.isReached()) {
       return found;
     }
-    Followed anywhere = oneHeading.follow(frame, departure, limit);
+    Followed anywhere = constantHeading.follow(frame, departure, limit);
     return anywhere.isReached() ? found : anywhere; // the stream forbids it even in open water
   }
 

@@ -107,7 +107,7 @@ public final class SteeredLeg implements Serializable {
   }
 
   /**
-   * The heading to set out on, true. With one heading held it serves the whole leg.
+   * The heading to set out on, true. With a constant heading it serves the whole leg.
    *
    * @return the first of {@link #headings}
    */

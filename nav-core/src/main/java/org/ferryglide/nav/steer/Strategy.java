@@ -22,21 +22,21 @@ import org.ferryglide.nav.water.WindAgainstStream;
 public final class Strategy implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private static final Strategy ONE_HEADING = new Strategy(Kind.ONE_HEADING);
+  private static final Strategy CONSTANT_HEADING = new Strategy(Kind.CONSTANT_HEADING);
   private static final Strategy TRACK_HELD = new Strategy(Kind.TRACK_HELD);
   private static final Strategy BOW_ON_TARGET = new Strategy(Kind.BOW_ON_TARGET);
 
   /** What a strategy does; each kind knows its words and how to follow a craft. */
   private enum Kind {
-    ONE_HEADING {
+    CONSTANT_HEADING {
       @Override
       String words(Strategy strategy) {
-        return "one heading held";
+        return "constant heading";
       }
 
       @Override
       Follower follower(Strategy strategy, Motion motion) {
-        return new OneHeading(motion);
+        return new ConstantHeading(motion);
       }
     },
     TRACK_HELD {
@@ -118,7 +118,7 @@ public final class Strategy implements Serializable {
   }
 
   /**
-   * One heading held for the whole leg, chosen so that the end point is hit; of several, the one
+   * A constant heading for the whole leg, chosen so that the end point is hit; of several, the one
    * that arrives first.
    *
    * <p>In a stream that is the same everywhere nothing is faster, however the stream changes with
@@ -127,8 +127,8 @@ public final class Strategy implements Serializable {
    *
    * @return the strategy
    */
-  public static Strategy oneHeading() {
-    return ONE_HEADING;
+  public static Strategy constantHeading() {
+    return CONSTANT_HEADING;
   }
 
   /**
@@ -142,7 +142,7 @@ public final class Strategy implements Serializable {
   }
 
   /**
-   * A new heading at even intervals from the departure: between one heading held and the track
+   * A new heading at even intervals from the departure: between a constant heading and the track
    * held. During each interval the craft strays from the line, at its end it is back on it; during
    * the last the heading leads to the end of the leg.
    *
@@ -199,7 +199,7 @@ public final class Strategy implements Serializable {
    *
    * <p>A front of arrival times over the area tells which ways there are; the best few are relaxed,
    * and in calm air an extremal is bent along the best of them. Where the search fails or finds
-   * nothing quicker, one heading held is the answer, with the note {@code
+   * nothing quicker, a constant heading is the answer, with the note {@code
    * steer.quickest-one-heading} if the search found a slower way.
    *
    * <p>In calm air the time is within 1e-6 of the closed forms for still water, a uniform stream, a
@@ -295,7 +295,7 @@ public final class Strategy implements Serializable {
   }
 
   /**
-   * A few words for a card: {@code one heading held}.
+   * A few words for a card: {@code constant heading}.
    *
    * @return the strategy's name
    */

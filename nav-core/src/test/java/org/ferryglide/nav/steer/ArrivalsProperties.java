@@ -45,7 +45,7 @@ class ArrivalsProperties {
   @Provide
   Arbitrary<Strategy> strategies() {
     return Arbitraries.of(
-        Strategy.oneHeading(),
+        Strategy.constantHeading(),
         Strategy.trackHeld(),
         Strategy.bowOnTarget(),
         Strategy.newHeadingEvery(Duration.ofMinutes(30)));

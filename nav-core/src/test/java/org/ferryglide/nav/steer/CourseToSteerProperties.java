@@ -83,7 +83,9 @@ class CourseToSteerProperties {
   @Property(seed = Seeds.SEED, tries = 60)
   void theEndIsHitAsASlowFollowerSeesIt(@ForAll("passages") Passage passage) {
     for (Strategy strategy :
-        new Strategy[] {Strategy.oneHeading(), Strategy.newHeadingEvery(Duration.ofHours(1))}) {
+        new Strategy[] {
+          Strategy.constantHeading(), Strategy.newHeadingEvery(Duration.ofHours(1))
+        }) {
       SteeredLeg steered = passage.solve(strategy).solved().orElse(null);
       if (steered == null) { // only a stream worth naming may bar a passage
         assertTrue(passage.rate() > 0.5 * passage.knots(), passage + " must be possible");
@@ -111,7 +113,7 @@ class CourseToSteerProperties {
   void oneHeadingIsNeverSlowerThanHourlyHeadingsNorTheseThanTheTrackHeld(
       @ForAll("passages") Passage passage) {
     Outcome<SteeredLeg, NotPossible> held = passage.solve(Strategy.trackHeld());
-    Outcome<SteeredLeg, NotPossible> one = passage.solve(Strategy.oneHeading());
+    Outcome<SteeredLeg, NotPossible> one = passage.solve(Strategy.constantHeading());
     Outcome<SteeredLeg, NotPossible> hourly =
         passage.solve(Strategy.newHeadingEvery(Duration.ofHours(1)));
     if (held.isSolved()) {
@@ -126,7 +128,7 @@ class CourseToSteerProperties {
 
   @Property(seed = Seeds.SEED, tries = 150)
   void oneHeadingIsMonotoneInPaddlingSpeed(@ForAll("passages") Passage passage) {
-    Outcome<SteeredLeg, NotPossible> slow = passage.solve(Strategy.oneHeading());
+    Outcome<SteeredLeg, NotPossible> slow = passage.solve(Strategy.constantHeading());
     Assume.that(slow.isSolved());
     Outcome<SteeredLeg, NotPossible> fast =
         passage
@@ -141,7 +143,7 @@ class CourseToSteerProperties {
   @Property(seed = Seeds.SEED, tries = 150)
   void notPossibleAgreesWithASearchOutsideTwoPercentOfTheSpeed(
       @ForAll("passages") Passage passage) {
-    Outcome<SteeredLeg, NotPossible> outcome = passage.solve(Strategy.oneHeading());
+    Outcome<SteeredLeg, NotPossible> outcome = passage.solve(Strategy.constantHeading());
     double[] flow = new double[2];
     double course = Math.toRadians(passage.course());
     double east = passage.miles() * 1852.0 * Math.sin(course);
@@ -178,7 +180,7 @@ class CourseToSteerProperties {
             passage.phase(),
             -passage.roundness(),
             passage.steps());
-    for (Strategy strategy : new Strategy[] {Strategy.oneHeading(), Strategy.trackHeld()}) {
+    for (Strategy strategy : new Strategy[] {Strategy.constantHeading(), Strategy.trackHeld()}) {
       assertMirrored(passage.solve(strategy), other.solve(strategy), 360.0);
     }
   }
@@ -196,7 +198,7 @@ class CourseToSteerProperties {
             passage.phase(),
             -passage.roundness(),
             passage.steps());
-    for (Strategy strategy : new Strategy[] {Strategy.oneHeading(), Strategy.trackHeld()}) {
+    for (Strategy strategy : new Strategy[] {Strategy.constantHeading(), Strategy.trackHeld()}) {
       assertMirrored(passage.solve(strategy), other.solve(strategy), 180.0);
     }
   }
@@ -223,7 +225,7 @@ class CourseToSteerProperties {
   @Property(seed = Seeds.SEED, tries = 60)
   void timeReversedTheSameHeadingLeadsBack(@ForAll("passages") Passage passage) {
     Assume.that(passage.rate() < 0.95 * passage.knots()); // else there may be an earlier way back
-    Outcome<SteeredLeg, NotPossible> outcome = passage.solve(Strategy.oneHeading());
+    Outcome<SteeredLeg, NotPossible> outcome = passage.solve(Strategy.constantHeading());
     Assume.that(outcome.isSolved());
     SteeredLeg out = outcome.orElseThrow();
     double arrival = EpochSeconds.of(out.arrival());
@@ -272,7 +274,7 @@ class CourseToSteerProperties {
             return true;
           }
         };
-    for (Strategy strategy : new Strategy[] {Strategy.oneHeading(), Strategy.trackHeld()}) {
+    for (Strategy strategy : new Strategy[] {Strategy.constantHeading(), Strategy.trackHeld()}) {
       Outcome<SteeredLeg, NotPossible> whole = passage.solve(strategy);
       Outcome<SteeredLeg, NotPossible> half =
           CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(passage.knots() / 2)), halved)

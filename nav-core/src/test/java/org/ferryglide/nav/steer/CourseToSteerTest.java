@@ -39,7 +39,7 @@ class CourseToSteerTest {
   @Test
   void theEndIsHitWithOneHeadingInHourlySteps() {
     StreamField stream = HourlyStream.steps(NOON_SECONDS - 3600, EAST, NORTH);
-    SteeredLeg steered = solve(leg(20, 12), 3.2, stream, Strategy.oneHeading());
+    SteeredLeg steered = solve(leg(20, 12), 3.2, stream, Strategy.constantHeading());
     assertEquals(1, steered.headings().size());
     assertHit(steered, 3.2, stream);
   }
@@ -47,7 +47,7 @@ class CourseToSteerTest {
   @Test
   void theEndIsHitWithOneHeadingInAStreamInterpolated() {
     StreamField stream = HourlyStream.lines(NOON_SECONDS - 3600, EAST, NORTH);
-    SteeredLeg steered = solve(leg(200, 10), 3.2, stream, Strategy.oneHeading());
+    SteeredLeg steered = solve(leg(200, 10), 3.2, stream, Strategy.constantHeading());
     assertHit(steered, 3.2, stream);
     assertTrue(steered.greatestCrossTrack().magnitude().metres() > 100.0);
   }
@@ -57,7 +57,7 @@ class CourseToSteerTest {
     StreamField stream = HourlyStream.lines(NOON_SECONDS - 3600, EAST, NORTH);
     RhumbLeg leg = leg(200, 10);
     SteeredLeg held = solve(leg, 3.2, stream, Strategy.trackHeld());
-    SteeredLeg one = solve(leg, 3.2, stream, Strategy.oneHeading());
+    SteeredLeg one = solve(leg, 3.2, stream, Strategy.constantHeading());
     assertTrue(one.duration().compareTo(held.duration()) <= 0);
     assertEquals(0.0, held.greatestCrossTrack().metres(), 0.01);
     assertEquals(
@@ -208,7 +208,7 @@ class CourseToSteerTest {
     for (Instant far : List.of(Instant.MIN, Instant.MAX, Instant.parse("5000-01-01T00:00:00Z"))) {
       for (Strategy strategy :
           List.of(
-              Strategy.oneHeading(),
+              Strategy.constantHeading(),
               Strategy.trackHeld(),
               Strategy.newHeadingEvery(Duration.ofHours(1)),
               Strategy.bowOnTarget(),
@@ -283,7 +283,7 @@ class CourseToSteerTest {
   void zeroSpeedArrivesOnlyWhereTheStreamCarries() {
     StreamField north = StreamField.steady(Velocity.ofEastAndNorth(0.0, 1.0));
     Leg leg = leg(0, 1);
-    for (Strategy strategy : new Strategy[] {Strategy.oneHeading(), Strategy.trackHeld()}) {
+    for (Strategy strategy : new Strategy[] {Strategy.constantHeading(), Strategy.trackHeld()}) {
       SteeredLeg drifted = solve(leg, 0, north, strategy);
       assertEquals(1852.0, drifted.duration().toMillis() / 1000.0, 0.1, strategy.words());
     }
@@ -299,7 +299,7 @@ class CourseToSteerTest {
   void theStreamAheadOrAsternLeavesTheHeadingOnTheCourse() {
     for (double north : new double[] {1.0, -1.0}) {
       StreamField stream = StreamField.steady(Velocity.ofEastAndNorth(0.0, north));
-      for (Strategy strategy : new Strategy[] {Strategy.oneHeading(), Strategy.trackHeld()}) {
+      for (Strategy strategy : new Strategy[] {Strategy.constantHeading(), Strategy.trackHeld()}) {
         SteeredLeg steered = solve(leg(0, 3), 3, stream, strategy);
         assertEquals(0.0, TrueBearing.ofDegrees(0).turnTo(steered.courseToSteer()), 1e-6);
       }
@@ -345,7 +345,7 @@ class CourseToSteerTest {
     // sines of the ferry angle: 1.8 / 3.5 = 0.51 and 2.9 / 3.5 = 0.83
     Leg leg = leg(0, 2);
     Craft craft = Craft.ofSpeed(Speed.ofKnots(3.5));
-    for (Strategy strategy : new Strategy[] {Strategy.oneHeading(), Strategy.trackHeld()}) {
+    for (Strategy strategy : new Strategy[] {Strategy.constantHeading(), Strategy.trackHeld()}) {
       SteeredLeg warned = cross(craft, 1.8).withStrategy(strategy).solve(leg, NOON).orElseThrow();
       assertEquals(1.8 / 3.5, warned.crossStreamShare(), 1e-4);
       assertEquals(3.5 - 1.8, warned.reserve().knots(), 1e-3);
@@ -397,7 +397,7 @@ class CourseToSteerTest {
                 List.of(), List.of(Note.information("stream.interpolated", "Between two hours.")));
           }
         };
-    SteeredLeg steered = solve(leg(0, 5), 3, noted, Strategy.oneHeading());
+    SteeredLeg steered = solve(leg(0, 5), 3, noted, Strategy.constantHeading());
     assertEquals(1, steered.notes().size());
     assertEquals("stream.interpolated", steered.notes().get(0).code());
   }
@@ -409,7 +409,7 @@ class CourseToSteerTest {
     double[] east = {3.4, 3.4, -3.0, -3.0, -3.0, -3.0, -3.0, -3.0, -3.0};
     double[] north = {2.3, 2.3, -2.2, -2.2, -2.2, -2.2, -2.2, -2.2, -2.2};
     StreamField stream = HourlyStream.steps(NOON_SECONDS, east, north);
-    SteeredLeg steered = solve(leg(90, 2), 2, stream, Strategy.oneHeading());
+    SteeredLeg steered = solve(leg(90, 2), 2, stream, Strategy.constantHeading());
     assertHit(steered, 2, stream);
     assertEquals("steer.passes-end", steered.notes().get(steered.notes().size() - 1).code());
   }
@@ -480,7 +480,7 @@ class CourseToSteerTest {
   @Test
   void aLegWithoutLengthIsSolvedAtOnce() {
     Leg leg = RhumbLeg.between(START, START);
-    for (Strategy strategy : new Strategy[] {Strategy.oneHeading(), Strategy.trackHeld()}) {
+    for (Strategy strategy : new Strategy[] {Strategy.constantHeading(), Strategy.trackHeld()}) {
       SteeredLeg steered = solve(leg, 3, StreamField.slack(), strategy);
       assertEquals(Duration.ZERO, steered.duration());
       assertEquals(Speed.ZERO, steered.speedMadeGood());

@@ -148,7 +148,7 @@ class PathDemandTest {
     for (Strategy strategy :
         List.of(
             Strategy.trackHeld(),
-            Strategy.oneHeading(),
+            Strategy.constantHeading(),
             Strategy.newHeadingEvery(Duration.ofMinutes(40)),
             Strategy.bowOnTarget(),
             Strategy.quickest())) {

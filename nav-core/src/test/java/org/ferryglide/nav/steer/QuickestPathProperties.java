@@ -164,7 +164,7 @@ class QuickestPathProperties {
     assertTrue(!ways.get(1).arrival().isBefore(ways.get(0).arrival()));
     assertTrue(
         solver
-            .withStrategy(Strategy.oneHeading())
+            .withStrategy(Strategy.constantHeading())
             .quickestWays(ways.get(0).leg(), DEPARTURE, 3)
             .isEmpty());
   }

@@ -71,7 +71,7 @@ class StreamsByPlaceTest {
         CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(3.3)), eddies)
             .withLimits(SteeringLimits.NONE);
     for (Strategy strategy :
-        List.of(Strategy.oneHeading(), Strategy.newHeadingEvery(Duration.ofMinutes(40)))) {
+        List.of(Strategy.constantHeading(), Strategy.newHeadingEvery(Duration.ofMinutes(40)))) {
       SteeredLeg steered = solver.withStrategy(strategy).solve(leg, NOON).orElseThrow();
       SlowFollower slow = new SlowFollower(50, -4, NOON_SECONDS);
       List<TrackPoint> headings = steered.headings();

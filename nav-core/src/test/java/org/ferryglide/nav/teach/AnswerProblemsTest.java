@@ -106,7 +106,7 @@ class AnswerProblemsTest {
     SteeredLeg answer =
         CourseToSteer.with(craft, stream)
             .withWind(wind)
-            .withStrategy(Strategy.oneHeading())
+            .withStrategy(Strategy.constantHeading())
             .solve(leg, NOON)
             .orElseThrow();
     Problem problem;

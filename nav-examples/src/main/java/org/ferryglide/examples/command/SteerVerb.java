@@ -30,7 +30,7 @@ import picocli.CommandLine.Parameters;
 /** The heading that carries along a leg in a stream. */
 @Command(
     name = "steer",
-    description = "Course to steer along a leg in a stream, one heading held.",
+    description = "Course to steer along a leg in a stream, by a constant heading.",
     footer = {
       "",
       "Examples:",

@@ -62,11 +62,11 @@ final class TrianglePicture {
     double[] end = w[w.length - 1];
     Ink.arrow(svg, start[0], start[1], end[0], end[1], 2, 0.55, Ink.BLACK, 2.0);
     places.takeLine(start[0], start[1], end[0], end[1]);
-    boolean oneHeading = leg.steered().headings().size() <= 1;
-    int parts = oneHeading ? 1 : w.length - 1;
+    boolean constantHeading = leg.steered().headings().size() <= 1;
+    int parts = constantHeading ? 1 : w.length - 1;
     for (int i = 0; i < parts; i++) {
-      double[] to = oneHeading ? end : w[i + 1];
-      double[] from = oneHeading ? w[0] : w[i];
+      double[] to = constantHeading ? end : w[i + 1];
+      double[] from = constantHeading ? w[0] : w[i];
       Ink.arrow(svg, from[0], from[1], to[0], to[1], 1, 0.55, Ink.BLACK, 1.2);
       places.takeLine(from[0], from[1], to[0], to[1]);
     }
@@ -83,8 +83,8 @@ final class TrianglePicture {
     }
     label(svg, places, mid(start, end), over(leg, labels, printed), Ink.BLACK);
     for (int i = 0; i < parts; i++) {
-      double[] from = oneHeading ? w[0] : w[i];
-      double[] to = oneHeading ? end : w[i + 1];
+      double[] from = constantHeading ? w[0] : w[i];
+      double[] to = constantHeading ? end : w[i + 1];
       label(svg, places, mid(from, to), through(plan, leg, i, labels, printed), Ink.BLACK);
     }
     for (int i = 0; i + 1 < s.length; i++) {

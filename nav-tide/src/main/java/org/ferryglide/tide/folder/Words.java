@@ -83,14 +83,14 @@ final class Words {
       return Strategy.newHeadingEvery(duration(every.group(1)));
     }
     return switch (text) {
-      case "one heading" -> Strategy.oneHeading();
+      case "constant heading", "one heading" -> Strategy.constantHeading();
       case "track held" -> Strategy.trackHeld();
       case "bow on target" -> Strategy.bowOnTarget();
       case "quickest" -> Strategy.quickest();
       default ->
           throw new IllegalArgumentException(
-              "must be one heading, track held, new heading every 20 min, new headings at times,"
-                  + " bow on target, quickest, or quickest round an obstacle, but was \""
+              "must be constant heading, track held, new heading every 20 min, new headings at"
+                  + " times, bow on target, quickest, or quickest round an obstacle, but was \""
                   + text
                   + "\"");
     };

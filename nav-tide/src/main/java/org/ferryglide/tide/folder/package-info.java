@@ -54,7 +54,7 @@
  *     of it, and its mark is what is looked for). A row holds wherever the passage comes to the
  *     place</td></tr>
  *   <tr><td>{@code legs.csv}</td><td>legs that differ from the rest: {@code leg} (1 is the first),
- *     and if wished {@code strategy} ({@code one heading}, {@code track held}, {@code new heading
+ *     and if wished {@code strategy} ({@code constant heading}, {@code track held}, {@code new heading
  *     every 20 min}, {@code new headings at 2026-06-14T12:10+01:00 and 2026-06-14T12:50+01:00},
  *     {@code bow on target}, {@code quickest}, {@code quickest round Quill and Tarn}, names of
  *     {@code obstacles.csv}), {@code speed_kn}, {@code rests}

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * can mend, headings all round are tried and every near miss is corrected, so that the earliest
  * arrival is not passed over. Not thread-safe.
  */
-final class OneHeading implements Follower {
+final class ConstantHeading implements Follower {
   /** How far apart headings are tried, degrees. */
   private static final double TRIAL_DEGREES = 5.0;
 
@@ -32,7 +32,7 @@ final class OneHeading implements Follower {
   /** Made when headings all round are first tried. */
   private @Nullable NearMisses trial;
 
-  OneHeading(Motion motion) {
+  ConstantHeading(Motion motion) {
     this.motion = motion;
     path = new HeadingPath(motion);
     walk = new DriftWalk(motion);
