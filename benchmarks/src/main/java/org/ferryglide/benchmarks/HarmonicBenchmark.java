@@ -93,7 +93,7 @@ public class HarmonicBenchmark {
   @Benchmark
   @OperationsPerInvocation(MINUTES)
   public double[] yearMidYear() {
-    midYear.fill(NEW_YEAR_2026, 60.0, year, 0, MINUTES);
+    midYear.fill(NEW_YEAR_2026, 60.0, MINUTES, year, 0);
     return year;
   }
 
@@ -101,7 +101,7 @@ public class HarmonicBenchmark {
   @Benchmark
   @OperationsPerInvocation(MINUTES)
   public double[] yearAtInstant() {
-    atInstant.fill(NEW_YEAR_2026, 60.0, year, 0, MINUTES);
+    atInstant.fill(NEW_YEAR_2026, 60.0, MINUTES, year, 0);
     return year;
   }
 

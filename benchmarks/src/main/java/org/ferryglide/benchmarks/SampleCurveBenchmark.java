@@ -60,7 +60,7 @@ public class SampleCurveBenchmark {
   /** All heights. */
   @Benchmark
   public double[] fill() {
-    predictor.fill(NEW_YEAR_2026, 60.0, out, 0, samples);
+    predictor.fill(NEW_YEAR_2026, 60.0, samples, out, 0);
     return out;
   }
 }

@@ -60,14 +60,15 @@ public record SoundingLine(EstimatedPosition position, double agreement, List<No
   /**
    * Fits a line of soundings to a chart.
    *
-   * @param soundings the soundings in order of time, at least one
+   * @param soundings the soundings in order of time, at least one, reduced to the chart's datum
    * @param chart the charted depths
    * @param depthSigmaMetres how uncertain a depth is, chart and lead together, one standard
    *     deviation, metres, above 0
    * @param reckoned the reckoned position of the last sounding with its uncertainty, which must not
    *     be nothing in any direction
    * @return the fit; empty if the chart has no data wherever it was looked for
-   * @throws IllegalArgumentException if there are no soundings or a value is out of range
+   * @throws IllegalArgumentException if there are no soundings, one is reduced to another datum than
+   *     the chart's, or a value is out of range
    */
   public static Optional<SoundingLine> match(
       List<Sounding> soundings,
@@ -78,6 +79,7 @@ public record SoundingLine(EstimatedPosition position, double agreement, List<No
     if (soundings.isEmpty()) {
       throw new IllegalArgumentException("a line of soundings needs at least one");
     }
+    soundings.forEach(sounding -> requireSameDatum(sounding, chart));
     ErrorEllipse one = reckoned.covariance().ellipse(ErrorEllipse.ONE_STANDARD_DEVIATION);
     Arguments.positive(one.semiMinorAxis().metres(), "uncertainty of the reckoning", "metres");
     SoundingFit fit = new SoundingFit(soundings, chart, depthSigmaMetres, reckoned.covariance());
@@ -112,6 +114,17 @@ public record SoundingLine(EstimatedPosition position, double agreement, List<No
                         "sounding.several-places",
                         "The line of soundings fits nearly as well in another place."))
                 : List.of()));
+  }
+
+  private static void requireSameDatum(Sounding sounding, DepthField chart) {
+    if (!sounding.depth().datum().equals(chart.datum())) {
+      throw new IllegalArgumentException(
+          "soundings must be reduced to the datum of the chart, \""
+              + chart.datum()
+              + "\", but one was reduced to \""
+              + sounding.depth().datum()
+              + "\"");
+    }
   }
 
   private static boolean otherPlace(List<double[]> found, Covariance covariance) {

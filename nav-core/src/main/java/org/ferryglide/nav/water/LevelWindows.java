@@ -20,6 +20,9 @@ final class LevelWindows {
   /** Without a bound of the slope, what is shorter than this may be passed over. */
   private static final double LOOK_SECONDS = 60.0;
 
+  /** A bound of the slope is asked for no more than this, seconds: it grows with the span. */
+  private static final double LOOK_AHEAD_SECONDS = 3.0 * 3600.0;
+
   private static final double CLOSE_ENOUGH_SECONDS = 1e-3;
 
   private enum State {
@@ -80,8 +83,9 @@ final class LevelWindows {
 
   private double step(double time, double end) {
     double away = Math.abs(level.heightMetres(time) - wantedMetres);
-    double slope = level.greatestSlope(time, Math.min(end, level.nextBreakAfter(time)));
-    double safe = away / slope;
+    double ahead =
+        Math.min(time + LOOK_AHEAD_SECONDS, Math.min(end, level.nextBreakAfter(time)));
+    double safe = Math.min(ahead - time, away / level.greatestSlope(time, ahead));
     return safe > LOOK_SECONDS ? safe : LOOK_SECONDS; // NaN and infinity of the slope look often
   }
 

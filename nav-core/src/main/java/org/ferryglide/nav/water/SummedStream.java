@@ -3,8 +3,10 @@ package org.ferryglide.nav.water;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
@@ -60,6 +62,57 @@ final class SummedStream implements StreamField, Serializable {
     eastNorth[offset] = east;
     eastNorth[offset + 1] = north;
     return true;
+  }
+
+  /** Where all have data. */
+  @Override
+  public double startSeconds() {
+    double latest = Double.NEGATIVE_INFINITY;
+    for (StreamField field : fields) {
+      latest = Math.max(latest, field.startSeconds());
+    }
+    return latest;
+  }
+
+  /** Where all have data. */
+  @Override
+  public double endSeconds() {
+    double earliest = Double.POSITIVE_INFINITY;
+    for (StreamField field : fields) {
+      earliest = Math.min(earliest, field.endSeconds());
+    }
+    return earliest;
+  }
+
+  /** All that say so, each once. */
+  @Override
+  public String source() {
+    Set<String> sources = new LinkedHashSet<>();
+    for (StreamField field : fields) {
+      sources.add(field.source());
+    }
+    return String.join(" + ", sources);
+  }
+
+  @Override
+  public void sampleEvenly(
+      double latitudeDegrees,
+      double longitudeDegrees,
+      double startSeconds,
+      double stepSeconds,
+      double[] eastNorth,
+      int offset,
+      int count) {
+    fields[0].sampleEvenly(
+        latitudeDegrees, longitudeDegrees, startSeconds, stepSeconds, eastNorth, offset, count);
+    double[] other = new double[2 * count];
+    for (int k = 1; k < fields.length; k++) {
+      fields[k].sampleEvenly(
+          latitudeDegrees, longitudeDegrees, startSeconds, stepSeconds, other, 0, count);
+      for (int i = 0; i < other.length; i++) {
+        eastNorth[offset + i] += other[i];
+      }
+    }
   }
 
   @Override

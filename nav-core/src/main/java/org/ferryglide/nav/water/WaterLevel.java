@@ -61,13 +61,13 @@ public interface WaterLevel extends TimedField {
    *
    * @param startSeconds time of the first, seconds since 1970-01-01T00:00:00Z
    * @param stepSeconds time from one to the next, seconds
+   * @param count how many
    * @param metres receives the heights above {@link #datum}; NaN where there are no data
    * @param offset index of the first
-   * @param count how many
    * @throws IndexOutOfBoundsException if {@code metres} has no room for them
    */
   default void heightsEvenly(
-      double startSeconds, double stepSeconds, double[] metres, int offset, int count) {
+      double startSeconds, double stepSeconds, int count, double[] metres, int offset) {
     Objects.checkFromIndexSize(offset, count, metres.length);
     for (int i = 0; i < count; i++) {
       metres[offset + i] = heightMetres(startSeconds + i * stepSeconds);

@@ -1,9 +1,11 @@
 package org.ferryglide.nav.fix;
 
+import static org.ferryglide.testing.Refusal.message;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +16,9 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.plane.LocalPlane;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reckon.EstimatedPosition;
+import org.ferryglide.nav.water.ChartedDepth;
 import org.ferryglide.nav.water.DepthField;
+import org.ferryglide.nav.water.WaterLevel;
 import org.junit.jupiter.api.Test;
 
 class SoundingLineTest {
@@ -40,10 +44,15 @@ class SoundingLineTest {
       soundings.add(
           new Sounding(
               LocalPlane.fromPlane(truth, errorEast, errorNorth),
-              bottom(truth.latitudeDegrees(), truth.longitudeDegrees())
-                  + noise * random.nextGaussian()));
+              charted(
+                  bottom(truth.latitudeDegrees(), truth.longitudeDegrees())
+                      + noise * random.nextGaussian())));
     }
     return soundings;
+  }
+
+  private static ChartedDepth charted(double metres) {
+    return new ChartedDepth(metres, "chart datum");
   }
 
   private static EstimatedPosition reckoned(List<Sounding> soundings, double sigma) {
@@ -69,7 +78,7 @@ class SoundingLineTest {
   @Test
   void aFlatBottomTeachesNothing() {
     List<Sounding> soundings = track(0, 0, 0);
-    List<Sounding> flat = soundings.stream().map(s -> new Sounding(s.reckoned(), 10)).toList();
+    List<Sounding> flat = soundings.stream().map(s -> new Sounding(s.reckoned(), charted(10))).toList();
     SoundingLine fit =
         SoundingLine.match(flat, (lat, lon) -> 10.0, 0.3, reckoned(flat, 200)).orElseThrow();
     assertEquals(
@@ -81,7 +90,7 @@ class SoundingLineTest {
   @Test
   void aRippledBottomFitsInSeveralPlaces() {
     DepthField ripples = (lat, lon) -> 10 + 3 * Math.cos((lat - 56.3) * 111_300 / 50);
-    List<Sounding> soundings = List.of(new Sounding(ORIGIN, 11.5));
+    List<Sounding> soundings = List.of(new Sounding(ORIGIN, charted(11.5)));
     SoundingLine fit =
         SoundingLine.match(soundings, ripples, 0.1, reckoned(soundings, 300)).orElseThrow();
     assertEquals("sounding.several-places", fit.notes().get(0).code());
@@ -100,7 +109,49 @@ class SoundingLineTest {
 
   @Test
   void theTideIsTakenOff() {
-    assertEquals(5.3, Sounding.reduced(ORIGIN, 7.4, 2.1).chartedMetres(), 1e-12);
-    assertEquals(-0.6, Sounding.reduced(ORIGIN, 1.5, 2.1).chartedMetres(), 1e-12);
+    assertEquals(5.3, below(Sounding.reduced(ORIGIN, 7.4, 2.1, "chart datum")), 1e-12);
+    assertEquals(-0.6, below(Sounding.reduced(ORIGIN, 1.5, 2.1, "chart datum")), 1e-12);
+  }
+
+  private static double below(Sounding sounding) {
+    return sounding.depth().metresBelowDatum();
+  }
+
+  /** A tide in the first hour of 1970 only, above a datum of its own. */
+  private static final class Tide implements WaterLevel {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public double heightMetres(double epochSeconds) {
+      return epochSeconds <= 3600.0 ? 2.1 : Double.NaN;
+    }
+
+    @Override
+    public String datum() {
+      return "mean low water";
+    }
+  }
+
+  @Test
+  void aTideReducesToItsOwnDatum() {
+    Sounding sounding = Sounding.reduced(ORIGIN, 7.4, new Tide(), Instant.EPOCH);
+    assertEquals(5.3, below(sounding), 1e-12);
+    assertEquals("mean low water", sounding.depth().datum());
+    assertEquals(
+        "tide must have data when the sounding was taken, but a source without a name has none at"
+            + " 1970-01-01T02:00:00Z",
+        message(
+            () -> Sounding.reduced(ORIGIN, 7.4, new Tide(), Instant.EPOCH.plusSeconds(7200))));
+  }
+
+  @Test
+  void soundingsOfAnotherDatumThanTheChartsAreRefused() {
+    List<Sounding> soundings = List.of(Sounding.reduced(ORIGIN, 7.4, new Tide(), Instant.EPOCH));
+    EstimatedPosition reckoned = reckoned(soundings, 300);
+    assertEquals(
+        "soundings must be reduced to the datum of the chart, \"chart datum\", but one was reduced"
+            + " to \"mean low water\"",
+        message(
+            () -> SoundingLine.match(soundings, SoundingLineTest::bottom, 0.1, reckoned)));
   }
 }

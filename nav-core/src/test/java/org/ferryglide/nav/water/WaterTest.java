@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
@@ -73,17 +74,56 @@ class WaterTest {
     assertEquals(Double.POSITIVE_INFINITY, level.greatestSlope(0, 1));
   }
 
+  /** A stream that has data for a stretch of time. */
+  private record Spell(String source, double startSeconds, double endSeconds, double east)
+      implements StreamField {
+    @Override
+    public boolean sample(
+        double latitude, double longitude, double seconds, double[] out, int offset) {
+      if (!(seconds >= startSeconds && seconds <= endSeconds)) {
+        return false;
+      }
+      out[offset] = east * seconds;
+      out[offset + 1] = latitude;
+      return true;
+    }
+  }
+
+  @Test
+  void aSumOfStreamsTellsWhereAllHaveDataAndWhoSaysSo() {
+    StreamField sum =
+        StreamField.sum(
+            List.of(
+                new Spell("Tarn Gut", 0, 3600, 1e-3),
+                new Spell("drift", -600, 1800, 2e-3),
+                new Spell("drift", -900, 7200, 4e-3)));
+    assertEquals(0.0, sum.startSeconds());
+    assertEquals(1800.0, sum.endSeconds());
+    assertEquals("Tarn Gut + drift", sum.source());
+    double[] one = new double[2];
+    double[] all = new double[10];
+    sum.sampleEvenly(50, 0, -600, 600, all, 1, 4);
+    assertTrue(Double.isNaN(all[1]) && Double.isNaN(all[2]));
+    for (int i = 1; i < 4; i++) {
+      assertTrue(sum.sample(50, 0, -600 + 600 * i, one, 0));
+      assertEquals(one[0], all[1 + 2 * i]);
+      assertEquals(one[1], all[2 + 2 * i]);
+    }
+    assertEquals(0.0, all[0]);
+    assertEquals(0.0, all[9]);
+  }
+
   @Test
   void manyAtOnceAreTheSameAsOneByOne() {
     double[] heights = new double[5];
-    new Rising().heightsEvenly(-1800, 1800, heights, 1, 4);
+    new Rising().heightsEvenly(-1800, 1800, 4, heights, 1);
     assertEquals(0.0, heights[0]);
     assertTrue(Double.isNaN(heights[1]));
     assertEquals(0.0, heights[2]);
     assertEquals(1800.0, heights[3]);
     assertEquals(3600.0, heights[4]);
     assertThrows(
-        IndexOutOfBoundsException.class, () -> new Rising().heightsEvenly(0, 1, heights, 2, 4));
+        IndexOutOfBoundsException.class, () -> new Rising().heightsEvenly(0, 1, 4, heights, 2));
 
     StreamField eastInTheFirstHour =
         (latitude, longitude, seconds, out, offset) -> {

@@ -16,7 +16,7 @@ import org.ferryglide.nav.basics.EpochSeconds;
  * HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.MID_YEAR);
  * double height = predictor.at(Instant.parse("2026-06-01T09:30:00Z"));
  * double[] minutes = new double[1440];
- * predictor.fill(epochSeconds, 60.0, minutes, 0, minutes.length);
+ * predictor.fill(epochSeconds, 60.0, minutes.length, minutes, 0);
  * }</pre>
  *
  * <p>It answers for the years 1800 to 2199 and gives NaN elsewhere. Immutable and safe to share; it
@@ -149,31 +149,33 @@ public final class HarmonicPredictor implements Serializable {
    *
    * @param startEpochSeconds time of the first value, seconds since 1970-01-01T00:00:00Z
    * @param stepSeconds time between values, seconds, above 0
+   * @param count how many
    * @param out receives the values, in the unit of the constants; NaN for times outside the years
    *     1800 to 2199, or all of them if the start is NaN
-   * @param from index of the first value
-   * @param to index after the last value
+   * @param offset index of the first value
    * @throws IllegalArgumentException if {@code stepSeconds} is NaN, infinite or not above 0
-   * @throws IndexOutOfBoundsException if {@code from} and {@code to} are not a range of {@code out}
+   * @throws IndexOutOfBoundsException if {@code out} has no room for them
    */
-  public void fill(double startEpochSeconds, double stepSeconds, double[] out, int from, int to) {
+  public void fill(
+      double startEpochSeconds, double stepSeconds, int count, double[] out, int offset) {
     Arguments.positive(stepSeconds, "step", "seconds");
-    Objects.checkFromToIndex(from, to, out.length);
+    Objects.checkFromIndexSize(offset, count, out.length);
+    int until = offset + count;
     EvenSampler last = sampler.get();
     if (last == null || last.stepSeconds() != stepSeconds) {
       last = EvenSampler.of(constants, stepSeconds);
       sampler.set(last);
     }
-    int i = from;
-    while (i < to) {
-      double time = startEpochSeconds + (i - from) * stepSeconds;
+    int i = offset;
+    while (i < until) {
+      double time = startEpochSeconds + (i - offset) * stepSeconds;
       if (!(time >= FIRST_SECONDS && time < END_SECONDS)) {
         out[i++] = Double.NaN;
         continue;
       }
       Terms terms = terms(time);
       double room = Math.ceil((terms.endSeconds - time) / stepSeconds);
-      int end = room < to - i ? i + Math.max(1, (int) room) : to;
+      int end = room < until - i ? i + Math.max(1, (int) room) : until;
       last.fill(terms, time, out, i, end);
       i = end;
     }
@@ -192,6 +194,25 @@ public final class HarmonicPredictor implements Serializable {
     while (time < Math.min(toSeconds, END_SECONDS)) {
       Terms terms = terms(time);
       greatest = Math.max(greatest, terms.greatestSwing());
+      time = terms.endSeconds;
+    }
+    return greatest;
+  }
+
+  /**
+   * A bound on how fast the series changes.
+   *
+   * @param fromSeconds start of the span, seconds since 1970
+   * @param toSeconds end of the span, seconds since 1970
+   * @return upper bound of the magnitude of {@link #rate}, in the unit of the constants a second;
+   *     it need not be reached
+   */
+  public double greatestRate(double fromSeconds, double toSeconds) {
+    double greatest = 0.0;
+    double time = Math.max(fromSeconds, FIRST_SECONDS);
+    while (time < Math.min(toSeconds, END_SECONDS)) {
+      Terms terms = terms(time);
+      greatest = Math.max(greatest, terms.greatestRate());
       time = terms.endSeconds;
     }
     return greatest;

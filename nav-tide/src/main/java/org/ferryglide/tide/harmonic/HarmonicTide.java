@@ -119,6 +119,23 @@ public final class HarmonicTide implements TideCurve, Serializable {
     return predictor.greatestRateChange(fromSeconds, toSeconds);
   }
 
+  /** {@inheritDoc} Over a few hours from the slopes at the ends, over more from all constituents. */
+  @Override
+  public double greatestSlope(double fromSeconds, double toSeconds) {
+    double ofEnds = TideCurve.super.greatestSlope(fromSeconds, toSeconds);
+    return Math.min(ofEnds, predictor.greatestRate(fromSeconds, toSeconds));
+  }
+
+  @Override
+  public void heightsEvenly(
+      double startSeconds, double stepSeconds, int count, double[] metres, int offset) {
+    if (stepSeconds > 0.0 && stepSeconds <= Double.MAX_VALUE) {
+      predictor.fill(startSeconds, stepSeconds, count, metres, offset);
+    } else {
+      TideCurve.super.heightsEvenly(startSeconds, stepSeconds, count, metres, offset);
+    }
+  }
+
   @Override
   public double nextBreakAfter(double epochSeconds) {
     return predictor.nextBreakAfter(epochSeconds);

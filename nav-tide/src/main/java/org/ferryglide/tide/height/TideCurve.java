@@ -65,6 +65,23 @@ public interface TideCurve extends WaterLevel {
   double greatestSlopeChange(double fromSeconds, double toSeconds);
 
   /**
+   * {@inheritDoc}
+   *
+   * <p>From the slopes at both ends of the span, which {@link #greatestSlopeChange} lets grow by no
+   * more than half the span's length brings.
+   */
+  @Override
+  default double greatestSlope(double fromSeconds, double toSeconds) {
+    double ends =
+        Math.max(
+            Math.abs(slopeMetresPerSecond(fromSeconds)),
+            Math.abs(slopeMetresPerSecond(Math.max(fromSeconds, Math.nextDown(toSeconds)))));
+    double growth = 0.5 * (toSeconds - fromSeconds) * greatestSlopeChange(fromSeconds, toSeconds);
+    double bound = ends + growth;
+    return Double.isNaN(bound) ? Double.POSITIVE_INFINITY : bound;
+  }
+
+  /**
    * What a reader of the height at a time should know: how it was made, how far it can be from what
    * other curves give.
    *

@@ -199,9 +199,9 @@ public final class HarmonicStream implements StreamCurve, Serializable {
     Objects.checkFromIndexSize(offset, 2 * count, eastNorth.length);
     double[] forward = new double[count];
     double[] right = new double[count];
-    along.fill(startSeconds, stepSeconds, forward, 0, count);
+    along.fill(startSeconds, stepSeconds, count, forward, 0);
     if (!oneAxis) {
-      across.fill(startSeconds, stepSeconds, right, 0, count);
+      across.fill(startSeconds, stepSeconds, count, right, 0);
     }
     for (int i = 0; i < count; i++) {
       eastNorth[offset + 2 * i] = forward[i] * sine + right[i] * cosine;
@@ -212,6 +212,16 @@ public final class HarmonicStream implements StreamCurve, Serializable {
   @Override
   public String source() {
     return name;
+  }
+
+  @Override
+  public double startSeconds() {
+    return along.startSeconds();
+  }
+
+  @Override
+  public double endSeconds() {
+    return Math.nextDown(along.endSeconds());
   }
 
   @Override

@@ -236,7 +236,7 @@ class HarmonicAnalysisTest {
     HarmonicConstants boston = Published.us("8443970").withMean(1.586);
     HarmonicPredictor predictor = HarmonicPredictor.of(boston, NodalConvention.AT_INSTANT);
     double[] heights = new double[9000];
-    predictor.fill(1.6e9, 3600.0, heights, 0, heights.length);
+    predictor.fill(1.6e9, 3600.0, heights.length, heights, 0);
     HarmonicFit fit =
         HarmonicAnalysis.with(NodalScheme.schureman())
             .withConstituents(boston.constituents())
@@ -294,7 +294,7 @@ class HarmonicAnalysisTest {
     HarmonicConstants boston = Published.us("8443970").withMean(1.586).without("SA", "SSA");
     HarmonicPredictor predictor = HarmonicPredictor.of(boston, NodalConvention.AT_INSTANT);
     double[] heights = new double[9000];
-    predictor.fill(1.6e9, 3600.0, heights, 0, heights.length);
+    predictor.fill(1.6e9, 3600.0, heights.length, heights, 0);
     double risePerYear = 0.12;
     for (int i = 0; i < heights.length; i++) {
       heights[i] += risePerYear * (i - 4499.5) / (365.25 * 24.0);
@@ -318,7 +318,7 @@ class HarmonicAnalysisTest {
     HarmonicPredictor predictor =
         HarmonicPredictor.of(Published.us("8443970"), NodalConvention.AT_INSTANT);
     double[] heights = new double[30 * 24];
-    predictor.fill(1.6e9, 3600.0, heights, 0, heights.length);
+    predictor.fill(1.6e9, 3600.0, heights.length, heights, 0);
     HarmonicFit fit =
         analysis.of(
             ObservedSeries.evenly(

@@ -123,7 +123,7 @@ class HarmonicPredictorTest {
     HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.MID_YEAR);
     double start = CalendarYears.startSeconds(2024);
     double[] minutes = new double[366 * 1440];
-    predictor.fill(start, 60.0, minutes, 0, minutes.length);
+    predictor.fill(start, 60.0, minutes.length, minutes, 0);
     double worstBlock = 0.0;
     double worstSingle = 0.0;
     for (int i = 0; i < minutes.length; i += 7) {
@@ -141,7 +141,7 @@ class HarmonicPredictorTest {
     HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.AT_INSTANT);
     double start = CalendarYears.startSeconds(2024);
     double[] minutes = new double[366 * 1440];
-    predictor.fill(start, 60.0, minutes, 0, minutes.length);
+    predictor.fill(start, 60.0, minutes.length, minutes, 0);
     double worstBlock = 0.0;
     double worstSingle = 0.0;
     for (int i = 0; i < minutes.length; i += 97) {
@@ -176,7 +176,7 @@ class HarmonicPredictorTest {
     HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.MID_YEAR);
     double start = CalendarYears.startSeconds(2024) - 86400.0 + 17.0;
     double[] out = new double[3000];
-    predictor.fill(start, 60.0, out, 0, out.length);
+    predictor.fill(start, 60.0, out.length, out, 0);
     for (int i = 0; i < out.length; i++) {
       assertEquals(DirectSum.midYear(constants, start + 60.0 * i), out[i], BLOCK_METRES);
     }
@@ -190,7 +190,7 @@ class HarmonicPredictorTest {
     for (double step : new double[] {0.5, 10.0, 360.0, 3600.0, 90000.0}) {
       double[] out = new double[1503];
       java.util.Arrays.fill(out, 77.0);
-      predictor.fill(start, step, out, 2, 1502);
+      predictor.fill(start, step, 1500, out, 2);
       assertEquals(77.0, out[1]);
       assertEquals(77.0, out[1502]);
       for (int i = 2; i < 1502; i++) {
@@ -289,7 +289,7 @@ class HarmonicPredictorTest {
     assertTrue(Double.isNaN(predictor.value(Double.NaN)));
     assertTrue(Double.isNaN(predictor.rate(Double.POSITIVE_INFINITY)));
     double[] out = new double[3];
-    predictor.fill(Double.NaN, 60.0, out, 0, 3);
+    predictor.fill(Double.NaN, 60.0, 3, out, 0);
     assertTrue(Double.isNaN(out[2]));
     assertEquals(
         "instant must be in the years 1800 to 2199, but was 2200-01-01T00:00:00Z",
@@ -306,7 +306,7 @@ class HarmonicPredictorTest {
     assertEquals(
         "step must be a finite number of seconds above 0, but was 0.0",
         assertThrows(
-                IllegalArgumentException.class, () -> predictor.fill(0.0, 0.0, new double[1], 0, 1))
+                IllegalArgumentException.class, () -> predictor.fill(0.0, 0.0, 1, new double[1], 0))
             .getMessage());
   }
 

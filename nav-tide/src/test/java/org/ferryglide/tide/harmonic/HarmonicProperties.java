@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -16,6 +17,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.water.WaterLevel;
+import org.ferryglide.nav.water.Window;
 import org.ferryglide.testing.Seeds;
 import org.ferryglide.tide.height.TideEvent;
 
@@ -81,9 +84,82 @@ class HarmonicProperties {
     double tolerance =
         convention.equals(NodalConvention.AT_INSTANT) ? BLOCK_AT_INSTANT_METRES : BLOCK_METRES;
     double[] out = new double[2000];
-    predictor.fill(time, 60.0, out, 0, out.length);
+    predictor.fill(time, 60.0, out.length, out, 0);
     for (int i = 0; i < out.length; i += 37) {
       assertEquals(predictor.value(time + 60.0 * i), out[i], tolerance);
+    }
+  }
+
+  /** Over minutes, where the slopes at the ends tell, and over weeks, where the amplitudes do. */
+  @Property(seed = Seeds.SEED, tries = 100)
+  void theSlopeIsNeverSteeperThanTheTideSays(
+      @ForAll("constants") HarmonicConstants constants,
+      @ForAll("times") double time,
+      @ForAll("conventions") NodalConvention convention) {
+    HarmonicTide tide = HarmonicTide.of("x", "mean", constants, convention);
+    for (double seconds : new double[] {600, 4 * 3600, 86400, 30 * 86400}) {
+      double until = Math.min(time + seconds, tide.nextBreakAfter(time));
+      double greatest = tide.greatestSlope(time, until);
+      assertTrue(greatest < Double.POSITIVE_INFINITY);
+      for (int i = 0; i < 200; i++) {
+        double slope = tide.slopeMetresPerSecond(time + (until - time) * i / 200);
+        assertTrue(Math.abs(slope) <= greatest * (1 + 1e-9) + 1e-12, () -> slope + " " + greatest);
+      }
+    }
+  }
+
+  /** A level that has no search of its own passes on the bound of the slope, and looks seldom. */
+  @Property(seed = Seeds.SEED, tries = 20)
+  void anyLevelFindsTheWindowsOfTheTideBehindIt(
+      @ForAll("constants") HarmonicConstants constants, @ForAll("times") double time) {
+    HarmonicTide tide = HarmonicTide.of("x", "mean", constants, NodalConvention.AT_INSTANT);
+    AtomicInteger asked = new AtomicInteger();
+    WaterLevel level =
+        new WaterLevel() {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          public double heightMetres(double epochSeconds) {
+            asked.incrementAndGet();
+            return tide.heightMetres(epochSeconds);
+          }
+
+          @Override
+          public String datum() {
+            return tide.datum();
+          }
+
+          @Override
+          public double greatestSlope(double fromSeconds, double toSeconds) {
+            return tide.greatestSlope(fromSeconds, toSeconds);
+          }
+        };
+    Instant from = Instant.ofEpochSecond((long) time);
+    Instant until = from.plus(Duration.ofDays(10));
+    double wanted = constants.mean() + 0.3;
+    List<Window> expected = tide.windowsAtLeast(wanted, from, until).items();
+    List<Window> found = level.windowsAtLeast(wanted, from, until).items();
+    assertEquals(expected.size(), found.size());
+    for (int i = 0; i < found.size(); i++) {
+      Duration apart = Duration.between(expected.get(i).from(), found.get(i).from()).abs();
+      assertTrue(apart.toMillis() <= 1000, apart::toString);
+    }
+    int minutes = 10 * 24 * 60;
+    assertTrue(asked.get() < minutes, asked::toString); // two looks a minute without a bound
+  }
+
+  @Property(seed = Seeds.SEED, tries = 40)
+  void heightsAtEvenStepsAreTheSingleHeights(
+      @ForAll("constants") HarmonicConstants constants, @ForAll("times") double time) {
+    HarmonicTide tide = HarmonicTide.of("x", "mean", constants, NodalConvention.AT_INSTANT);
+    for (double step : new double[] {60.0, 0.0, -600.0}) {
+      double[] out = new double[102];
+      tide.heightsEvenly(time, step, 100, out, 1);
+      assertEquals(0.0, out[0]);
+      assertEquals(0.0, out[101]);
+      for (int i = 0; i < 100; i += 11) {
+        assertEquals(tide.heightMetres(time + step * i), out[1 + i], BLOCK_AT_INSTANT_METRES);
+      }
     }
   }
 
@@ -112,7 +188,7 @@ class HarmonicProperties {
       @ForAll("constants") HarmonicConstants constants, @ForAll("times") double time) {
     double[] heights = new double[24 * 400];
     HarmonicPredictor.of(constants, NodalConvention.AT_INSTANT)
-        .fill(Math.floor(time), 3600.0, heights, 0, heights.length);
+        .fill(Math.floor(time), 3600.0, heights.length, heights, 0);
     HarmonicFit fit =
         HarmonicAnalysis.with(NodalScheme.schureman())
             .withConstituents(constants.constituents())

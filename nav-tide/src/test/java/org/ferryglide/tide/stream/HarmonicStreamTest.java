@@ -151,6 +151,16 @@ class HarmonicStreamTest {
   }
 
   @Test
+  void itsSpanIsThatOfThePredictorsYears() throws IOException {
+    HarmonicStream stream = stream();
+    double[] flow = new double[2];
+    assertTrue(stream.sample(stream.startSeconds(), flow, 0));
+    assertTrue(stream.sample(stream.endSeconds(), flow, 0));
+    assertFalse(stream.sample(Math.nextDown(stream.startSeconds()), flow, 0));
+    assertFalse(stream.sample(Math.nextUp(stream.endSeconds()), flow, 0));
+  }
+
+  @Test
   void outsideThePredictorsYearsThereAreNoData() throws IOException {
     HarmonicStream stream = stream();
     assertFalse(stream.at(Instant.parse("2300-01-01T00:00:00Z")).isPresent());
