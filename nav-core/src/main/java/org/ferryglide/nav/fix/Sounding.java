@@ -74,7 +74,9 @@ public record Sounding(Position reckoned, ChartedDepth depth) implements Seriali
     OptionalDouble height = tide.heightMetresAt(taken);
     if (!height.isPresent()) {
       throw new IllegalArgumentException(
-          "tide must have data when the sounding was taken, but " + tide.source() + " has none at "
+          "tide must have data when the sounding was taken, but "
+              + tide.source()
+              + " has none at "
               + taken);
     }
     return reduced(reckoned, measuredMetres, height.getAsDouble(), tide.datum());

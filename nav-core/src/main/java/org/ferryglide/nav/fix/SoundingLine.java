@@ -67,8 +67,8 @@ public record SoundingLine(EstimatedPosition position, double agreement, List<No
    * @param reckoned the reckoned position of the last sounding with its uncertainty, which must not
    *     be nothing in any direction
    * @return the fit; empty if the chart has no data wherever it was looked for
-   * @throws IllegalArgumentException if there are no soundings, one is reduced to another datum than
-   *     the chart's, or a value is out of range
+   * @throws IllegalArgumentException if there are no soundings, one is reduced to another datum
+   *     than the chart's, or a value is out of range
    */
   public static Optional<SoundingLine> match(
       List<Sounding> soundings,

@@ -83,8 +83,7 @@ final class LevelWindows {
 
   private double step(double time, double end) {
     double away = Math.abs(level.heightMetres(time) - wantedMetres);
-    double ahead =
-        Math.min(time + LOOK_AHEAD_SECONDS, Math.min(end, level.nextBreakAfter(time)));
+    double ahead = Math.min(time + LOOK_AHEAD_SECONDS, Math.min(end, level.nextBreakAfter(time)));
     double safe = Math.min(ahead - time, away / level.greatestSlope(time, ahead));
     return safe > LOOK_SECONDS ? safe : LOOK_SECONDS; // NaN and infinity of the slope look often
   }

@@ -78,7 +78,8 @@ class SoundingLineTest {
   @Test
   void aFlatBottomTeachesNothing() {
     List<Sounding> soundings = track(0, 0, 0);
-    List<Sounding> flat = soundings.stream().map(s -> new Sounding(s.reckoned(), charted(10))).toList();
+    List<Sounding> flat =
+        soundings.stream().map(s -> new Sounding(s.reckoned(), charted(10))).toList();
     SoundingLine fit =
         SoundingLine.match(flat, (lat, lon) -> 10.0, 0.3, reckoned(flat, 200)).orElseThrow();
     assertEquals(
@@ -140,8 +141,7 @@ class SoundingLineTest {
     assertEquals(
         "tide must have data when the sounding was taken, but a source without a name has none at"
             + " 1970-01-01T02:00:00Z",
-        message(
-            () -> Sounding.reduced(ORIGIN, 7.4, new Tide(), Instant.EPOCH.plusSeconds(7200))));
+        message(() -> Sounding.reduced(ORIGIN, 7.4, new Tide(), Instant.EPOCH.plusSeconds(7200))));
   }
 
   @Test
@@ -151,7 +151,6 @@ class SoundingLineTest {
     assertEquals(
         "soundings must be reduced to the datum of the chart, \"chart datum\", but one was reduced"
             + " to \"mean low water\"",
-        message(
-            () -> SoundingLine.match(soundings, SoundingLineTest::bottom, 0.1, reckoned)));
+        message(() -> SoundingLine.match(soundings, SoundingLineTest::bottom, 0.1, reckoned)));
   }
 }

@@ -119,7 +119,9 @@ public final class HarmonicTide implements TideCurve, Serializable {
     return predictor.greatestRateChange(fromSeconds, toSeconds);
   }
 
-  /** {@inheritDoc} Over a few hours from the slopes at the ends, over more from all constituents. */
+  /**
+   * {@inheritDoc} Over a few hours from the slopes at the ends, over more from all constituents.
+   */
   @Override
   public double greatestSlope(double fromSeconds, double toSeconds) {
     double ofEnds = TideCurve.super.greatestSlope(fromSeconds, toSeconds);

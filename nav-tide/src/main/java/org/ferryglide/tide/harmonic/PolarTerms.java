@@ -90,8 +90,7 @@ final class PolarTerms extends Terms {
       int at = WIDTH * i;
       double turning =
           TWO_PI * (Math.abs(speeds[i]) + bound(at + PHASE, 0.0, 1.0, 2.0, 3.0) / halfLength);
-      sum +=
-          bound(at, 1.0, 1.0, 1.0, 1.0) * turning + bound(at, 0.0, 1.0, 2.0, 3.0) / halfLength;
+      sum += bound(at, 1.0, 1.0, 1.0, 1.0) * turning + bound(at, 0.0, 1.0, 2.0, 3.0) / halfLength;
     }
     return sum;
   }
