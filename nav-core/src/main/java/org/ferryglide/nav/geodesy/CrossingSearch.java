@@ -11,8 +11,10 @@ import org.ferryglide.nav.position.Position;
  *
  * <p>Two segments can only meet if the straight distance of their middles is at most half the sum
  * of their lengths: every point of a segment lies within half its length of its middle. Pairs that
- * fail are dropped, the others halved until they are short; then Newton's method runs from both
- * ends of the pair, in the plane that touches the earth there.
+ * fail are dropped, the others halved until they are short. Of a short pair both ends and the
+ * middle of one are seen from the other: where the side changes, or where the line comes nearer
+ * from both sides, Newton's method runs from both ends, in the plane that touches the earth there.
+ * Short segments bend one way, so from the outside it cannot pass a crossing by.
  */
 final class CrossingSearch {
   /** Segments so short bend one way only, so that two of them meet twice at most. */
@@ -42,6 +44,7 @@ final class CrossingSearch {
   private final double[] vectorB = new double[3];
   private final double[] sight = new double[3];
   private final List<double[]> found = new ArrayList<>();
+  private final LineSides sides;
   private double togetherFrom = Double.NaN;
   private double togetherTo = Double.NaN;
 
@@ -49,6 +52,7 @@ final class CrossingSearch {
     this.a = a;
     this.b = b;
     ellipsoid = a.ellipsoid();
+    sides = new LineSides(a, b);
     this.fromA = fromA;
     this.toA = toA;
     this.fromB = fromB;
@@ -102,8 +106,8 @@ final class CrossingSearch {
     boolean shortA = 2.0 * halfA <= shortSegment(segmentA, pointA);
     boolean shortB = 2.0 * halfB <= shortSegment(segmentB, pointB);
     if (shortA && shortB) {
-      approach(loA, middleB);
-      approach(hiA, middleB);
+      meet(loA, middleA, middleB);
+      meet(middleA, hiA, middleB);
     } else if (shortB || (!shortA && halfA >= halfB)) {
       halve(loA, middleA, loB, hiB);
       halve(middleA, hiA, loB, hiB);
@@ -116,6 +120,31 @@ final class CrossingSearch {
   private double shortSegment(double segment, double[] middle) {
     return Math.min(
         1.001 * segment, Cartesian.gentleSegmentMetres(ellipsoid, middle[0])); // 1.001 for rounding
+  }
+
+  /** Two crossings at most, which a lens between the two lines has at its tips. */
+  private void meet(double loA, double hiA, double nearB) {
+    if (!sides.look(loA, nearB)) {
+      approach(loA, nearB);
+      approach(hiA, nearB);
+      return;
+    }
+    double loB = sides.alongLine();
+    double offLo = sides.off();
+    double sineLo = sides.sine();
+    if (!sides.look(hiA, nearB)) {
+      approach(loA, loB);
+      approach(hiA, nearB);
+      return;
+    }
+    boolean changesSide = !(offLo * sides.off() > 0.0);
+    boolean comesNearer = offLo * sineLo < 0.0 && sides.off() * sides.sine() > 0.0;
+    boolean touches = Math.min(Math.abs(offLo), Math.abs(sides.off())) <= TOLERANCE_METRES;
+    if (changesSide || comesNearer || touches) {
+      double hiB = sides.alongLine();
+      approach(loA, loB);
+      approach(hiA, hiB);
+    }
   }
 
   /** Newton's method from a pair of distances along; the lines are taken as straight. */
