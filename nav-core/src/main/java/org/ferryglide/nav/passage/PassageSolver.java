@@ -158,8 +158,7 @@ final class PassageSolver implements Departing {
     StreamField stream = passage.legs().get(wayPoint).options().stream().orElse(passage.stream());
     double ashore = arrival + seconds(passage.party().landing());
     Position place = passage.wayPoints().get(wayPoint).position();
-    double end = Stops.of(stop).end(new Stops.Landed(passage, place, stream, ashore));
-    return end + seconds(passage.party().launching());
+    return Stops.of(stop).end(new Stops.Landed(passage, place, stream, ashore));
   }
 
   private static double seconds(java.time.Duration duration) {

@@ -17,13 +17,18 @@ import org.ferryglide.nav.note.Note;
  * Stop bar = Stop.untilLevelAtLeast("Orrin Quay", 2.5); // wait for water
  * }</pre>
  *
- * <p>A wait that has no end within the longest duration of the passage, or whose level or stream is
+ * <p>What a party waits for holds when it is under way again, its minutes of launching over: for
+ * slack it launches while the stream still runs. A landing that needs the water itself says so by
+ * its {@link Landing}. Waits for a level or a stream end on a whole second.
+ *
+ * <p>The first and the last way point take no stop: the party leaves when it is told to, and has
+ * arrived. A wait that has no end within the longest duration of the passage, or whose level or stream is
  * not known, makes the passage not possible and says so.
  */
 public sealed interface Stop extends Serializable permits Stops {
 
   /**
-   * A stay of fixed length.
+   * A stay of fixed length, after which the party launches.
    *
    * @param length how long, at least zero
    * @return the stop
@@ -38,7 +43,7 @@ public sealed interface Stop extends Serializable permits Stops {
   }
 
   /**
-   * A stay until a time; no stay at all if the party comes later.
+   * A stay until the party is under way again at a time; it launches at once if it comes later.
    *
    * @param time when the party is under way again
    * @return the stop
@@ -48,7 +53,7 @@ public sealed interface Stop extends Serializable permits Stops {
   }
 
   /**
-   * A stay until there is enough water.
+   * A stay until there is enough water as the party is under way again.
    *
    * @param port the level to look at, by its name in the passage
    * @param metres the least height above the level's datum
@@ -61,7 +66,7 @@ public sealed interface Stop extends Serializable permits Stops {
   }
 
   /**
-   * A stay until there is little enough water.
+   * A stay until there is little enough water as the party is under way again.
    *
    * @param port the level to look at, by its name in the passage
    * @param metres the greatest height above the level's datum
@@ -74,7 +79,7 @@ public sealed interface Stop extends Serializable permits Stops {
   }
 
   /**
-   * A stay until the stream at the way point is slack.
+   * A stay until the stream at the way point is slack as the party is under way again.
    *
    * @param rate the greatest rate that counts as slack, above zero
    * @return the stop

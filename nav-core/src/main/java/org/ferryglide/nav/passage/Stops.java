@@ -20,8 +20,8 @@ sealed interface Stops extends Stop {
   }
 
   /**
-   * When the party is under way again, seconds; NaN if a level or stream is not known, positive
-   * infinity if the stop has no end by the latest time.
+   * When the party is under way again, seconds, the launching over; NaN if a level or stream is not
+   * known, positive infinity if the stop has no end by the latest time.
    */
   double end(Landed landed);
 
@@ -45,9 +45,19 @@ sealed interface Stops extends Stop {
    */
   record Landed(Passage passage, Position place, StreamField stream, double time) {
 
+    /** When a party that launches at once is under way again, seconds. */
+    private double earliest() {
+      return after(0.0);
+    }
+
+    /** When a party that launches after some seconds ashore is under way again. */
+    private double after(double secondsAshore) {
+      return time + secondsAshore + Seconds.of(passage.party().launching());
+    }
+
     /** The latest time to which a wait is followed, seconds. */
     private double latest() {
-      return time + Seconds.of(passage.longestDuration());
+      return after(Seconds.of(passage.longestDuration()));
     }
 
     private double within(double end) {
@@ -66,7 +76,7 @@ sealed interface Stops extends Stop {
 
     @Override
     public double end(Landed landed) {
-      return landed.within(landed.time + Seconds.of(length));
+      return landed.within(landed.after(Seconds.of(length)));
     }
 
     @Override
@@ -80,13 +90,13 @@ sealed interface Stops extends Stop {
 
     @Override
     public Note about() {
-      return Note.information("stop.until", "ashore until " + time)
+      return Note.information("stop.until", "ashore, under way again at " + time)
           .with("untilTime", time.toString());
     }
 
     @Override
     public double end(Landed landed) {
-      return landed.within(Math.max(landed.time, EpochSeconds.of(time)));
+      return landed.within(Math.max(landed.earliest(), EpochSeconds.of(time)));
     }
   }
 
@@ -95,7 +105,7 @@ sealed interface Stops extends Stop {
 
     @Override
     public Note about() {
-      String words = "ashore until " + (atLeast ? "at least " : "at most ") + metres + " m at ";
+      String words = "ashore, under way again with " + (atLeast ? "at least " : "at most ") + metres + " m at ";
       return Note.information("stop.level-at-" + (atLeast ? "least" : "most"), words + portName)
           .with("levelMetres", metres)
           .with("port", portName);
@@ -106,7 +116,7 @@ sealed interface Stops extends Stop {
       WaterLevel level = landed.passage.level(portName);
       double sign = atLeast ? 1.0 : -1.0;
       return Waits.firstAtLeastZero(
-          at -> sign * (level.heightMetres(at) - metres), landed.time, landed.latest());
+          at -> sign * (level.heightMetres(at) - metres), landed.earliest(), landed.latest());
     }
 
     @Override
@@ -120,7 +130,7 @@ sealed interface Stops extends Stop {
 
     @Override
     public Note about() {
-      String words = "ashore until the stream is at most " + rate.inKnots(1);
+      String words = "ashore, under way again when the stream is at most " + rate.inKnots(1);
       return Note.information("stop.stream", words).with("rateKnots", rate.knots());
     }
 
@@ -135,7 +145,7 @@ sealed interface Stops extends Stop {
               landed.stream.sample(latitude, longitude, at, eastNorth, 0)
                   ? most - Math.hypot(eastNorth[0], eastNorth[1])
                   : Double.NaN,
-          landed.time,
+          landed.earliest(),
           landed.latest());
     }
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.steer.SteeredLeg;
@@ -61,7 +62,7 @@ final class TurnSearch {
       return new TurnTimes(passage.wayPoints().get(0), planned, goingOn, notOn, home, Map.of());
     }
     Passage back = home(wayPoint);
-    Found<Window> home = windows(back, from);
+    Found<Window> home = windows(back, firstHome(wayPoint, from));
     return new TurnTimes(
         passage.wayPoints().get(wayPoint),
         planned,
@@ -69,6 +70,18 @@ final class TurnSearch {
         notOn,
         home,
         outside(List.of(back), home));
+  }
+
+  /** One who has landed may launch at once for home; else home begins where going on does. */
+  private Instant firstHome(int wayPoint, Instant goingOn) {
+    if (!PartPassages.isAshore(passage, wayPoint)) {
+      return goingOn;
+    }
+    Party party = passage.party();
+    Instant arrival = plan.route().legs().get(wayPoint - 1).arrival();
+    double afloat =
+        EpochSeconds.of(arrival) + Seconds.of(party.landing()) + Seconds.of(party.launching());
+    return EpochSeconds.toInstant(Math.ceil(afloat));
   }
 
   private Passage onward(int wayPoint) {

@@ -105,7 +105,8 @@ public final class TurnTimes implements Serializable {
    * Every span in which the way home can be begun here with all checks holding, for the planned
    * party and the slower one. At the start, which is home, the whole time.
    *
-   * @return the spans from the planned time until the end of the search, and what could be seen
+   * @return the spans from the planned time, at a stop from the arrival and the minutes of landing
+   *     and launching, until the end of the search, and what could be seen
    */
   public Found<Window> home() {
     return home;

@@ -1,55 +1,99 @@
 package org.ferryglide.nav.passage;
 
 import java.util.function.DoubleUnaryOperator;
-import org.ferryglide.nav.basics.Edge;
 
-/** When a margin, of a level or a stream, comes to be enough. */
+/**
+ * When a margin, of a level or a stream, comes to be enough. The looks are at whole minutes and
+ * whole seconds whenever the party landed, so that all who wait for one slack leave at one time.
+ */
 final class Waits {
   /** Levels and streams of tables move little in a minute. */
   private static final double STEP_SECONDS = 60.0;
 
   private Waits() {}
 
-  /** The first time at which a margin is at least zero, to a second and not before it. */
+  /**
+   * The first time at which a margin is at least zero: the time asked from itself, or a whole
+   * second at most a second after the margin became zero. Only where it is enough for less than a
+   * second the time is its greatest, to a tenth of a second.
+   *
+   * @return NaN if the margin is not known, positive infinity if it is never enough
+   */
   static double firstAtLeastZero(DoubleUnaryOperator margin, double from, double until) {
-    double low = from;
-    double value = margin.applyAsDouble(from);
-    if (value >= 0.0) {
+    double asked = margin.applyAsDouble(from);
+    double low = Math.ceil(from);
+    // one who comes within the second in which it becomes enough leaves with all who waited
+    if (asked >= 0.0 && (low == from || !(margin.applyAsDouble(Math.floor(from)) < 0.0))) {
       return from;
     }
+    if (Double.isNaN(asked)) {
+      return Double.NaN;
+    }
+    double value = margin.applyAsDouble(low);
     double before = Double.NEGATIVE_INFINITY;
-    while (low < until) {
+    double lowBefore = low;
+    while (low <= until) {
+      if (value >= 0.0) {
+        return low;
+      }
       if (Double.isNaN(value)) {
         return Double.NaN;
       }
-      double high = Math.min(until, low + STEP_SECONDS);
+      double high = STEP_SECONDS * (Math.floor(low / STEP_SECONDS) + 1.0);
       double next = margin.applyAsDouble(high);
-      if (value > before && value > next) { // a slack shorter than a step may lie at the top
-        double top = top(margin, Math.max(from, low - STEP_SECONDS), high);
-        if (margin.applyAsDouble(top) >= 0.0) {
-          return edge(margin, Math.max(from, low - STEP_SECONDS), top);
+      if ((value > before && value >= next) || (value >= before && value > next)) {
+        double brief = ofTop(margin, lowBefore, high);
+        if (brief <= until) {
+          return brief;
         }
       }
       if (next >= 0.0) {
-        return edge(margin, low, high);
+        double edge = edge(margin, low, high);
+        return edge <= until ? edge : Double.POSITIVE_INFINITY;
       }
+      lowBefore = low;
       before = value;
       value = next;
       low = high;
     }
-    return Double.isNaN(value) ? Double.NaN : Double.POSITIVE_INFINITY;
+    return Double.POSITIVE_INFINITY;
   }
 
-  /** Where a margin that is negative at {@code low} has become zero, to half a second. */
+  /** When a slack shorter than a step begins, which may lie at a top between two whole seconds. */
+  private static double ofTop(DoubleUnaryOperator margin, double from, double until) {
+    double top = Math.rint(top(margin, from, until, 1.0));
+    double best = top;
+    for (double beside = Math.max(from, top - 1.0); beside <= top + 1.0; beside++) {
+      best = margin.applyAsDouble(beside) > margin.applyAsDouble(best) ? beside : best;
+    }
+    if (margin.applyAsDouble(best) >= 0.0) {
+      return edge(margin, from, best);
+    }
+    double between = top(margin, Math.max(from, best - 1.0), best + 1.0, 0.1);
+    return margin.applyAsDouble(between) >= 0.0 ? between : Double.POSITIVE_INFINITY;
+  }
+
+  /** The first whole second at which a margin that is negative at {@code low} is enough. */
   private static double edge(DoubleUnaryOperator margin, double low, double high) {
-    return Edge.of(time -> margin.applyAsDouble(time) >= 0.0, high, low, 0.5);
+    double tooLittle = low;
+    double enough = high;
+    while (enough - tooLittle > 1.0) {
+      double middle = Math.floor(0.5 * (tooLittle + enough));
+      if (margin.applyAsDouble(middle) >= 0.0) {
+        enough = middle;
+      } else {
+        tooLittle = middle;
+      }
+    }
+    return enough;
   }
 
-  /** Where a margin with one top between two times has it, by thirds, to a tenth of a second. */
-  private static double top(DoubleUnaryOperator margin, double from, double until) {
+  /** Where a margin with one top between two times has it, by thirds. */
+  private static double top(
+      DoubleUnaryOperator margin, double from, double until, double refinedSeconds) {
     double low = from;
     double high = until;
-    while (high - low > 0.1) {
+    while (high - low > refinedSeconds) {
       double third = (high - low) / 3.0;
       if (margin.applyAsDouble(low + third) < margin.applyAsDouble(high - third)) {
         low += third;

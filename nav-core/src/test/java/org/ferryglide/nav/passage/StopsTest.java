@@ -26,15 +26,16 @@ class StopsTest {
         .level("Bar", Scenes.level());
   }
 
-  /** When the party is ready to go again: the departure less the 15 minutes it launches. */
-  private static double ready(PassageBuilder passage) {
+  /** When the party is under way again. */
+  private static double afloat(PassageBuilder passage) {
     TimedPlan plan = TimedPlan.of(passage.build(), Scenes.NOON).orElseThrow();
-    return plan.legs().get(1).departure().toEpochMilli() / 1000.0 - 900.0 - noon();
+    return plan.legs().get(1).departure().toEpochMilli() / 1000.0 - noon();
   }
 
-  private static double ashore(PassageBuilder passage) {
+  /** When it would be if it launched as soon as it has landed: ten minutes and fifteen. */
+  private static double atOnce(PassageBuilder passage) {
     TimedPlan plan = TimedPlan.of(passage.build(), Scenes.NOON).orElseThrow();
-    return plan.legs().get(0).arrival().toEpochMilli() / 1000.0 + 600.0 - noon();
+    return plan.legs().get(0).arrival().toEpochMilli() / 1000.0 + 1500.0 - noon();
   }
 
   private static double noon() {
@@ -44,22 +45,47 @@ class StopsTest {
   @Test
   void minutesAndTimesEndWhenTheyAreOver() {
     PassageBuilder forty = stopping(Stop.ashore(Duration.ofMinutes(40)));
-    assertEquals(2400.0, ready(forty) - ashore(forty), 0.01);
+    assertEquals(2400.0, afloat(forty) - atOnce(forty), 0.01);
     PassageBuilder six = stopping(Stop.until(Scenes.NOON.plus(Duration.ofHours(6))));
-    assertEquals(21_600.0, ready(six), 0.01);
+    assertEquals(21_600.0, afloat(six), 0.01);
     PassageBuilder past = stopping(Stop.until(Scenes.NOON));
-    assertEquals(ashore(past), ready(past), 0.01);
+    assertEquals(atOnce(past), afloat(past), 0.01);
   }
 
   @Test
   void levelsEndWhenTheCosineReachesThem() {
     // 2.5 + 1.5 cos(2πt/T): falls through 2 m at arccos(-1/3) of the tide, rises through it later
     double falls = Scenes.TIDE_SECONDS * Math.acos(-1.0 / 3.0) / (2.0 * Math.PI);
-    assertEquals(falls, ready(stopping(Stop.untilLevelAtMost("Bar", 2.0))), 1.0);
+    assertEquals(falls, afloat(stopping(Stop.untilLevelAtMost("Bar", 2.0))), 1.0);
     double rises = Scenes.TIDE_SECONDS * (1.0 - Math.acos(0.9) / (2.0 * Math.PI));
-    assertEquals(rises, ready(stopping(Stop.untilLevelAtLeast("Bar", 2.5 + 1.35))), 1.0);
+    assertEquals(rises, afloat(stopping(Stop.untilLevelAtLeast("Bar", 2.5 + 1.35))), 1.0);
     PassageBuilder now = stopping(Stop.untilLevelAtLeast("Bar", 1.0));
-    assertEquals(ashore(now), ready(now), 0.01);
+    assertEquals(atOnce(now), afloat(now), 0.01);
+  }
+
+  @Test
+  void whatWasWaitedForHoldsAsThePartyIsUnderWayAgain() {
+    for (double knots : new double[] {0.4, 0.1, 0.05, 0.01}) {
+      PassageBuilder slack = stopping(Stop.untilStreamAtMost(Speed.ofKnots(knots)));
+      TimedPlan plan = TimedPlan.of(slack.build(), Scenes.NOON).orElseThrow();
+      Instant leaving = plan.legs().get(1).departure();
+      double then = Scenes.turning(1.0).at(Scenes.SKERRY, leaving).orElseThrow().rate().knots();
+      assertTrue(then <= knots, "leaves in " + then + " kn where " + knots + " were asked");
+    }
+    Instant three = Scenes.NOON.plus(Duration.ofHours(3));
+    TimedPlan until = TimedPlan.of(stopping(Stop.until(three)).build(), Scenes.NOON).orElseThrow();
+    assertEquals(three, until.legs().get(1).departure());
+  }
+
+  @Test
+  void homeFromAStopMayBeginAsSoonAsThePartyHasLandedAndLaunched() {
+    PassageBuilder lunch = stopping(Stop.ashore(Duration.ofHours(2)));
+    TimedPlan plan = TimedPlan.of(lunch.build(), Scenes.NOON).orElseThrow();
+    TurnTimes skerry = WayHome.of(plan).turns().get(1);
+    Instant from = skerry.home().asked().from();
+    assertEquals(atOnce(lunch), from.getEpochSecond() - noon(), 1.0);
+    assertEquals(plan.legs().get(1).departure(), skerry.planned());
+    assertTrue(skerry.home().items().get(0).contains(from), skerry::toString);
   }
 
   @Test
@@ -68,8 +94,8 @@ class StopsTest {
     for (double knots : new double[] {0.3, 0.1, 0.01, 0.003, 0.001}) {
       PassageBuilder passage = stopping(Stop.untilStreamAtMost(Speed.ofKnots(knots)));
       double begins = Scenes.TIDE_SECONDS * Math.acos(knots) / (2.0 * Math.PI);
-      assertEquals(begins, ready(passage), 1.0);
-      assertTrue(ready(passage) < slack + 1.0);
+      assertEquals(begins, afloat(passage), 1.0);
+      assertTrue(afloat(passage) < slack + 1.0);
     }
   }
 
@@ -93,7 +119,7 @@ class StopsTest {
         stopping(Stop.untilStreamAtMost(Speed.ofKnots(0.5))).stream(Told.stream(20, 1));
     assertEquals(Reason.BEYOND_HORIZON, why(steady).reason());
     PassageBuilder long3 = stopping(Stop.ashore(Duration.ofDays(2)));
-    assertEquals(172_800.0, ready(long3.longestDuration(Duration.ofDays(3))) - ashore(long3), 0.1);
+    assertEquals(172_800.0, afloat(long3.longestDuration(Duration.ofDays(3))) - atOnce(long3), 0.1);
   }
 
   private static NotPossible why(PassageBuilder passage) {

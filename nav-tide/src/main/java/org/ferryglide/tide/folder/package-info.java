@@ -50,7 +50,8 @@
  *     open_from_deg} and {@code open_until_deg} (the sector it lies open to, clockwise), {@code
  *     stop} ({@code 40 min}, {@code until 2026-06-14T15:00+01:00}, {@code until 0.5 kn or less} for
  *     the stream, {@code until 2.5 m or more at Orrin Quay}, {@code until 1.0 m or less at Orrin
- *     Quay}), {@code aim_off_for} (another way point: the place is aimed at on purpose to one side
+ *     Quay}; what is waited for holds as the party is under way again, its launching over), {@code
+ *     aim_off_for} (another way point: the place is aimed at on purpose to one side
  *     of it, and its mark is what is looked for). A row holds wherever the passage comes to the
  *     place</td></tr>
  *   <tr><td>{@code legs.csv}</td><td>legs that differ from the rest: {@code leg} (1 is the first),
