@@ -22,8 +22,8 @@ import org.ferryglide.nav.note.Note;
  * its {@link Landing}. Waits for a level or a stream end on a whole second.
  *
  * <p>The first and the last way point take no stop: the party leaves when it is told to, and has
- * arrived. A wait that has no end within the longest duration of the passage, or whose level or stream is
- * not known, makes the passage not possible and says so.
+ * arrived. A wait that has no end within the longest duration of the passage, or whose level or
+ * stream is not known, makes the passage not possible and says so.
  */
 public sealed interface Stop extends Serializable permits Stops {
 

@@ -105,7 +105,11 @@ sealed interface Stops extends Stop {
 
     @Override
     public Note about() {
-      String words = "ashore, under way again with " + (atLeast ? "at least " : "at most ") + metres + " m at ";
+      String words =
+          "ashore, under way again with "
+              + (atLeast ? "at least " : "at most ")
+              + metres
+              + " m at ";
       return Note.information("stop.level-at-" + (atLeast ? "least" : "most"), words + portName)
           .with("levelMetres", metres)
           .with("port", portName);

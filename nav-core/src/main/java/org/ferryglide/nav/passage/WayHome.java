@@ -51,7 +51,8 @@ public final class WayHome implements Serializable {
 
   /**
    * Searches the times of a plan every five minutes, from the planned time at each way point (home
-   * from a stop: from when a party that has landed can be under way again) until the light asked for has gone at the start and at the end, at most a day after the departure.
+   * from a stop: from when a party that has landed can be under way again) until the light asked
+   * for has gone at the start and at the end, at most a day after the departure.
    *
    * @param plan the plan
    * @return the times
