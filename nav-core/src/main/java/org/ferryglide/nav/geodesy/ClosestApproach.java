@@ -2,6 +2,7 @@ package org.ferryglide.nav.geodesy;
 
 import java.io.Serializable;
 import java.time.Duration;
+import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.basics.Edge;
@@ -105,6 +106,21 @@ public final class ClosestApproach implements Serializable {
    */
   public record Passing(ClosestPoint closest, Duration time) implements Serializable {
     private static final long serialVersionUID = 1L;
+
+    /**
+     * Takes both parts; {@link ClosestApproach#passing} finds them.
+     *
+     * @param closest the closest point of the leg
+     * @param time the time from the start of the leg, not negative
+     * @throws IllegalArgumentException if the time is negative
+     */
+    public Passing {
+      Objects.requireNonNull(closest, "closest");
+      if (time.isNegative()) {
+        throw new IllegalArgumentException(
+            "time from the start of the leg must not be negative, but was " + time);
+      }
+    }
   }
 
   /**

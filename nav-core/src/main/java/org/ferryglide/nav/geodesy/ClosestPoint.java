@@ -1,6 +1,7 @@
 package org.ferryglide.nav.geodesy;
 
 import java.io.Serializable;
+import java.util.Objects;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
@@ -34,6 +35,25 @@ public record ClosestPoint(
     implements Serializable {
 
   private static final long serialVersionUID = 1L;
+
+  /**
+   * Takes all parts; {@link Leg#closestTo} finds them.
+   *
+   * @param position the closest point
+   * @param alongTrack distance along from the start or origin
+   * @param crossTrack distance from the closest point, to starboard positive
+   * @param course the true course at the closest point
+   * @param bearing the true bearing of the position from it
+   * @param place whether the position lies abeam, or before the start, or beyond the end
+   */
+  public ClosestPoint {
+    Objects.requireNonNull(position, "position");
+    Objects.requireNonNull(alongTrack, "alongTrack");
+    Objects.requireNonNull(crossTrack, "crossTrack");
+    Objects.requireNonNull(course, "course");
+    Objects.requireNonNull(bearing, "bearing");
+    Objects.requireNonNull(place, "place");
+  }
 
   /**
    * Where the closest point lies.

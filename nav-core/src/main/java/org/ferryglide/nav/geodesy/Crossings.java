@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 
@@ -39,6 +40,26 @@ public final class Crossings implements Serializable {
       Position position, Distance alongFirst, Distance alongSecond, double angleDegrees)
       implements Serializable {
     private static final long serialVersionUID = 1L;
+
+    /**
+     * Takes all parts; {@link Leg#crossings} finds them.
+     *
+     * @param position where they meet
+     * @param alongFirst distance along the first line
+     * @param alongSecond distance along the second line
+     * @param angleDegrees the turn from the first course to the second, degrees in (-180, 180]
+     * @throws IllegalArgumentException if the angle is NaN or out of range
+     */
+    public Crossing {
+      Objects.requireNonNull(position, "position");
+      Objects.requireNonNull(alongFirst, "alongFirst");
+      Objects.requireNonNull(alongSecond, "alongSecond");
+      if (!(angleDegrees > -180.0 && angleDegrees <= 180.0)) { // written so that NaN fails
+        throw new IllegalArgumentException(
+            "angle of a crossing must be in (-180, 180] degrees, but was " + angleDegrees);
+      }
+      angleDegrees += 0.0; // so that equal angles are equal objects
+    }
   }
 
   private final List<Crossing> points;

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.grid;
 
 import java.io.Serializable;
+import java.util.Objects;
 import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.bearing.GridBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -281,5 +282,16 @@ public final class MapLine implements Serializable {
    */
   public record Separation(Distance distance, Position where) implements Serializable {
     private static final long serialVersionUID = 1L;
+
+    /**
+     * Takes both parts.
+     *
+     * @param distance distance on the ground, positive to the right
+     * @param where the point that is farthest
+     */
+    public Separation {
+      Objects.requireNonNull(distance, "distance");
+      Objects.requireNonNull(where, "where");
+    }
   }
 }

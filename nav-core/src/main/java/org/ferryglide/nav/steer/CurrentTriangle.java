@@ -2,7 +2,9 @@ package org.ferryglide.nav.steer;
 
 import java.io.Serializable;
 import java.time.Duration;
+import java.util.Objects;
 import java.util.Optional;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
@@ -43,6 +45,26 @@ public record CurrentTriangle(
     implements Serializable {
 
   private static final long serialVersionUID = 1L;
+
+  /**
+   * Takes all parts; {@link #solve} finds them.
+   *
+   * @param course the course made good
+   * @param courseToSteer the heading
+   * @param waterTrack the direction through the water
+   * @param speedMadeGood the speed over the ground, above zero
+   * @param crossStreamShare the share spent against what sets across, in [0, 1]
+   * @throws IllegalArgumentException if the speed is not above zero, or the share is NaN or out of
+   *     range
+   */
+  public CurrentTriangle {
+    Objects.requireNonNull(course, "course");
+    Objects.requireNonNull(courseToSteer, "courseToSteer");
+    Objects.requireNonNull(waterTrack, "waterTrack");
+    Arguments.positive(speedMadeGood.metresPerSecond(), "speed made good", "metres a second");
+    crossStreamShare =
+        Arguments.within(crossStreamShare, 0.0, 1.0, "share spent across", "of the speed");
+  }
 
   /**
    * Solves the triangle in calm air; of two headings, the faster.

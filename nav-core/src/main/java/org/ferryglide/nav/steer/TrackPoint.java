@@ -2,6 +2,7 @@ package org.ferryglide.nav.steer;
 
 import java.io.Serializable;
 import java.time.Instant;
+import java.util.Objects;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.position.Position;
 
@@ -21,4 +22,17 @@ import org.ferryglide.nav.position.Position;
 public record TrackPoint(Instant time, Position position, TrueBearing heading)
     implements Serializable {
   private static final long serialVersionUID = 1L;
+
+  /**
+   * Takes all parts.
+   *
+   * @param time when
+   * @param position where
+   * @param heading the heading from then on
+   */
+  public TrackPoint {
+    Objects.requireNonNull(time, "time");
+    Objects.requireNonNull(position, "position");
+    Objects.requireNonNull(heading, "heading");
+  }
 }

@@ -2,6 +2,8 @@ package org.ferryglide.nav.water;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.note.Note;
 
 /**
@@ -46,5 +48,17 @@ public record Explanation(List<Source> sources, List<Note> notes) implements Ser
    */
   public record Source(String name, double weight) implements Serializable {
     private static final long serialVersionUID = 1L;
+
+    /**
+     * Takes both parts.
+     *
+     * @param name the table's or station's name
+     * @param weight its share of the answer, in [0, 1]
+     * @throws IllegalArgumentException if the weight is NaN or out of range
+     */
+    public Source {
+      Objects.requireNonNull(name, "name");
+      weight = Arguments.within(weight, 0.0, 1.0, "weight of a source", "of the answer");
+    }
   }
 }

@@ -2,6 +2,7 @@ package org.ferryglide.nav.water;
 
 import java.io.Serializable;
 import java.time.Instant;
+import java.util.Objects;
 import org.ferryglide.nav.measure.Velocity;
 
 /**
@@ -17,4 +18,15 @@ import org.ferryglide.nav.measure.Velocity;
  */
 public record StreamMoment(Instant time, Velocity stream) implements Serializable {
   private static final long serialVersionUID = 1L;
+
+  /**
+   * Takes both parts.
+   *
+   * @param time when
+   * @param stream where the water goes then
+   */
+  public StreamMoment {
+    Objects.requireNonNull(time, "time");
+    Objects.requireNonNull(stream, "stream");
+  }
 }

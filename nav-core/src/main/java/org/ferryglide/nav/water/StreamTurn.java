@@ -2,6 +2,7 @@ package org.ferryglide.nav.water;
 
 import java.io.Serializable;
 import java.time.Instant;
+import java.util.Objects;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 
@@ -24,4 +25,19 @@ import org.ferryglide.nav.measure.Speed;
 public record StreamTurn(Instant time, Speed leastRate, TrueBearing setBefore, TrueBearing setAfter)
     implements Serializable {
   private static final long serialVersionUID = 1L;
+
+  /**
+   * Takes all parts.
+   *
+   * @param time when the rate is least
+   * @param leastRate the rate then
+   * @param setBefore where the stream went before
+   * @param setAfter where it goes after
+   */
+  public StreamTurn {
+    Objects.requireNonNull(time, "time");
+    Objects.requireNonNull(leastRate, "leastRate");
+    Objects.requireNonNull(setBefore, "setBefore");
+    Objects.requireNonNull(setAfter, "setAfter");
+  }
 }

@@ -177,4 +177,13 @@ class ClosestApproachTest {
     assertThrows(NullPointerException.class, () -> new MovingVessel(HERE, null, kayak.speed()));
     assertThrows(NullPointerException.class, () -> new MovingVessel(HERE, kayak.track(), null));
   }
+
+  @Test
+  void aMarkPassedBeforeTheStartIsRefused() {
+    RhumbLeg leg = RhumbLeg.between(Position.ofDegrees(50, 0), Position.ofDegrees(51, 0));
+    ClosestPoint closest = leg.closestTo(Position.ofDegrees(50.5, 0.1));
+    assertEquals(
+        "time from the start of the leg must not be negative, but was PT-1S",
+        message(() -> new ClosestApproach.Passing(closest, Duration.ofSeconds(-1))));
+  }
 }

@@ -181,4 +181,15 @@ class CrossingsTest {
       }
     }
   }
+
+  @Test
+  void anAngleOutOfRangeIsRefused() {
+    Position here = Position.ofDegrees(50, 0);
+    Distance mile = Distance.ofNauticalMiles(1);
+    for (double angle : new double[] {-180.0, 180.5, Double.NaN}) {
+      assertEquals(
+          "angle of a crossing must be in (-180, 180] degrees, but was " + angle,
+          message(() -> new Crossings.Crossing(here, mile, mile, angle)));
+    }
+  }
 }

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.steer;
 
+import static org.ferryglide.testing.Refusal.message;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -299,5 +300,19 @@ class CurrentTriangleTest {
       solved += calm.solved().isPresent() ? 1 : 0;
     }
     assertTrue(solved > 3000 && solved < 18_000, "" + solved);
+  }
+
+  @Test
+  void aTriangleOfPartsThatCannotBeIsRefused() {
+    TrueBearing east = TrueBearing.ofDegrees(90);
+    assertEquals(
+        "speed made good must be a finite number of metres a second above 0, but was 0.0",
+        message(() -> new CurrentTriangle(east, east, east, Speed.ofKnots(0), 0.5)));
+    assertEquals(
+        "share spent across must be in [0, 1] of the speed, but was 1.5",
+        message(() -> new CurrentTriangle(east, east, east, Speed.ofKnots(3), 1.5)));
+    assertEquals(
+        "share spent across must be in [0, 1] of the speed, but was NaN",
+        message(() -> new CurrentTriangle(east, east, east, Speed.ofKnots(3), Double.NaN)));
   }
 }

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.timing;
 
+import static org.ferryglide.testing.Refusal.message;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
@@ -159,5 +160,18 @@ class TurnBackTest {
             .why()
             .orElseThrow()
             .reason());
+  }
+
+  @Test
+  void aTurnPointThatCannotBeIsRefused() {
+    Position here = Position.ofDegrees(50, 0);
+    Instant noon = Instant.parse("2026-06-01T12:00:00Z");
+    assertEquals(
+        "the start must be reached after the turn at 2026-06-01T12:00:00Z, but was at"
+            + " 2026-06-01T11:00:00Z",
+        message(() -> new TurnPoint(noon, here, Distance.ofMetres(1), noon.minusSeconds(3600))));
+    assertEquals(
+        "distance from the start must be a finite number of metres, at least 0, but was -1.0",
+        message(() -> new TurnPoint(noon, here, Distance.ofMetres(-1), noon)));
   }
 }

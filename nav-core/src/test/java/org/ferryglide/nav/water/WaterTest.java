@@ -1,5 +1,6 @@
 package org.ferryglide.nav.water;
 
+import static org.ferryglide.testing.Refusal.message;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -196,5 +197,12 @@ class WaterTest {
     public double endSeconds() {
       return 3600.0;
     }
+  }
+
+  @Test
+  void partsThatCannotBeAreRefused() {
+    assertEquals(
+        "weight of a source must be in [0, 1] of the answer, but was 1.1",
+        message(() -> new Explanation.Source("Tarn Gut", 1.1)));
   }
 }
