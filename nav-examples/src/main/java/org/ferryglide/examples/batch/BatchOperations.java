@@ -1,6 +1,8 @@
 package org.ferryglide.examples.batch;
 
 import java.util.List;
+import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.grid.GridPrecision;
 import org.ferryglide.nav.grid.MapGrid;
 
 /**
@@ -16,8 +18,8 @@ import org.ferryglide.nav.grid.MapGrid;
  *   <tr><td>geodesic-direct</td><td>lat1,lon1,initial_deg,distance_m</td>
  *     <td>lat2,lon2,final_deg</td></tr>
  *   <tr><td>leg-errors</td><td>lat1,lon1,lat2,lon2</td>
- *     <td>excess_m (rhumb line less geodesic), separation_m (empty beyond 400 km and 80° of
- *     latitude), bearing_difference_deg (from the geodesic's initial course to the rhumb line's,
+ *     <td>excess_m (rhumb line less geodesic), separation_m (a hundred times slower beyond 400 km
+ *     and 80° of latitude), bearing_difference_deg (from the geodesic's initial course to the rhumb line's,
  *     clockwise positive)</td></tr>
  *   <tr><td>cross-track</td><td>latA,lonA,latB,lonB,latP,lonP</td>
  *     <td>cross_track_m (right of A to B positive), along_track_m (from A), closest_lat,
@@ -69,18 +71,51 @@ public final class BatchOperations {
     return NAMES;
   }
 
-  static Operation find(String name, BatchOptions options) {
-    boolean reverse = options.isReverse();
-    if (reverse && !List.of("utm", "british-grid", "irish-grid", "itm", "mgrs").contains(name)) {
-      throw new IllegalArgumentException("only grids can be run in reverse, but not " + name);
+  /** What an operation has no use for is refused: passed over in silence it would mislead. */
+  private static void refuseUnused(String name, BatchOptions options) {
+    refuse(
+        options.isReverse(),
+        "the reverse",
+        name,
+        "utm",
+        "british-grid",
+        "irish-grid",
+        "itm",
+        "mgrs");
+    refuse(
+        !options.ellipsoid().equals(Ellipsoid.WGS84),
+        "another ellipsoid",
+        name,
+        "rhumb-inverse",
+        "rhumb-direct",
+        "geodesic-inverse",
+        "geodesic-direct",
+        "leg-errors",
+        "cross-track");
+    refuse(options.isAlongGeodesic(), "a geodesic line", name, "cross-track");
+    refuse(options.precision() != GridPrecision.METRE, "a precision", name, "mgrs");
+    refuse(options.chance() != BatchOptions.standard().chance(), "a chance", name, "fix");
+    refuse(options.tide().isPresent(), "harmonic constants", name, "tide-height");
+  }
+
+  private static void refuse(boolean asked, String what, String name, String... users) {
+    if (asked && NAMES.contains(name) && !List.of(users).contains(name)) {
+      throw new IllegalArgumentException(
+          what + " is for " + String.join(", ", users) + ", but was asked of " + name);
     }
+  }
+
+  static Operation find(String name, BatchOptions options) {
+    refuseUnused(name, options);
+    boolean reverse = options.isReverse();
     return switch (name) {
       case "rhumb-inverse" -> LegOperations.rhumbInverse(options.ellipsoid());
       case "rhumb-direct" -> LegOperations.rhumbDirect(options.ellipsoid());
       case "geodesic-inverse" -> LegOperations.geodesicInverse(options.ellipsoid());
       case "geodesic-direct" -> LegOperations.geodesicDirect(options.ellipsoid());
       case "leg-errors" -> LegOperations.legErrors(options.ellipsoid());
-      case "cross-track" -> LegOperations.crossTrack(options.isAlongGeodesic());
+      case "cross-track" ->
+          LegOperations.crossTrack(options.ellipsoid(), options.isAlongGeodesic());
       case "variation" -> VariationOperation.operation();
       case "utm" -> reverse ? GridOperations.utmReverse() : GridOperations.utm();
       case "british-grid" -> grid(name, MapGrid.britishNationalGrid(), reverse);

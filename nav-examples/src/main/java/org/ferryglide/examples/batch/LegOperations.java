@@ -6,6 +6,7 @@ import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.geodesy.Geodesics;
 import org.ferryglide.nav.geodesy.Leg;
+import org.ferryglide.nav.geodesy.LegComparison;
 import org.ferryglide.nav.geodesy.LegComparisons;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.geodesy.RhumbLines;
@@ -136,13 +137,21 @@ final class LegOperations {
                 out,
                 0);
             figures.add(out[LegComparisons.EXCESS]);
-            figures.add(out[LegComparisons.SEPARATION]); // empty for long legs and near the poles
+            double separation = out[LegComparisons.SEPARATION];
+            figures.add(Double.isNaN(separation) ? searched(ellipsoid, row) : separation);
             figures.add(out[LegComparisons.INITIAL_COURSE_DIFFERENCE]);
           };
         });
   }
 
-  static Operation crossTrack(boolean geodesic) {
+  /** The greatest separation where the quick form has none: of long legs and near the poles. */
+  private static double searched(Ellipsoid ellipsoid, Row row) {
+    Position start = Position.ofDegrees(row.latitude(0), row.longitude(1));
+    Position end = Position.ofDegrees(row.latitude(2), row.longitude(3));
+    return LegComparison.between(ellipsoid, start, end).greatestSeparation().metres();
+  }
+
+  static Operation crossTrack(Ellipsoid ellipsoid, boolean geodesic) {
     return Operation.ofRows(
         "cross-track",
         List.of("latA", "lonA", "latB", "lonB", "latP", "lonP"),
@@ -155,7 +164,10 @@ final class LegOperations {
             (row, figures) -> {
               Position start = Position.ofDegrees(row.latitude(0), row.longitude(1));
               Position end = Position.ofDegrees(row.latitude(2), row.longitude(3));
-              Leg leg = geodesic ? GeodesicLeg.between(start, end) : RhumbLeg.between(start, end);
+              Leg leg =
+                  geodesic
+                      ? GeodesicLeg.between(ellipsoid, start, end)
+                      : RhumbLeg.between(ellipsoid, start, end);
               ClosestPoint closest =
                   leg.line().closestTo(Position.ofDegrees(row.latitude(4), row.longitude(5)));
               figures.add(closest.crossTrack().metres());

@@ -16,6 +16,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.ferryglide.examples.batch.Batches.Ran;
+import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.grid.GridPrecision;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.testing.Refusal;
 import org.junit.jupiter.api.Test;
@@ -352,8 +354,21 @@ class BatchRunTest {
         Refusal.message(() -> BatchRun.of("rhumb", STANDARD))
             .contains("rhumb-inverse, rhumb-direct"));
     assertEquals(
-        "only grids can be run in reverse, but not fix",
+        "the reverse is for utm, british-grid, irish-grid, itm, mgrs, but was asked of fix",
         Refusal.message(() -> BatchRun.of("fix", STANDARD.withReverse(true))));
+    assertEquals(
+        "a chance is for fix, but was asked of utm",
+        Refusal.message(() -> BatchRun.of("utm", STANDARD.withChance(0.5))));
+    assertEquals(
+        "a geodesic line is for cross-track, but was asked of leg-errors",
+        Refusal.message(() -> BatchRun.of("leg-errors", STANDARD.withGeodesicLine(true))));
+    assertEquals(
+        "a precision is for mgrs, but was asked of utm",
+        Refusal.message(() -> BatchRun.of("utm", STANDARD.withPrecision(GridPrecision.KILOMETRE))));
+    assertTrue(
+        Refusal.message(
+                () -> BatchRun.of("variation", STANDARD.withEllipsoid(Ellipsoid.sphere(6.371e6))))
+            .startsWith("another ellipsoid is for rhumb-inverse, "));
     assertTrue(Refusal.message(() -> BatchRun.of("tide-height", STANDARD)).contains("constants"));
     for (String name : BatchOperations.names()) {
       if (!name.equals("tide-height")) {

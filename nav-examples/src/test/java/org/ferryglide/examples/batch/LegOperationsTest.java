@@ -142,13 +142,36 @@ class LegOperationsTest {
     }
   }
 
+  /** As above, along legs too long or too near a pole for the quick form. */
   @Test
-  void separationIsEmptyWhereItIsNotWorked() {
-    Ran ran =
-        Batches.run("leg-errors", BatchOptions.standard(), "lat1,lon1,lat2,lon2\n0,0,45,60\n");
-    assertEquals("", ran.row(1)[5]);
-    assertEquals(0, ran.summary().refused());
-    assertTrue(ran.number(1, 4) > 0.0);
+  void separationOfLongLegsIsSearched() {
+    double radius = 6371000.0;
+    for (double[] leg : new double[][] {{45.0, 60.0}, {85.0, 10.0}, {-20.0, 100.0}}) {
+      double lat = Math.toRadians(leg[0]);
+      double vertex = Math.atan(Math.tan(lat) / Math.cos(Math.toRadians(0.5 * leg[1])));
+      Ran ran =
+          Batches.run(
+              "leg-errors",
+              Batches.full().withEllipsoid(Ellipsoid.sphere(radius)),
+              "lat1,lon1,lat2,lon2\n" + leg[0] + ",0," + leg[0] + "," + leg[1] + "\n");
+      double separation = radius * Math.abs(vertex - lat);
+      assertEquals(separation, ran.number(1, 5), 1e-10 * separation + 1e-6); // a search's end
+      assertEquals(0, ran.summary().refused());
+    }
+  }
+
+  @Test
+  void crossTrackTakesAnotherEllipsoid() {
+    double radius = 6371000.0;
+    for (boolean geodesic : new boolean[] {false, true}) {
+      Ran ran =
+          Batches.run(
+              "cross-track",
+              Batches.full().withGeodesicLine(geodesic).withEllipsoid(Ellipsoid.sphere(radius)),
+              "latA,lonA,latB,lonB,latP,lonP\n0,0,0,1,-0.1,0.5\n");
+      assertEquals(radius * Math.toRadians(0.1), ran.number(1, 6), THIRTY_NANOMETRES);
+      assertEquals(radius * Math.toRadians(0.5), ran.number(1, 7), 1e-6);
+    }
   }
 
   /**
