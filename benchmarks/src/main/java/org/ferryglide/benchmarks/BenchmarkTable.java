@@ -130,7 +130,9 @@ public final class BenchmarkTable {
           options
               .include("org\\.ferryglide\\.benchmarks\\..*" + (all ? "" : which))
               .exclude("CurveBenchmark"); // see CostCurves
-      return all ? options.exclude("BrokenAgreementBenchmark") : options;
+      return all // growth has a run of its own, and broken agreement no place here
+          ? options.exclude("PassageGrowthBenchmark").exclude("BrokenAgreementBenchmark")
+          : options;
     }
     for (Peer peer : peers) {
       if (peer.isShort()) {

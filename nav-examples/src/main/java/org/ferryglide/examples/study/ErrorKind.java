@@ -50,6 +50,11 @@ public enum ErrorKind {
     return column;
   }
 
+  /** What stands beside its curve: the column's name without its joints. */
+  String label() {
+    return column.replace("_deg", "°").replace('_', ' ').replace(" °", "°");
+  }
+
   /**
    * What people call it.
    *

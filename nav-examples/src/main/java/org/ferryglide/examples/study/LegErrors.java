@@ -18,7 +18,9 @@ final class LegErrors {
   /** Mean radius of the earth: Moritz (2000), Geodetic Reference System 1980, R1, metres. */
   static final double MEAN_RADIUS_METRES = 6371008.7714;
 
-  private static final Ellipsoid SPHERE = Ellipsoid.sphere(MEAN_RADIUS_METRES);
+  /** A sphere of that radius. */
+  static final Ellipsoid SPHERE = Ellipsoid.sphere(MEAN_RADIUS_METRES);
+
   private static final double METRES_A_MINUTE = 1852.0;
   private static final StraightEdge EDGE = new StraightEdge(400.0, 0.5);
   private static final double CHART = 75_000.0;

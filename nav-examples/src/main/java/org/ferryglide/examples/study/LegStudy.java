@@ -67,7 +67,7 @@ public final class LegStudy {
 
   /**
    * Works the study and writes {@code report.md}, {@code differences.csv}, {@code errors.csv} and
-   * three pictures, each as SVG and PNG.
+   * four pictures, each as SVG and PNG.
    *
    * @param folder where they go; made if it is not there
    * @throws IOException if a file cannot be written

@@ -143,8 +143,7 @@ final class PublishedFigures {
       double lat2,
       double lon2) {
     double[] out = new double[LegComparisons.WIDTH];
-    Ellipsoid sphere = Ellipsoid.sphere(LegErrors.MEAN_RADIUS_METRES);
-    LegComparisons.compare(sphere, lat1, lon1, lat2, lon2, out, 0);
+    LegComparisons.compare(LegErrors.SPHERE, lat1, lon1, lat2, lon2, out, 0);
     double minutes =
         60.0 * Math.toDegrees(out[LegComparisons.GEODESIC_LENGTH] / LegErrors.MEAN_RADIUS_METRES);
     return new Figure(

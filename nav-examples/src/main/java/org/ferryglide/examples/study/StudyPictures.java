@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
 import org.ferryglide.examples.svg.Svg;
+import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.geodesy.LegComparisons;
 
 /** Curves of a study. */
 final class StudyPictures {
@@ -14,12 +16,14 @@ final class StudyPictures {
   static List<Svg> all(StudyFigures figures) {
     LogPlot kinds = plot("errors-by-length", "Mean error of a leg by its length");
     for (ErrorKind kind : ErrorKind.values()) {
-      kinds.with(kind.column(), places(length -> figures.at(kind, length)));
+      kinds.with(kind.label(), places(length -> figures.at(kind, length)));
     }
     List<Svg> pictures = new ArrayList<>();
     pictures.add(kinds.drawn());
     pictures.add(
-        byLatitude(figures, ErrorKind.GEODESIC, "geodesic-by-latitude", "Rhumb line and geodesic"));
+        byLatitude(
+            figures, ErrorKind.GEODESIC, "geodesic-by-latitude", "Rhumb line and geodesic apart"));
+    pictures.add(byCourse());
     pictures.add(
         byLatitude(figures, ErrorKind.PLANE, "plane-by-latitude", "Plane in place of earth"));
     return pictures;
@@ -37,11 +41,30 @@ final class StudyPictures {
     return picture.drawn();
   }
 
+  private static Svg byCourse() {
+    LogPlot picture =
+        plot(
+            "geodesic-by-course", "Rhumb line and geodesic apart, by course at 60°", "differences");
+    for (int course = 15; course <= 90; course += 15) {
+      List<double[]> places = new ArrayList<>();
+      for (double kilometres : KILOMETRES) {
+        double[] lines = StudyTables.difference(Ellipsoid.WGS84, 60.0, course, 1e3 * kilometres);
+        places.add(new double[] {kilometres, lines[LegComparisons.SEPARATION]});
+      }
+      picture.with(course + "°", places);
+    }
+    return picture.drawn();
+  }
+
   private static LogPlot plot(String name, String title) {
+    return plot(name, title, "errors");
+  }
+
+  private static LogPlot plot(String name, String title, String table) {
     return new LogPlot(
         name,
         title + ", metres",
-        title + "; the figures stand in errors.csv.",
+        title + "; the figures stand in " + table + ".csv.",
         "length of the leg, km",
         KILOMETRES,
         kilometres -> StudyReport.kilometres(1000.0 * kilometres),

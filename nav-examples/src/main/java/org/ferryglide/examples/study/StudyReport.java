@@ -3,6 +3,8 @@ package org.ferryglide.examples.study;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.geodesy.LegComparisons;
 
 /** The report of a study. Every figure in it comes from the run. */
 final class StudyReport {
@@ -37,6 +39,7 @@ final class StudyReport {
     for (ErrorKind kind : ErrorKind.values()) {
       text.append("- ").append(kind.column()).append(": ").append(kind.words()).append('\n');
     }
+    differences(text);
     text.append("\n## What follows\n\n");
     ratio(text, figures, SHORT_LEG);
     ratio(text, figures, LONG_LEG);
@@ -50,6 +53,42 @@ final class StudyReport {
     text.append(digits(1e9 * figures.excessOff().greatest())).append(" nanometres.\n");
     literature(text, figures);
     return text.toString();
+  }
+
+  /** Both lines side by side, by latitude and by course. */
+  private static void differences(StringBuilder text) {
+    text.append("\n## How rhumb line and geodesic differ\n\nOver 20 km eastward by latitude, and");
+    text.append(" from 60° of latitude by course; on WGS84, and on the sphere in brackets.\n\n");
+    text.append("| latitude, degrees | course, degrees | rhumb line longer, mm |");
+    text.append(
+        " greatest separation, m | first courses apart, degrees |\n|---|---|---|---|---|\n");
+    for (int latitude = 0; latitude <= 70; latitude += 10) {
+      difference(text, latitude, 90);
+    }
+    for (int course = 0; course < 90; course += 15) {
+      difference(text, 60, course);
+    }
+  }
+
+  private static void difference(StringBuilder text, int latitude, int course) {
+    double[] earth = StudyTables.difference(Ellipsoid.WGS84, latitude, course, 20e3);
+    double[] sphere = StudyTables.difference(LegErrors.SPHERE, latitude, course, 20e3);
+    text.append("| ").append(latitude).append(" | ").append(course).append(" |");
+    pair(text, 1e3, earth, sphere, LegComparisons.EXCESS);
+    pair(text, 1.0, earth, sphere, LegComparisons.SEPARATION);
+    pair(text, 1.0, earth, sphere, LegComparisons.INITIAL_COURSE_DIFFERENCE);
+    text.append('\n');
+  }
+
+  private static void pair(
+      StringBuilder text, double unit, double[] earth, double[] sphere, int figure) {
+    text.append(' ').append(small(unit * earth[figure])).append(" (");
+    text.append(small(unit * sphere[figure])).append(") |");
+  }
+
+  /** Three figures that count, and 0 for what is below the accuracy of a length. */
+  private static String small(double value) {
+    return Math.abs(value) < 1e-4 ? "0" : digits(value);
   }
 
   private static void literature(StringBuilder text, StudyFigures figures) {
@@ -88,8 +127,9 @@ final class StudyReport {
     text.append(digits(compass))
         .append(" m beside ")
         .append(digits(geodesic))
-        .append(" m (mean), ");
-    text.append(digits(figures.at(ErrorKind.GEODESIC, length).greatest())).append(" m (worst).\n");
+        .append(" m (means; the lines differ by ");
+    text.append(digits(figures.at(ErrorKind.GEODESIC, length).greatest()))
+        .append(" m at worst).\n");
   }
 
   static String lengths(int length) {

@@ -40,12 +40,11 @@ final class StudyTables {
     StringBuilder text =
         new StringBuilder(
             "figure,latitude_deg,course_deg,length_m,excess_m,separation_m,bearing_difference_deg\n");
-    Ellipsoid sphere = Ellipsoid.sphere(LegErrors.MEAN_RADIUS_METRES);
     for (int latitude = 0; latitude <= 70; latitude += 10) {
       for (int course = 0; course <= 90; course += 15) {
         for (double length : new double[] {1e3, 2e3, 5e3, 10e3, 20e3, 50e3, 100e3, 200e3}) {
           difference(text, "WGS84", Ellipsoid.WGS84, latitude, course, length);
-          difference(text, "sphere", sphere, latitude, course, length);
+          difference(text, "sphere", LegErrors.SPHERE, latitude, course, length);
         }
       }
     }
@@ -54,13 +53,19 @@ final class StudyTables {
 
   private static void difference(
       StringBuilder text, String name, Ellipsoid figure, int lat, int course, double length) {
-    double[] end = new double[RhumbLines.WIDTH];
-    double[] out = new double[LegComparisons.WIDTH_WITH_SEPARATION];
-    RhumbLines.direct(figure, lat, 0.0, course, length, end, 0);
-    LegComparisons.compareWithSeparation(figure, lat, 0.0, end[0], end[1], out, 0);
+    double[] out = difference(figure, lat, course, length);
     text.append(name).append(',').append(lat).append(',').append(course).append(',');
     text.append(length).append(',').append(out[LegComparisons.EXCESS]).append(',');
     text.append(out[LegComparisons.SEPARATION]).append(',');
     text.append(out[LegComparisons.INITIAL_COURSE_DIFFERENCE]).append('\n');
+  }
+
+  /** Both lines to the end of one rhumb line, as {@link LegComparisons} compares them. */
+  static double[] difference(Ellipsoid figure, double lat, double course, double metres) {
+    double[] end = new double[RhumbLines.WIDTH];
+    double[] out = new double[LegComparisons.WIDTH_WITH_SEPARATION];
+    RhumbLines.direct(figure, lat, 0.0, course, metres, end, 0);
+    LegComparisons.compareWithSeparation(figure, lat, 0.0, end[0], end[1], out, 0);
+    return out;
   }
 }

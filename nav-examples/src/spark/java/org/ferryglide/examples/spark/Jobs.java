@@ -1,11 +1,13 @@
 package org.ferryglide.examples.spark;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.apache.spark.api.java.function.MapPartitionsFunction;
 import org.apache.spark.sql.Dataset;
@@ -140,7 +142,7 @@ final class Jobs {
    *
    * @param spark the session
    * @param rows what is worked by the session
-   * @param single what is worked by this thread alone
+   * @param single what is worked without the engine
    * @return 0 if all rows are the same to the last bit
    */
   static long differing(SparkSession spark, NumberedRows rows, NumberedRows single) {
@@ -153,13 +155,28 @@ final class Jobs {
             .collectAsList()) {
       differing += job.put(block._1(), block._2()) == null ? 0 : 1; // none may come twice
     }
-    Iterator<Long> all = LongStream.range(0, single.blocks()).iterator();
-    for (Iterator<Tuple2<Long, Long>> i = digests(single, all); i.hasNext(); ) {
-      Tuple2<Long, Long> block = i.next();
+    for (Tuple2<Long, Long> block : single(single)) {
       Long other = job.remove(block._1());
       differing += other != null && other.equals(block._2()) ? 0 : 1;
     }
     return differing + job.size();
+  }
+
+  /** The digests by this machine's own threads, without the engine. */
+  private static List<Tuple2<Long, Long>> single(NumberedRows rows) {
+    int parts = PARTS_A_THREAD * Runtime.getRuntime().availableProcessors();
+    return LongStream.range(0, parts)
+        .parallel()
+        .mapToObj(
+            part ->
+                LongStream.range(rows.blocks() * part / parts, rows.blocks() * (part + 1) / parts))
+        .flatMap(
+            blocks -> {
+              List<Tuple2<Long, Long>> digests = new ArrayList<>();
+              digests(rows, blocks.iterator()).forEachRemaining(digests::add);
+              return digests.stream();
+            })
+        .collect(Collectors.toList());
   }
 
   private static Iterator<Tuple2<Long, Long>> digests(NumberedRows rows, Iterator<Long> blocks) {
@@ -182,14 +199,36 @@ final class Jobs {
     return digest;
   }
 
-  /** Prints how long a job took, and what went before it. */
-  static void tell(String what, String threads, double seconds, double before) {
-    System.out.println(
-        what + ", threads " + threads + ": " + seconds + " s, after " + before + " s of opening");
-  }
+  /** How long something takes, by the clock and of all processors together. */
+  static final class Watch {
+    private final long begin = System.nanoTime();
+    private final Duration processors = processors();
 
-  /** Seconds since an instant of {@link System#nanoTime}, to a tenth. */
-  static double secondsSince(long begin) {
-    return Math.round((System.nanoTime() - begin) / 1e8) / 10.0;
+    double seconds() {
+      return tenths((System.nanoTime() - begin) * 1e-9);
+    }
+
+    /** Tells of a job, and of what went before it. */
+    String told(String what, String threads, Watch before) {
+      double worked = processors().minus(processors).toMillis() * 1e-3;
+      return what
+          + ", threads "
+          + threads
+          + ": "
+          + seconds()
+          + " s, "
+          + tenths(worked)
+          + " s of processors, after "
+          + tenths((begin - before.begin) * 1e-9)
+          + " s of opening";
+    }
+
+    private static Duration processors() {
+      return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
+    }
+
+    private static double tenths(double seconds) {
+      return Math.round(10.0 * seconds) / 10.0;
+    }
   }
 }

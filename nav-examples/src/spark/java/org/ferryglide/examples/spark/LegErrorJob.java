@@ -104,13 +104,12 @@ public final class LegErrorJob {
     LegRows legs = new LegRows(args.length > 2 ? Long.parseLong(args[2]) : 1L, count);
     double[] bands = new double[BANDS * SUMS];
     for (String threads : several.split(",")) {
-      long opening = System.nanoTime();
+      Jobs.Watch opening = new Jobs.Watch();
       try (SparkSession spark = Jobs.local("errors of legs", Integer.parseInt(threads))) {
         bands(spark, new LegRows(legs.seed(), Math.min(count, WARMING_LEGS)));
-        double before = Jobs.secondsSince(opening);
-        long begin = System.nanoTime();
+        Jobs.Watch job = new Jobs.Watch();
         bands = bands(spark, legs);
-        Jobs.tell(count + " legs", threads, Jobs.secondsSince(begin), before);
+        System.out.println(job.told(count + " legs", threads, opening));
       }
     }
     print(bands);

@@ -13,6 +13,9 @@ import org.ferryglide.examples.study.CoastSeason;
 public final class SeasonJob {
   private static final int USUAL_DAYS = 183;
 
+  /** Days of three legs worked before the clock runs, until loops are compiled. */
+  private static final int WARMING_DAYS = 20;
+
   private SeasonJob() {}
 
   private static void show(SparkSession spark, SeasonRows season) {
@@ -45,13 +48,12 @@ public final class SeasonJob {
     int days = args.length > 3 ? Integer.parseInt(args[3]) : USUAL_DAYS;
     SeasonRows season = new SeasonRows(new CoastSeason(seed, stations, days));
     for (String threads : several.split(",")) {
-      long opening = System.nanoTime();
+      Jobs.Watch opening = new Jobs.Watch();
       try (SparkSession spark = Jobs.local("a season", Integer.parseInt(threads))) {
-        show(spark, new SeasonRows(new CoastSeason(seed, 2, 2)));
-        double before = Jobs.secondsSince(opening);
-        long begin = System.nanoTime();
+        show(spark, new SeasonRows(new CoastSeason(seed, 4, WARMING_DAYS)));
+        Jobs.Watch job = new Jobs.Watch();
         show(spark, season);
-        Jobs.tell(season.count() + " departures", threads, Jobs.secondsSince(begin), before);
+        System.out.println(job.told(season.count() + " departures", threads, opening));
       }
     }
     if (args.length > 4) {

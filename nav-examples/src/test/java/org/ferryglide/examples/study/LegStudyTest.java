@@ -139,6 +139,7 @@ class LegStudyTest {
             "errors-by-length.svg",
             "errors-by-length.png",
             "geodesic-by-latitude.svg",
+            "geodesic-by-course.svg",
             "plane-by-latitude.png");
     for (String name : names) {
       assertArrayEquals(
@@ -163,6 +164,19 @@ class LegStudyTest {
         assertTrue(report.contains("| " + cell + " |"), cell);
       }
     }
+    // the closed forms on the sphere: k L² / 8 and k² L³ / 24 with k = tan(60°) / R
+    double bend = Math.tan(Math.toRadians(60.0)) / LegErrors.MEAN_RADIUS_METRES;
+    String separation = StudyReport.digits(bend * 4e8 / 8.0);
+    String excess = StudyReport.digits(1e3 * bend * bend * 8e12 / 24.0);
+    assertTrue(
+        report
+            .lines()
+            .anyMatch(
+                row ->
+                    row.startsWith("| 60 | 90 | ")
+                        && row.contains("(" + excess + ")")
+                        && row.contains("(" + separation + ")")),
+        excess + " and " + separation);
   }
 
   @Test
