@@ -79,7 +79,7 @@ public class LegRowsBenchmark {
   private static void agree(double[] rows, double[] calls) {
     for (int i = 0; i < rows.length; i++) {
       if (!(Math.abs(Math.IEEEremainder(rows[i] - calls[i], 360.0)) <= 1e-7
-          || Double.isNaN(rows[i]) && Double.isNaN(calls[i]))) {
+          || (Double.isNaN(rows[i]) && Double.isNaN(calls[i])))) {
         throw new IllegalStateException(
             "rows and calls differ: " + rows[i] + " and " + calls[i] + " at " + i);
       }
