@@ -155,7 +155,7 @@ public class MagneticBenchmark {
   @Benchmark
   @OperationsPerInvocation(PLACES)
   public double[] elementsOfManyPlaces() {
-    snapshot.elements(latitudes, longitudes, 0.0, many, 0, PLACES);
+    snapshot.elements(latitudes, longitudes, 0.0, 0, PLACES, many, 0);
     return many;
   }
 

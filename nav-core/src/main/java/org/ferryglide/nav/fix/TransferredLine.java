@@ -172,23 +172,23 @@ public final class TransferredLine implements PositionLine {
 
   /** Writes the covariance of the ends of two runs to the same moment, as four figures. */
   void sharedError(TransferredLine other, double[] out) {
-    if (budget != null && other.budget != null && budget.sharedWith(other.budget, out)) {
+    if (budget != null && other.budget != null && budget.sharedWith(other.budget, out, 0)) {
       return;
     }
-    if (budget != null && other.budget != null && other.budget.sharedWith(budget, out)) {
-      double cross = out[1];
-      out[1] = out[2];
-      out[2] = cross;
+    if (budget != null && other.budget != null && other.budget.sharedWith(budget, out, 0)) {
+      double cross = out[ErrorBudget.EAST_NORTH];
+      out[ErrorBudget.EAST_NORTH] = out[ErrorBudget.NORTH_EAST];
+      out[ErrorBudget.NORTH_EAST] = cross;
       return;
     }
     Covariance smaller =
         uncertainty.rootMeanSquare().metres() <= other.uncertainty.rootMeanSquare().metres()
             ? uncertainty
             : other.uncertainty;
-    out[0] = smaller.eastVariance();
-    out[1] = smaller.eastNorthCovariance();
-    out[2] = smaller.eastNorthCovariance();
-    out[3] = smaller.northVariance();
+    out[ErrorBudget.EAST_EAST] = smaller.eastVariance();
+    out[ErrorBudget.EAST_NORTH] = smaller.eastNorthCovariance();
+    out[ErrorBudget.NORTH_EAST] = smaller.eastNorthCovariance();
+    out[ErrorBudget.NORTH_NORTH] = smaller.northVariance();
   }
 
   @Override

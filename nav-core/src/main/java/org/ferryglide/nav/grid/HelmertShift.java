@@ -30,6 +30,15 @@ import org.ferryglide.nav.basics.Arguments;
 public final class HelmertShift implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** Where the shifts write metres along the axis to longitude 0, after the offset. */
+  public static final int X = 0;
+
+  /** Where the shifts write metres along the axis to longitude 90° E, after the offset. */
+  public static final int Y = 1;
+
+  /** Where the shifts write metres along the axis to the north pole, after the offset. */
+  public static final int Z = 2;
+
   /** No shift at all. */
   public static final HelmertShift NONE = fromWgs84(0, 0, 0, 0, 0, 0, 0);
 
@@ -183,7 +192,7 @@ public final class HelmertShift implements Serializable {
    * @param x metres along the axis to longitude 0; NaN gives NaN
    * @param y metres along the axis to longitude 90° E
    * @param z metres along the axis to the north pole
-   * @param out receives x, y, z, metres
+   * @param out receives metres at {@link #X}, {@link #Y} and {@link #Z} after the offset
    * @param offset index in {@code out} of x
    */
   public void fromWgs84(double x, double y, double z, double[] out, int offset) {
@@ -200,13 +209,13 @@ public final class HelmertShift implements Serializable {
    * @param x metres along the axis to longitude 0; NaN gives NaN
    * @param y metres along the axis to longitude 90° E
    * @param z metres along the axis to the north pole
-   * @param out receives x, y, z, metres
+   * @param out receives metres at {@link #X}, {@link #Y} and {@link #Z} after the offset
    * @param offset index in {@code out} of x
    */
   public void toWgs84(double x, double y, double z, double[] out, int offset) {
-    double dx = x - translation[0];
-    double dy = y - translation[1];
-    double dz = z - translation[2];
+    double dx = x - translation[X];
+    double dy = y - translation[Y];
+    double dz = z - translation[Z];
     for (int i = 0; i < 3; i++) {
       out[offset + i] = inverse[3 * i] * dx + inverse[3 * i + 1] * dy + inverse[3 * i + 2] * dz;
     }

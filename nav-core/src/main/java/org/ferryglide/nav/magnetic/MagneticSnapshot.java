@@ -31,6 +31,27 @@ public final class MagneticSnapshot implements Serializable {
 
   private static final double MINUTES_IN_DEGREE = 60.0;
 
+  /** Where {@link #elements} writes the part to the north, nanotesla, after the offset. */
+  public static final int NORTH = 0;
+
+  /** Where {@link #elements} writes the part to the east, nanotesla, after the offset. */
+  public static final int EAST = 1;
+
+  /** Where {@link #elements} writes the part downward, nanotesla, after the offset. */
+  public static final int DOWN = 2;
+
+  /** Where {@link #elements} writes the horizontal intensity, nanotesla, after the offset. */
+  public static final int HORIZONTAL = 3;
+
+  /** Where {@link #elements} writes the total intensity, nanotesla, after the offset. */
+  public static final int TOTAL = 4;
+
+  /** Where {@link #elements} writes the dip, degrees, down positive, after the offset. */
+  public static final int DIP = 5;
+
+  /** Where {@link #elements} writes the declination, degrees, east positive, after the offset. */
+  public static final int DECLINATION = 6;
+
   /** How many numbers {@link #elements} writes. */
   public static final int ELEMENTS = 7;
 
@@ -154,7 +175,7 @@ public final class MagneticSnapshot implements Serializable {
   public AnnualChange annualChange(Position place) {
     double[] row = new double[ELEMENTS_WITH_CHANGE];
     elementsWithChange(place.latitudeDegrees(), place.longitudeDegrees(), 0.0, row, 0);
-    return AnnualChange.ofMinutesEast(row[ELEMENTS_WITH_CHANGE - 1] * MINUTES_IN_DEGREE);
+    return AnnualChange.ofMinutesEast(row[ELEMENTS + DECLINATION] * MINUTES_IN_DEGREE);
   }
 
   /**
@@ -259,19 +280,24 @@ public final class MagneticSnapshot implements Serializable {
    *
    * @param latitudesDegrees geographic latitudes, degrees; NaN in a row gives NaN for that row
    * @param longitudesDegrees longitudes, degrees, as long
-   * @param out receives degrees, east positive; one in place of each row
    * @param from first row
-   * @param to one past the last row
-   * @throws IndexOutOfBoundsException if an array is shorter than {@code to}, or {@code from} is
-   *     negative
+   * @param until row after the last
+   * @param out receives degrees, east positive: that of row i at i - from after the offset
+   * @param offset index in {@code out} of the first
+   * @throws IndexOutOfBoundsException if an array is too short
    */
   public void declinations(
-      double[] latitudesDegrees, double[] longitudesDegrees, double[] out, int from, int to) {
+      double[] latitudesDegrees,
+      double[] longitudesDegrees,
+      int from,
+      int until,
+      double[] out,
+      int offset) {
     double[] row = new double[ELEMENTS]; // one for the whole call
-    for (int i = from; i < to; i++) {
+    for (int i = from; i < until; i++) {
       SphericalHarmonics.place(latitudesDegrees[i], longitudesDegrees[i], 0.0, row, 0);
       SphericalHarmonics.evaluate(model.recursion(), field, model.degree(), row, 0, row, 0);
-      out[i] = Math.toDegrees(Math.atan2(row[1], row[0]));
+      out[offset + i - from] = Math.toDegrees(Math.atan2(row[EAST], row[NORTH]));
     }
   }
 
@@ -281,21 +307,24 @@ public final class MagneticSnapshot implements Serializable {
    * @param latitudesDegrees geographic latitudes, degrees; NaN in a row gives NaN for that row
    * @param longitudesDegrees longitudes, degrees
    * @param heightMetres height of all of them above the WGS84 ellipsoid, metres
-   * @param out receives what {@link #elements} writes, seven numbers for each row, those of row i
-   *     from 7 i on
    * @param from first row
-   * @param to one past the last row
-   * @throws IndexOutOfBoundsException if an array is too short, or {@code from} is negative
+   * @param until row after the last
+   * @param out receives what {@link #elements} writes, that of row i from {@link #ELEMENTS} (i -
+   *     from) after the offset
+   * @param offset index in {@code out} of the first north part
+   * @throws IndexOutOfBoundsException if an array is too short
    */
   public void elements(
       double[] latitudesDegrees,
       double[] longitudesDegrees,
       double heightMetres,
-      double[] out,
       int from,
-      int to) {
-    for (int i = from; i < to; i++) {
-      elements(latitudesDegrees[i], longitudesDegrees[i], heightMetres, out, ELEMENTS * i);
+      int until,
+      double[] out,
+      int offset) {
+    for (int i = from; i < until; i++) {
+      int at = offset + ELEMENTS * (i - from);
+      elements(latitudesDegrees[i], longitudesDegrees[i], heightMetres, out, at);
     }
   }
 

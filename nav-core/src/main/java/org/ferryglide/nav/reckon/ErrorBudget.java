@@ -30,6 +30,18 @@ public final class ErrorBudget implements Serializable {
 
   private static final long serialVersionUID = 1L;
 
+  /** Where {@link #sharedWith} writes easting with easting, after the offset. */
+  public static final int EAST_EAST = 0;
+
+  /** Where {@link #sharedWith} writes easting of the whole with northing of the part. */
+  public static final int EAST_NORTH = 1;
+
+  /** Where {@link #sharedWith} writes northing of the whole with easting of the part. */
+  public static final int NORTH_EAST = 2;
+
+  /** Where {@link #sharedWith} writes northing with northing, after the offset. */
+  public static final int NORTH_NORTH = 3;
+
   private static final int FOUR = 4;
 
   private final List<SteadyRun> runs;
@@ -119,19 +131,20 @@ public final class ErrorBudget implements Serializable {
    * @param part the budget of the last part, by the same model
    * @param out receives four figures, square metres: easting with easting, easting of this with
    *     northing of the part, northing of this with easting of the part, northing with northing
+   * @param offset index in {@code out} of the first
    * @return false, and nothing written, if the other is no last part of this passage
    */
-  public boolean sharedWith(ErrorBudget part, double[] out) {
+  public boolean sharedWith(ErrorBudget part, double[] out, int offset) {
     if (!model.equals(part.model) || !SteadyRun.endsAlike(runs, part.runs)) {
       return false;
     }
-    Arrays.fill(out, 0, FOUR, 0.0);
+    Arrays.fill(out, offset, offset + FOUR, 0.0);
     ErrorGrowth whole = new ErrorGrowth(runs, model.intervalSeconds());
     ErrorGrowth later = new ErrorGrowth(part.runs, model.intervalSeconds());
     for (ErrorSource source : ErrorSource.values()) {
       Spread spread = model.spread(source);
       if (!spread.equals(Spread.NONE)) {
-        whole.addShared(later, source, spread.constant(), spread.independent(), out);
+        whole.addShared(later, source, spread.constant(), spread.independent(), out, offset);
       }
     }
     return true;

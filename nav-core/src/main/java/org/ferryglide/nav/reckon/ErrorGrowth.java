@@ -104,27 +104,32 @@ final class ErrorGrowth {
    * same, each with its own growth over both, and those drawn anew during the part.
    */
   void addShared(
-      ErrorGrowth part, ErrorSource source, double constantSigma, double newSigma, double[] out) {
+      ErrorGrowth part,
+      ErrorSource source,
+      double constantSigma,
+      double newSigma,
+      double[] out,
+      int offset) {
     double s2 = constantSigma * constantSigma;
     if (source == ErrorSource.PLOTTED_POSITION) {
       return; // every position is pricked anew
     }
     if (source == ErrorSource.OTHER_CURRENT) {
-      out[0] += s2 * seconds * part.seconds;
-      out[3] += s2 * seconds * part.seconds;
+      out[offset + ErrorBudget.EAST_EAST] += s2 * seconds * part.seconds;
+      out[offset + ErrorBudget.NORTH_NORTH] += s2 * seconds * part.seconds;
     } else {
       double[] whole = constant[indexOf(source)];
       double[] later = part.constant[indexOf(source)];
-      out[0] += s2 * whole[0] * later[0];
-      out[1] += s2 * whole[0] * later[1];
-      out[2] += s2 * whole[1] * later[0];
-      out[3] += s2 * whole[1] * later[1];
+      out[offset + ErrorBudget.EAST_EAST] += s2 * whole[0] * later[0];
+      out[offset + ErrorBudget.EAST_NORTH] += s2 * whole[0] * later[1];
+      out[offset + ErrorBudget.NORTH_EAST] += s2 * whole[1] * later[0];
+      out[offset + ErrorBudget.NORTH_NORTH] += s2 * whole[1] * later[1];
     }
     Covariance anew = part.independentPart(source, newSigma);
-    out[0] += anew.eastVariance();
-    out[1] += anew.eastNorthCovariance();
-    out[2] += anew.eastNorthCovariance();
-    out[3] += anew.northVariance();
+    out[offset + ErrorBudget.EAST_EAST] += anew.eastVariance();
+    out[offset + ErrorBudget.EAST_NORTH] += anew.eastNorthCovariance();
+    out[offset + ErrorBudget.NORTH_EAST] += anew.eastNorthCovariance();
+    out[offset + ErrorBudget.NORTH_NORTH] += anew.northVariance();
   }
 
   private static int indexOf(ErrorSource source) {

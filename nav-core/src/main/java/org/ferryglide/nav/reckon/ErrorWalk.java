@@ -17,6 +17,15 @@ import java.util.Arrays;
  * }</pre>
  */
 public final class ErrorWalk {
+  /** Where {@link #covariance} writes the variance to the east, after the offset. */
+  public static final int EAST = 0;
+
+  /** Where {@link #covariance} writes the variance to the north, after the offset. */
+  public static final int NORTH = 1;
+
+  /** Where {@link #covariance} writes the covariance of the two, after the offset. */
+  public static final int EAST_NORTH = 2;
+
   private static final int WATER_TURNED = 0;
   private static final int WATER = 1;
   private static final int STREAM_TURNED = 2;
@@ -171,8 +180,8 @@ public final class ErrorWalk {
       north += constant * wholeNorth * wholeNorth + independent * (squares[3 * kind + 1] + n * n);
       cross += constant * wholeEast * wholeNorth + independent * (squares[3 * kind + 2] + e * n);
     }
-    out[offset] = east;
-    out[offset + 1] = north;
-    out[offset + 2] = cross;
+    out[offset + EAST] = east;
+    out[offset + NORTH] = north;
+    out[offset + EAST_NORTH] = cross;
   }
 }

@@ -52,20 +52,21 @@ final class SteeredRuns {
     track.at(begin, from, 0);
     track.at(end, until, 0);
     double seconds = end - begin;
-    double latitude = 0.5 * (from[0] + until[0]);
-    double turned = Math.IEEEremainder(until[1] - from[1], 360.0);
+    double latitude = 0.5 * (from[GroundTrack.LATITUDE] + until[GroundTrack.LATITUDE]);
+    double turned =
+        Math.IEEEremainder(until[GroundTrack.LONGITUDE] - from[GroundTrack.LONGITUDE], 360.0);
     double groundEast =
         Math.toRadians(turned) * Ellipsoid.WGS84.parallelRadiusMetres(latitude) / seconds;
     double groundNorth =
-        Math.toRadians(until[0] - from[0])
+        Math.toRadians(until[GroundTrack.LATITUDE] - from[GroundTrack.LATITUDE])
             * Ellipsoid.WGS84.meridianRadiusMetres(latitude)
             / seconds;
     double streamEast = 0.0;
     double streamNorth = 0.0;
     for (double off : new double[] {-GAUSS, GAUSS}) {
       sample(begin + (0.5 + off) * seconds);
-      streamEast += 0.5 * flow[0];
-      streamNorth += 0.5 * flow[1];
+      streamEast += 0.5 * flow[StreamField.EAST];
+      streamNorth += 0.5 * flow[StreamField.NORTH];
     }
     double east = groundEast - streamEast;
     double north = groundNorth - streamNorth;
@@ -79,12 +80,12 @@ final class SteeredRuns {
 
   private void sample(double time) {
     track.at(time, at, 0);
-    if (!stream.sample(at[0], at[1], time, flow, 0)) {
+    if (!stream.sample(at[GroundTrack.LATITUDE], at[GroundTrack.LONGITUDE], time, flow, 0)) {
       throw new IllegalArgumentException(
           "stream must be known all along the steered leg, but has no data at latitude "
-              + at[0]
+              + at[GroundTrack.LATITUDE]
               + ", longitude "
-              + at[1]
+              + at[GroundTrack.LONGITUDE]
               + ", "
               + time
               + " s since 1970");

@@ -30,6 +30,18 @@ import org.ferryglide.nav.position.Position;
 public final class GroundTrack implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** Where {@link #at(double, double[], int)} writes the latitude, degrees, after the offset. */
+  public static final int LATITUDE = 0;
+
+  /** Where {@link #at(double, double[], int)} writes the longitude, degrees, after the offset. */
+  public static final int LONGITUDE = 1;
+
+  /** Where {@link #at(double, double[], int)} writes the heading, degrees true. */
+  public static final int HEADING = 2;
+
+  /** How many figures {@link #at(double, double[], int)} writes. */
+  public static final int FIGURES = 3;
+
   private static final int WIDTH = TrackRecorder.WIDTH;
 
   /** Motions that differ by no more than this share are one but for rounding. */
@@ -257,7 +269,7 @@ public final class GroundTrack implements Serializable {
    *     count as its start or end
    * @param from index of the first time
    * @param until index after the last
-   * @param out receives three figures for each time, as {@link #at(double, double[], int)}
+   * @param out receives {@link #FIGURES} for each time, as {@link #at(double, double[], int)}
    * @param offset where they begin in {@code out}
    */
   public void atEach(double[] epochSeconds, int from, int until, double[] out, int offset) {
@@ -269,14 +281,15 @@ public final class GroundTrack implements Serializable {
         segment++;
       }
       at(segment, time, out, at);
-      at += 3;
+      at += FIGURES;
     }
   }
 
   private void at(int segment, double epochSeconds, double[] out, int offset) {
-    out[offset] = coordinate(segment, epochSeconds, 1);
-    out[offset + 1] = Earth.longitude(coordinate(segment, epochSeconds, 2));
-    out[offset + 2] = Double.isNaN(epochSeconds) ? Double.NaN : Angles.reduced(headingOf(segment));
+    out[offset + LATITUDE] = coordinate(segment, epochSeconds, 1);
+    out[offset + LONGITUDE] = Earth.longitude(coordinate(segment, epochSeconds, 2));
+    out[offset + HEADING] =
+        Double.isNaN(epochSeconds) ? Double.NaN : Angles.reduced(headingOf(segment));
   }
 
   /**

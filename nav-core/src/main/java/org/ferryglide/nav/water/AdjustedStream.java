@@ -95,17 +95,17 @@ public final class AdjustedStream implements StreamField {
       double longitudeDegrees,
       double startSeconds,
       double stepSeconds,
+      int count,
       double[] eastNorth,
-      int offset,
-      int count) {
+      int offset) {
     field.sampleEvenly(
         latitudeDegrees,
         longitudeDegrees,
         startSeconds - lateSeconds,
         stepSeconds,
+        count,
         eastNorth,
-        offset,
-        count);
+        offset);
     for (int i = offset; i < offset + 2 * count; i++) {
       eastNorth[i] *= factor;
     }

@@ -14,11 +14,17 @@ import org.ferryglide.nav.position.Position;
  * <pre>{@code
  * double[] eastNorth = new double[2];
  * if (field.sample(50.1, -5.5, departureSeconds, eastNorth, 0)) {
- *   double eastMetresPerSecond = eastNorth[0];
+ *   double eastMetresPerSecond = eastNorth[StreamField.EAST];
  * }
  * }</pre>
  */
 interface FlowField extends TimedField {
+
+  /** Where {@link #sample} writes the part to the east, after the offset. */
+  int EAST = 0;
+
+  /** Where {@link #sample} writes the part to the north, after the offset. */
+  int NORTH = 1;
 
   /**
    * The flow at a place and time, without allocation.
@@ -54,7 +60,7 @@ interface FlowField extends TimedField {
             EpochSeconds.of(instant),
             eastNorth,
             0)
-        ? Optional.of(Velocity.ofEastAndNorth(eastNorth[0], eastNorth[1]))
+        ? Optional.of(Velocity.ofEastAndNorth(eastNorth[EAST], eastNorth[NORTH]))
         : Optional.empty();
   }
 
@@ -66,10 +72,10 @@ interface FlowField extends TimedField {
    * @param longitudeDegrees longitude, degrees, in [-180, 180]
    * @param startSeconds time of the first, seconds since 1970-01-01T00:00:00Z
    * @param stepSeconds time from one to the next, seconds
+   * @param count how many
    * @param eastNorth receives the parts to the east and north of each in turn, metres a second, NaN
    *     where there are no data
    * @param offset index of the first east part
-   * @param count how many
    * @throws IndexOutOfBoundsException if {@code eastNorth} has no room for them
    */
   default void sampleEvenly(
@@ -77,16 +83,16 @@ interface FlowField extends TimedField {
       double longitudeDegrees,
       double startSeconds,
       double stepSeconds,
+      int count,
       double[] eastNorth,
-      int offset,
-      int count) {
+      int offset) {
     Objects.checkFromIndexSize(offset, 2 * count, eastNorth.length);
     for (int i = 0; i < count; i++) {
       int at = offset + 2 * i;
       double t = startSeconds + i * stepSeconds;
       if (!sample(latitudeDegrees, longitudeDegrees, t, eastNorth, at)) {
-        eastNorth[at] = Double.NaN;
-        eastNorth[at + 1] = Double.NaN;
+        eastNorth[at + EAST] = Double.NaN;
+        eastNorth[at + NORTH] = Double.NaN;
       }
     }
   }

@@ -51,9 +51,9 @@ final class StreamSeries {
     this.step = step;
     int count = (int) Math.ceil((end - start) / step) + 1;
     this.flow = new double[2 * count];
-    field.sampleEvenly(latitude, longitude, start, step, flow, 0, count - 1);
+    field.sampleEvenly(latitude, longitude, start, step, count - 1, flow, 0);
     // the last look is at the end, which may not be a whole step away
-    field.sampleEvenly(latitude, longitude, end, step, flow, 2 * (count - 1), 1);
+    field.sampleEvenly(latitude, longitude, end, step, 1, flow, 2 * (count - 1));
   }
 
   /** Takes times at which a test fails as times without data: there is no wind to be had. */

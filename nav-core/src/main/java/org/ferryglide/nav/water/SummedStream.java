@@ -100,15 +100,15 @@ final class SummedStream implements StreamField, Serializable {
       double longitudeDegrees,
       double startSeconds,
       double stepSeconds,
+      int count,
       double[] eastNorth,
-      int offset,
-      int count) {
+      int offset) {
     fields[0].sampleEvenly(
-        latitudeDegrees, longitudeDegrees, startSeconds, stepSeconds, eastNorth, offset, count);
+        latitudeDegrees, longitudeDegrees, startSeconds, stepSeconds, count, eastNorth, offset);
     double[] other = new double[2 * count];
     for (int k = 1; k < fields.length; k++) {
       fields[k].sampleEvenly(
-          latitudeDegrees, longitudeDegrees, startSeconds, stepSeconds, other, 0, count);
+          latitudeDegrees, longitudeDegrees, startSeconds, stepSeconds, count, other, 0);
       for (int i = 0; i < other.length; i++) {
         eastNorth[offset + i] += other[i];
       }

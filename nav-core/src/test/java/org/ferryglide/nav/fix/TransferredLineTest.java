@@ -1,5 +1,6 @@
 package org.ferryglide.nav.fix;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -140,8 +141,11 @@ class TransferredLineTest {
     ErrorBudget whole = ErrorBudget.of(runs, ErrorModel.usual());
     ErrorBudget part = ErrorBudget.of(runs.subList(1, 2), ErrorModel.usual());
     double[] shared = new double[4];
-    assertTrue(whole.sharedWith(part, shared));
-    assertFalse(part.sharedWith(whole, new double[4]));
+    assertTrue(whole.sharedWith(part, shared, 0));
+    assertFalse(part.sharedWith(whole, new double[4], 0));
+    double[] later = {-1, -1, -1, -1, -1, -1};
+    assertTrue(whole.sharedWith(part, later, 1));
+    assertArrayEquals(new double[] {-1, shared[0], shared[1], shared[2], shared[3], -1}, later);
     ErrorBudget head = ErrorBudget.of(runs.subList(0, 1), ErrorModel.usual());
     // cov(whole, part) + cov(part, whole) = cov(whole) + cov(part) - cov(head)
     assertEquals(

@@ -184,18 +184,20 @@ class MagneticModelTest {
     assertEquals(field.dipDegrees(), row[6], 1e-12);
     assertEquals(field.declinationDegrees(), row[7], 1e-12);
     assertEquals(60.0 * row[14], snapshot.annualChange(PLACE).minutesEast());
-    double[] elements = new double[14];
-    snapshot.elements(new double[] {0.0, 54.0}, new double[] {0.0, -7.0}, 0.0, elements, 1, 2);
-    assertEquals(row[7], elements[13]);
+    double[] elements = new double[9];
+    snapshot.elements(new double[] {0.0, 54.0}, new double[] {0.0, -7.0}, 0.0, 1, 2, elements, 1);
+    assertEquals(row[7], elements[1 + MagneticSnapshot.DECLINATION]);
+    assertEquals(row[1], elements[1 + MagneticSnapshot.NORTH]);
     assertEquals(0.0, elements[0]);
+    assertEquals(0.0, elements[8]);
     double[] declinations = new double[2];
     snapshot.declinations(
-        new double[] {Double.NaN, 54.0}, new double[] {0.0, -7.0}, declinations, 0, 2);
+        new double[] {Double.NaN, 54.0}, new double[] {0.0, -7.0}, 0, 2, declinations, 0);
     assertEquals(row[7], declinations[1]);
     assertTrue(Double.isNaN(declinations[0]));
     assertThrows(
         IndexOutOfBoundsException.class,
-        () -> snapshot.declinations(new double[1], new double[1], declinations, 0, 2));
+        () -> snapshot.declinations(new double[1], new double[1], 0, 2, declinations, 0));
   }
 
   @Test

@@ -75,7 +75,7 @@ class AdjustedStreamTest {
   @Test
   void manyAtOnceAreTheSameAsOneByOne() {
     double[] many = new double[5];
-    LATE.sampleEvenly(50, -5, EpochSeconds.of(NOON), 60, many, 1, 2);
+    LATE.sampleEvenly(50, -5, EpochSeconds.of(NOON), 60, 2, many, 1);
     assertArrayEquals(new double[] {0, 2400, -0.0, 2280, -0.0}, many);
   }
 }

@@ -103,7 +103,7 @@ class WaterTest {
     assertEquals("Tarn Gut + drift", sum.source());
     double[] one = new double[2];
     double[] all = new double[10];
-    sum.sampleEvenly(50, 0, -600, 600, all, 1, 4);
+    sum.sampleEvenly(50, 0, -600, 600, 4, all, 1);
     assertTrue(Double.isNaN(all[1]) && Double.isNaN(all[2]));
     for (int i = 1; i < 4; i++) {
       assertTrue(sum.sample(50, 0, -600 + 600 * i, one, 0));
@@ -136,14 +136,14 @@ class WaterTest {
           return true;
         };
     double[] eastNorth = new double[7];
-    eastInTheFirstHour.sampleEvenly(50, -5, 1800, 1800, eastNorth, 1, 3);
+    eastInTheFirstHour.sampleEvenly(50, -5, 1800, 1800, 3, eastNorth, 1);
     assertEquals(1800.0, eastNorth[1]);
     assertEquals(50.0, eastNorth[2]);
     assertEquals(3600.0, eastNorth[3]);
     assertTrue(Double.isNaN(eastNorth[5]) && Double.isNaN(eastNorth[6]));
     assertThrows(
         IndexOutOfBoundsException.class,
-        () -> eastInTheFirstHour.sampleEvenly(50, -5, 0, 1, eastNorth, 2, 3));
+        () -> eastInTheFirstHour.sampleEvenly(50, -5, 0, 1, 3, eastNorth, 2));
   }
 
   @Test

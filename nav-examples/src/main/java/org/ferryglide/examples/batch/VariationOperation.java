@@ -45,12 +45,12 @@ final class VariationOperation implements Operation.Solver {
     }
     double height = row.number(3, -10_000.0, 850_000.0, "metres");
     snapshot.elements(row.latitude(1), row.longitude(2), height, out, 0);
-    double horizontal = out[3];
-    figures.add(out[6]);
+    double horizontal = out[MagneticSnapshot.HORIZONTAL];
+    figures.add(out[MagneticSnapshot.DECLINATION]);
     figures.add(errors.declinationDegrees(horizontal));
-    figures.add(out[5]);
+    figures.add(out[MagneticSnapshot.DIP]);
     figures.add(horizontal);
-    figures.add(out[4]);
+    figures.add(out[MagneticSnapshot.TOTAL]);
     figures.add(CompassZone.ofHorizontal(horizontal).name());
   }
 

@@ -104,7 +104,7 @@ final class LegErrors {
 
   private double variation(MagneticSnapshot snapshot, double[] leg) {
     snapshot.elements(leg[DrawnLegs.LATITUDE_1], leg[DrawnLegs.LONGITUDE_1], 0.0, field, 0);
-    return field[6];
+    return field[MagneticSnapshot.DECLINATION];
   }
 
   /** Where the end comes to lie when a course is off by an angle. */

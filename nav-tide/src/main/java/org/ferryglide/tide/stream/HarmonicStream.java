@@ -195,7 +195,7 @@ public final class HarmonicStream implements StreamCurve, Serializable {
 
   @Override
   public void sampleEvenly(
-      double startSeconds, double stepSeconds, double[] eastNorth, int offset, int count) {
+      double startSeconds, double stepSeconds, int count, double[] eastNorth, int offset) {
     Objects.checkFromIndexSize(offset, 2 * count, eastNorth.length);
     double[] forward = new double[count];
     double[] right = new double[count];

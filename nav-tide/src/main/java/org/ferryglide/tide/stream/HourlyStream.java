@@ -193,8 +193,8 @@ public final class HourlyStream implements StreamCurve, Serializable {
 
   @Override
   public void sampleEvenly(
-      double startSeconds, double stepSeconds, double[] eastNorth, int offset, int count) {
-    breaks.sampleEvenly(startSeconds, stepSeconds, eastNorth, offset, count);
+      double startSeconds, double stepSeconds, int count, double[] eastNorth, int offset) {
+    breaks.sampleEvenly(startSeconds, stepSeconds, count, eastNorth, offset);
   }
 
   @Override

@@ -225,7 +225,7 @@ final class PiecewiseStream implements Serializable {
    * Samples at even steps of time, NaN where there are no data. A segment is looked up once for all
    * that lie in it.
    */
-  void sampleEvenly(double start, double step, double[] out, int offset, int count) {
+  void sampleEvenly(double start, double step, int count, double[] out, int offset) {
     Objects.checkFromIndexSize(offset, 2 * count, out.length);
     int i = 0;
     while (i < count) {

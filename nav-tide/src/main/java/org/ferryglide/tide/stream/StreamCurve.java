@@ -42,20 +42,23 @@ public interface StreamCurve extends StreamField {
    * The stream at many times, without allocation.
    *
    * @param epochSeconds times in any order, seconds since 1970-01-01T00:00:00Z
-   * @param eastNorth receives for the time at index {@code i} the parts to the east and north,
-   *     metres a second, at {@code 2 * i} and {@code 2 * i + 1}; NaN where there are no data
    * @param from index of the first time
-   * @param to index after the last time
-   * @throws IndexOutOfBoundsException if {@code from} and {@code to} are not a range of {@code
+   * @param until index after the last time
+   * @param eastNorth receives the parts to the east and north at each time in turn, metres a
+   *     second, NaN where there are no data
+   * @param offset index of the first east part
+   * @throws IndexOutOfBoundsException if {@code from} and {@code until} are not a range of {@code
    *     epochSeconds}, or {@code eastNorth} has no room for them
    */
-  default void sampleAll(double[] epochSeconds, double[] eastNorth, int from, int to) {
-    Objects.checkFromToIndex(from, to, epochSeconds.length);
-    Objects.checkFromToIndex(2 * from, 2 * to, eastNorth.length);
-    for (int i = from; i < to; i++) {
-      if (!sample(epochSeconds[i], eastNorth, 2 * i)) {
-        eastNorth[2 * i] = Double.NaN;
-        eastNorth[2 * i + 1] = Double.NaN;
+  default void sampleAll(
+      double[] epochSeconds, int from, int until, double[] eastNorth, int offset) {
+    Objects.checkFromToIndex(from, until, epochSeconds.length);
+    Objects.checkFromIndexSize(offset, 2 * (until - from), eastNorth.length);
+    for (int i = from; i < until; i++) {
+      int at = offset + 2 * (i - from);
+      if (!sample(epochSeconds[i], eastNorth, at)) {
+        eastNorth[at + EAST] = Double.NaN;
+        eastNorth[at + NORTH] = Double.NaN;
       }
     }
   }
@@ -66,14 +69,14 @@ public interface StreamCurve extends StreamField {
    *
    * @param startSeconds time of the first, seconds since 1970-01-01T00:00:00Z
    * @param stepSeconds time from one to the next, seconds
+   * @param count how many
    * @param eastNorth receives the parts to the east and north of each in turn, metres a second, NaN
    *     where there are no data
    * @param offset index of the first east part
-   * @param count how many
    * @throws IndexOutOfBoundsException if {@code eastNorth} has no room for them
    */
   default void sampleEvenly(
-      double startSeconds, double stepSeconds, double[] eastNorth, int offset, int count) {
+      double startSeconds, double stepSeconds, int count, double[] eastNorth, int offset) {
     Objects.checkFromIndexSize(offset, 2 * count, eastNorth.length);
     for (int i = 0; i < count; i++) {
       int at = offset + 2 * i;
@@ -91,13 +94,13 @@ public interface StreamCurve extends StreamField {
       double longitudeDegrees,
       double startSeconds,
       double stepSeconds,
+      int count,
       double[] eastNorth,
-      int offset,
-      int count) {
+      int offset) {
     // no time is NaN only by itself: a place that is NaN makes it so
     boolean nowhere = Double.isNaN(latitudeDegrees + longitudeDegrees);
     double start = nowhere ? Double.NaN : startSeconds;
-    sampleEvenly(start, stepSeconds, eastNorth, offset, count);
+    sampleEvenly(start, stepSeconds, count, eastNorth, offset);
   }
 
   /**

@@ -132,7 +132,7 @@ class HarmonicStreamTest {
     HarmonicStream stream = stream();
     double start = EpochSeconds.of(Instant.parse("2023-12-31T12:34:56Z"));
     double[] many = new double[6001];
-    stream.sampleEvenly(50, -5, start, 60, many, 1, 3000);
+    stream.sampleEvenly(50, -5, start, 60, 3000, many, 1);
     double[] out = new double[2];
     for (int i = 0; i < 3000; i += 7) {
       assertTrue(stream.sample(start + 60.0 * i, out, 0));
@@ -144,7 +144,7 @@ class HarmonicStreamTest {
   @Test
   void atAPlaceThatIsNoPlaceThereAreNoData() throws IOException {
     double[] many = new double[4];
-    stream().sampleEvenly(Double.NaN, -5, 0.0, 60, many, 0, 2);
+    stream().sampleEvenly(Double.NaN, -5, 0.0, 60, 2, many, 0);
     for (double part : many) {
       assertTrue(Double.isNaN(part), "part of a stream at no place was " + part);
     }

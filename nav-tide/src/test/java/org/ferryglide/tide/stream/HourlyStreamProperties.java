@@ -72,7 +72,7 @@ class HourlyStreamProperties {
         }) {
       int count = (int) ((stream.endSeconds() - start) / step) + 5;
       double[] even = new double[2 * count + 1];
-      stream.sampleEvenly(start, step, even, 1, count);
+      stream.sampleEvenly(start, step, count, even, 1);
       double[] one = new double[2];
       for (int i = 0; i < count; i++) {
         if (!stream.sample(start + i * step, one, 0)) {

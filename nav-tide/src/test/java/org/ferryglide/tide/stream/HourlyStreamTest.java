@@ -22,6 +22,7 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.AdjustedStream;
+import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.tide.harmonic.Constituents;
 import org.ferryglide.tide.harmonic.HarmonicConstant;
 import org.ferryglide.tide.harmonic.HarmonicConstants;
@@ -411,7 +412,7 @@ class HourlyStreamTest {
     double high = EpochSeconds.of(afterHigh(0));
     double[] times = {high - 1e6, high + 1234.5, Double.NaN, high};
     double[] out = new double[8];
-    stream.sampleAll(times, out, 0, 4);
+    stream.sampleAll(times, 0, 4, out, 0);
     double[] one = new double[2];
     assertTrue(stream.sample(times[1], one, 0));
     assertEquals(one[0], out[2]);
@@ -419,8 +420,15 @@ class HourlyStreamTest {
     for (int missing : new int[] {0, 1, 4, 5}) {
       assertTrue(Double.isNaN(out[missing]));
     }
+    double[] some = new double[6];
+    stream.sampleAll(times, 1, 3, some, 1);
+    assertEquals(0.0, some[0]);
+    assertEquals(one[0], some[1 + StreamField.EAST]);
+    assertEquals(one[1], some[1 + StreamField.NORTH]);
+    assertTrue(Double.isNaN(some[3]) && Double.isNaN(some[4]));
+    assertEquals(0.0, some[5]);
     assertThrows(
-        IndexOutOfBoundsException.class, () -> stream.sampleAll(times, new double[6], 0, 4));
+        IndexOutOfBoundsException.class, () -> stream.sampleAll(times, 0, 4, new double[6], 0));
   }
 
   @Test
