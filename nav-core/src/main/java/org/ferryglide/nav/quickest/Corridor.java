@@ -49,12 +49,12 @@ final class Corridor {
     withCorners = CORNERS_FROM * metres;
     // a way moves by the width of each pass at most, and looks as far aside from there
     reachable = corners.within(way, metres * (1.0 + 1.0 / (1.0 - NARROWER)));
-    times.setLenient(true);
+    boolean before = times.setLenient(true);
     while (width > NARROWEST_METRES) {
       best = pass(best, width, tracks);
       width *= NARROWER;
     }
-    times.setLenient(false);
+    times.setLenient(before);
     return best;
   }
 
@@ -67,7 +67,6 @@ final class Corridor {
   private Way pass(Way way, double width, int tracks) {
     Way spread = way.unpinned();
     Way chosen = chosen(stations(spread.evenly(tracks, times), width));
-    times.setLenient(true);
     if (chosen == null) {
       chosen = chosen(stations(spread, width));
     }
@@ -146,7 +145,6 @@ final class Corridor {
 
   /** The earliest way through the stations; null if there is none. */
   private @Nullable Way chosen(List<Station> stations) {
-    times.setLenient(true);
     int n = stations.size();
     double[][] reached = new double[n][];
     int[][] from = new int[n][];

@@ -114,13 +114,15 @@ public final class QuickestSearch {
       ways = finer(ways, level);
     }
     List<FoundWay> found = new ArrayList<>();
-    for (Timed timed : ways) {
-      if (found.size() < most && timed.seconds <= horizon) {
-        found.add(finished(timed.way.waits() ? tightened(timed) : timed));
+    for (int i = 0; i < ways.size() && ways.get(i).seconds <= horizon; i++) {
+      Timed timed = ways.get(i);
+      if (i >= most && timed.seconds > (1.0 + MUCH_GAINED) * ways.get(most - 1).seconds) {
+        break; // what is left to refine does not bring it to the front
       }
+      found.add(finished(timed.way.waits() ? tightened(timed) : timed));
     }
     found.sort(Comparator.comparingDouble(FoundWay::seconds));
-    return found;
+    return found.subList(0, Math.min(most, found.size()));
   }
 
   private List<Timed> finer(List<Timed> ways, int level) {
@@ -154,14 +156,13 @@ public final class QuickestSearch {
     Way begun = cut(way, level);
     int tracks = Math.max(TRACKS[level], begun.tracks());
     double width = level == 0 ? roughWays.rimMetres() : LATER_RIM_SHARE * plane.length;
-    if (isBroken(begun) || (!waters.isOpen() && corridor.hasCornersWithin(begun, width))) {
+    if (Double.isNaN(begun.lenientArrival(times))
+        || (!waters.isOpen() && corridor.hasCornersWithin(begun, width))) {
       begun = corridor.narrowed(way, width, tracks);
     }
     Way relaxed = relaxation.relaxed(begun, level == 0 ? FIRST_SWEEPS : 0, SETTLED_SHARE[level]);
     boolean last = level == TRACKS.length - 1;
-    times.setLenient(!last);
-    double seconds = relaxed.arrival(times);
-    times.setLenient(false);
+    double seconds = last ? relaxed.arrival(times) : relaxed.lenientArrival(times);
     if (last && Double.isNaN(seconds)) { // what chords cannot do, twice as many may
       relaxed = relaxation.relaxed(relaxed.evenly(2 * tracks, times), 0, SETTLED_SHARE[level]);
       seconds = relaxed.arrival(times);
@@ -174,26 +175,14 @@ public final class QuickestSearch {
     if (level == TRACKS.length - 1) {
       return way.evenly(TRACKS[level], times);
     }
-    times.setLenient(true);
-    double seconds = way.arrival(times);
+    double seconds = way.lenientArrival(times);
     Way even = way.evenly(TRACKS[level], times);
-    for (int finer = level + 1; finer < TRACKS.length; finer++) {
-      times.setLenient(true); // evenly ends it
-      if (!(even.arrival(times) > SPOILT * seconds)) {
-        break;
-      }
+    for (int finer = level + 1;
+        finer < TRACKS.length && even.lenientArrival(times) > SPOILT * seconds;
+        finer++) {
       even = way.evenly(TRACKS[finer], times);
     }
-    times.setLenient(false);
     return even;
-  }
-
-  /** Whether a way leads through what is not known, or may not be entered. */
-  private boolean isBroken(Way way) {
-    times.setLenient(true);
-    double seconds = way.arrival(times);
-    times.setLenient(false);
-    return Double.isNaN(seconds);
   }
 
   /** The same way with no wait longer than it need be. */

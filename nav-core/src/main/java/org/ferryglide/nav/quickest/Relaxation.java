@@ -35,13 +35,13 @@ final class Relaxation {
    * @param share a round that gains less than this share of the time is the last
    */
   Way relaxed(Way way, int firstSweeps, double share) {
-    times.setLenient(true);
+    boolean before = times.setLenient(true);
     settledShare = share;
     Way best = settled(firstSweeps == 0 ? way : sweeps.swept(way, firstSweeps));
     for (int again = 0; again < MOST_FRESH_STARTS && stuck; again++) {
       best = settled(sweeps.swept(best, LATER_SWEEPS));
     }
-    times.setLenient(false);
+    times.setLenient(before);
     return best;
   }
 

@@ -62,7 +62,7 @@ final class RoughWays {
     double still = plane.length / motion.calmSpeed();
     double between =
         Math.max(SHORTEST_BETWEEN_SECONDS, Math.min(LONGEST_BETWEEN_SECONDS, still / LOOKS));
-    List<Way> held = List.of();
+    List<Way> held = new ArrayList<>();
     double heldTime = Double.POSITIVE_INFINITY;
     for (double[] size : GRIDS) {
       int parts = (int) Math.round(motion.isWindless() ? size[0] : IN_WIND * size[0]);
@@ -77,10 +77,7 @@ final class RoughWays {
       if (!front.reachedGoal()) {
         continue;
       }
-      List<Way> ways = Ways.of(nodes, front, motion, waters, departure, MOST_WAYS);
-      List<Way> all = new ArrayList<>(held);
-      all.addAll(ways);
-      held = all;
+      held.addAll(Ways.of(nodes, front, motion, waters, departure, MOST_WAYS));
       heldTime = Math.min(heldTime, front.goalTime());
       int rim = Integer.MAX_VALUE;
       for (int node : front.nodesTo(front.goalLabel())) {

@@ -72,9 +72,13 @@ final class TrackTimes {
   /**
    * Sets whether a track that cannot be made for want of speed is timed as a very slow one, so that
    * a way may be moved out of such waters. Land, closed areas and gaps in the data stay barred.
+   *
+   * @return how it was set before
    */
-  void setLenient(boolean lenient) {
+  boolean setLenient(boolean lenient) {
+    boolean before = this.lenient;
     this.lenient = lenient;
+    return before;
   }
 
   /**

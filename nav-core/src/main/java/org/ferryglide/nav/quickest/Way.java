@@ -76,6 +76,14 @@ record Way(double[] along, double[] right, double[] notBefore, boolean[] pinned)
     return time;
   }
 
+  /** The same where a track that cannot be made for want of speed counts as a very slow one. */
+  double lenientArrival(TrackTimes times) {
+    boolean before = times.setLenient(true);
+    double time = arrival(times);
+    times.setLenient(before);
+    return time;
+  }
+
   /**
    * The same way in about so many tracks of even weight; places where it waits, pinned ones, the
    * start and the goal stay.
@@ -131,14 +139,14 @@ record Way(double[] along, double[] right, double[] notBefore, boolean[] pinned)
   Way evenly(int tracks, TrackTimes times) {
     double[] weights = new double[tracks()];
     double length = metres();
-    times.setLenient(true);
+    boolean before = times.setLenient(true);
     double time = 0.0;
     for (int i = 0; i < weights.length; i++) {
       double left = Math.max(time, notBefore[i]);
       time = times.arrival(along[i], right[i], along[i + 1], right[i + 1], left);
       weights[i] = time - left;
     }
-    times.setLenient(false);
+    times.setLenient(before);
     double all = 0.0;
     for (double weight : weights) {
       all += weight;
