@@ -68,8 +68,8 @@ final class GridStarts {
   /** Streams at a step of time, by node; none before they are asked for. */
   private final float[][] flows;
 
-  /** In a stream that stands still, the speeds made good by node and step over the grid. */
-  private final float[] speeds;
+  /** Speeds made good at a step of time, by node and step over the grid. */
+  private final float[][] speeds;
 
   /**
    * By node and step of time, how many steps the stream has outrun the craft until then: while it
@@ -93,7 +93,7 @@ final class GridStarts {
     Arrays.fill(slow, 1.0);
     times = eddies.tide == 0.0 ? 1 : TIME_STEPS;
     flows = new float[times][];
-    speeds = new float[times == 1 ? columns * rows * STEPS.length : 0];
+    speeds = new float[times][];
     outrun = new byte[columns * rows * times];
     for (int node = 0; node < columns * rows && times > 1; node++) {
       int steps = 0;
@@ -152,10 +152,13 @@ final class GridStarts {
   /** The speed made good at a node on a step over the grid; not above 0 if there is none. */
   private double speed(int node, int step, double time) {
     int index = node * STEPS.length + step;
-    if (times == 1 && speeds[index] != UNASKED) {
-      return speeds[index];
-    }
     int at = timeStep(time);
+    if (speeds[at] == null) {
+      speeds[at] = new float[columns * rows * STEPS.length];
+    }
+    if (speeds[at][index] != UNASKED) {
+      return speeds[at][index];
+    }
     if (flows[at] == null) {
       flows[at] = new float[2 * columns * rows];
       Arrays.fill(flows[at], Float.NaN);
@@ -167,11 +170,8 @@ final class GridStarts {
       held[2 * node + 1] = (float) flow[1];
     }
     double made = madeGood.speed(held[2 * node], held[2 * node + 1], EAST[step], NORTH[step]);
-    double speed = made > LEAST_SPEED ? made : NONE;
-    if (times == 1) {
-      speeds[index] = (float) speed;
-    }
-    return speed;
+    speeds[at][index] = made > LEAST_SPEED ? (float) made : NONE;
+    return speeds[at][index];
   }
 
   private record Label(int place, double time, int from) {}

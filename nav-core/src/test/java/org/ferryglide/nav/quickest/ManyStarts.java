@@ -59,12 +59,13 @@ final class ManyStarts {
     return fine - (half - fine) / 3.0;
   }
 
-  private double[] best(Random random, int starts, int sides) {
+  /** Polygons of few sides, hardly settled: the ways over a grid and random ones. */
+  List<double[]> rough(Random random, int starts, double... strides) {
     List<double[]> held = new ArrayList<>();
     double least = NEVER;
     GridStarts grid = new GridStarts(eddies, madeGood, goalX, 0.2, (x0, y0, x1, y1) -> false);
     for (double[] way : grid.ways(GRID_WAYS)) {
-      for (double stride : new double[] {0.02, 0.1}) {
+      for (double stride : strides) {
         double[] path = way.clone();
         relaxation.relax(path, 30, stride, ROUGH);
         least = Math.min(least, strictTime(path));
@@ -82,10 +83,18 @@ final class ManyStarts {
       }
     }
     held.sort(Comparator.comparingDouble(path -> time(path)));
+    return held;
+  }
+
+  private double[] best(Random random, int starts, int sides) {
+    List<double[]> held = rough(random, starts, 0.02, 0.1);
+    double coarsest = NEVER;
+    for (double[] path : held) {
+      coarsest = Math.min(coarsest, strictTime(path));
+    }
     double[] best = held.get(0);
-    double coarsest = least;
+    double least = NEVER;
     int enough = sides * 3 / 4;
-    least = NEVER;
     List<Double> seen = new ArrayList<>();
     for (double[] coarse : held) {
       double coarseTime = time(coarse);
@@ -101,8 +110,7 @@ final class ManyStarts {
       double stride = 0.08;
       while (path.length / 2 - 1 < enough
           && time(path) < (path.length < 200 ? 1.02 : 1.004) * least) {
-        path = halved(path);
-        relaxation.relax(path, 40, stride, path.length < 160 ? 1e-5 : SETTLED);
+        path = finer(path, stride, SETTLED);
         stride *= 0.5;
       }
       double found = strictTime(path);
@@ -130,6 +138,13 @@ final class ManyStarts {
       path[2 * i + 1] = a * Math.sin(s) + b * Math.sin(2 * s) + c * Math.sin(3 * s);
     }
     return path;
+  }
+
+  /** With every side halved, and settled anew until a round gains less than a share. */
+  double[] finer(double[] path, double stride, double settled) {
+    double[] finer = halved(path);
+    relaxation.relax(finer, 40, stride, finer.length < 160 ? 1e-5 : settled);
+    return finer;
   }
 
   private static double[] halved(double[] path) {

@@ -47,6 +47,10 @@ record WindyCraft(Eddies eddies, double windEast, double windNorth) implements C
     double wy = windNorth - north;
     double along = east * c + north * s;
     double across = north * c - east * s; // to the left
+    double quick = byNewton(along, across, wx * c + wy * s, wx * s - wy * c);
+    if (!Double.isNaN(quick)) {
+      return quick;
+    }
     double off = 0.0; // of the bow, to the left of the course
     double before = Double.NaN;
     double gapBefore = Double.NaN;
@@ -66,6 +70,39 @@ record WindyCraft(Eddies eddies, double windEast, double windNorth) implements C
       before = off;
       gapBefore = gap;
       off -= slope < -0.3 && slope > -3.0 ? gap / slope : -gap; // by the secant, where it is good
+    }
+    return Double.NaN;
+  }
+
+  /**
+   * The same by Newton's method on what still sets across; NaN if it does not settle.
+   *
+   * @param from the wind over the water along the course
+   * @param right the same to the right of it
+   */
+  private static double byNewton(double along, double across, double from, double right) {
+    double off = 0.0;
+    double sine = 0.0;
+    double cosine = 1.0;
+    for (int i = 0; i < 5; i++) {
+      double astern = from * cosine - right * sine;
+      double starboard = from * sine + right * cosine;
+      double speed = speed(astern);
+      double lee = leeway(starboard);
+      double track = off - lee;
+      double left = Math.sin(track);
+      double ahead = Math.cos(track);
+      double gap = across + speed * left;
+      double slope = speed * ahead * (1.0 - LEEWAY * astern) - LOSS * starboard * left;
+      if (Math.abs(gap) < 1e-7) {
+        return along + speed * ahead;
+      }
+      off -= gap / slope;
+      if (!(Math.abs(off) < 1.4)) {
+        return Double.NaN;
+      }
+      sine = Math.sin(off);
+      cosine = Math.cos(off);
     }
     return Double.NaN;
   }
