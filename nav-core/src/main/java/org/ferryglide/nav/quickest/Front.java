@@ -29,16 +29,10 @@ final class Front {
   private final boolean open;
   private final boolean mayWait;
   private final Labels labels = new Labels();
-
-  /** When each node was settled first and last; infinite before. */
-  private final double[] first;
-
-  private final double[] last;
+  private final SettledNodes settled;
 
   /** The earliest label of each node that waits to be settled. */
   private final double[] waiting;
-
-  private final byte[] count;
 
   /** Whether land is within a move of each node; empty in open water. */
   private final boolean[] nearLand;
@@ -77,18 +71,10 @@ final class Front {
     this.times = new MoveTimes(speeds, motion.calmSpeed(), arrivalAtGoal);
     this.open = waters.isOpen();
     this.mayWait = !backward && !(speeds.steady && waters.closures().isEmpty());
-    int nodes = grid.nodes();
-    first = filled(nodes);
-    last = filled(nodes);
-    waiting = filled(nodes);
-    count = new byte[nodes];
+    settled = new SettledNodes(grid.nodes());
+    waiting = new double[grid.nodes()];
+    Arrays.fill(waiting, Double.POSITIVE_INFINITY);
     nearLand = open ? new boolean[0] : NearLand.of(grid, waters.land(), moves.reach);
-  }
-
-  private static double[] filled(int nodes) {
-    double[] times = new double[nodes];
-    Arrays.fill(times, Double.POSITIVE_INFINITY);
-    return times;
   }
 
   /** Keeps only labels where another front has been, both times together below a limit. */
@@ -114,15 +100,13 @@ final class Front {
       if (time > limit) {
         return;
       }
-      if (labels.waited(label) ? last[node] > labels.timeBefore(label) : time > waiting[node]) {
+      if (labels.waited(label)
+          ? settled.last(node) > labels.timeBefore(label)
+          : time > waiting[node]) {
         continue; // another label of the node was settled since
       }
-      if (last[node] == Double.POSITIVE_INFINITY) {
-        first[node] = time;
-      }
-      last[node] = time;
+      settled.settle(node, time, label);
       waiting[node] = Double.POSITIVE_INFINITY;
-      count[node]++;
       if (node == target && goalLabel < 0) {
         goalLabel = label;
         if (stopAtGoal) {
@@ -152,8 +136,8 @@ final class Front {
         continue;
       }
       int other = c * grid.rows + r;
-      boolean again = last[other] != Double.POSITIVE_INFINITY;
-      if (again && (once || time < last[other] + APART_SECONDS)) {
+      boolean again = settled.has(other);
+      if (again && (once || time < settled.last(other) + APART_SECONDS)) {
         continue;
       }
       double metres = moves.metres[m];
@@ -176,7 +160,7 @@ final class Front {
       if (reached >= waiting[other] || (again && isNeedless(other, reached))) {
         continue;
       }
-      if (met != null && reached + met.first[other] > togetherAtMost) {
+      if (met != null && reached + met.firstReached(other) > togetherAtMost) {
         continue;
       }
       if (!open && isBarred(node, other, looked || nearLand[other], time, reached)) {
@@ -208,10 +192,10 @@ final class Front {
 
   /** Whether a later label of a settled node can do nothing that the earlier one cannot. */
   private boolean isNeedless(int node, double time) {
-    if (count[node] >= MOST_LABELS) {
+    if (settled.times(node) >= MOST_LABELS) {
       return true;
     }
-    for (double t = last[node]; t < time; t += 0.5 * APART_SECONDS) {
+    for (double t = settled.last(node); t < time; t += 0.5 * APART_SECONDS) {
       if (!speeds.holds(node, times.clock(t))) {
         return false;
       }
@@ -222,7 +206,7 @@ final class Front {
   private boolean holds(int node, double time) {
     return speeds.holds(node, time)
         && speeds.holds(node, time + APART_SECONDS)
-        && count[node] < MOST_LABELS;
+        && settled.times(node) < MOST_LABELS;
   }
 
   private void offer(int node, double time, int before) {
@@ -241,7 +225,7 @@ final class Front {
 
   /** When a node was first reached, seconds; infinite if it was not. */
   double firstReached(int node) {
-    return first[node];
+    return settled.first(node);
   }
 
   /** Whether the label that reached the goal has waited somewhere on its way. */
@@ -256,27 +240,43 @@ final class Front {
 
   /** The label that settled a node first; -1 if none did. */
   int firstLabel(int node) {
-    return labels.find(node, first[node]);
+    return settled.firstLabel(node);
+  }
+
+  /** How many nodes were settled. */
+  int settledNodes() {
+    return settled.nodes();
+  }
+
+  /** The node that was settled as the one of a number, from 0 on. */
+  int settledNode(int number) {
+    return settled.node(number);
+  }
+
+  /** The node from which the label came that settled one first; -1 for the origin. */
+  int nodeBefore(int node) {
+    int before = labels.before(settled.firstLabel(node));
+    return before < 0 ? -1 : labels.node(before);
+  }
+
+  /** The time of that label. */
+  double timeBefore(int node) {
+    return labels.timeBefore(settled.firstLabel(node));
   }
 
   /** The nodes from the origin to a label, in the order in which the craft passes them. */
   int[] nodesTo(int label) {
-    int[] chain = labels.chain(label);
-    int n = chain.length;
-    int[] nodes = new int[n];
-    for (int i = 0; i < n; i++) {
-      nodes[i] = labels.node(chain[backward ? n - 1 - i : i]);
+    int[] nodes = labels.nodes(label);
+    for (int i = 0, j = nodes.length - 1; backward && i < j; i++, j--) {
+      int node = nodes[i];
+      nodes[i] = nodes[j];
+      nodes[j] = node;
     }
     return nodes;
   }
 
   /** When the craft leaves each of those nodes at the earliest, as far as it waits; else 0. */
   double[] notBefore(int label) {
-    int[] chain = labels.chain(label);
-    double[] times = new double[chain.length];
-    for (int i = 0; i < chain.length; i++) {
-      times[i] = labels.waited(chain[i]) ? labels.time(chain[i]) : 0.0;
-    }
-    return times;
+    return labels.waits(label);
   }
 }

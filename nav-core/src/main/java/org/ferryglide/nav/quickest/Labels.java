@@ -67,18 +67,31 @@ final class Labels {
     return false;
   }
 
-  /** The label of a node and a time; -1 if there is none. */
-  int find(int node, double time) {
-    for (int label = 0; label < count; label++) {
-      if (nodes[label] == node && times[label] == time) {
-        return label;
-      }
-    }
-    return -1;
+  /** The label from which one came; -1 for the first. */
+  int before(int label) {
+    return before[label];
   }
 
-  /** The labels from the first to one, in order of time. */
-  int[] chain(int label) {
+  /** The nodes of the labels from the first to one, in order of time. */
+  int[] nodes(int label) {
+    int[] chain = chain(label);
+    for (int i = 0; i < chain.length; i++) {
+      chain[i] = nodes[chain[i]];
+    }
+    return chain;
+  }
+
+  /** When the labels from the first to one were waited for; 0 for those that were not. */
+  double[] waits(int label) {
+    int[] chain = chain(label);
+    double[] waits = new double[chain.length];
+    for (int i = 0; i < chain.length; i++) {
+      waits[i] = waited[chain[i]] ? times[chain[i]] : 0.0;
+    }
+    return waits;
+  }
+
+  private int[] chain(int label) {
     int n = 0;
     for (int l = label; l >= 0; l = before[l]) {
       n++;

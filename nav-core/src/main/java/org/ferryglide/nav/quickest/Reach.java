@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * How far a craft gets by when from a place, or from where and when it can still make a place: the
- * front of {@link Front} itself, read between its nodes.
+ * front of {@link Front}, with every way in it drawn straight. Not thread-safe.
  *
  * <pre>{@code
  * Reach reach = Reach.from(motion, Waters.open(), 50.1, -5.5, departure, 3600.0);
@@ -14,10 +14,10 @@ import java.util.List;
  */
 public final class Reach {
   /** Squares from the middle to the rim. */
-  private static final int ASIDE = 40;
+  private static final int ASIDE = 100;
 
   /** How many squares a move of the front goes at most: 80 directions. */
-  private static final int MOVE_SQUARES = 5;
+  private static final int MOVE_SQUARES = 3;
 
   /** How far the first area goes, as a share of how far still water carries; and how much wider. */
   private static final double FIRST = 1.6;
@@ -29,11 +29,11 @@ public final class Reach {
   private static final int MOST_WIDENINGS = 3;
 
   private final SearchGrid grid;
-  private final Front front;
+  private final StraightTimes times;
 
-  private Reach(SearchGrid grid, Front front) {
+  private Reach(SearchGrid grid, StraightTimes times) {
     this.grid = grid;
-    this.front = front;
+    this.times = times;
   }
 
   /**
@@ -104,7 +104,9 @@ public final class Reach {
       Front front = new Front(nodes, motion, waters, departure, backward ? longest : Double.NaN);
       front.spread(longest, false);
       if (i == MOST_WIDENINGS || !touchesRim(grid, front, within)) {
-        return new Reach(grid, front);
+        TrackTimes tracks = new TrackTimes(motion, speeds, waters, plane, departure);
+        return new Reach(
+            grid, new StraightTimes(front, grid, tracks, backward ? longest : Double.NaN));
       }
       radius *= WIDER;
     }
@@ -120,30 +122,14 @@ public final class Reach {
   }
 
   /**
-   * How long to a place, or back from it to the goal, read between the nodes of the front.
+   * How long to a place, or back from it to the goal, by a straight track from the front.
    *
    * @param latitude degrees
    * @param longitude degrees
    * @return seconds; infinite where it is not reached
    */
   public double seconds(double latitude, double longitude) {
-    double along = grid.plane.along(latitude, longitude) / grid.spacing;
-    double right = grid.plane.right(latitude, longitude) / grid.spacing;
-    double column = Math.floor(along);
-    double row = Math.floor(right);
-    double a = along - column;
-    double r = right - row;
-    double sum = 0.0;
-    for (int i = 0; i < 4; i++) {
-      int c = i / 2;
-      int k = i % 2;
-      double weight = (c == 1 ? a : 1.0 - a) * (k == 1 ? r : 1.0 - r);
-      if (weight > 0.0) {
-        int node = grid.nearest((column + c) * grid.spacing, (row + k) * grid.spacing);
-        sum += weight * (node < 0 ? Double.POSITIVE_INFINITY : front.firstReached(node));
-      }
-    }
-    return sum;
+    return times.at(grid.plane.along(latitude, longitude), grid.plane.right(latitude, longitude));
   }
 
   /**
@@ -155,7 +141,7 @@ public final class Reach {
    */
   public List<double[]> lines(double seconds) {
     List<double[]> planar =
-        new Contours(grid.columns, grid.rows, node -> front.firstReached(node), seconds).rings();
+        new Contours(grid.columns, grid.rows, node -> times.at(node), seconds).rings();
     List<double[]> lines = new ArrayList<>();
     for (double[] ring : planar) {
       double[] line = new double[ring.length];

@@ -279,11 +279,12 @@ public final class CourseToSteer implements Serializable {
   /**
    * The line that the craft reaches by a time: how far it gets.
    *
-   * <p>The line is that of a front on a grid, before anything is refined: up to 0.5 % of the way
-   * short in still water, 0.8 % in a uniform stream of 0.6 craft speeds, 4 % against one of 0.8; in
-   * a tide that differs from place to place within 0.6 % of the quickest path, short or long; all
-   * measured from a third of the time on, and rougher before. Rests, wind and what the strategy
-   * keeps the quickest path out of are in it.
+   * <p>The line is that of ways in straight tracks over a grid, which can all be made: late in a
+   * uniform stream by 0.04 % of the time at most, where a stream of up to 0.9 craft speeds differs
+   * from place to place by 4.5 % at most and mostly less than 0.5 %, and more where streams outrun
+   * the craft; measured at some 180 random places a kind against the quickest path. It is never
+   * early by more than the 0.04 % that its straight stretches cut off. Rests, wind and what the
+   * strategy keeps the quickest path out of are in it.
    *
    * @param start where it starts
    * @param departure when it starts

@@ -35,6 +35,9 @@ class IsochronesTest {
   /** How far the class says it is from the quickest path in a tide, early or late. */
   private static final double OFF_IN_A_TIDE = 0.009;
 
+  /** How late the class says a time may be in a uniform stream. */
+  private static final double LATE = 4e-4;
+
   /** Nearer the place than so many squares of the grid its times are rougher. */
   private static final double FEW_SQUARES = 4.0;
 
@@ -91,8 +94,8 @@ class IsochronesTest {
 
   /** From a third of the way on, at random places, against the circle that is carried along. */
   @ParameterizedTest
-  @CsvSource({"0.0, 0.005, 1.0", "0.9, 0.013, 1.0", "1.2, 0.041, 0.85"})
-  void timesInAUniformStreamAreAsLateAsPromised(double stream, double late, double until) {
+  @CsvSource({"0.0", "0.9", "1.2", "1.35"})
+  void timesInAUniformStreamAreAsLateAsPromised(double stream) {
     Isochrones out =
         Isochrones.from(
             solver(StreamField.steady(Velocity.ofEastAndNorth(stream, 0.0))),
@@ -100,8 +103,8 @@ class IsochronesTest {
             NOON,
             TWO_HOURS);
     Random random = new Random(20261126);
-    double end = until * 7200.0 / (1.0 + late);
-    double square = 1.6 * 1.6 * SPEED * 7.2 / 40.0; // the area once widened
+    double end = 7200.0 / (1.0 + LATE);
+    double square = 1.6 * 1.6 * SPEED * 7.2 / 100.0; // the area once widened
     int looks = 0;
     for (int i = 0; i < 1000; i++) {
       double seconds = 2400.0 + (end - 2400.0) * random.nextDouble();
@@ -112,7 +115,7 @@ class IsochronesTest {
         continue; // so near the place they are rougher
       }
       double share = seconds(NOON, out.timeAt(PlanePatch.at(x, y)).orElseThrow()) / seconds - 1.0;
-      assertTrue(share > -PLANE && share < late, x + ", " + y + ": " + share);
+      assertTrue(share > -PLANE && share < LATE, x + ", " + y + ": " + share);
       looks++;
     }
     assertTrue(looks > 500, looks + " places");

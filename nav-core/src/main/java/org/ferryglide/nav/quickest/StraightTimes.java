@@ -1,0 +1,119 @@
+package org.ferryglide.nav.quickest;
+
+import java.util.Arrays;
+
+/**
+ * The times of a front, made earlier and sure: each node is timed anew on the straight track from
+ * the node from which the front came, and on that from where the straight track to this one began,
+ * so that ways turn at nodes but run in any direction. Every time is that of a way which {@link
+ * TrackTimes} has timed; for a front run back from its goal it is the latest departure by it. Not
+ * thread-safe.
+ */
+final class StraightTimes {
+  /** Tracks are timed in steps of a square, but in no more than this. */
+  private static final double MOST_STEPS = 32.0;
+
+  /** A departure is late enough that arrives before the time by less; so little is no loss. */
+  private static final double SPARE_SECONDS = 0.5;
+
+  private static final int CORRECTIONS = 12;
+
+  private final SearchGrid grid;
+  private final TrackTimes tracks;
+
+  /** When the goal is reached, seconds since the departure; NaN for a front run forward. */
+  private final double arrivalAtGoal;
+
+  private final double[] times;
+
+  /** The node at the other end of the straight track of each. */
+  private final int[] roots;
+
+  /** Takes a front that was spread, and when the goal is reached if it was run backward. */
+  StraightTimes(Front front, SearchGrid grid, TrackTimes tracks, double arrivalAtGoal) {
+    this.grid = grid;
+    this.tracks = tracks;
+    this.arrivalAtGoal = arrivalAtGoal;
+    times = new double[grid.nodes()];
+    Arrays.fill(times, Double.POSITIVE_INFINITY);
+    roots = new int[grid.nodes()];
+    for (int i = 0; i < front.settledNodes(); i++) {
+      int node = front.settledNode(i);
+      int before = front.nodeBefore(node);
+      if (before < 0) {
+        times[node] = 0.0;
+        roots[node] = node;
+      } else {
+        settle(front, node, before);
+      }
+    }
+  }
+
+  private void settle(Front front, int node, int before) {
+    double left = front.timeBefore(node);
+    boolean first = left == front.firstReached(before); // else the craft has waited, or came again
+    double along = grid.along(node);
+    double right = grid.right(node);
+    times[node] = reached(before, first ? times[before] : left, along, right);
+    roots[node] = before;
+    int root = roots[before];
+    if (first && root != before) {
+      double straight = reached(root, times[root], along, right);
+      if (straight <= times[node] + SPARE_SECONDS) { // or as good, since the longer track leads on
+        roots[node] = root;
+      }
+      times[node] = Math.min(straight, times[node]);
+    }
+  }
+
+  /** The time of a node; infinite where there is none. */
+  double at(int node) {
+    return times[node];
+  }
+
+  /** The time of any place of the plane; infinite where there is none. */
+  double at(double along, double right) {
+    double least = Double.POSITIVE_INFINITY;
+    double column = Math.floor(along / grid.spacing);
+    double row = Math.floor(right / grid.spacing);
+    for (int i = 0; i < 4; i++) {
+      int node = grid.nearest((column + i / 2) * grid.spacing, (row + i % 2) * grid.spacing);
+      if (node >= 0 && times[node] < Double.POSITIVE_INFINITY) {
+        least = Math.min(least, reached(node, times[node], along, right));
+        least = Math.min(least, reached(roots[node], times[roots[node]], along, right));
+      }
+    }
+    return least;
+  }
+
+  /** The time of a place by a straight track from a node; infinite if it cannot be made. */
+  private double reached(int node, double time, double along, double right) {
+    double metres = Math.hypot(along - grid.along(node), right - grid.right(node));
+    tracks.stepAtMost(Math.max(grid.spacing, metres / MOST_STEPS));
+    double reached =
+        Double.isNaN(arrivalAtGoal)
+            ? tracks.arrival(grid.along(node), grid.right(node), along, right, time)
+            : arrivalAtGoal - latest(along, right, node, arrivalAtGoal - time);
+    return Double.isNaN(reached) ? Double.POSITIVE_INFINITY : reached;
+  }
+
+  /** The latest departure from a place that makes a node in time; NaN if there is none. */
+  private double latest(double along, double right, int node, double due) {
+    double toAlong = grid.along(node);
+    double toRight = grid.right(node);
+    double leave = due;
+    double before = Double.NaN;
+    double lateBefore = Double.NaN;
+    for (int i = 0; i < CORRECTIONS; i++) {
+      double late = tracks.arrival(along, right, toAlong, toRight, leave) - due;
+      if (Double.isNaN(late) || (late <= 0.0 && late > -SPARE_SECONDS)) {
+        return Double.isNaN(late) ? late : leave;
+      }
+      double slope = (late - lateBefore) / (leave - before);
+      before = leave;
+      lateBefore = late;
+      leave -= (late + 0.5 * SPARE_SECONDS) / (slope > 0.2 && slope < 5.0 ? slope : 1.0);
+    }
+    return Double.NaN;
+  }
+}
