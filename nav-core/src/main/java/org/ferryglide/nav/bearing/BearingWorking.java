@@ -353,4 +353,20 @@ public final class BearingWorking implements Serializable {
         DEGREES,
         rounding.bearing(written, north.letter));
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof BearingWorking that && rounding.equals(that.rounding);
+  }
+
+  @Override
+  public int hashCode() {
+    return rounding.hashCode();
+  }
+
+  /** How finely angles are written down. */
+  @Override
+  public String toString() {
+    return "working by hand, " + rounding;
+  }
 }

@@ -3,6 +3,7 @@ package org.ferryglide.nav.landfall;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
@@ -128,6 +129,19 @@ public final class ExpandingSquare implements Serializable {
    */
   public double chance() {
     return chance;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ExpandingSquare that
+        && legs.equals(that.legs)
+        && spacing.equals(that.spacing)
+        && Double.compare(chance, that.chance) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(legs, spacing, chance);
   }
 
   /** Legs, length and chance, for people. */

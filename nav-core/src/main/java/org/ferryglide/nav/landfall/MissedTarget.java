@@ -189,6 +189,26 @@ public final class MissedTarget implements Serializable {
     return leg.finalCourse();
   }
 
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof MissedTarget that
+        && leg.equals(that.leg)
+        && Double.compare(sigma, that.sigma) == 0
+        && Double.compare(reach, that.reach) == 0
+        && Double.compare(beyond, that.beyond) == 0
+        && aimed.equals(that.aimed)
+        && lines.equals(that.lines)
+        && catches.equals(that.catches)
+        && Double.compare(uncaughtLeft, that.uncaughtLeft) == 0
+        && Double.compare(uncaughtRight, that.uncaughtRight) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        leg, sigma, reach, beyond, aimed, lines, catches, uncaughtLeft, uncaughtRight);
+  }
+
   /** What catches the misses, for people. */
   @Override
   public String toString() {

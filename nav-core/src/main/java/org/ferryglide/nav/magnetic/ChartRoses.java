@@ -260,4 +260,20 @@ public final class ChartRoses implements VariationSource {
   private static double metres(Position one, Position other) {
     return GeodesicLeg.between(one, other).length().metres();
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ChartRoses that && Arrays.equals(roses, that.roses);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(roses);
+  }
+
+  /** How many roses. */
+  @Override
+  public String toString() {
+    return roses.length + " compass roses";
+  }
 }

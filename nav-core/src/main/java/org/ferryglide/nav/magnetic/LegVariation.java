@@ -2,6 +2,7 @@ package org.ferryglide.nav.magnetic;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Edge;
@@ -242,6 +243,24 @@ public final class LegVariation implements Serializable {
    */
   public List<Note> notes() {
     return List.of(notes);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof LegVariation that
+        && leg.equals(that.leg)
+        && start.equals(that.start)
+        && middle.equals(that.middle)
+        && end.equals(that.end)
+        && Double.compare(change, that.change) == 0
+        && Arrays.equals(changes, that.changes)
+        && Arrays.equals(notes, that.notes);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        leg, start, middle, end, change, Arrays.hashCode(changes), Arrays.hashCode(notes));
   }
 
   /** Variation at start, middle and end as charts print it. */

@@ -1,8 +1,10 @@
 package org.ferryglide.nav.magnetic;
 
 import java.io.Serializable;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
@@ -97,6 +99,28 @@ public final class RoseReading implements Serializable {
    */
   public List<Note> notes() {
     return List.of(notes);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof RoseReading that
+        && variation.equals(that.variation)
+        && annualChange.equals(that.annualChange)
+        && Arrays.equals(roses, that.roses)
+        && Arrays.equals(weights, that.weights)
+        && Double.compare(standardErrorDegrees, that.standardErrorDegrees) == 0
+        && Arrays.equals(notes, that.notes);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        variation,
+        annualChange,
+        Arrays.hashCode(roses),
+        Arrays.hashCode(weights),
+        standardErrorDegrees,
+        Arrays.hashCode(notes));
   }
 
   /** Variation and annual change as charts print them: {@code 3°28'W (9'E)}. */

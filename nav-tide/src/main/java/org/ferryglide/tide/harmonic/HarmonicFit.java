@@ -3,6 +3,7 @@ package org.ferryglide.tide.harmonic;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -181,5 +182,28 @@ public final class HarmonicFit implements Serializable {
    */
   public List<Note> notes() {
     return notes;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof HarmonicFit that
+        && scheme.equals(that.scheme)
+        && Double.compare(mean, that.mean) == 0
+        && Double.compare(trendPerYear, that.trendPerYear) == 0
+        && fitted.equals(that.fitted)
+        && residuals.equals(that.residuals)
+        && leftOut.equals(that.leftOut)
+        && notes.equals(that.notes);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(scheme, mean, trendPerYear, fitted, residuals, leftOut, notes);
+  }
+
+  /** How many constants, and what they leave. */
+  @Override
+  public String toString() {
+    return "fit of " + fitted.size() + " constants, " + residuals;
   }
 }

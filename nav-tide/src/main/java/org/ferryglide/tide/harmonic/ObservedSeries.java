@@ -11,6 +11,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.basics.EpochSeconds;
@@ -247,5 +248,23 @@ public final class ObservedSeries implements Serializable {
     }
     Arrays.sort(steps);
     return steps[steps.length / 2];
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ObservedSeries that
+        && Arrays.equals(seconds, that.seconds)
+        && Arrays.equals(values, that.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(Arrays.hashCode(seconds), Arrays.hashCode(values));
+  }
+
+  /** How many values. */
+  @Override
+  public String toString() {
+    return values.length + " values observed";
   }
 }

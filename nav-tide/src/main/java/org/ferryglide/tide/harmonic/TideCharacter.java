@@ -3,6 +3,7 @@ package org.ferryglide.tide.harmonic;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.tide.height.MeanRanges;
@@ -126,6 +127,26 @@ public final class TideCharacter implements Serializable {
                     "The diurnal tide is large here: springs and neaps by the moon's phase, mean"
                         + " ranges and the rule of twelfths mislead.")
                 .with("formNumber", formNumber));
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TideCharacter that
+        && Double.compare(formNumber, that.formNumber) == 0
+        && Double.compare(m2, that.m2) == 0
+        && Double.compare(s2, that.s2) == 0
+        && Double.compare(ageHours, that.ageHours) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(formNumber, Double.hashCode(m2), Double.hashCode(s2), ageHours);
+  }
+
+  /** The form number. */
+  @Override
+  public String toString() {
+    return "tide of form number " + formNumber;
   }
 
   /**

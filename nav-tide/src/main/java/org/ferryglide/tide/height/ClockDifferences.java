@@ -2,7 +2,9 @@ package org.ferryglide.tide.height;
 
 import java.io.Serializable;
 import java.time.LocalTime;
+import java.util.Arrays;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.ferryglide.nav.basics.Arguments;
 
@@ -119,5 +121,26 @@ public final class ClockDifferences implements Serializable {
     double end = after > last ? seconds[0] + HALF_DAY_SECONDS : seconds[after];
     double next = minutes[after > last ? 0 : after];
     return minutes[before] + (next - minutes[before]) * (at - start) / (end - start);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ClockDifferences that
+        && Arrays.equals(seconds, that.seconds)
+        && Arrays.equals(minutes, that.minutes);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(Arrays.hashCode(seconds), Arrays.hashCode(minutes));
+  }
+
+  /** The differences, and the times they were printed for. */
+  @Override
+  public String toString() {
+    return "minutes "
+        + Arrays.toString(minutes)
+        + " at seconds of the half day "
+        + Arrays.toString(seconds);
   }
 }

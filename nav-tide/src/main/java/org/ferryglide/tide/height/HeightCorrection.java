@@ -1,6 +1,7 @@
 package org.ferryglide.tide.height;
 
 import java.io.Serializable;
+import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
 
 /**
@@ -128,5 +129,25 @@ public final class HeightCorrection implements Serializable {
    */
   public boolean isBeyondLevels(double standardMetres) {
     return standardMetres < lowestMetres || standardMetres > highestMetres;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof HeightCorrection that
+        && Double.compare(factor, that.factor) == 0
+        && Double.compare(addedMetres, that.addedMetres) == 0
+        && Double.compare(lowestMetres, that.lowestMetres) == 0
+        && Double.compare(highestMetres, that.highestMetres) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(factor, addedMetres, lowestMetres, highestMetres);
+  }
+
+  /** Ratio and difference; the levels it was printed between are left out. */
+  @Override
+  public String toString() {
+    return "height x " + factor + " + " + addedMetres + " m";
   }
 }

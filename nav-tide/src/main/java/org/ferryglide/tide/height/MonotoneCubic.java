@@ -2,6 +2,7 @@ package org.ferryglide.tide.height;
 
 import java.io.Serializable;
 import java.util.Arrays;
+import java.util.Objects;
 
 /**
  * A cubic through points, with a continuous slope, that goes one way between two points; level at
@@ -81,5 +82,18 @@ final class MonotoneCubic implements Serializable {
     int found = Arrays.binarySearch(x, after);
     int next = found >= 0 ? found + 1 : -found - 1;
     return x[Math.min(next, x.length - 1)];
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof MonotoneCubic that
+        && Arrays.equals(x, that.x)
+        && Arrays.equals(y, that.y)
+        && Arrays.equals(slope, that.slope);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(Arrays.hashCode(x), Arrays.hashCode(y), Arrays.hashCode(slope));
   }
 }

@@ -6,6 +6,7 @@ import java.io.Serializable;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.tide.sheet.Sheet;
@@ -116,6 +117,24 @@ public final class NormalisedCurve implements Serializable {
     try (Reader reader = Sheet.open(file)) {
       return read(file.toString(), reader);
     }
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof NormalisedCurve that
+        && rise.equals(that.rise)
+        && fall.equals(that.fall);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(rise, fall);
+  }
+
+  /** Only what it is: the points are too many for a log. */
+  @Override
+  public String toString() {
+    return "normalised curve of rise and fall";
   }
 
   /** The points of the rise or the fall as they are read. */

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import org.ferryglide.nav.basics.Arguments;
 
 /**
@@ -60,5 +61,15 @@ final class SeasonalChange implements Serializable {
     double before = firstOfMonth[day.getMonthValue() - 1];
     double after = firstOfMonth[day.getMonthValue() % 12];
     return before + share * (after - before);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof SeasonalChange that && Arrays.equals(firstOfMonth, that.firstOfMonth);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(firstOfMonth);
   }
 }

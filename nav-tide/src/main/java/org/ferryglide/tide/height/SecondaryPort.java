@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.ferryglide.nav.note.Note;
 
 /**
@@ -53,6 +54,18 @@ public final class SecondaryPort implements Serializable {
     Waters(ClockDifferences times, HeightCorrection heights) {
       this.times = times;
       this.heights = heights;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Waters that
+          && times.equals(that.times)
+          && heights.equals(that.heights);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * times.hashCode() + heights.hashCode();
     }
   }
 
@@ -258,6 +271,25 @@ public final class SecondaryPort implements Serializable {
               .with("waters", Integer.toString(beyond)));
     }
     return TideTable.of(name, datum, events).withNotes(notes);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof SecondaryPort that
+        && name.equals(that.name)
+        && datum.equals(that.datum)
+        && standardPort.equals(that.standardPort)
+        && standardZone.equals(that.standardZone)
+        && highWaters.equals(that.highWaters)
+        && lowWaters.equals(that.lowWaters)
+        && standardSeason.equals(that.standardSeason)
+        && ownSeason.equals(that.ownSeason);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        name, datum, standardPort, standardZone, highWaters, lowWaters, standardSeason, ownSeason);
   }
 
   /** The port and its standard port. */

@@ -3,8 +3,10 @@ package org.ferryglide.tide.stream;
 import java.io.Serializable;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.height.TideTable;
@@ -204,6 +206,30 @@ public final class PilotRemarks implements Serializable {
    */
   public List<Note> notes() {
     return List.of(notes);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PilotRemarks that
+        && station.equals(that.station)
+        && position.equals(that.position)
+        && standardPort.equals(that.standardPort)
+        && Arrays.equals(turns, that.turns)
+        && Arrays.equals(notes, that.notes)
+        && shape.equals(that.shape)
+        && range.equals(that.range);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        station,
+        position,
+        standardPort,
+        Arrays.hashCode(turns),
+        Arrays.hashCode(notes),
+        shape,
+        range);
   }
 
   /** Place and port. */

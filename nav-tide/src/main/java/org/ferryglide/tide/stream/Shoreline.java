@@ -5,9 +5,11 @@ import java.io.Reader;
 import java.io.Serializable;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.position.Position;
@@ -254,5 +256,23 @@ public final class Shoreline implements Serializable {
   /** Positive if the point lies to the left of the way from a to b. */
   private static double side(double ax, double ay, double bx, double by, double x, double y) {
     return (bx - ax) * (y - ay) - (by - ay) * (x - ax);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Shoreline that
+        && Double.compare(originLongitude, that.originLongitude) == 0
+        && Arrays.equals(segments, that.segments);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(originLongitude, Arrays.hashCode(segments));
+  }
+
+  /** How many segments of line. */
+  @Override
+  public String toString() {
+    return "shoreline of " + segments.length / 4 + " segments";
   }
 }

@@ -1,6 +1,7 @@
 package org.ferryglide.tide.stream;
 
 import java.io.Serializable;
+import java.util.Objects;
 import org.ferryglide.nav.position.Position;
 
 /**
@@ -66,6 +67,19 @@ public final class StreamStation implements Serializable {
    */
   public StreamCurve curve() {
     return curve;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof StreamStation that
+        && name.equals(that.name)
+        && position.equals(that.position)
+        && curve.equals(that.curve);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(name, position, curve);
   }
 
   /** Name and position. */

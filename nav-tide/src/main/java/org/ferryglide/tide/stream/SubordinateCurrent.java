@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
@@ -151,6 +152,36 @@ public final class SubordinateCurrent implements Serializable {
 
   private static Speed scaled(Speed rate, double ratio) {
     return rate.times(ratio);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof SubordinateCurrent that
+        && name.equals(that.name)
+        && position.equals(that.position)
+        && floodSet.equals(that.floodSet)
+        && ebbSet.equals(that.ebbSet)
+        && slackBeforeFlood.equals(that.slackBeforeFlood)
+        && flood.equals(that.flood)
+        && slackBeforeEbb.equals(that.slackBeforeEbb)
+        && ebb.equals(that.ebb)
+        && Double.compare(floodRatio, that.floodRatio) == 0
+        && Double.compare(ebbRatio, that.ebbRatio) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        name,
+        position,
+        floodSet,
+        ebbSet,
+        slackBeforeFlood,
+        flood,
+        slackBeforeEbb,
+        ebb,
+        floodRatio,
+        ebbRatio);
   }
 
   /** Name and place, differences and ratios. */
