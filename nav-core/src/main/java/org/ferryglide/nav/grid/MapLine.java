@@ -3,6 +3,7 @@ package org.ferryglide.nav.grid;
 import java.io.Serializable;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.basics.Top;
 import org.ferryglide.nav.bearing.GridBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
@@ -29,6 +30,9 @@ import org.ferryglide.nav.position.Position;
  */
 public final class MapLine implements Serializable {
   private static final long serialVersionUID = 1L;
+
+  /** The farthest place is found to this part of the line: 1 mm of 100 km. */
+  private static final double PART_OF_THE_LINE = 1e-8;
 
   private final GridPoint start;
   private final GridPoint end;
@@ -228,17 +232,12 @@ public final class MapLine implements Serializable {
         best = i;
       }
     }
-    double low = whole * (best - 1) / segments;
-    double high = whole * (best + 1) / segments;
-    for (int i = 0; i < 40; i++) { // ternary search: the place to 1e-7 of the segment
-      double third = (high - low) / 3.0;
-      if (Math.abs(sideMetres(leg, low + third)) < Math.abs(sideMetres(leg, high - third))) {
-        low += third;
-      } else {
-        high -= third;
-      }
-    }
-    double along = 0.5 * (low + high);
+    double along =
+        Top.of(
+            metres -> Math.abs(sideMetres(leg, metres)),
+            whole * (best - 1) / segments,
+            whole * (best + 1) / segments,
+            PART_OF_THE_LINE * whole);
     return new Separation(
         Distance.ofMetres(sideMetres(leg, along)), leg.pointAt(Distance.ofMetres(along)));
   }

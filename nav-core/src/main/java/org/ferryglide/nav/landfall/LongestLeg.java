@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.basics.Edge;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
@@ -40,6 +41,9 @@ public record LongestLeg(Duration duration, Distance distance, double chance, bo
 
   private static final long HORIZON_SECONDS = 24L * 3600L;
 
+  /** Ends this close tell the last whole second that is long enough. */
+  private static final double CLOSE_ENOUGH_SECONDS = 0.5;
+
   /**
    * Takes all parts; {@link #of} computes them.
    *
@@ -73,24 +77,22 @@ public record LongestLeg(Duration duration, Distance distance, double chance, bo
     if (!(leastChance > 0.0 && leastChance < 1.0)) { // written so that NaN fails
       throw new IllegalArgumentException("least chance must be in (0, 1), but was " + leastChance);
     }
-    long low = 0;
-    long high = HORIZON_SECONDS;
-    if (chance(run, errors, start, sight, low) < leastChance) {
+    if (chance(run, errors, start, sight, 0) < leastChance) {
       return Optional.empty();
     }
-    double atHorizon = chance(run, errors, start, sight, high);
+    double atHorizon = chance(run, errors, start, sight, HORIZON_SECONDS);
     if (atHorizon >= leastChance) {
-      return Optional.of(leg(run, high, atHorizon, false));
+      return Optional.of(leg(run, HORIZON_SECONDS, atHorizon, false));
     }
-    while (high - low > 1) { // the uncertainty across grows with time, so the chance falls
-      long middle = (low + high) >>> 1;
-      if (chance(run, errors, start, sight, middle) >= leastChance) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return Optional.of(leg(run, low, chance(run, errors, start, sight, low), true));
+    // the uncertainty across grows with time, so the chance falls
+    double last =
+        Edge.of(
+            seconds -> chance(run, errors, start, sight, (long) seconds) >= leastChance,
+            0.0,
+            HORIZON_SECONDS,
+            CLOSE_ENOUGH_SECONDS);
+    long seconds = (long) last;
+    return Optional.of(leg(run, seconds, chance(run, errors, start, sight, seconds), true));
   }
 
   private static LongestLeg leg(SteadyRun run, long seconds, double chance, boolean limited) {

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.passage;
 
 import java.util.function.DoubleUnaryOperator;
+import org.ferryglide.nav.basics.Top;
 
 /**
  * When a margin, of a level or a stream, comes to be enough. The looks are at whole minutes and
@@ -61,7 +62,7 @@ final class Waits {
 
   /** When a slack shorter than a step begins, which may lie at a top between two whole seconds. */
   private static double ofTop(DoubleUnaryOperator margin, double from, double until) {
-    double top = Math.rint(top(margin, from, until, 1.0));
+    double top = Math.rint(Top.of(margin, from, until, 1.0));
     double best = top;
     for (double beside = Math.max(from, top - 1.0); beside <= top + 1.0; beside++) {
       best = margin.applyAsDouble(beside) > margin.applyAsDouble(best) ? beside : best;
@@ -69,7 +70,7 @@ final class Waits {
     if (margin.applyAsDouble(best) >= 0.0) {
       return edge(margin, from, best);
     }
-    double between = top(margin, Math.max(from, best - 1.0), best + 1.0, 0.1);
+    double between = Top.of(margin, Math.max(from, best - 1.0), best + 1.0, 0.1);
     return margin.applyAsDouble(between) >= 0.0 ? between : Double.POSITIVE_INFINITY;
   }
 
@@ -86,21 +87,5 @@ final class Waits {
       }
     }
     return enough;
-  }
-
-  /** Where a margin with one top between two times has it, by thirds. */
-  private static double top(
-      DoubleUnaryOperator margin, double from, double until, double refinedSeconds) {
-    double low = from;
-    double high = until;
-    while (high - low > refinedSeconds) {
-      double third = (high - low) / 3.0;
-      if (margin.applyAsDouble(low + third) < margin.applyAsDouble(high - third)) {
-        low += third;
-      } else {
-        high -= third;
-      }
-    }
-    return 0.5 * (low + high);
   }
 }

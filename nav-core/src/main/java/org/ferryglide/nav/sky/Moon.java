@@ -65,17 +65,17 @@ public final class Moon {
    * All phases in a span of time.
    *
    * @param from start of the span, in the years 1900 to 2100
-   * @param to end of the span, in the years 1900 to 2100
-   * @return when, and which phase: those at or after {@code from} and before {@code to}, in order
-   *     of time; unmodifiable, empty if {@code to} is not later than {@code from}
+   * @param until end of the span, in the years 1900 to 2100
+   * @return when, and which phase: those at or after {@code from} and before {@code until}, in
+   *     order of time; unmodifiable, empty if {@code until} is not later than {@code from}
    * @throws IllegalArgumentException if an end is outside the years 1900 to 2100
    */
-  public static SortedMap<Instant, MoonPhase> phasesBetween(Instant from, Instant to) {
-    int last = quartersNear(to) + 2;
+  public static SortedMap<Instant, MoonPhase> phasesBetween(Instant from, Instant until) {
+    int last = quartersNear(until) + 2;
     SortedMap<Instant, MoonPhase> phases = new TreeMap<>();
     for (int quarters = quartersNear(from) - 2; quarters <= last; quarters++) {
       Instant time = at(quarters);
-      if (!time.isBefore(from) && time.isBefore(to)) {
+      if (!time.isBefore(from) && time.isBefore(until)) {
         phases.put(time, MoonPhase.afterQuarters(quarters));
       }
     }

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Top;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Distance;
@@ -412,25 +413,19 @@ public final class GroundTrack implements Serializable {
         }
       }
     }
-    double low = Math.max(startSeconds(), bestTime - bestStep);
-    double high = Math.min(endSeconds(), bestTime + bestStep);
     double sign = Math.signum(best);
-    while (high - low > 1.0) { // to the second, by thirds: one top between the two
-      double a = low + (high - low) / 3.0;
-      double b = high - (high - low) / 3.0;
-      place(a, place);
-      double offA = sign * frame.crossTrackMetres(place[0], place[1]);
-      place(b, place);
-      double offB = sign * frame.crossTrackMetres(place[0], place[1]);
-      if (offA < offB) {
-        low = a;
-      } else {
-        high = b;
-      }
-    }
-    place(0.5 * (low + high), place);
+    double top =
+        Top.of(
+            time -> {
+              place(time, place);
+              return sign * frame.crossTrackMetres(place[0], place[1]);
+            },
+            Math.max(startSeconds(), bestTime - bestStep),
+            Math.min(endSeconds(), bestTime + bestStep),
+            1.0);
+    place(top, place);
     double refined = frame.crossTrackMetres(place[0], place[1]);
-    return Math.abs(refined) > Math.abs(best) ? 0.5 * (low + high) : bestTime;
+    return Math.abs(refined) > Math.abs(best) ? top : bestTime;
   }
 
   @Override

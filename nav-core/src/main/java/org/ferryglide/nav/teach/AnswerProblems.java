@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.List;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.GridBearing;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -137,7 +138,7 @@ public final class AnswerProblems {
    * @throws IllegalArgumentException if the bearings do not cut ahead of the party
    */
   public static Problem of(BearingLine first, BearingLine second, SteadyRun between) {
-    double hours = between.duration().toMillis() / 3.6e6;
+    double hours = Seconds.of(between.duration()) / 3600.0;
     return FixingProblems.runningFix(
         first.bearing(),
         second.bearing(),
@@ -198,13 +199,13 @@ public final class AnswerProblems {
     ZonedDateTime midnight = day.date().atStartOfDay(day.zone());
     return LandfallProblems.daylightLeft(
         minutes(midnight, departure),
-        Duration.between(departure, arrival).toMillis() / 60_000.0,
+        Seconds.of(Duration.between(departure, arrival)) / 60.0,
         minutes(midnight, sunset));
   }
 
   private static double minutes(ZonedDateTime midnight, Instant time) {
     ZoneId zone = midnight.getZone();
-    return Duration.between(midnight, time.atZone(zone)).toMillis() / 60_000.0;
+    return Seconds.of(Duration.between(midnight, time.atZone(zone))) / 60.0;
   }
 
   /**

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.basics.Angles;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.plane.SteadyTriangle;
@@ -70,7 +71,7 @@ final class PartProblems {
   }
 
   private static double secondsOf(SteadyRun run) {
-    return run.duration().toMillis() / 1e3;
+    return Seconds.of(run.duration());
   }
 
   /** One heading through all parts. */

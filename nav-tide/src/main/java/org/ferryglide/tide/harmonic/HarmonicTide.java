@@ -24,7 +24,7 @@ import org.ferryglide.tide.height.TideTable;
  * HarmonicTide tide =
  *     HarmonicTide.of("Skarra", "chart datum", constants, NodalConvention.MID_YEAR);
  * OptionalDouble height = tide.heightMetresAt(Instant.parse("2026-06-01T09:30:00Z"));
- * TideTable june = tide.table(from, to);
+ * TideTable june = tide.table(from, until);
  * }</pre>
  *
  * <p>With an agency's own constants and its own convention it gives the agency's own heights to
@@ -151,18 +151,20 @@ public final class HarmonicTide implements TideCurve, Serializable {
    * that the step turns upside down is left out.
    */
   @Override
-  public Found<TideEvent> extremes(Instant from, Instant to) {
-    Found<TideEvent> found = TideCurve.super.extremes(from, to);
+  public Found<TideEvent> extremes(Instant from, Instant until) {
+    Found<TideEvent> found = TideCurve.super.extremes(from, until);
     double nextStep = predictor.nextBreakAfter(EpochSeconds.of(from.minus(BESIDE_NEW_YEAR)));
-    if (nextStep > EpochSeconds.of(to.plus(BESIDE_NEW_YEAR))) {
+    if (nextStep > EpochSeconds.of(until.plus(BESIDE_NEW_YEAR))) {
       return found;
     }
     List<TideEvent> kept = new ArrayList<>();
     for (TideEvent water :
         NewYearWaters.without(
-            TideCurve.super.extremes(from.minus(BESIDE_NEW_YEAR), to.plus(BESIDE_NEW_YEAR)).items(),
+            TideCurve.super
+                .extremes(from.minus(BESIDE_NEW_YEAR), until.plus(BESIDE_NEW_YEAR))
+                .items(),
             predictor)) {
-      if (water.time().isAfter(from) && water.time().isBefore(to)) {
+      if (water.time().isAfter(from) && water.time().isBefore(until)) {
         kept.add(water);
       }
     }
@@ -173,12 +175,12 @@ public final class HarmonicTide implements TideCurve, Serializable {
    * The high and low waters between two instants as a table.
    *
    * @param from start
-   * @param to end
+   * @param until end
    * @return the waters strictly between, with the notes of their prediction
    * @throws IllegalArgumentException if there are fewer than two
    */
-  public TideTable table(Instant from, Instant to) {
-    Found<TideEvent> waters = extremes(from, to);
+  public TideTable table(Instant from, Instant until) {
+    Found<TideEvent> waters = extremes(from, until);
     return TideTable.of(place, datum, waters.items()).withNotes(waters.notes());
   }
 

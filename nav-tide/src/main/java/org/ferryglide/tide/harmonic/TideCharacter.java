@@ -15,8 +15,8 @@ import org.ferryglide.tide.height.MeanRanges;
  * <pre>{@code
  * TideCharacter character = TideCharacter.of(constants);
  * boolean twelfthsMayBeUsed = character.kind() == TideCharacter.Kind.SEMI_DIURNAL;
- * List<SpringNeap> dates =
- *     SpringNeap.fromMoon(character.ageOfTide().orElse(Duration.ofDays(2)), from, to);
+ * Found<SpringNeap> dates =
+ *     SpringNeap.fromMoon(character.ageOfTide().orElse(Duration.ofDays(2)), from, until);
  * }</pre>
  */
 public final class TideCharacter implements Serializable {

@@ -39,24 +39,28 @@ final class LevelSearch {
   /** Whether the water is at the level or on the wanted side when the search begins. */
   private boolean startsInside;
 
-  LevelSearch(TideCurve curve, double levelMetres, boolean wantedAbove, Instant from, Instant to) {
+  LevelSearch(
+      TideCurve curve, double levelMetres, boolean wantedAbove, Instant from, Instant until) {
     this.curve = curve;
     this.side = wantedAbove ? 1.0 : -1.0;
     this.levelMetres = Arguments.finite(levelMetres, "level", "metres");
-    requireForwards(from, to);
-    this.asked = TimeSpan.of(from, to);
+    requireForwards(from, until);
+    this.asked = TimeSpan.of(from, until);
     this.from = Math.max(EpochSeconds.of(from), curve.startSeconds());
-    this.to = Math.min(EpochSeconds.of(to), curve.endSeconds());
+    this.to = Math.min(EpochSeconds.of(until), curve.endSeconds());
     if (this.from < this.to) {
       search();
       forgetTouches();
     }
   }
 
-  static void requireForwards(Instant from, Instant to) {
-    if (to.isBefore(from)) {
+  static void requireForwards(Instant from, Instant until) {
+    if (until.isBefore(from)) {
       throw new IllegalArgumentException(
-          "end of a search must not be before its start, but start was " + from + " and end " + to);
+          "end of a search must not be before its start, but start was "
+              + from
+              + " and end "
+              + until);
     }
   }
 

@@ -7,14 +7,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.sky.Moon;
 import org.ferryglide.nav.sky.MoonPhase;
+import org.ferryglide.nav.water.Found;
 
 /**
  * A time of springs, when the range of the tide is largest, or of neaps, when it is smallest.
  *
  * <pre>{@code
- * for (SpringNeap turn : SpringNeap.fromMoon(Duration.ofHours(36), from, to)) {
+ * for (SpringNeap turn : SpringNeap.fromMoon(Duration.ofHours(36), from, until)) {
  *   System.out.println(turn.kind() + " about " + turn.time() + ", give or take " + turn.within());
  * }
  * }</pre>
@@ -80,13 +83,13 @@ public record SpringNeap(Kind kind, Instant time, Duration within) implements Se
    * moon's phase, give or take three and a half.
    *
    * @param from start of the search, in the years 1900 to 2100
-   * @param to end of the search, in the years 1900 to 2100
-   * @return springs and neaps in order of time, from {@code from} until before {@code to}
-   * @throws IllegalArgumentException if the search, or the moon's phases before it, are outside
-   *     those years
+   * @param until end of the search, in the years 1900 to 2100
+   * @return springs and neaps in order of time, from {@code from} until before {@code until}
+   * @throws IllegalArgumentException if {@code until} is before {@code from}, or the search, or the
+   *     moon's phases before it, are outside those years
    */
-  public static List<SpringNeap> fromMoon(Instant from, Instant to) {
-    return fromMoon(USUAL_AGE, WITHIN_OF_USUAL_AGE, from, to);
+  public static Found<SpringNeap> fromMoon(Instant from, Instant until) {
+    return fromMoon(USUAL_AGE, WITHIN_OF_USUAL_AGE, from, until);
   }
 
   /**
@@ -95,29 +98,30 @@ public record SpringNeap(Kind kind, Instant time, Duration within) implements Se
    * @param ageOfTide how long after new and full moon springs fall at the port, negative where they
    *     come before; within 10 days
    * @param from start of the search, in the years 1900 to 2100
-   * @param to end of the search, in the years 1900 to 2100
-   * @return springs and neaps in order of time, from {@code from} until before {@code to}
-   * @throws IllegalArgumentException if {@code ageOfTide} is beyond 10 days, or the search, or the
-   *     moon's phases before it, are outside those years
+   * @param until end of the search, in the years 1900 to 2100
+   * @return springs and neaps in order of time, from {@code from} until before {@code until}
+   * @throws IllegalArgumentException if {@code ageOfTide} is beyond 10 days, {@code until} is
+   *     before {@code from}, or the search, or the moon's phases before it, are outside those years
    */
-  public static List<SpringNeap> fromMoon(Duration ageOfTide, Instant from, Instant to) {
+  public static Found<SpringNeap> fromMoon(Duration ageOfTide, Instant from, Instant until) {
     if (ageOfTide.abs().compareTo(Duration.ofDays(10)) > 0) {
       throw new IllegalArgumentException(
           "age of the tide must be within 10 days, but was " + ageOfTide);
     }
-    return fromMoon(ageOfTide, WITHIN_OF_KNOWN_AGE, from, to);
+    return fromMoon(ageOfTide, WITHIN_OF_KNOWN_AGE, from, until);
   }
 
-  private static List<SpringNeap> fromMoon(
-      Duration age, Duration within, Instant from, Instant to) {
+  private static Found<SpringNeap> fromMoon(
+      Duration age, Duration within, Instant from, Instant until) {
+    TimeSpan asked = TimeSpan.of(from, until);
     List<SpringNeap> found = new ArrayList<>();
     for (Map.Entry<Instant, MoonPhase> phase :
-        Moon.phasesBetween(from.minus(age), to.minus(age)).entrySet()) {
+        Moon.phasesBetween(from.minus(age), until.minus(age)).entrySet()) {
       boolean springs = phase.getValue() == MoonPhase.NEW || phase.getValue() == MoonPhase.FULL;
       found.add(
           new SpringNeap(springs ? Kind.SPRINGS : Kind.NEAPS, phase.getKey().plus(age), within));
     }
-    return List.copyOf(found);
+    return Found.of(found, asked, List.of(asked), List.of());
   }
 
   /**
@@ -125,12 +129,13 @@ public record SpringNeap(Kind kind, Instant time, Duration within) implements Se
    * smallest for five days before and after.
    *
    * <p>The ranges of two high waters in turn are averaged, so that the difference between a day's
-   * two tides does not count. A turn less than five days from the table's ends is not seen.
+   * two tides does not count.
    *
    * @param table the waters
-   * @return springs and neaps in order of time; none if the table is shorter than ten days
+   * @return springs and neaps in order of time, and what part of the table's time could be seen:
+   *     all but five days and about a tide at either end
    */
-  public static List<SpringNeap> of(TideTable table) {
+  public static Found<SpringNeap> of(TideTable table) {
     List<TideEvent> highs = table.highWaters();
     List<Instant> times = new ArrayList<>();
     List<Double> ranges = new ArrayList<>();
@@ -156,7 +161,21 @@ public record SpringNeap(Kind kind, Instant time, Duration within) implements Se
         found.add(new SpringNeap(Kind.NEAPS, times.get(i), Duration.ofHours(12)));
       }
     }
-    return List.copyOf(found);
+    TimeSpan asked =
+        TimeSpan.of(
+            EpochSeconds.toInstant(table.seconds(0)),
+            EpochSeconds.toInstant(table.seconds(table.segments())));
+    return Found.of(found, asked, seen(times), List.of());
+  }
+
+  /** What lies far enough from the ends of the ranges to be told a turn. */
+  private static List<TimeSpan> seen(List<Instant> times) {
+    if (times.isEmpty()) {
+      return List.of();
+    }
+    Instant first = times.get(0).plus(QUARTER);
+    Instant last = times.get(times.size() - 1).minus(QUARTER);
+    return last.isBefore(first) ? List.of() : List.of(TimeSpan.of(first, last));
   }
 
   /** Whether a range, times a sign, is above all those near it, the first of equals counting. */

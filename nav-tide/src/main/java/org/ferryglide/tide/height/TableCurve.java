@@ -235,14 +235,14 @@ public final class TableCurve implements TideCurve, Serializable {
    * adds between them.
    *
    * @param from start of the search
-   * @param to end of the search
-   * @return the waters later than {@code from} and earlier than {@code to}, in order of time, and
-   *     what part of the time the table covers
-   * @throws IllegalArgumentException if {@code to} is before {@code from}
+   * @param until end of the search
+   * @return the waters later than {@code from} and earlier than {@code until}, in order of time,
+   *     and what part of the time the table covers
+   * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
   @Override
-  public Found<TideEvent> extremes(Instant from, Instant to) {
-    LevelSearch.requireForwards(from, to);
+  public Found<TideEvent> extremes(Instant from, Instant until) {
+    LevelSearch.requireForwards(from, until);
     List<TideEvent> waters = table.events();
     int last = waters.size() - 1;
     List<TideEvent> inner =
@@ -250,15 +250,15 @@ public final class TableCurve implements TideCurve, Serializable {
             ? TideExtremes.between(this, startSeconds(), endSeconds())
             : waters.subList(1, last);
     List<TideEvent> found = new ArrayList<>();
-    addIfBetween(found, waters.get(0), from, to);
-    inner.forEach(water -> addIfBetween(found, water, from, to));
-    addIfBetween(found, waters.get(last), from, to);
-    return LevelSearch.found(this, found, TimeSpan.of(from, to), List.of());
+    addIfBetween(found, waters.get(0), from, until);
+    inner.forEach(water -> addIfBetween(found, water, from, until));
+    addIfBetween(found, waters.get(last), from, until);
+    return LevelSearch.found(this, found, TimeSpan.of(from, until), List.of());
   }
 
   private static void addIfBetween(
-      List<TideEvent> found, TideEvent water, Instant from, Instant to) {
-    if (water.time().isAfter(from) && water.time().isBefore(to)) {
+      List<TideEvent> found, TideEvent water, Instant from, Instant until) {
+    if (water.time().isAfter(from) && water.time().isBefore(until)) {
       found.add(water);
     }
   }

@@ -23,7 +23,7 @@ import org.ferryglide.nav.water.Window;
  * <pre>{@code
  * TideCurve curve = TableCurve.cosine(table);
  * double metresPerHour = 3600 * curve.slopeMetresPerSecond(epochSeconds);
- * Found<TideEvent> waters = curve.extremes(from, to);
+ * Found<TideEvent> waters = curve.extremes(from, until);
  * }</pre>
  */
 public interface TideCurve extends WaterLevel {
@@ -103,18 +103,18 @@ public interface TideCurve extends WaterLevel {
    * long. Where the tide stands at a level before it turns, the middle of the stand is given.
    *
    * @param from start of the search
-   * @param to end of the search; waters at the very start or end, where the curve cannot be seen
+   * @param until end of the search; waters at the very start or end, where the curve cannot be seen
    *     turning, are not given
    * @return the waters in order of time, high and low in turn, and what part of the time the curve
    *     has data for
-   * @throws IllegalArgumentException if {@code to} is before {@code from}
+   * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
-  default Found<TideEvent> extremes(Instant from, Instant to) {
-    LevelSearch.requireForwards(from, to);
+  default Found<TideEvent> extremes(Instant from, Instant until) {
+    LevelSearch.requireForwards(from, until);
     return LevelSearch.found(
         this,
-        TideExtremes.between(this, EpochSeconds.of(from), EpochSeconds.of(to)),
-        TimeSpan.of(from, to),
+        TideExtremes.between(this, EpochSeconds.of(from), EpochSeconds.of(until)),
+        TimeSpan.of(from, until),
         List.of());
   }
 
@@ -142,14 +142,14 @@ public interface TideCurve extends WaterLevel {
    *
    * @param levelMetres the level, metres above {@link #datum}, finite
    * @param from start of the search
-   * @param to end of the search
+   * @param until end of the search
    * @return the times in order, and what part of the time the curve has data for; a level that a
    *     water only touches is not passed
-   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code to} is
+   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code until} is
    *     before {@code from}
    */
-  default Found<Instant> timesRisingTo(double levelMetres, Instant from, Instant to) {
-    return new LevelSearch(this, levelMetres, true, from, to)
+  default Found<Instant> timesRisingTo(double levelMetres, Instant from, Instant until) {
+    return new LevelSearch(this, levelMetres, true, from, until)
         .crossings()
         .filter(TideCrossing::rising)
         .map(TideCrossing::time);
@@ -160,14 +160,14 @@ public interface TideCurve extends WaterLevel {
    *
    * @param levelMetres the level, metres above {@link #datum}, finite
    * @param from start of the search
-   * @param to end of the search
+   * @param until end of the search
    * @return the times in order, and what part of the time the curve has data for; a level that a
    *     water only touches is not passed
-   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code to} is
+   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code until} is
    *     before {@code from}
    */
-  default Found<Instant> timesFallingTo(double levelMetres, Instant from, Instant to) {
-    return new LevelSearch(this, levelMetres, true, from, to)
+  default Found<Instant> timesFallingTo(double levelMetres, Instant from, Instant until) {
+    return new LevelSearch(this, levelMetres, true, from, until)
         .crossings()
         .filter(crossing -> !crossing.rising())
         .map(TideCrossing::time);
@@ -178,15 +178,15 @@ public interface TideCurve extends WaterLevel {
    *
    * @param levelMetres the level, metres above {@link #datum}, finite
    * @param from start of the search
-   * @param to end of the search
+   * @param until end of the search
    * @return the windows, and what part of the time the curve has data for; the next three are
    *     {@code first(3)}
-   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code to} is
+   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code until} is
    *     before {@code from}
    */
   @Override
-  default Found<Window> windowsAtLeast(double levelMetres, Instant from, Instant to) {
-    return new LevelSearch(this, levelMetres, true, from, to).windows();
+  default Found<Window> windowsAtLeast(double levelMetres, Instant from, Instant until) {
+    return new LevelSearch(this, levelMetres, true, from, until).windows();
   }
 
   /**
@@ -194,13 +194,13 @@ public interface TideCurve extends WaterLevel {
    *
    * @param levelMetres the level, metres above {@link #datum}, finite
    * @param from start of the search
-   * @param to end of the search
+   * @param until end of the search
    * @return the windows, and what part of the time the curve has data for; the next three are
    *     {@code first(3)}
-   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code to} is
+   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code until} is
    *     before {@code from}
    */
-  default Found<Window> windowsAtMost(double levelMetres, Instant from, Instant to) {
-    return new LevelSearch(this, levelMetres, false, from, to).windows();
+  default Found<Window> windowsAtMost(double levelMetres, Instant from, Instant until) {
+    return new LevelSearch(this, levelMetres, false, from, until).windows();
   }
 }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.water.ChartedDepth;
 import org.ferryglide.nav.water.WaterLevel;
@@ -146,6 +147,6 @@ public final class TableProblems {
   }
 
   private static double minutes(ZonedDateTime midnight, Instant time) {
-    return Duration.between(midnight.toInstant(), time).toMillis() / 60_000.0;
+    return Seconds.of(Duration.between(midnight.toInstant(), time)) / 60.0;
   }
 }

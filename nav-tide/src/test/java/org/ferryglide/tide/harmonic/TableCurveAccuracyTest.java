@@ -94,7 +94,7 @@ class TableCurveAccuracyTest {
     Instant from = Instant.parse("2024-01-01T00:00:00Z");
     Instant to = Instant.parse("2028-01-01T00:00:00Z");
     Duration age = Duration.ofMinutes(Math.round(60.0 * ageHours));
-    List<SpringNeap> moon = SpringNeap.fromMoon(age, from, to);
+    List<SpringNeap> moon = SpringNeap.fromMoon(age, from, to).items();
     List<Double> apart = new ArrayList<>();
     for (SpringNeap turn : SpringNeap.of(tideAt(station).table(from, to))) {
       apart.add(

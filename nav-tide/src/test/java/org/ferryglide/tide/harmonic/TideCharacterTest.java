@@ -100,7 +100,7 @@ class TideCharacterTest {
           HarmonicTide.of(station, "mean", constants, NodalConvention.AT_INSTANT).table(from, to);
       Duration age = TideCharacter.of(constants).ageOfTide().orElseThrow();
       List<SpringNeap> byTheMoon =
-          SpringNeap.fromMoon(age, from.minusSeconds(864000), to.plusSeconds(864000));
+          SpringNeap.fromMoon(age, from.minusSeconds(864000), to.plusSeconds(864000)).items();
       for (SpringNeap turn : SpringNeap.of(table)) {
         all++;
         inside +=

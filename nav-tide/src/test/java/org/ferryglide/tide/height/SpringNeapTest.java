@@ -1,12 +1,15 @@
 package org.ferryglide.tide.height;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.water.Found;
 import org.ferryglide.tide.height.SpringNeap.Kind;
 import org.junit.jupiter.api.Test;
 
@@ -25,7 +28,9 @@ class SpringNeapTest {
     // June 2026, regression values of the phases that nav-core holds against an almanac: new moon
     // on the 15th at 02:54, first quarter
     // on the 21st at 21:55, full on the 29th at 23:57 UT; last quarter on 7 July at 19:29
-    List<SpringNeap> turns = SpringNeap.fromMoon(Duration.ofHours(36), FROM, TO);
+    Found<SpringNeap> found = SpringNeap.fromMoon(Duration.ofHours(36), FROM, TO);
+    assertTrue(found.isWhole());
+    List<SpringNeap> turns = found.items();
     assertEquals(
         List.of(Kind.SPRINGS, Kind.NEAPS, Kind.SPRINGS, Kind.NEAPS),
         turns.stream().map(SpringNeap::kind).toList());
@@ -42,16 +47,16 @@ class SpringNeapTest {
 
   @Test
   void anUnknownAgeIsTwoDaysAndLessCertain() {
-    SpringNeap known = SpringNeap.fromMoon(Duration.ofDays(2), FROM, TO).get(0);
-    SpringNeap unknown = SpringNeap.fromMoon(FROM, TO).get(0);
+    SpringNeap known = SpringNeap.fromMoon(Duration.ofDays(2), FROM, TO).items().get(0);
+    SpringNeap unknown = SpringNeap.fromMoon(FROM, TO).items().get(0);
     assertEquals(known.time(), unknown.time());
     assertTrue(unknown.within().compareTo(known.within()) > 0);
   }
 
   @Test
   void aNegativeAgePutsSpringsBeforeTheMoon() {
-    Instant without = SpringNeap.fromMoon(Duration.ZERO, FROM, TO).get(0).time();
-    Instant with = SpringNeap.fromMoon(Duration.ofHours(-5), FROM, TO).get(0).time();
+    Instant without = SpringNeap.fromMoon(Duration.ZERO, FROM, TO).items().get(0).time();
+    Instant with = SpringNeap.fromMoon(Duration.ofHours(-5), FROM, TO).items().get(0).time();
     assertEquals(Duration.ofHours(-5), Duration.between(without, with));
   }
 
@@ -72,9 +77,17 @@ class SpringNeapTest {
         HarmonicSum.endless(
             new double[] {2.0, 0.7}, new double[] {M2, S2}, new double[] {-100 * M2, -100 * S2});
     Instant to = Instant.EPOCH.plus(Duration.ofDays(60));
-    TideTable table =
-        TideTable.of("Skarra", "mean level", tide.extremes(Instant.EPOCH, to).items());
-    List<SpringNeap> turns = SpringNeap.of(table);
+    List<TideEvent> waters = tide.extremes(Instant.EPOCH, to).items();
+    TideTable table = TideTable.of("Skarra", "mean level", waters);
+    Found<SpringNeap> found = SpringNeap.of(table);
+    assertEquals(
+        TimeSpan.of(waters.get(0).time(), waters.get(waters.size() - 1).time()), found.asked());
+    for (TimeSpan unseen : found.unseen()) { // five days, and the range of the first two tides
+      assertTrue(unseen.duration().compareTo(Duration.ofHours(5 * 24 + 24)) < 0, unseen::toString);
+      assertTrue(unseen.duration().compareTo(Duration.ofDays(5)) >= 0, unseen::toString);
+    }
+    assertEquals(2, found.unseen().size());
+    List<SpringNeap> turns = found.items();
     assertEquals(6, turns.size()); // neaps at 277 h, and half a fortnight on until 1320 h
     for (int i = 0; i < turns.size(); i++) {
       double expected = 100.0 + FORTNIGHT_HOURS * 0.5 * (i + 1);
@@ -85,9 +98,12 @@ class SpringNeapTest {
   }
 
   @Test
-  void aShortTableHasNone() {
-    assertEquals(
-        List.of(), SpringNeap.of(Tables.ofHours("Skarra", 0, 1, 6, 5, 12, 1, 18, 5, 24, 1)));
+  void aShortTableIsNotKnownToHaveNone() {
+    Found<SpringNeap> found =
+        SpringNeap.of(Tables.ofHours("Skarra", 0, 1, 6, 5, 12, 1, 18, 5, 24, 1));
+    assertTrue(found.isEmpty());
+    assertFalse(found.isNever());
+    assertEquals("search.not-seen", found.notes().get(0).code());
   }
 
   @Test
