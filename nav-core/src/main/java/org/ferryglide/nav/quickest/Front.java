@@ -16,6 +16,9 @@ final class Front {
   /** Labels of one place are this far apart at least, and waits are this long, seconds. */
   private static final double APART_SECONDS = 900.0;
 
+  /** An area is entered so long after it opens, seconds: beyond the rounding of times. */
+  private static final double OPENED_SECONDS = 1e-3;
+
   /** Labels of one place at most. */
   private static final int MOST_LABELS = 40;
 
@@ -33,6 +36,12 @@ final class Front {
 
   /** The earliest label of each node that waits to be settled. */
   private final double[] waiting;
+
+  /** Whether some area is closed for a time, and the craft may wait until it opens. */
+  private final boolean closing;
+
+  /** When each node lies in a closed area for the last time, seconds since 1970. */
+  private final double[] closedUntil;
 
   /** Whether land is within a move of each node; empty in open water. */
   private final boolean[] nearLand;
@@ -74,6 +83,11 @@ final class Front {
     settled = new SettledNodes(grid.nodes());
     waiting = new double[grid.nodes()];
     Arrays.fill(waiting, Double.POSITIVE_INFINITY);
+    closing = mayWait && !waters.closures().isEmpty();
+    closedUntil = new double[closing ? grid.nodes() : 0];
+    for (int node = 0; node < closedUntil.length; node++) {
+      closedUntil[node] = waters.lastClosed(grid.latitude(node), grid.longitude(node));
+    }
     nearLand = open ? new boolean[0] : NearLand.of(grid, waters.land(), moves.reach);
   }
 
@@ -115,8 +129,9 @@ final class Front {
       }
       barred = false;
       spreadFrom(label, node, time);
-      if (barred && mayWait && holds(node, time)) {
-        labels.add(node, time + APART_SECONDS, label, true);
+      double later = barred && mayWait ? waitsUntil(time) : time;
+      if (later > time && holds(node, time, later)) {
+        labels.add(node, later, label, true);
       }
     }
   }
@@ -128,7 +143,8 @@ final class Front {
     int column = node / grid.rows;
     int row = node % grid.rows;
     boolean looked = !open && nearLand[node];
-    boolean once = speeds.steady || backward || speeds.holdsEverywhere();
+    boolean once =
+        backward || (waters.closures().isEmpty() && (speeds.steady || speeds.holdsEverywhere()));
     for (int m = 0; m < moves.count; m++) {
       int c = column + moves.columns[m];
       int r = row + moves.rows[m];
@@ -136,6 +152,8 @@ final class Front {
         continue;
       }
       int other = c * grid.rows + r;
+      // whoever must be out of an area may have to stay out of it until it opens
+      barred |= closing && departure + time < closedUntil[other];
       boolean again = settled.has(other);
       if (again && (once || time < settled.last(other) + APART_SECONDS)) {
         continue;
@@ -195,6 +213,9 @@ final class Front {
     if (settled.times(node) >= MOST_LABELS) {
       return true;
     }
+    if (isClosed(node, settled.last(node), time)) {
+      return false; // nobody could have stayed
+    }
     for (double t = settled.last(node); t < time; t += 0.5 * APART_SECONDS) {
       if (!speeds.holds(node, times.clock(t))) {
         return false;
@@ -203,10 +224,35 @@ final class Front {
     return speeds.holds(node, times.clock(time));
   }
 
-  private boolean holds(int node, double time) {
+  /** Until when a craft waits at once: until some area opens, if that is soon. */
+  private double waitsUntil(double time) {
+    double until = time + APART_SECONDS;
+    for (Waters.Closure closure : waters.closures()) {
+      double opens = closure.until() - departure + OPENED_SECONDS;
+      if (opens > time && opens < until) {
+        until = opens;
+      }
+    }
+    return until;
+  }
+
+  private boolean holds(int node, double time, double until) {
     return speeds.holds(node, time)
-        && speeds.holds(node, time + APART_SECONDS)
+        && speeds.holds(node, until)
+        && !isClosed(node, time, until)
         && settled.times(node) < MOST_LABELS;
+  }
+
+  /** Whether a place is closed at some moment between two times. */
+  private boolean isClosed(int node, double from, double until) {
+    if (waters.closures().isEmpty()) {
+      return false;
+    }
+    double latitude = grid.latitude(node);
+    double longitude = grid.longitude(node);
+    double start = departure + Math.min(times.clock(from), times.clock(until));
+    double end = departure + Math.max(times.clock(from), times.clock(until));
+    return waters.isClosed(latitude, longitude, latitude, longitude, start, end);
   }
 
   private void offer(int node, double time, int before) {

@@ -16,7 +16,7 @@ final class NodeSpeeds {
   /** When it is looked, hours: a tide has turned in them. */
   private static final double[] PROBE_HOURS = {0.0, 0.5, 1.2, 2.0, 3.1, 4.5, 6.0, 9.0, 15.0};
 
-  /** A craft holds its place in a stream below this share of its speed. */
+  /** A craft holds its place in a stream below this share of its speed, or making way all round. */
   private static final double HOLDS = 0.95;
 
   /** Whether it does is asked for stretches of this length. */
@@ -70,6 +70,12 @@ final class NodeSpeeds {
   private long[] asked = new long[0];
 
   private long[] held = new long[0];
+
+  /** Whether some look in wind showed a move on which no way is made. */
+  private boolean driven;
+
+  /** Speeds on each move where it is asked whether a craft holds. */
+  private float[] tried = NO_SPEEDS;
 
   /** The hardest stream that any look showed, metres a second. */
   private double strongest;
@@ -149,12 +155,32 @@ final class NodeSpeeds {
   }
 
   private boolean holdsAt(int node, double seconds) {
-    return flow(node, seconds) && Math.hypot(flow[0], flow[1]) < HOLDS * calm;
+    if (!flow(node, seconds)) {
+      return false;
+    }
+    if (windless) {
+      return Math.hypot(flow[0], flow[1]) < HOLDS * calm;
+    }
+    if (tried.length == 0) {
+      tried = new float[moves.count];
+    }
+    polar.fill(flow, tried);
+    return makesWay(tried);
   }
 
-  /** Whether every look so far showed a stream in which a craft holds its place. */
+  /** Whether way is made on every move, so that the craft can stay where it is. */
+  private boolean makesWay(float[] row) {
+    for (float speed : row) {
+      if (!(speed > (1.0 - HOLDS) * calm)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether every look so far showed a stream and wind in which a craft holds its place. */
   boolean holdsEverywhere() {
-    return strongest < HOLDS * calm;
+    return strongest < HOLDS * calm && !driven;
   }
 
   /** A speed over the ground that no look has shown to be exceeded, metres a second. */
@@ -243,6 +269,7 @@ final class NodeSpeeds {
       speeds[at] = new float[moves.count];
     }
     polar.fill(flow, speeds[at]);
+    driven |= !driven && !makesWay(speeds[at]);
     for (float speed : speeds[at]) {
       fastest = Math.max(fastest, speed);
     }

@@ -20,6 +20,9 @@ final class TrackTimes {
 
   private static final int CUTS = 30;
 
+  /** A craft that waits is looked at this often, seconds. */
+  private static final double HELD_LOOK_SECONDS = 60.0;
+
   private final CraftMotion motion;
   private final CourseSpeed speeds;
   private final Waters waters;
@@ -118,6 +121,27 @@ final class TrackTimes {
       return Double.NaN;
     }
     return time;
+  }
+
+  /**
+   * Whether a craft may stay at a place of the plane: no area is closed about it meanwhile, and the
+   * stream is known and does not carry it off.
+   */
+  boolean isHeld(double along, double right, double from, double until) {
+    double latitude = plane.latitude(along, right);
+    double longitude = plane.longitude(along, right);
+    if (waters.isClosed(
+        latitude, longitude, latitude, longitude, departure + from, departure + until)) {
+      return false;
+    }
+    int looks = (int) Math.ceil((until - from) / HELD_LOOK_SECONDS);
+    for (int i = 0; i <= looks; i++) {
+      double time = departure + from + (until - from) * i / looks;
+      if (!motion.flow(latitude, longitude, time, flow) || Math.hypot(flow[0], flow[1]) >= calm) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** One step, cut where stream or wind break. */

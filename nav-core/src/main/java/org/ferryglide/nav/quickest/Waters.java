@@ -14,6 +14,12 @@ import java.util.List;
  */
 public record Waters(Obstacles land, List<Closure> closures) {
   /**
+   * The craft may be so far ahead or astern of where an even speed over a step would put it, as a
+   * share of the step.
+   */
+  private static final double UNEVEN_SHARE = 0.05;
+
+  /**
    * An area that may not be entered from a time until a time.
    *
    * <pre>{@code
@@ -54,8 +60,19 @@ public record Waters(Obstacles land, List<Closure> closures) {
     return land.isEmpty() && closures.isEmpty();
   }
 
-  /** Whether a straight step over a stretch of time touches an area that is closed then. */
-  boolean isClosed(
+  /**
+   * Whether a straight step over a stretch of time touches an area that is closed then; a step of
+   * no length asks for a craft that holds its place.
+   *
+   * @param latitude from where, degrees
+   * @param longitude from where, degrees
+   * @param toLatitude to where, degrees
+   * @param toLongitude to where, degrees
+   * @param from start of the stretch, seconds since 1970-01-01T00:00:00Z
+   * @param until end of the stretch, seconds since 1970-01-01T00:00:00Z
+   * @return true if it does
+   */
+  public boolean isClosed(
       double latitude,
       double longitude,
       double toLatitude,
@@ -64,13 +81,39 @@ public record Waters(Obstacles land, List<Closure> closures) {
       double until) {
     for (int i = 0; i < closures.size(); i++) {
       Closure closure = closures.get(i);
-      if (closure.from() < until
-          && closure.until() > from
-          && (closure.area().blocks(latitude, longitude, toLatitude, toLongitude)
-              || closure.area().contains(latitude, longitude))) {
-        return true;
+      if (closure.from() < until && closure.until() > from) {
+        double slack = UNEVEN_SHARE * (until - from);
+        double whole = Math.max(1e-9, until - from);
+        double enters = Math.max(0.0, (closure.from() - slack - from) / whole);
+        double leaves = Math.min(1.0, (closure.until() + slack - from) / whole);
+        if (touches(
+            closure.area(),
+            latitude + enters * (toLatitude - latitude),
+            longitude + enters * (toLongitude - longitude),
+            latitude + leaves * (toLatitude - latitude),
+            longitude + leaves * (toLongitude - longitude))) {
+          return true;
+        }
       }
     }
     return false;
+  }
+
+  private static boolean touches(
+      Obstacles area, double latitude, double longitude, double toLatitude, double toLongitude) {
+    return area.contains(latitude, longitude)
+        || area.blocks(latitude, longitude, toLatitude, toLongitude);
+  }
+
+  /** When the last area about a place that is ever closed opens again; infinitely early if none. */
+  double lastClosed(double latitude, double longitude) {
+    double last = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < closures.size(); i++) {
+      Closure closure = closures.get(i);
+      if (closure.until() > last && closure.area().contains(latitude, longitude)) {
+        last = closure.until();
+      }
+    }
+    return last;
   }
 }

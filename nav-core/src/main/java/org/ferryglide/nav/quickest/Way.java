@@ -67,7 +67,12 @@ record Way(double[] along, double[] right, double[] notBefore, boolean[] pinned)
   double arrival(TrackTimes times) {
     double time = 0.0;
     for (int i = 0; i < tracks(); i++) {
-      time = Math.max(time, notBefore[i]);
+      if (notBefore[i] > time) {
+        if (!times.isHeld(along[i], right[i], time, notBefore[i])) {
+          return Double.NaN;
+        }
+        time = notBefore[i];
+      }
       time = times.arrival(along[i], right[i], along[i + 1], right[i + 1], time);
       if (Double.isNaN(time)) {
         return Double.NaN;

@@ -3,12 +3,10 @@ package org.ferryglide.nav.steer;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import org.ferryglide.nav.basics.EpochSeconds;
-import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
@@ -317,7 +315,12 @@ public final class CourseToSteer implements Serializable {
    * A path as a paddler can steer it: a constant heading for each stretch of time, from where the
    * path is at the start of the stretch to where it is at the end. The craft is on the path at each
    * change and at the end; how much later it gets there than by the path itself is the time lost by
-   * steering in steps.
+   * steering in steps. Where the path waits the steps do too: the next leg starts when the wait is
+   * over.
+   *
+   * <p>Each step of a quickest path is looked at every second for what the path keeps out of: land,
+   * closed areas and waters beyond the limits of its strategy. A step that would enter them is cut
+   * shorter, down to a second.
    *
    * <pre>{@code
    * SteeredRoute steps = solver.inSteps(quickest, Duration.ofMinutes(15)).orElseThrow();
@@ -325,24 +328,18 @@ public final class CourseToSteer implements Serializable {
    * }</pre>
    *
    * @param path what is to be followed
-   * @param each how long each heading is held, at least a second; the last may be shorter
-   * @return the steps, a leg each; or why one of them cannot be steered
+   * @param each how long each heading is held at most, at least a second
+   * @return the steps, a leg each; or why one of them cannot be steered, {@link Reason#NO_ROOM} if
+   *     it leaves the path's waters however short it is
    * @throws IllegalArgumentException if a step is shorter than a second
    */
   public Outcome<SteeredRoute, NotPossible> inSteps(SteeredLeg path, Duration each) {
     if (each.compareTo(Duration.ofSeconds(1)) < 0) {
       throw new IllegalArgumentException("a step must be at least PT1S, but was " + each);
     }
-    List<Position> places = new ArrayList<>();
-    for (TrackPoint point : path.groundTrack().pointsEvery(Seconds.of(each))) {
-      if (places.isEmpty() || !places.get(places.size() - 1).equals(point.position())) {
-        places.add(point.position());
-      }
-    }
-    if (places.size() < 2) {
+    if (path.departure().equals(path.arrival())) {
       return solve(Route.ofLegs(path.leg()), path.departure());
     }
-    return withStrategy(Strategy.constantHeading())
-        .solve(Route.ofRhumbLegs(places.toArray(new Position[0])), path.departure());
+    return new SteeredSteps(this, path, each).steered();
   }
 }

@@ -9,7 +9,7 @@ import org.ferryglide.nav.plane.SteadyTriangle;
  * <p>At each moment the craft paddles at an angle to its path, to make good what sets it sideways.
  * The share spent across is the sine of that angle. The speed to spare is how much slower it could
  * be there and then and still keep to the path without being carried back along it. What sets it is
- * the stream, and the drift down the wind.
+ * the stream, and the drift down the wind. Where it holds its place all of that counts as across.
  *
  * @param crossShare greatest share of the speed through the water spent across the path, in [0, 1]
  * @param crossTime when that is, seconds since 1970
@@ -29,6 +29,11 @@ record PathDemand(
 
   /** How often a long segment of the track is looked at, seconds; short ones at thirds. */
   private static final double LOOK_SECONDS = 600.0;
+
+  /** How often a wait is looked at, seconds. */
+  private static final double WAIT_SECONDS = 60.0;
+
+  private static final double MOST_WAIT_LOOKS = 600.0;
 
   private static final int FEWEST_LOOKS = 3;
   private static final int MOST_LOOKS = 48;
@@ -104,10 +109,9 @@ record PathDemand(
       for (int segment = 0; segment < track.segments(); segment++) {
         double span = track.timeOf(segment + 1) - track.timeOf(segment);
         if (span > 0.0) {
-          int looks =
-              Math.min(MOST_LOOKS, Math.max(FEWEST_LOOKS, (int) Math.ceil(span / LOOK_SECONDS)));
+          int looks = looks(segment, span);
           int first = track.goesOnAlike(segment) ? 1 : 0; // where the last look was
-          if (isSteady(segment)) {
+          if (!isWait(segment) && isSteady(segment)) {
             look(segment, (double) first / looks, 0.0);
             continue;
           }
@@ -117,6 +121,18 @@ record PathDemand(
         }
       }
       lookBetween();
+    }
+
+    private int looks(int segment, double span) {
+      return isWait(segment)
+          ? (int) Math.ceil(Math.min(MOST_WAIT_LOOKS, Math.max(FEWEST_LOOKS, span / WAIT_SECONDS)))
+          : Math.min(MOST_LOOKS, Math.max(FEWEST_LOOKS, (int) Math.ceil(span / LOOK_SECONDS)));
+    }
+
+    /** Whether the craft holds its place for a segment, which no step has looked along. */
+    private boolean isWait(int segment) {
+      return track.latitudeOf(segment) == track.latitudeOf(segment + 1)
+          && track.longitudeOf(segment) == track.longitudeOf(segment + 1);
     }
 
     /**
@@ -194,7 +210,8 @@ record PathDemand(
           motion.windy ? Earth.size(east - setEast, north - setNorth) : motion.calmWaterSpeed();
       double way = Earth.size(east, north);
       if (way < NO_WAY) {
-        return false;
+        holdPlace(setEast, setNorth);
+        return true;
       }
       double along = (setEast * east + setNorth * north) / way;
       double across = (setEast * north - setNorth * east) / way;
@@ -204,6 +221,20 @@ record PathDemand(
       lookedStream =
           paddled ? Earth.size(motion.streamEast, motion.streamNorth) / lookedSpeed : 0.0;
       return true;
+    }
+
+    /** What holding a place asks: the bow is kept to what sets the craft, and all of it counts. */
+    private void holdPlace(double setEast, double setNorth) {
+      double set = Earth.size(setEast, setNorth);
+      if (motion.windy) {
+        motion.head(set > 0.0 ? -setEast / set : 0.0, set > 0.0 ? -setNorth / set : 1.0);
+        lookedSpeed = motion.waterSpeed;
+      }
+      boolean paddled = lookedSpeed > 0.0;
+      lookedShare = paddled ? Math.min(1.0, set / lookedSpeed) : 0.0;
+      lookedSpare = lookedSpeed - set;
+      lookedStream =
+          paddled ? Earth.size(motion.streamEast, motion.streamNorth) / lookedSpeed : 0.0;
     }
 
     /** The time of a part of a segment, a little inside its ends. */

@@ -168,8 +168,9 @@ public final class SteeredLeg implements Serializable {
   /**
    * The greatest share of the speed through the water that is spent, at any moment, against what
    * sets across the path over the ground: the sine of the angle between the water track and the
-   * path. With the track held that is the sine of the ferry angle. It is measured along the whole
-   * path, in the same way for every strategy.
+   * path. With the track held that is the sine of the ferry angle. Where the craft holds its place
+   * and waits, all that sets it counts as across. It is measured along the whole path, in the same
+   * way for every strategy.
    *
    * @return in [0, 1]
    */
