@@ -3,6 +3,9 @@ package org.ferryglide.nav.note;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Serializable;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -63,6 +66,20 @@ public final class Words implements Serializable {
       templates.put(key, properties.getProperty(key));
     }
     return new Words(templates);
+  }
+
+  /**
+   * The words of a file in UTF-8.
+   *
+   * @param file keys and templates as {@link Properties#load(Reader)} reads them
+   * @return the words
+   * @throws IOException if the file is not there or cannot be read
+   * @throws IllegalArgumentException if it holds a malformed escape
+   */
+  public static Words read(Path file) throws IOException {
+    try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+      return read(reader);
+    }
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ferryglide.nav.note.TextFormatException;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Positions whose figures stand without marks: {@code 5006.3,N,00532.1,W} as receivers send them,
@@ -62,7 +63,7 @@ final class UnmarkedPosition {
     }
   }
 
-  private static String orEmpty(@org.jspecify.annotations.Nullable String group) {
+  private static String orEmpty(@Nullable String group) {
     return group == null ? "" : group;
   }
 

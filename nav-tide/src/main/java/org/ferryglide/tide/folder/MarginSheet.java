@@ -2,6 +2,7 @@ package org.ferryglide.tide.folder;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +38,7 @@ final class MarginSheet {
   static PassageLimits read(FolderText file, PassageLimits begin) throws IOException {
     Sheet sheet =
         Sheet.read(file.source(), file.reader(), List.of("item", "warning", "stop"), List.of());
-    List<String> items = new java.util.ArrayList<>(SPEEDS);
+    List<String> items = new ArrayList<>(SPEEDS);
     items.addAll(TIMES);
     items.addAll(List.of(LANE_ANGLE, LEAST_STREAM, RATE_ERROR));
     MarginSheet margins = new MarginSheet(begin);

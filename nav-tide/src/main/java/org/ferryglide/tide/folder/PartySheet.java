@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
@@ -87,8 +88,7 @@ record PartySheet(
     return party;
   }
 
-  private static <T> @Nullable T one(
-      ItemSheet items, String name, java.util.function.Function<String, T> parser) {
+  private static <T> @Nullable T one(ItemSheet items, String name, Function<String, T> parser) {
     Optional<T> none = Optional.empty();
     return items.read(name, text -> Optional.of(parser.apply(text)), none).orElse(null);
   }

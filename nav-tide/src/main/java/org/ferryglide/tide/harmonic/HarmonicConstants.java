@@ -138,8 +138,23 @@ public final class HarmonicConstants implements Serializable {
    * @throws InputFormatException listing everything wrong with the file by line and column
    */
   public static HarmonicConstants read(Path file, NodalScheme scheme) throws IOException {
+    return read(file, scheme, List.of());
+  }
+
+  /**
+   * Reads a station's constants from a file in UTF-8, of listed constituents and own ones.
+   *
+   * @param file the file; messages call it by its path
+   * @param scheme the nodal scheme they were found with, which tells what names mean
+   * @param own constituents that the scheme does not list but knows, found before listed ones
+   * @return the constants
+   * @throws IOException if the file is not there or cannot be read
+   * @throws InputFormatException listing everything wrong with the file by line and column
+   */
+  public static HarmonicConstants read(Path file, NodalScheme scheme, List<Constituent> own)
+      throws IOException {
     try (Reader reader = Sheet.open(file)) {
-      return read(file.toString(), reader, scheme);
+      return read(file.toString(), reader, scheme, own);
     }
   }
 

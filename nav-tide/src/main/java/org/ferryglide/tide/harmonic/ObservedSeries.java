@@ -156,6 +156,22 @@ public final class ObservedSeries implements Serializable {
     }
   }
 
+  /**
+   * Reads a file in UTF-8 with a record of heights whose times are those of a clock that never
+   * changes to summer time.
+   *
+   * @param file the file; messages call it by its path
+   * @param clock how far the clock is ahead of UTC
+   * @return the record
+   * @throws IOException if the file is not there or cannot be read
+   * @throws InputFormatException listing everything wrong with the file by line and column
+   */
+  public static ObservedSeries read(Path file, ZoneOffset clock) throws IOException {
+    try (Reader reader = Sheet.open(file)) {
+      return read(file.toString(), reader, clock);
+    }
+  }
+
   private static ObservedSeries read(String source, Reader reader, Optional<ZoneOffset> clock)
       throws IOException {
     Sheet sheet = Sheet.read(source, reader, List.of(TIME, HEIGHT), List.of());

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -366,7 +367,7 @@ public final class Sheet {
      *
      * @param heading the column's heading
      * @param parser reads the text or throws {@code IllegalArgumentException} or {@code
-     *     java.time.DateTimeException}
+     *     DateTimeException}
      * @param fallback what to return if the text is refused, which is recorded as a problem with
      *     the parser's message
      * @param <T> type of the value
@@ -390,7 +391,7 @@ public final class Sheet {
     public <T> T read(String heading, String called, Function<String, T> parser, T fallback) {
       try {
         return parser.apply(text(heading));
-      } catch (IllegalArgumentException | java.time.DateTimeException e) {
+      } catch (IllegalArgumentException | DateTimeException e) {
         problemOf(heading, called, String.valueOf(e.getMessage()));
         return fallback;
       }

@@ -38,10 +38,14 @@ class HarmonicStreamTest {
   private static final TrueBearing AXIS = TrueBearing.ofDegrees(294.7);
   private static final Position PLACE = Position.ofDegrees(37, -76);
 
+  /** The published figures lie beside the tests of constants. */
+  private static final String CONSTANTS_ROOM = "/org/ferryglide/tide/harmonic/";
+
   private static Sheet sheet(String file, List<String> headings) throws IOException {
     try (Reader reader =
         new InputStreamReader(
-            Objects.requireNonNull(HarmonicStreamTest.class.getResourceAsStream(file)),
+            Objects.requireNonNull(
+                HarmonicStreamTest.class.getResourceAsStream(CONSTANTS_ROOM + file)),
             StandardCharsets.UTF_8)) {
       return Sheet.read(file, reader, headings, List.of());
     }
@@ -78,11 +82,11 @@ class HarmonicStreamTest {
   void officialVelocitiesOfADayAreReproduced() throws IOException {
     HarmonicStream stream = stream();
     List<Sheet.Row> rows =
-        sheet("us-current-cb0102-2024-01-01.csv", List.of("time", "velocity_cm_s")).rows();
+        sheet("us-current-cb0102-2024-01-01.csv", List.of("utc", "velocity_cm_s")).rows();
     assertEquals(241, rows.size());
     double widest = 0.0;
     for (Sheet.Row row : rows) {
-      double t = EpochSeconds.of(CurrentSheet.instant(row.text("time")));
+      double t = EpochSeconds.of(CurrentSheet.instant(row.text("utc")));
       double official = row.number("velocity_cm_s", -200, 200).getAsDouble() / 100;
       widest = Math.max(widest, Math.abs(official - stream.alongMetresPerSecond(t)));
     }
