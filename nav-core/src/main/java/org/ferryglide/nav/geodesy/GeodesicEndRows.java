@@ -1,33 +1,20 @@
 package org.ferryglide.nav.geodesy;
 
 /**
- * Ends of many geodesics, most of them short, in loops that the compiler works several rows at
- * once; see {@link Lanes}. Holds the room it works in, and so belongs to one thread.
+ * Ends of many geodesics, most of them short: see {@link EndRows}.
  *
- * <p>The formulas are those of {@link ShortGeodesics#point} without a step, up to 22 km; a block
- * with many longer rows, and the longer rows of others, go to {@link Geodesics#direct}.
+ * <p>The formulas are those of {@link ShortGeodesics#point} without a step, up to 22 km.
  */
-final class GeodesicEndRows {
+final class GeodesicEndRows extends EndRows {
   /** Longest line, as a share of the greater radius, whose arc needs no step. */
   private static final double LONGEST_ARC = 2.0 * Math.sqrt(ShortGeodesics.NO_STEP);
 
   /** Nearer to a pole a series for the longitude would not do; degrees. */
   private static final double GREATEST_LATITUDE = 84.0;
 
-  /** A block of fewer rows is not worth it. */
-  private static final int FEWEST_ROWS = 32;
-
-  /** Nor one with fewer short ones in it. */
-  private static final double LEAST_SHARE = 0.8;
-
-  private final Ellipsoid ellipsoid;
-  private final double longestMetres;
-
   private final double[] half = Lanes.lane();
   private final double[] sin1 = Lanes.lane();
   private final double[] cos1 = Lanes.lane();
-  private final double[] sinCourse = Lanes.lane();
-  private final double[] cosCourse = Lanes.lane();
   private final double[] length = Lanes.lane();
   private final double[] w1 = Lanes.lane();
   private final double[] w2 = Lanes.lane();
@@ -46,8 +33,6 @@ final class GeodesicEndRows {
   private final double[] inward = Lanes.lane();
   private final double[] cosDB = Lanes.lane();
   private final double[] tangent = Lanes.lane();
-  private final double[] north = Lanes.lane();
-  private final double[] east = Lanes.lane();
   private final double[] turn = Lanes.lane();
   private final double[] a = Lanes.lane();
   private final double[] b = Lanes.lane();
@@ -55,58 +40,33 @@ final class GeodesicEndRows {
   private final double[] d = Lanes.lane();
 
   GeodesicEndRows(Ellipsoid ellipsoid) {
-    this.ellipsoid = ellipsoid;
-    boolean round =
-        Math.abs(ellipsoid.flattening())
-            <= ShortGeodesics.GREATEST_FLATTENING; // or the series fail
-    longestMetres = round ? LONGEST_ARC * ellipsoid.semiMajorAxisMetres() : -1.0;
+    super(ellipsoid, longestMetres(ellipsoid), GREATEST_LATITUDE);
   }
 
-  /** Works the rows and writes what is found of each, as {@link Geodesics#direct} has it. */
-  void direct(
-      double[] lat,
-      double[] lon,
-      double[] courseDegrees,
-      double[] metres,
-      int from,
-      int until,
-      double[] out,
-      int offset) {
-    for (int first = from; first < until; first += Lanes.ROWS) {
-      int n = Math.min(Lanes.ROWS, until - first);
-      int shortRows = 0;
-      for (int row = first; row < first + n; row++) {
-        shortRows += isShort(lat[row], lon[row], courseDegrees[row], metres[row]) ? 1 : 0;
-      }
-      boolean mostlyShort = n >= FEWEST_ROWS && shortRows >= LEAST_SHARE * n;
-      if (mostlyShort) {
-        start(lat, courseDegrees, metres, first, n);
-        arcs(n);
-        ends(n);
-      }
-      for (int i = 0; i < n; i++) {
-        int row = first + i;
-        int at = offset + Geodesics.WIDTH * (row - from);
-        if (mostlyShort && isShort(lat[row], lon[row], courseDegrees[row], metres[row])) {
-          out[at + Geodesics.LATITUDE] = lat[row] + north[i] + 0.0;
-          out[at + Geodesics.LONGITUDE] = Degrees.longitude(lon[row] + east[i]);
-          out[at + Geodesics.COURSE] = Degrees.reduced(courseDegrees[row] + turn[i]);
-        } else {
-          Geodesics.direct(ellipsoid, lat[row], lon[row], courseDegrees[row], metres[row], out, at);
-        }
-      }
-    }
+  private static double longestMetres(Ellipsoid ellipsoid) {
+    boolean isRoundEnough = Math.abs(ellipsoid.flattening()) <= ShortGeodesics.GREATEST_FLATTENING;
+    return isRoundEnough ? LONGEST_ARC * ellipsoid.semiMajorAxisMetres() : -1.0;
   }
 
-  private boolean isShort(double lat, double lon, double courseDegrees, double metres) {
-    return Math.abs(metres) <= longestMetres
-        && Math.abs(lat) <= GREATEST_LATITUDE
-        && Math.abs(courseDegrees) <= 360.0
-        && Math.abs(lon) <= 360.0;
+  @Override
+  void work(double[] lat, double[] metres, int first, int n) {
+    start(lat, metres, first, n);
+    arcs(n);
+    ends(n);
   }
 
-  /** Sines and cosines of latitude, geographic and reduced, and of course; lengths. */
-  private void start(double[] lat, double[] courseDegrees, double[] metres, int first, int n) {
+  @Override
+  void writeMore(int i, double courseDegrees, double[] out, int at) {
+    out[at + Geodesics.COURSE] = Degrees.reduced(courseDegrees + turn[i]);
+  }
+
+  @Override
+  void single(double lat, double lon, double courseDegrees, double metres, double[] out, int at) {
+    Geodesics.direct(ellipsoid, lat, lon, courseDegrees, metres, out, at);
+  }
+
+  /** Sines and cosines of latitude, geographic and reduced; lengths. */
+  private void start(double[] lat, double[] metres, int first, int n) {
     double e2 = ellipsoid.e2;
     double ratio = 1.0 - ellipsoid.flattening();
     double axis = ellipsoid.semiMajorAxisMetres();
@@ -114,22 +74,6 @@ final class GeodesicEndRows {
       half[i] = lat[first + i] * Lanes.HALF_DEGREE;
     }
     Lanes.sinesAndCosines(half, n, a, b, sin1, cos1);
-    for (int i = 0; i < n; i++) {
-      half[i] = courseDegrees[first + i] * (0.25 * Lanes.HALF_DEGREE); // of a quarter of the course
-    }
-    Lanes.sinesAndCosines(half, n, a, b, c, d);
-    for (int i = 0; i < n; i++) {
-      a[i] = 2.0 * c[i] * d[i];
-    }
-    for (int i = 0; i < n; i++) {
-      b[i] = 1.0 - 2.0 * c[i] * c[i];
-    }
-    for (int i = 0; i < n; i++) {
-      sinCourse[i] = 2.0 * a[i] * b[i];
-    }
-    for (int i = 0; i < n; i++) {
-      cosCourse[i] = 1.0 - 2.0 * a[i] * a[i];
-    }
     for (int i = 0; i < n; i++) {
       length[i] = metres[first + i] / axis;
     }

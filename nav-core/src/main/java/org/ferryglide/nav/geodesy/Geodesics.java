@@ -222,7 +222,7 @@ public final class Geodesics {
       double[] out,
       int offset) {
     new GeodesicEndRows(ellipsoid)
-        .direct(lat, lon, courseDegrees, metres, from, until, out, offset);
+        .direct(lat, lon, courseDegrees, metres, from, until, out, offset, WIDTH);
   }
 
   /**

@@ -19,15 +19,15 @@ final class RhumbRows extends ShortRows {
   private final double[] fourth;
 
   private final double[] half = Lanes.lane();
-  private final double[] sine = Lanes.lane();
-  private final double[] cosine = Lanes.lane();
+  final double[] sine = Lanes.lane();
+  final double[] cosine = Lanes.lane();
   private final double[] quarterSquare = Lanes.lane();
   private final double[] sinHalf = Lanes.lane();
   private final double[] square = Lanes.lane();
   private final double[] cosines = Lanes.lane();
   private final double[] sines = Lanes.lane();
-  private final double[] psi = Lanes.lane();
-  private final double[] mu = Lanes.lane();
+  final double[] psi = Lanes.lane();
+  final double[] mu = Lanes.lane();
   private final double[] a = Lanes.lane();
   private final double[] b = Lanes.lane();
   private final double[] c = Lanes.lane();
@@ -92,9 +92,8 @@ final class RhumbRows extends ShortRows {
     for (int i = 0; i < n; i++) {
       half[i] = (lat2[first + i] + lat1[first + i]) * (0.5 * Lanes.HALF_DEGREE);
     }
-    Lanes.sinesAndCosines(half, n, a, b, sine, cosine);
+    about(half, n);
     isometric(n);
-    rectifying(n);
     double radius = ellipsoid.rectifyingRadius;
     for (int i = 0; i < n; i++) {
       a[i] = radius * mu[i] / psi[i]; // metres in a unit of the chart
@@ -117,12 +116,24 @@ final class RhumbRows extends ShortRows {
     Lanes.courses(lambda, psi, n, a, b, c, course);
   }
 
-  /** The difference of isometric latitude over that of latitude: {@link RhumbMath#isometric}. */
-  private void isometric(int n) {
-    double e2 = ellipsoid.e2;
+  /**
+   * Moves to middle latitudes, given by their halves in radians, and finds the difference of
+   * rectifying latitude over that of latitude, {@link #mu}.
+   */
+  void about(double[] halves, int n) {
+    Lanes.sinesAndCosines(halves, n, a, b, sine, cosine);
     for (int i = 0; i < n; i++) {
       quarterSquare[i] = 0.25 * delta[i] * delta[i];
     }
+    rectifying(n);
+  }
+
+  /**
+   * The difference of isometric latitude over that of latitude, {@link #psi}: {@link
+   * RhumbMath#isometric}.
+   */
+  void isometric(int n) {
+    double e2 = ellipsoid.e2;
     for (int i = 0; i < n; i++) {
       double z = quarterSquare[i];
       sinHalf[i] = 0.5 - z * (1.0 / 12.0 - z * (1.0 / 240.0 - z / 10080.0)); // sin(δ/2) / δ

@@ -30,11 +30,12 @@ class ShortRowsTest {
       double[] ends =
           worstEnds(figure, Integer.parseInt(arguments[0]), Long.parseLong(arguments[1]));
       System.out.printf(
-          "%s: rhumb %.3f nm, geodesic %.3f nm, ends %.3f nm, separation %.3f nm%n",
+          "%s: rhumb %.3f nm, geodesic %.3f nm, ends %.3f and %.3f nm, separation %.3f nm%n",
           figure,
           1e9 * worst[0],
           1e9 * worst[1],
           1e9 * ends[0],
+          1e9 * worstRhumbEnds(figure, Integer.parseInt(arguments[0]), 7),
           1e9 * worstSeparation(figure, Integer.parseInt(arguments[0]), 7));
     }
   }
@@ -108,6 +109,27 @@ class ShortRowsTest {
       east *= Double.isNaN(single[0]) ? 1.0 : Math.cos(Math.toRadians(single[0]));
       worst[0] = Math.max(worst[0], Math.max(north, east));
       worst[1] = Math.max(worst[1], off(single[2], ends[3 * i + 2], Math.abs(in[3][i]), 1));
+    }
+    return worst;
+  }
+
+  /** The same of rhumb lines, of up to 48 km. */
+  private static double worstRhumbEnds(Ellipsoid figure, int rows, long seed) {
+    double[][] in = drawCourses(rows, seed);
+    for (int i = 0; i < rows; i++) {
+      in[3][i] *= 48.0 / 22.0;
+    }
+    double[] ends = new double[2 * rows];
+    RhumbLines.direct(figure, in[0], in[1], in[2], in[3], 0, rows, ends, 0);
+    double[] single = new double[2];
+    double worst = 0.0;
+    for (int i = 0; i < rows; i++) {
+      RhumbLines.direct(figure, in[0][i], in[1][i], in[2][i], in[3][i], single, 0);
+      double metres = figure.semiMajorAxisMetres() * Math.PI / 180.0;
+      double north = apart(single[0], ends[2 * i]) * metres;
+      double east = apart(single[1], ends[2 * i + 1]) * metres;
+      east *= Double.isNaN(single[0]) ? 1.0 : Math.cos(Math.toRadians(single[0]));
+      worst = Math.max(worst, Math.max(north, east));
     }
     return worst;
   }
@@ -191,6 +213,7 @@ class ShortRowsTest {
       double[] worst = worstEnds(figure, 20_000, 11);
       assertEquals(0.0, worst[0], METRES, "ends on " + figure);
       assertEquals(0.0, worst[1], METRES, "courses on " + figure);
+      assertEquals(0.0, worstRhumbEnds(figure, 20_000, 11), METRES, "rhumb lines on " + figure);
     }
   }
 
@@ -209,6 +232,9 @@ class ShortRowsTest {
     double[] parallel = new double[3 * rows];
     Geodesics.direct(Ellipsoid.WGS84, in[0], in[1], in[2], in[3], 5, rows, ends, 3);
     Geodesics.directInParallel(Ellipsoid.WGS84, in[0], in[1], in[2], in[3], 5, rows, parallel, 3);
+    assertArrayEquals(ends, parallel);
+    RhumbLines.direct(Ellipsoid.WGS84, in[0], in[1], in[2], in[3], 5, rows, ends, 3);
+    RhumbLines.directInParallel(Ellipsoid.WGS84, in[0], in[1], in[2], in[3], 5, rows, parallel, 3);
     assertArrayEquals(ends, parallel);
   }
 
