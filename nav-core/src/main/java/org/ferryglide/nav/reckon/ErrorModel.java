@@ -81,10 +81,14 @@ public final class ErrorModel implements Serializable {
       throw new IllegalArgumentException(
           "the starting position's error is a covariance; see ErrorBudget.startingFrom");
     }
-    source.requireLikely(spread);
+    source.requireLikely(Objects.requireNonNull(spread, "spread"));
     EnumMap<ErrorSource, Spread> changed = new EnumMap<>(ErrorSource.class);
     changed.putAll(spreads);
-    changed.put(source, Objects.requireNonNull(spread, "spread"));
+    if (spread.equals(Spread.NONE)) {
+      changed.remove(source); // so that equal models are equal objects
+    } else {
+      changed.put(source, spread);
+    }
     return new ErrorModel(changed, interval);
   }
 

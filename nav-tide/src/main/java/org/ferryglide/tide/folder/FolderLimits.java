@@ -2,6 +2,7 @@ package org.ferryglide.tide.folder;
 
 import java.io.IOException;
 import java.io.Serializable;
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.sky.SunThreshold;
+import org.ferryglide.nav.steer.CourseToSteer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,7 +27,9 @@ import org.jspecify.annotations.Nullable;
  *   <li>{@code largest cross-stream share}: per cent of the paddling speed that may be spent
  *       against what sets the craft sideways, {@code 80 %} by default;
  *   <li>{@code reach of stations}: how far from its station a stream table holds, {@code 6 NM} by
- *       default.
+ *       default;
+ *   <li>{@code longest leg}: how long a leg may take before it counts as not possible, {@code 24 h}
+ *       by default.
  * </ul>
  *
  * <pre>{@code
@@ -45,7 +49,14 @@ public final class FolderLimits implements Serializable {
   /** Between sunrise and sunset, four fifths of the speed, the usual reach; no other limit. */
   public static final FolderLimits USUAL =
       new FolderLimits(
-          SunThreshold.SUNRISE_AND_SUNSET, null, null, USUAL_CROSS_STREAM_SHARE, USUAL_REACH);
+          SunThreshold.SUNRISE_AND_SUNSET,
+          null,
+          null,
+          USUAL_CROSS_STREAM_SHARE,
+          USUAL_REACH,
+          CourseToSteer.USUAL_LONGEST_DURATION);
+
+  private static final Duration MOST_FOR_A_LEG = Duration.ofDays(60);
 
   private static final List<String> ITEMS =
       List.of(
@@ -53,20 +64,24 @@ public final class FolderLimits implements Serializable {
           "latest arrival",
           "strongest stream",
           "largest cross-stream share",
-          "reach of stations");
+          "reach of stations",
+          "longest leg");
 
   private final @Nullable SunThreshold light;
   private final @Nullable OffsetDateTime latestArrival;
   private final @Nullable Speed strongestStream;
   private final double crossStreamShare;
   private final Distance reach;
+  private final Duration longestLeg;
 
   private FolderLimits(
       @Nullable SunThreshold light,
       @Nullable OffsetDateTime latestArrival,
       @Nullable Speed strongestStream,
       double crossStreamShare,
-      Distance reach) {
+      Distance reach,
+      Duration longestLeg) {
+    this.longestLeg = longestLeg;
     this.light = light;
     this.latestArrival = latestArrival;
     this.strongestStream = strongestStream;
@@ -90,8 +105,34 @@ public final class FolderLimits implements Serializable {
             items.read(
                 "largest cross-stream share", FolderLimits::share, USUAL_CROSS_STREAM_SHARE));
     limits = items.read("reach of stations", limits::withReachNamed, limits);
+    limits = items.read("longest leg", limits::withLongestLegNamed, limits);
     items.refuseIfFaulty();
     return limits;
+  }
+
+  /** The file that reads as these do. */
+  String text() {
+    StringBuilder rows = new StringBuilder("item,value\n");
+    rows.append("light,")
+        .append(
+            light == null
+                ? "any"
+                : light == SunThreshold.CIVIL_TWILIGHT ? "civil twilight" : "daylight")
+        .append('\n');
+    if (latestArrival != null) {
+      rows.append("latest arrival,").append(latestArrival).append('\n');
+    }
+    if (strongestStream != null) {
+      rows.append("strongest stream,").append(strongestStream).append('\n');
+    }
+    return rows.append("largest cross-stream share,")
+        .append(ErrorSheet.perCent(crossStreamShare))
+        .append("\nreach of stations,")
+        .append(reach)
+        .append("\nlongest leg,")
+        .append(ErrorSheet.minutes(longestLeg))
+        .append('\n')
+        .toString();
   }
 
   private FolderLimits withLightNamed(String text) {
@@ -111,6 +152,10 @@ public final class FolderLimits implements Serializable {
 
   private FolderLimits withReachNamed(String text) {
     return withReach(Distance.parse(text));
+  }
+
+  private FolderLimits withLongestLegNamed(String text) {
+    return withLongestLeg(Words.duration(text));
   }
 
   private static double share(String text) {
@@ -142,7 +187,8 @@ public final class FolderLimits implements Serializable {
         latestArrival,
         strongestStream,
         crossStreamShare,
-        reach);
+        reach,
+        longestLeg);
   }
 
   /**
@@ -151,7 +197,7 @@ public final class FolderLimits implements Serializable {
    * @return the changed limits
    */
   public FolderLimits withAnyLight() {
-    return new FolderLimits(null, latestArrival, strongestStream, crossStreamShare, reach);
+    return new FolderLimits(null, latestArrival, strongestStream, crossStreamShare, reach, longestLeg);
   }
 
   /**
@@ -162,7 +208,7 @@ public final class FolderLimits implements Serializable {
    */
   public FolderLimits withLatestArrival(OffsetDateTime latest) {
     return new FolderLimits(
-        light, Objects.requireNonNull(latest, "latest"), strongestStream, crossStreamShare, reach);
+        light, Objects.requireNonNull(latest, "latest"), strongestStream, crossStreamShare, reach, longestLeg);
   }
 
   /**
@@ -177,7 +223,7 @@ public final class FolderLimits implements Serializable {
       throw new IllegalArgumentException(
           "strongest stream must be above 0, but was " + most.inKnots(1));
     }
-    return new FolderLimits(light, latestArrival, most, crossStreamShare, reach);
+    return new FolderLimits(light, latestArrival, most, crossStreamShare, reach, longestLeg);
   }
 
   /**
@@ -188,7 +234,7 @@ public final class FolderLimits implements Serializable {
    * @throws IllegalArgumentException if {@code share} is NaN or outside that range
    */
   public FolderLimits withCrossStreamShare(double share) {
-    return new FolderLimits(light, latestArrival, strongestStream, checkedShare(share), reach);
+    return new FolderLimits(light, latestArrival, strongestStream, checkedShare(share), reach, longestLeg);
   }
 
   /**
@@ -203,7 +249,24 @@ public final class FolderLimits implements Serializable {
       throw new IllegalArgumentException(
           "reach of stations must be above 0, but was " + distance.inNauticalMiles(1));
     }
-    return new FolderLimits(light, latestArrival, strongestStream, crossStreamShare, distance);
+    return new FolderLimits(light, latestArrival, strongestStream, crossStreamShare, distance, longestLeg);
+  }
+
+  /**
+   * The same limits with another longest time for a leg.
+   *
+   * @param longest how long a leg may take before it counts as not possible, above 0 and at most 60
+   *     days
+   * @return the changed limits
+   * @throws IllegalArgumentException if {@code longest} is outside that range
+   */
+  public FolderLimits withLongestLeg(Duration longest) {
+    if (longest.isZero() || longest.isNegative() || longest.compareTo(MOST_FOR_A_LEG) > 0) {
+      throw new IllegalArgumentException(
+          "longest leg must be above 0 and at most 60 days, but was " + longest);
+    }
+    return new FolderLimits(
+        light, latestArrival, strongestStream, crossStreamShare, reach, longest);
   }
 
   /**
@@ -251,6 +314,15 @@ public final class FolderLimits implements Serializable {
     return reach;
   }
 
+  /**
+   * How long a leg may take before it counts as not possible.
+   *
+   * @return the time, above 0
+   */
+  public Duration longestLeg() {
+    return longestLeg;
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof FolderLimits that
@@ -258,12 +330,13 @@ public final class FolderLimits implements Serializable {
         && Objects.equals(latestArrival, that.latestArrival)
         && Objects.equals(strongestStream, that.strongestStream)
         && crossStreamShare == that.crossStreamShare
-        && reach.equals(that.reach);
+        && reach.equals(that.reach)
+        && longestLeg.equals(that.longestLeg);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(light, latestArrival, strongestStream, crossStreamShare, reach);
+    return Objects.hash(light, latestArrival, strongestStream, crossStreamShare, reach, longestLeg);
   }
 
   /** The limits in words. */
@@ -275,6 +348,9 @@ public final class FolderLimits implements Serializable {
         + ", at most "
         + Math.round(crossStreamShare * 100.0)
         + " % of the speed across, stations reach "
-        + reach.inNauticalMiles(1);
+        + reach.inNauticalMiles(1)
+        + (longestLeg.equals(CourseToSteer.USUAL_LONGEST_DURATION)
+            ? ""
+            : ", a leg at most " + longestLeg);
   }
 }

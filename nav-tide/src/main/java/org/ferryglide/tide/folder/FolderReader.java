@@ -20,6 +20,7 @@ import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.Lane;
 import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.stream.HourlyStream;
 import org.ferryglide.tide.stream.StreamTable;
@@ -146,7 +147,8 @@ final class FolderReader {
                 "deviation.csv",
                 file -> Optional.of(DeviationSheet.read(file)),
                 Optional.<DeviationTable>empty())
-            .orElse(null));
+            .orElse(null),
+        ifThere("errors.csv", ErrorSheet::read, ErrorModel.usual()));
   }
 
   /** What a file holds that need not be there; the fallback too where it is refused. */

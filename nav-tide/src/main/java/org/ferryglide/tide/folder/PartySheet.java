@@ -88,6 +88,37 @@ record PartySheet(
     return party;
   }
 
+  /** The file that tells a party, with the day's items of this one. */
+  String text(Party party) {
+    Craft craft = party.craft();
+    StringBuilder rows = new StringBuilder("item,value\n");
+    add(rows, "slower speed", party.slowerSpeed());
+    add(rows, "rest each hour", ErrorSheet.minutes(craft.restEachHour()));
+    add(rows, "launching", ErrorSheet.minutes(party.launching()));
+    add(rows, "landing", ErrorSheet.minutes(party.landing()));
+    WindResponse response = craft.windResponse();
+    for (WindResponse.Trim trim : WindResponse.Trim.values()) {
+      if (WindResponse.commonPractice(trim)
+          .withDrift(response.driftFraction())
+          .equals(response)) {
+        add(rows, "load", trim.name().toLowerCase(Locale.ROOT));
+        break;
+      }
+    }
+    add(rows, "drift at rest", ErrorSheet.perCent(response.driftFraction()));
+    add(rows, "eye height", party.eyeHeight());
+    add(rows, "clock", zone);
+    add(rows, "visibility", visibility);
+    add(rows, "swell from", swellFrom == null ? null : swellFrom.degrees() + "°");
+    return rows.toString();
+  }
+
+  private static void add(StringBuilder rows, String item, @Nullable Object value) {
+    if (value != null) {
+      rows.append(item).append(',').append(value).append('\n');
+    }
+  }
+
   private static <T> @Nullable T one(ItemSheet items, String name, Function<String, T> parser) {
     Optional<T> none = Optional.empty();
     return items.read(name, text -> Optional.of(parser.apply(text)), none).orElse(null);

@@ -20,8 +20,10 @@ import org.ferryglide.nav.magnetic.CompassRose;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.passage.Party;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.stream.HourlyStream;
 import org.ferryglide.tide.stream.StreamStation;
@@ -196,6 +198,62 @@ public final class PassageFolder implements Serializable {
     PassageFolder folder = of(changed);
     if (!folder.texts.containsKey(name)) {
       throw new IllegalArgumentException(name + " is no file that a folder holds");
+    }
+    return folder;
+  }
+
+  /**
+   * The same folder with another party.
+   *
+   * <pre>{@code
+   * PassageFolder slower = folder.withParty(Party.of(craft).withLaunching(Duration.ofMinutes(10)));
+   * }</pre>
+   *
+   * @param party who paddles; {@code passage.csv} and {@code party.csv} are written anew, clock,
+   *     visibility and swell as they were
+   * @return the changed folder, read anew: its passage has this very party
+   * @throws IllegalArgumentException if the files cannot tell the party, as one whose times are not
+   *     whole minutes, or with a wind table of its own
+   */
+  public PassageFolder withParty(Party party) {
+    Map<String, String> changed = new LinkedHashMap<>(texts);
+    changed.put("passage.csv", passage.withSpeed(party.craft().speed()).text());
+    changed.put("party.csv", parts.party().text(party));
+    PassageFolder folder = of(changed);
+    return told(folder, party, folder.passage().party());
+  }
+
+  /**
+   * The same folder with other limits.
+   *
+   * @param limits what the party asks of the passage; {@code limits.csv} is written anew
+   * @return the changed folder, read anew: its {@link #limits} are these
+   * @throws IllegalArgumentException if the file cannot tell the limits, as a longest leg that is
+   *     not whole minutes
+   */
+  public PassageFolder withLimits(FolderLimits limits) {
+    PassageFolder folder = withFile("limits.csv", limits.text());
+    return told(folder, limits, folder.limits);
+  }
+
+  /**
+   * The same folder with other errors of reckoning.
+   *
+   * @param errors how wrong reckoning may be; {@code errors.csv} is written anew
+   * @return the changed folder, read anew: its passage has these very errors
+   * @throws IllegalArgumentException if the file cannot tell them, as an interval that is not whole
+   *     minutes
+   */
+  public PassageFolder withErrors(ErrorModel errors) {
+    PassageFolder folder = withFile("errors.csv", ErrorSheet.text(errors));
+    return told(folder, errors, folder.passage().errors());
+  }
+
+  /** A folder, unless what was to be written comes back as something else. */
+  private static PassageFolder told(PassageFolder folder, Object wanted, Object read) {
+    if (!wanted.equals(read)) {
+      throw new IllegalArgumentException(
+          "a folder cannot tell \"" + wanted + "\", which would read as \"" + read + "\"");
     }
     return folder;
   }

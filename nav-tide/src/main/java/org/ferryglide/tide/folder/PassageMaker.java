@@ -34,7 +34,9 @@ final class PassageMaker {
         Passage.builder(folder.name(), zone, parts.party().at(folder.speed()))
             .variation(folder.rose())
             .stream(stream(folder, parts))
-            .limits(limits(folder, parts));
+            .limits(limits(folder, parts))
+            .errors(parts.errors())
+            .longestDuration(folder.limits().longestLeg());
     List<PassageFolder.WayPoint> wayPoints = folder.wayPoints();
     builder.from(place(wayPoints.get(0), wayPoints, parts));
     for (int i = 1; i < wayPoints.size(); i++) {

@@ -9,6 +9,7 @@ import org.ferryglide.nav.passage.Lane;
 import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.ErrorModel;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param refuges landings beside the way
  * @param wind the forecast; null without one
  * @param deviation the deviation of the compass on deck; null without a table
+ * @param errors how wrong reckoning may be; the usual without a file
  */
 @SuppressWarnings("serial") // lists and maps of the readers are serializable
 record PassageParts(
@@ -36,7 +38,8 @@ record PassageParts(
     List<List<Position>> coast,
     List<WayPoint> refuges,
     @Nullable ForecastWind wind,
-    @Nullable DeviationTable deviation)
+    @Nullable DeviationTable deviation,
+    ErrorModel errors)
     implements Serializable {
   private static final long serialVersionUID = 1L;
 }

@@ -49,6 +49,10 @@ record PassageSheet(
     return new PassageSheet(name, other, speed, rose, landingPort);
   }
 
+  PassageSheet withSpeed(Speed other) {
+    return new PassageSheet(name, start, other, rose, landingPort);
+  }
+
   /** The file that reads as this does. */
   String text() {
     return "item,value\n"

@@ -42,7 +42,8 @@
  *     a passage: {@code light} ({@code daylight}, {@code civil twilight} or {@code any}), {@code
  *     latest arrival}, {@code strongest stream} (stops; warns from four fifths, unless {@code
  *     margins.csv} tells), {@code largest cross-stream share} (as in {@code 80 %}), {@code reach of
- *     stations}; see {@link org.ferryglide.tide.folder.FolderLimits}</td></tr>
+ *     stations}, {@code longest leg} (a time, {@code 24 h} without it); see {@link
+ *     org.ferryglide.tide.folder.FolderLimits}</td></tr>
  *   <tr><td>{@code places.csv}</td><td>what is known of way points: {@code place} (its name in
  *     {@code waypoints.csv}), and if wished {@code to_see}, {@code mark_height_m} (top of the mark
  *     above the datum of the landing's port), {@code landing} (a port, or {@code any level}),
@@ -99,6 +100,13 @@
  *     org.ferryglide.tide.folder.ForecastWind#read}</td></tr>
  *   <tr><td>{@code deviation.csv}</td><td>the card of the compass on deck, four rows and more:
  *     {@code compass_heading} ({@code 045}), {@code deviation} ({@code 2°30'E})</td></tr>
+ *   <tr><td>{@code errors.csv}</td><td>how wrong reckoning may be, as standard deviations with
+ *     their units: {@code source}, {@code constant} (the same all day), {@code independent} (drawn
+ *     anew). Sources {@code compass reading}, {@code variation}, {@code deviation}, {@code leeway},
+ *     {@code set of the stream}, {@code plotted direction} ({@code 2°}), {@code speed}, {@code rate
+ *     of the stream} ({@code 7 %}), {@code current not in the tables} ({@code 0.05 m/s}), {@code
+ *     plotted position} ({@code 50 m}); and {@code drawn anew every} with a time under {@code
+ *     constant}. What is left out is as in {@link org.ferryglide.nav.reckon.ErrorModel#usual}</td></tr>
  *   <tr><td>{@code shore.csv}</td><td>what those ashore are told; kept with the folder and read by
  *     what prints the note</td></tr>
  * </table>

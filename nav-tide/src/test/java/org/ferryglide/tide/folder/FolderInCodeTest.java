@@ -28,6 +28,16 @@ import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.stream.HourlyStream;
 import org.ferryglide.tide.stream.StreamTable;
+import java.time.Duration;
+import org.ferryglide.nav.reckon.ErrorModel;
+import org.ferryglide.nav.reckon.ErrorSource;
+import org.ferryglide.nav.reckon.Spread;
+import org.ferryglide.nav.steer.CourseToSteer;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.passage.Party;
+import org.ferryglide.nav.sky.SunThreshold;
+import org.ferryglide.nav.steer.Craft;
+import org.ferryglide.nav.steer.WindResponse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -198,5 +208,109 @@ class FolderInCodeTest {
     assertTrue(few.getMessage().contains("at least 4 headings"), few.getMessage());
     files.put("deviation.csv", "compass_heading,deviation\n000,2\n");
     assertThrows(InputFormatException.class, () -> PassageFolder.of(files));
+  }
+
+  @Test
+  void errorsOfReckoningAndTheLongestLegAreRead() {
+    Map<String, String> files = Folders.sound();
+    Passage usual = PassageFolder.of(files).passage();
+    assertEquals(ErrorModel.usual(), usual.errors());
+    assertEquals(CourseToSteer.USUAL_LONGEST_DURATION, usual.longestDuration());
+    files.put(
+        "errors.csv",
+        "source,constant,independent\n"
+            + "speed,5 %,2.5 %\n"
+            + "compass reading,1.5°,0°\n"
+            + "current not in the tables,0.1 m/s,0 m/s\n"
+            + "plotted position,50 m,0 m\n"
+            + "drawn anew every,30 min,\n");
+    files.put("limits.csv", "item,value\nlongest leg,6 h 30 min\n");
+    Passage passage = PassageFolder.of(files).passage();
+    ErrorModel told =
+        ErrorModel.usual()
+            .with(ErrorSource.SPEED, Spread.of(0.05, 0.025))
+            .with(ErrorSource.COMPASS, Spread.constant(1.5))
+            .with(ErrorSource.OTHER_CURRENT, Spread.constant(0.1))
+            .with(ErrorSource.PLOTTED_POSITION, Spread.constant(50.0))
+            .withInterval(Duration.ofMinutes(30));
+    assertEquals(told, passage.errors());
+    assertEquals(Duration.ofMinutes(390), passage.longestDuration());
+    files.put("errors.csv", ErrorSheet.text(told));
+    assertEquals(told, PassageFolder.of(files).passage().errors());
+  }
+
+  @Test
+  void errorsThatCannotBeMeantAreRefused() {
+    Map<String, String> files = Folders.sound();
+    files.put(
+        "errors.csv",
+        "source,constant,independent\n"
+            + "spead,5 %,2 %\n"
+            + "speed,5,2 %\n"
+            + "leeway,200°,2°\n"
+            + "drawn anew every,soon,\n");
+    String told =
+        assertThrows(InputFormatException.class, () -> PassageFolder.of(files)).getMessage();
+    for (String part :
+        List.of("did you mean \"speed\"", "as in 2 %", "constant error of leeway", "40 min")) {
+      assertTrue(told.contains(part), told);
+    }
+  }
+
+  /** What stands in the passage of a folder is what was put in, and a plan of it is the same. */
+  @Test
+  void aPartyLimitsAndErrorsPutInComeBackFromTheDisk() throws IOException {
+    Party party =
+        Party.of(
+                Craft.ofSpeed(Speed.ofKnots(3.3))
+                    .withRestEachHour(Duration.ofMinutes(7))
+                    .withWindResponse(
+                        WindResponse.commonPractice(WindResponse.Trim.LOADED).withDrift(0.03)))
+            .withSlowerSpeed(Speed.ofKnots(2.9))
+            .withLaunching(Duration.ofMinutes(75))
+            .withLanding(Duration.ofMinutes(10))
+            .withEyeHeight(Distance.ofMetres(0.85));
+    FolderLimits limits =
+        FolderLimits.USUAL
+            .withLight(SunThreshold.CIVIL_TWILIGHT)
+            .withLatestArrival(OffsetDateTime.parse("2026-06-14T21:00+01:00"))
+            .withStrongestStream(Speed.ofKnots(2.7))
+            .withCrossStreamShare(0.725)
+            .withReach(Distance.ofNauticalMiles(5.5))
+            .withLongestLeg(Duration.ofHours(9));
+    ErrorModel errors = ErrorModel.usual().with(ErrorSource.SPEED, Spread.of(0.123456789, 0.1));
+    PassageFolder made =
+        inCode("put in").withParty(party).withLimits(limits).withErrors(errors);
+    made.write(root.resolve("put-in"));
+    PassageFolder back = PassageFolder.read(root.resolve("put-in"));
+    assertEquals(made, back);
+    assertEquals(limits, back.limits());
+    Passage passage = back.passage();
+    assertEquals(party, passage.party());
+    assertEquals(errors, passage.errors());
+    Passage inCode =
+        inCode("put in").passage().toBuilder()
+            .party(party)
+            .errors(errors)
+            .longestDuration(limits.longestLeg())
+            .build();
+    Instant start = made.start().toInstant();
+    assertEquals(
+        TimedPlan.of(inCode, start).orElseThrow().route(),
+        TimedPlan.of(passage, start).orElseThrow().route());
+  }
+
+  @Test
+  void whatAFolderCannotTellIsRefused() throws IOException {
+    PassageFolder folder = inCode("refused");
+    Party seconds =
+        Party.of(Craft.ofSpeed(Speed.ofKnots(3))).withLaunching(Duration.ofSeconds(90));
+    assertThrows(IllegalArgumentException.class, () -> folder.withParty(seconds));
+    Party own =
+        Party.of(
+            Craft.ofSpeed(Speed.ofKnots(3))
+                .withWindResponse(
+                    WindResponse.commonPractice(WindResponse.Trim.EMPTY).withLeewayTimes(1.5)));
+    assertThrows(IllegalArgumentException.class, () -> folder.withParty(own));
   }
 }
