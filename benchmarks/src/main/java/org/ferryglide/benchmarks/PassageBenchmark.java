@@ -9,6 +9,7 @@ import java.util.concurrent.TimeUnit;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.Landing;
@@ -20,6 +21,8 @@ import org.ferryglide.nav.passage.PassageBuilder;
 import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.nav.passage.PlanErrors;
 import org.ferryglide.nav.passage.PlanSpread;
+import org.ferryglide.nav.passage.PlannedHour;
+import org.ferryglide.nav.passage.PlannedLeg;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.Variant;
 import org.ferryglide.nav.passage.WayHome;
@@ -36,6 +39,8 @@ import org.ferryglide.nav.timing.Departing;
 import org.ferryglide.nav.timing.DepartureSearch;
 import org.ferryglide.nav.timing.Departures;
 import org.ferryglide.nav.timing.Verdict;
+import org.ferryglide.nav.water.Found;
+import org.ferryglide.nav.water.Window;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -90,6 +95,10 @@ public class PassageBenchmark {
               departure)
           .orElseThrow();
 
+  private Instant dark =
+      plan.arrival().plusSeconds((long) plan.daylightLeftSeconds());
+  private Instant halfWay = departure.plus(plan.route().duration().dividedBy(2));
+
   private Passage passage() {
     PassageBuilder builder =
         Passage.builder(
@@ -129,10 +138,32 @@ public class PassageBenchmark {
     return bare.leaving(departure);
   }
 
-  /** The same legs with all checks, hours, sightings and widths. */
+  /** The same legs with all checks, hours, sightings and widths, and all that a card reads of it. */
   @Benchmark
-  public Outcome<TimedPlan, NotPossible> planWithChecks() {
-    return TimedPlan.of(passage, departure);
+  public double planWithChecks() {
+    return read(TimedPlan.of(passage, departure).orElseThrow());
+  }
+
+  /** Takes in every figure of a plan, so that nothing is left to be worked out when it is read. */
+  private static double read(TimedPlan plan) {
+    double sum = plan.daylightLeftSeconds() + plan.notChecked().size();
+    for (Verdict verdict : plan.verdicts()) {
+      sum += verdict.answer().ordinal() + verdict.figure().orElse(0.0);
+      sum += verdict.margin().orElse(0.0) + verdict.when().map(Instant::getNano).orElse(0);
+      sum += verdict.where().map(Position::latitudeDegrees).orElse(0.0);
+    }
+    for (PlannedLeg leg : plan.legs()) {
+      sum += leg.heading().degrees() + leg.speedMadeGood().metresPerSecond();
+      sum += leg.earliest().getNano() + leg.arrival().getNano() + leg.latest().getNano();
+      sum += leg.spread().eastVariance() + (leg.sighting().isPresent() ? 1.0 : 0.0);
+      for (PlannedHour hour : leg.hours()) {
+        sum += hour.span().from().getNano() + hour.position().longitudeDegrees();
+        sum += hour.heading().degrees() + hour.speedMadeGood().metresPerSecond();
+        sum += hour.stream().map(Velocity::eastMetresPerSecond).orElse(0.0);
+        sum += hour.levels().size();
+      }
+    }
+    return sum;
   }
 
   /** A fortnight of departures every five minutes without checks, the yardstick. */
@@ -153,10 +184,26 @@ public class PassageBenchmark {
     return WhenToGo.searchInParallel(passage, start, fortnight, STEP);
   }
 
-  /** Until when to go on and when home can be made, for all way points. */
+  /** Until when to go on and when home can be made, for all way points, with the reasons. */
   @Benchmark
-  public WayHome waysHome() {
-    return WayHome.of(plan);
+  public WayHome waysHomeAndTurns() {
+    return WayHome.of(plan, dark, WayHome.USUAL_STEP);
+  }
+
+  /** When home can be made, for all way points. */
+  @Benchmark
+  public List<Found<Window>> waysHome() {
+    List<Found<Window>> home = new ArrayList<>();
+    for (int i = 0; i < plan.legs().size(); i++) {
+      home.add(WayHome.from(plan, i, dark, WayHome.USUAL_STEP));
+    }
+    return home;
+  }
+
+  /** Until when to go on, for all way points. */
+  @Benchmark
+  public List<Found<Window>> turns() {
+    return WayHome.goingOn(plan, dark, WayHome.USUAL_STEP);
   }
 
   /** All what-ifs. */
@@ -183,6 +230,12 @@ public class PassageBenchmark {
   @OperationsPerInvocation(RUNS)
   public PlanSpread errorRunInParallel() {
     return PlanSpread.inParallel(plan, PlanErrors.usual(), RUNS, 1);
+  }
+
+  /** The landings in reach at one time, each with a heading and all checks of the way there. */
+  @Benchmark
+  public List<LandingInReach> landings() {
+    return LandingInReach.from(planByLandings, halfWay);
   }
 
   /** The landings in reach every five minutes. */

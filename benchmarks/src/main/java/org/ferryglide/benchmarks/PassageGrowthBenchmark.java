@@ -42,7 +42,8 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * How does the price of a passage grow with its legs, its dangers and its departures, and what do
- * all cores make of it? Legs are a mile each, so that the time under way grows with them.
+ * all cores make of it? Legs are a mile each, so that the time under way grows with them. The first
+ * passage has five legs, two dangers and a day of departures; of the others one thing is more.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -56,13 +57,12 @@ public class PassageGrowthBenchmark {
   private static final Duration STEP = Duration.ofMinutes(5);
   private static final int DRAWS = 200;
 
-  @Param({"5", "10", "20"})
+  /** What is more than in the first. */
+  @Param({"first", "legs10", "legs20", "dangers20", "days7"})
+  private String growth;
+
   private int legs;
-
-  @Param({"2", "20"})
   private int dangers;
-
-  @Param({"1", "7"})
   private int days;
 
   private Instant start = Instant.parse("2026-06-14T00:00:00Z");
@@ -74,6 +74,9 @@ public class PassageGrowthBenchmark {
   /** Builds the passage of so many legs and dangers. */
   @Setup(Level.Trial)
   public void build() {
+    legs = grown("legs", 5);
+    dangers = grown("dangers", 2);
+    days = grown("days", 1);
     Craft craft = Craft.ofSpeed(Speed.ofKnots(3.5)).withRestEachHour(Duration.ofMinutes(5));
     HourlyTable stream = new HourlyTable(start.getEpochSecond(), false, 1.5);
     List<Position> places = new ArrayList<>();
@@ -102,6 +105,10 @@ public class PassageGrowthBenchmark {
         Departing.along(
             CourseToSteer.with(craft, stream).withLimits(SteeringLimits.NONE),
             Route.ofRhumbLegs(places.toArray(new Position[0])));
+  }
+
+  private int grown(String what, int first) {
+    return growth.startsWith(what) ? Integer.parseInt(growth.substring(what.length())) : first;
   }
 
   /** The yardstick of the same number of legs. */

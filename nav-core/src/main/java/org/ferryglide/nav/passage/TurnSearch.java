@@ -16,7 +16,6 @@ import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.DepartureSearch;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
-import org.jspecify.annotations.Nullable;
 
 /** Searches the times of one way point after the other, the last first. */
 final class TurnSearch {
@@ -36,40 +35,69 @@ final class TurnSearch {
 
   /** One for each way point but the last, in order. */
   List<TurnTimes> turns() {
+    List<Passage> parts = new ArrayList<>();
+    List<Found<Window>> on = goingOn(parts);
     List<TurnTimes> turns = new ArrayList<>();
-    Found<Window> next = null;
-    for (int wayPoint = passage.legs().size() - 1; wayPoint >= 0; wayPoint--) {
-      TurnTimes times = at(wayPoint, next);
-      turns.add(0, times);
-      next = times.goingOn();
+    for (int wayPoint = 0; wayPoint < on.size(); wayPoint++) {
+      Found<Window> goingOn = on.get(wayPoint);
+      // what fails here tells more than that something fails further on
+      Map<TimeSpan, Note> notOn =
+          outside(List.of(onward(wayPoint), parts.get(wayPoint)), goingOn);
+      Found<Window> home = home(wayPoint);
+      turns.add(
+          new TurnTimes(
+              passage.wayPoints().get(wayPoint),
+              plan.route().leavingAt(wayPoint),
+              goingOn,
+              notOn,
+              home,
+              wayPoint == 0 ? Map.of() : outside(List.of(back(wayPoint)), home)));
     }
     return turns;
   }
 
-  private TurnTimes at(int wayPoint, @Nullable Found<Window> next) {
-    Instant planned = plan.route().leavingAt(wayPoint);
-    Instant from = EpochSeconds.toInstant(Math.ceil(EpochSeconds.of(planned)));
-    Passage alone = onward(wayPoint);
-    Passage onward =
-        next == null ? alone : alone.toBuilder().condition(new NextInTime(alone, next)).build();
-    Found<Window> goingOn = windows(onward, from);
-    // what fails here tells more than that something fails further on
-    Map<TimeSpan, Note> notOn = outside(List.of(alone, onward), goingOn);
-    if (wayPoint == 0) {
-      TimeSpan whole = goingOn.asked();
-      Found<Window> home =
-          Found.of(List.of(new Window(whole, true, true)), whole, List.of(whole), List.of());
-      return new TurnTimes(passage.wayPoints().get(0), planned, goingOn, notOn, home, Map.of());
+  /** When the party may go on, for each way point but the last, in order. */
+  List<Found<Window>> goingOn() {
+    return goingOn(new ArrayList<>());
+  }
+
+  /**
+   * The same.
+   *
+   * @param parts receives what was searched
+   */
+  private List<Found<Window>> goingOn(List<Passage> parts) {
+    List<Found<Window>> all = new ArrayList<>();
+    Found<Window> next = null;
+    for (int wayPoint = passage.legs().size() - 1; wayPoint >= 0; wayPoint--) {
+      Passage alone = onward(wayPoint);
+      Passage onward =
+          next == null ? alone : alone.toBuilder().condition(new NextInTime(alone, next)).build();
+      next = windows(onward, from(wayPoint));
+      all.add(0, next);
+      parts.add(0, onward);
     }
-    Passage back = home(wayPoint);
-    Found<Window> home = windows(back, firstHome(wayPoint, from));
-    return new TurnTimes(
-        passage.wayPoints().get(wayPoint),
-        planned,
-        goingOn,
-        notOn,
-        home,
-        outside(List.of(back), home));
+    return all;
+  }
+
+  /** When home can be made from a way point; from the start, which is home, the whole time. */
+  Found<Window> home(int wayPoint) {
+    Instant from = from(wayPoint);
+    if (wayPoint == 0) {
+      TimeSpan whole = TimeSpan.of(from, last(from));
+      return Found.of(List.of(new Window(whole, true, true)), whole, List.of(whole), List.of());
+    }
+    return windows(back(wayPoint), firstHome(wayPoint, from));
+  }
+
+  /** The planned time at a way point, to the second after it. */
+  private Instant from(int wayPoint) {
+    return EpochSeconds.toInstant(
+        Math.ceil(EpochSeconds.of(plan.route().leavingAt(wayPoint))));
+  }
+
+  private Instant last(Instant from) {
+    return until.isBefore(from) ? from : until;
   }
 
   /** One who has landed may launch at once for home; else home begins where going on does. */
@@ -94,7 +122,7 @@ final class TurnSearch {
     return PartPassages.withSlower(withTimeAfloat(builder, bare, wayPoint).build());
   }
 
-  private Passage home(int wayPoint) {
+  private Passage back(int wayPoint) {
     Passage bare = PartPassages.home(passage, wayPoint);
     return PartPassages.withSlower(withTimeAfloat(bare.toBuilder(), bare, wayPoint).build());
   }
@@ -112,11 +140,10 @@ final class TurnSearch {
   }
 
   private Found<Window> windows(Passage part, Instant from) {
-    Instant last = until.isBefore(from) ? from : until;
     return DepartureSearch.of(PassageSolver.lean(part))
         .withStep(step)
         .withCondition(new InTurn(part))
-        .between(from, last)
+        .between(from, last(from))
         .windows();
   }
 

@@ -6,10 +6,13 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.timing.Condition;
+import org.ferryglide.nav.water.Found;
+import org.ferryglide.nav.water.Window;
 
 /**
  * When to turn back: for every way point of a plan the time after which the party does not go on,
@@ -87,13 +90,7 @@ public final class WayHome implements Serializable {
    * @throws IllegalArgumentException if {@code until} is before the departure or the step too short
    */
   public static WayHome of(TimedPlan plan, Instant until, Duration step) {
-    if (until.isBefore(plan.departure())) {
-      throw new IllegalArgumentException(
-          "the last time must not be before the departure at "
-              + plan.departure()
-              + ", but was "
-              + until);
-    }
+    TurnSearch search = search(plan, until, step);
     List<Note> open = new ArrayList<>(plan.notChecked());
     WayPoint start = plan.passage().wayPoints().get(0);
     if (!start.landing().isPresent()) {
@@ -105,8 +102,55 @@ public final class WayHome implements Serializable {
               .with("about", own.about()));
     }
     return new WayHome(
-        Collections.unmodifiableList(new TurnSearch(plan, until, step).turns()),
-        Collections.unmodifiableList(open));
+        Collections.unmodifiableList(search.turns()), Collections.unmodifiableList(open));
+  }
+
+  private static TurnSearch search(TimedPlan plan, Instant until, Duration step) {
+    if (until.isBefore(plan.departure())) {
+      throw new IllegalArgumentException(
+          "the last time must not be before the departure at "
+              + plan.departure()
+              + ", but was "
+              + until);
+    }
+    return new TurnSearch(plan, until, step);
+  }
+
+  /**
+   * The turns alone, without the ways home and without the reasons: when the party may go on.
+   *
+   * <pre>{@code
+   * WayHome.goingOn(plan, sunset, WayHome.USUAL_STEP).get(1).first(); // on from the first stop
+   * }</pre>
+   *
+   * @param plan the plan
+   * @param until the last time looked at; a way point planned later is looked at then only
+   * @param step time between looks, at least a second
+   * @return the {@link TurnTimes#goingOn} of each way point but the last, in order; unmodifiable
+   * @throws IllegalArgumentException if {@code until} is before the departure or the step too short
+   */
+  public static List<Found<Window>> goingOn(TimedPlan plan, Instant until, Duration step) {
+    return Collections.unmodifiableList(search(plan, until, step).goingOn());
+  }
+
+  /**
+   * The ways home from one way point alone.
+   *
+   * <pre>{@code
+   * WayHome.from(plan, 2, sunset, WayHome.USUAL_STEP).items(); // when home can be made from it
+   * }</pre>
+   *
+   * @param plan the plan
+   * @param wayPoint number of the way point: 0 for the start, which is home; not the last
+   * @param until the last time looked at; a way point planned later is looked at then only
+   * @param step time between looks, at least a second
+   * @return its {@link TurnTimes#home}
+   * @throws IllegalArgumentException if there is no such way point to turn at, {@code until} is
+   *     before the departure or the step too short
+   */
+  public static Found<Window> from(TimedPlan plan, int wayPoint, Instant until, Duration step) {
+    Arguments.within(wayPoint, 0, plan.legs().size() - 1, "number of a way point", "way points");
+    return search(plan, until, step).home(wayPoint);
   }
 
   /**

@@ -219,4 +219,22 @@ class WayHomeTest {
                 () -> WayHome.of(plan, early, Duration.ofMinutes(5)))
             .getMessage());
   }
+
+  /** Turns and ways home are asked for alone, at their own price, and are those of both together. */
+  @Test
+  void turnsAndWaysHomeCanBeAskedForAlone() {
+    Passage passage = three(3.5, Scenes.turning(1.0), Landing.atAnyLevel()).build();
+    TimedPlan plan = plan(passage, "09:00:00");
+    Instant until = plan.departure().plus(Duration.ofHours(9));
+    Duration step = Duration.ofMinutes(10);
+    List<TurnTimes> both = WayHome.of(plan, until, step).turns();
+    List<Found<Window>> on = WayHome.goingOn(plan, until, step);
+    assertEquals(both.size(), on.size());
+    for (int i = 0; i < on.size(); i++) {
+      assertEquals(both.get(i).goingOn(), on.get(i));
+      assertEquals(both.get(i).home(), WayHome.from(plan, i, until, step));
+    }
+    assertThrows(
+        IllegalArgumentException.class, () -> WayHome.from(plan, both.size(), until, step));
+  }
 }
