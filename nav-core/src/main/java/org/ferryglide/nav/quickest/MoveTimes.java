@@ -49,7 +49,7 @@ final class MoveTimes {
       return Double.NaN;
     }
     double end = speed(there, m);
-    if (!(end > least)) {
+    if (isBarred(end)) {
       return 0.0;
     }
     int c = moves.columns[m];
@@ -72,7 +72,7 @@ final class MoveTimes {
       return Double.NaN;
     }
     double speed = speed(there, m);
-    return speed > least ? 1.0 / speed : Double.POSITIVE_INFINITY;
+    return isBarred(speed) ? Double.POSITIVE_INFINITY : 1.0 / speed;
   }
 
   private double speed(NodeSpeeds.Look look, int m) {

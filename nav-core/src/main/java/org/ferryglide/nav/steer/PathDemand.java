@@ -110,7 +110,7 @@ record PathDemand(
         double span = track.timeOf(segment + 1) - track.timeOf(segment);
         if (span > 0.0) {
           int looks = looks(segment, span);
-          int first = track.goesOnAlike(segment) ? 1 : 0; // where the last look was
+          int first = isSeamless(segment) ? 1 : 0; // where the last look was
           if (!isWait(segment) && isSteady(segment)) {
             look(segment, (double) first / looks, 0.0);
             continue;
@@ -157,6 +157,16 @@ record PathDemand(
         }
       }
       return true;
+    }
+
+    /**
+     * Whether a segment begins in the water in which the one before it ended: in still air, on the
+     * same heading and with the same motion over the ground, the stream is the same.
+     */
+    private boolean isSeamless(int segment) {
+      return steered
+          && track.goesOnAlike(segment)
+          && track.headingOf(segment) == track.headingOf(segment - 1);
     }
 
     double crossShare() {

@@ -160,14 +160,18 @@ public final class Departure implements Serializable {
     return least;
   }
 
+  /** By time, figures and verdicts, so that comparing two searches solves no route again. */
   @Override
   public boolean equals(Object other) {
     return other instanceof Departure that
         && seconds == that.seconds
         && possible == that.possible
         && Double.compare(arrival, that.arrival) == 0
+        && Double.compare(crossStreamShare, that.crossStreamShare) == 0
+        && Double.compare(reserve, that.reserve) == 0
+        && Double.compare(effort, that.effort) == 0
         && verdicts.equals(that.verdicts)
-        && outcome().equals(that.outcome());
+        && (possible || outcome().equals(that.outcome()));
   }
 
   @Override
