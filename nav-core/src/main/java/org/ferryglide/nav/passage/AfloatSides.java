@@ -23,6 +23,9 @@ final class AfloatSides {
   /** A rate that prints as 0.0 knots is slack. */
   private static final double SLACK_KNOTS = 0.05;
 
+  /** A stream of tables moves little in a minute. */
+  private static final double LOOK_SECONDS = 60.0;
+
   private final DeckCard card;
   private final TimedPlan plan;
   private final CardText text;
@@ -208,7 +211,7 @@ final class AfloatSides {
       }
       Velocity here = Velocity.ofEastAndNorth(flow[0], flow[1]);
       strongest = here.rate().compareTo(strongest.rate()) > 0 ? here : strongest;
-      time += Candidate.STEP_SECONDS;
+      time += LOOK_SECONDS;
     }
     return stream(text, leg, Optional.of(strongest));
   }

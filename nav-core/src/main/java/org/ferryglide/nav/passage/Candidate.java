@@ -1,7 +1,9 @@
 package org.ferryglide.nav.passage;
 
+import java.util.Objects;
 import java.util.function.Consumer;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredLeg;
@@ -17,8 +19,20 @@ import org.jspecify.annotations.Nullable;
  * water and wind do there. Made once and shared by all checks.
  */
 final class Candidate {
-  /** Between looks: streams and winds of tables, and places at 4 knots, move little in a minute. */
-  static final double STEP_SECONDS = 60.0;
+  /** Between looks where nothing is known of a stream or wind but what it answers. */
+  private static final double STEP_SECONDS = 60.0;
+
+  /**
+   * Between looks where stream and wind tell their break points. At each of them, and wherever else
+   * the heading changes, there is a look, so that all is smooth in between: in two minutes a path
+   * at 4 knots in a stream that turns in an hour bends off its chord by decimetres.
+   */
+  private static final double SMOOTH_STEP_SECONDS = 120.0;
+
+  /** No look is added nearer than this to another; of several changes in a step the first is. */
+  private static final double APART_SECONDS = 1.0;
+
+  private static final double HOUR = 3600.0;
 
   /** What lies between two of a draw's looks is far less than what draws differ by. */
   private static final double DRAW_STEP_SECONDS = 180.0;
@@ -58,9 +72,8 @@ final class Candidate {
   private @Nullable Candidate slowest;
   private double @Nullable [] slowerTimes;
   private int @Nullable [] strongest;
-  private boolean covariancesKnown;
-  private boolean halfWidthsKnown;
-  private double greatestHalfWidth;
+  private @Nullable ErrorsAlong errors;
+  private double @Nullable [] drawnSpeeds;
 
   Candidate(Passage passage, SteeredRoute route) {
     this(passage, route, new WorkRoom(passage));
@@ -68,7 +81,24 @@ final class Candidate {
 
   /** With a workspace that serves many candidates of one thread. */
   Candidate(Passage passage, SteeredRoute route, WorkRoom room) {
-    this(passage, route, room, STEP_SECONDS, candidate -> {});
+    this(passage, route, room, step(passage, route), candidate -> {});
+  }
+
+  private static double step(Passage passage, SteeredRoute route) {
+    double departure = route.departureSeconds();
+    WindField wind = passage.wind().orElse(null);
+    boolean isTold = wind == null || isTold(wind.nextBreakAfter(departure));
+    for (int i = passage.legs().size() - route.legs().size(); i < passage.legs().size(); i++) {
+      StreamField own = passage.legs().get(i).options().stream().orElse(null);
+      isTold &= own == null || isTold(own.nextBreakAfter(departure));
+    }
+    return isTold && isTold(passage.stream().nextBreakAfter(departure))
+        ? SMOOTH_STEP_SECONDS
+        : STEP_SECONDS;
+  }
+
+  private static boolean isTold(double nextBreak) {
+    return nextBreak < Double.POSITIVE_INFINITY;
   }
 
   private Candidate(
@@ -81,12 +111,16 @@ final class Candidate {
     this.route = route;
     this.room = room;
     this.stepSeconds = stepSeconds;
+    int legs = route.legs().size();
+    lastLooks = new int[legs];
     int count = 0;
-    for (SteeredLeg steered : route.legs()) {
-      count += looks(steered);
+    for (int i = 0; i < legs; i++) {
+      count = addLooks(route.legs().get(i), route.departureSeconds(), count);
+      lastLooks[i] = count - 1;
     }
     size = count;
     columns = room.lend(count);
+    System.arraycopy(room.times(count), 0, columns.time, 0, count);
     time = columns.time;
     latitude = columns.latitude;
     longitude = columns.longitude;
@@ -101,10 +135,8 @@ final class Candidate {
     seconds = columns.seconds;
     goneLatitude = columns.goneLatitude;
     goneLongitude = columns.goneLongitude;
-    int legs = route.legs().size();
     int first = passage.legs().size() - legs;
     streams = new StreamField[legs];
-    lastLooks = new int[legs];
     for (int i = 0; i < legs; i++) {
       streams[i] = passage.legs().get(first + i).options().stream().orElse(passage.stream());
     }
@@ -117,9 +149,10 @@ final class Candidate {
    * The looks along the route of {@link #slower}, for checks of the slower party: nothing slower
    * still is to be solved.
    */
+  @SuppressWarnings("ReferenceEquality")
   Candidate slowest(Passage slow, SteeredRoute route) {
     Candidate known = slowest;
-    if (known == null) {
+    if (known == null || known.passage != slow || known.route != route) {
       known = new Candidate(slow, route);
       known.slower = Outcome.ofSolved(route);
       slowest = known;
@@ -137,17 +170,31 @@ final class Candidate {
     return new Candidate(passage, route, new WorkRoom(passage), DRAW_STEP_SECONDS, candidate -> {});
   }
 
-  /** One draw of the errors, with places that are changed before anything is made of them. */
+  /**
+   * One draw of the errors, with places that are changed before anything is made of them.
+   *
+   * @param speeds how fast the party paddles each leg, metres a second
+   */
   static Candidate ofDraw(
-      Passage drawn, SteeredRoute route, WorkRoom room, Consumer<Candidate> displaced) {
+      Passage drawn,
+      SteeredRoute route,
+      WorkRoom room,
+      double[] speeds,
+      Consumer<Candidate> displaced) {
     Candidate candidate = new Candidate(drawn, route, room, DRAW_STEP_SECONDS, displaced);
+    candidate.drawnSpeeds = speeds;
     candidate.slower = Outcome.ofSolved(route);
     return candidate;
   }
 
-  /** Whether this is one draw of the errors, whose party and water stand in {@link #passage}. */
+  /** Whether this is one draw of the errors, whose water stands in {@link #passage}. */
   boolean isDraw() {
-    return stepSeconds > STEP_SECONDS;
+    return drawnSpeeds != null;
+  }
+
+  /** How fast the party of a draw paddles a leg. */
+  Speed drawnSpeed(int legOfRoute) {
+    return Speed.ofMetresPerSecond(Objects.requireNonNull(drawnSpeeds)[legOfRoute]);
   }
 
   /** Gives back the arrays in which the looks stand: nothing may be asked of them any more. */
@@ -220,14 +267,21 @@ final class Candidate {
     return lastLooks[legOfRoute];
   }
 
+  /** The look at the beginning of a leg. */
+  int firstLookOf(int legOfRoute) {
+    return legOfRoute == 0 ? 0 : lastLooks[legOfRoute - 1] + 1;
+  }
+
   /** The look with the strongest stream of a leg. */
   int strongest(int legOfRoute) {
     if (strongest == null) {
       strongest = new int[route.legs().size()];
       double[] most = new double[strongest.length];
       for (int look = 0; look < size; look++) {
-        if (streamRate(look) > most[leg[look]]) {
-          most[leg[look]] = streamRate(look);
+        double square =
+            streamEast[look] * streamEast[look] + streamNorth[look] * streamNorth[look];
+        if (square > most[leg[look]]) {
+          most[leg[look]] = square;
           strongest[leg[look]] = look;
         }
       }
@@ -235,36 +289,54 @@ final class Candidate {
     return strongest[legOfRoute];
   }
 
+  /** What the errors make of the way. */
+  ErrorsAlong errors() {
+    ErrorsAlong known = errors;
+    if (known == null) {
+      known = new ErrorsAlong(this, columns);
+      errors = known;
+    }
+    return known;
+  }
+
   /**
-   * Half the width of the band in which the party is 95 times in a hundred, metres: the longer axis
-   * of its ellipse, whatever the way it lies.
+   * The times of a leg's looks: every step, and in between where something breaks.
+   *
+   * @param at where the first stands
+   * @return where the next leg's stand
    */
-  double halfWidth95(int look) {
-    if (!halfWidthsKnown) {
-      greatestHalfWidth = Widths.fill(this, columns.halfWidth);
-      halfWidthsKnown = true;
+  private int addLooks(SteeredLeg steered, double departure, int at) {
+    double from = EpochSeconds.of(steered.departure());
+    double until = EpochSeconds.of(steered.arrival());
+    double[] segments = steered.groundTrack().segmentTimes();
+    int steps = Math.max(1, (int) Math.ceil((until - from) / stepSeconds));
+    double[] times = room.times(at + 1 + 2 * steps);
+    int end = at;
+    int segment = 1;
+    for (int step = 1; step <= steps; step++) {
+      double last = step == 1 ? from : from + (step - 1) * stepSeconds;
+      double next = step == steps ? until : from + step * stepSeconds;
+      times[end++] = last;
+      while (segment < segments.length && segments[segment] < last + APART_SECONDS) {
+        segment++;
+      }
+      double change = segment < segments.length ? segments[segment] : until;
+      change = Math.min(change, otherChange(last, departure));
+      if (change < next - APART_SECONDS) {
+        times[end++] = change;
+      }
     }
-    return columns.halfWidth[look];
+    times[end] = until;
+    return end + 1;
   }
 
-  /** The greatest of them; NaN if one is not known. */
-  double greatestHalfWidth95() {
-    halfWidth95(0);
-    return greatestHalfWidth;
-  }
-
-  /** Variance east, variance north and covariance at each look, square metres. */
-  double[] covariances() {
-    if (!covariancesKnown) {
-      Widths.fillCovariances(this, columns.covariance);
-      covariancesKnown = true;
-    }
-    return columns.covariance;
-  }
-
-  private int looks(SteeredLeg steered) {
-    double seconds = EpochSeconds.of(steered.arrival()) - EpochSeconds.of(steered.departure());
-    return 1 + Math.max(1, (int) Math.ceil(seconds / stepSeconds));
+  /** The next hour since the departure, or the next change of a wind that breaks no path. */
+  private double otherChange(double last, double departure) {
+    double apart = last + APART_SECONDS;
+    double hour = departure + HOUR * Math.ceil((apart - departure) / HOUR);
+    WindField wind = passage.wind().orElse(null);
+    double change = wind == null ? hour : wind.nextBreakAfter(apart);
+    return change < hour ? change : hour; // NaN too
   }
 
   private void fill() {
@@ -272,26 +344,16 @@ final class Candidate {
     double[] three = room.places(size);
     double[] flow = room.flow();
     int at = 0;
-    int number = 0;
-    for (SteeredLeg steered : route.legs()) {
-      StreamField stream = streamOf(number);
-      double from = EpochSeconds.of(steered.departure());
-      double until = EpochSeconds.of(steered.arrival());
-      int looks = looks(steered);
-      for (int i = 0; i < looks; i++) {
-        time[at + i] = i == looks - 1 ? until : Math.min(until, from + i * stepSeconds);
-      }
-      steered.groundTrack().atEach(time, at, at + looks, three, 0);
-      for (int i = 0; i < looks; i++) {
-        latitude[at] = three[3 * i];
-        longitude[at] = three[3 * i + 1];
-        heading[at] = three[3 * i + 2];
+    for (int number = 0; number < lastLooks.length; number++) {
+      int end = lastLooks[number] + 1;
+      route.legs().get(number).groundTrack().atEach(time, at, end, three, 3 * at);
+      for (; at < end; at++) {
+        latitude[at] = three[3 * at];
+        longitude[at] = three[3 * at + 1];
+        heading[at] = three[3 * at + 2];
         leg[at] = number;
-        sample(stream, wind, at, flow);
-        at++;
+        sample(streams[number], wind, at, flow);
       }
-      lastLooks[number] = at - 1;
-      number++;
     }
   }
 

@@ -17,8 +17,14 @@ final class Columns {
   final double[] seconds;
   final double[] halfWidth;
 
-  /** Three figures at each look. */
-  final double[] covariance;
+  /** Of the way up to each look: what half the width has grown by at most, and sums of the way. */
+  final double[] growth;
+
+  final double[] paddledEast;
+  final double[] paddledNorth;
+  final double[] carriedEast;
+  final double[] carriedNorth;
+  final double[] elapsed;
 
   final int[] leg;
 
@@ -37,7 +43,12 @@ final class Columns {
     goneLongitude = new double[looks];
     seconds = new double[looks];
     halfWidth = new double[looks];
-    covariance = new double[3 * looks];
+    growth = new double[looks];
+    paddledEast = new double[looks];
+    paddledNorth = new double[looks];
+    carriedEast = new double[looks];
+    carriedNorth = new double[looks];
+    elapsed = new double[looks];
     leg = new int[looks];
   }
 

@@ -11,7 +11,7 @@ final class DangerCheck extends WorstAlong {
   static final double WARNING_METRES = 100.0;
 
   /** Looks between those that give a first figure. */
-  private static final int FEW_LOOKS = 16;
+  private static final int FEW_LOOKS = 8;
 
   private final Danger danger;
   private final Outline outline;
@@ -30,7 +30,7 @@ final class DangerCheck extends WorstAlong {
 
   @Override
   double figure(Candidate candidate, int look) {
-    double clear = swept(candidate, look) - candidate.halfWidth95(look);
+    double clear = swept(candidate, look) - candidate.errors().halfWidth95(look);
     if (clear >= WARNING_METRES) {
       return clear;
     }
@@ -41,19 +41,24 @@ final class DangerCheck extends WorstAlong {
   /** Looks are left out from which the danger is too far away to be nearer than it was. */
   @Override
   int next(Candidate candidate, int look, double worst) {
+    ErrorsAlong errors = candidate.errors();
     double spare =
         clearance(candidate.latitude[look], candidate.longitude[look])
-            - candidate.greatestHalfWidth95()
+            - errors.halfWidth95(look)
             - Math.max(worst, WARNING_METRES);
     int next = look + 1;
     if (spare > 0.0) { // false for NaN too
-      double square = spare * spare;
       double north = candidate.goneLatitude[look];
       double east = candidate.goneLongitude[look];
-      while (next < candidate.size
-          && outline.square(
-                  candidate.goneLatitude[next] - north, candidate.goneLongitude[next] - east)
-              < square) {
+      double grown = spare + errors.growth(look);
+      while (next < candidate.size) {
+        double rest = grown - errors.growth(next);
+        if (!(rest > 0.0)
+            || outline.square(
+                    candidate.goneLatitude[next] - north, candidate.goneLongitude[next] - east)
+                >= rest * rest) {
+          break;
+        }
         next++;
       }
     }
@@ -63,16 +68,20 @@ final class DangerCheck extends WorstAlong {
   /** Where it is always closed, the nearest of some looks. */
   @Override
   double reached(Candidate candidate) {
+    if (!danger.closings().isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    int nearest = 0;
     double least = Double.POSITIVE_INFINITY;
-    if (danger.closings().isEmpty()) {
-      for (int look = FEW_LOOKS; look < candidate.size; look += FEW_LOOKS) {
-        double clear =
-            clearance(candidate.latitude[look], candidate.longitude[look])
-                - candidate.halfWidth95(look);
-        least = clear < least ? clear : least;
+    for (int look = FEW_LOOKS; look < candidate.size; look += FEW_LOOKS) {
+      double clear = clearance(candidate.latitude[look], candidate.longitude[look]);
+      if (clear < least) {
+        least = clear;
+        nearest = look;
       }
     }
-    return least;
+    double clear = least - candidate.errors().halfWidth95(nearest);
+    return Double.isNaN(clear) ? Double.POSITIVE_INFINITY : clear;
   }
 
   /** Closed for the way from the look before if it is at either end of it. */
@@ -111,6 +120,26 @@ final class DangerCheck extends WorstAlong {
   /** Metres outside the distance to keep. */
   double clearance(double latitude, double longitude) {
     return outline.distance(latitude, longitude) - danger.keepOff().metres();
+  }
+
+  /**
+   * The next look, up to the last of a leg and one more, at which less than so many metres have
+   * been gone; the next of all where that is none, or NaN.
+   */
+  int nextWithin(Candidate candidate, int look, int last, double metres) {
+    int next = look + 1;
+    if (metres > 0.0) {
+      double north = candidate.goneLatitude[look];
+      double east = candidate.goneLongitude[look];
+      while (next <= last
+          && isFarther(
+              metres,
+              candidate.goneLatitude[next] - north,
+              candidate.goneLongitude[next] - east)) {
+        next++;
+      }
+    }
+    return next;
   }
 
   /** Whether it stays out of reach after so many degrees gone from a place clear of it. */

@@ -31,13 +31,15 @@ final class DaylightCheck extends PassageCheck {
           SunThreshold.NAUTICAL_TWILIGHT,
           new String[] {"nautical twilight", "nautical dawn"});
 
-  private final String[] words;
+  private final Note left;
+  private final Note before;
   private final Daylights atStart;
   private final Daylights atEnd;
 
   DaylightCheck(Passage passage, SunThreshold light) {
     super(light(words(light), ""), passage);
-    words = words(light);
+    left = light(words(light), LEFT);
+    before = light(words(light), BEFORE);
     int last = passage.wayPoints().size() - 1;
     atStart = passage.daylights().at(passage.wayPoints().get(0).position(), light);
     atEnd = passage.daylights().at(passage.wayPoints().get(last).position(), light);
@@ -70,7 +72,7 @@ final class DaylightCheck extends PassageCheck {
             .slower()
             .why()
             .map(NotPossible::note)
-            .orElse(Note.information("why.not-possible", "not possible"));
+            .orElse(Findings.NOT_POSSIBLE);
     return Verdict.notChecked(
         about,
         Note.information(
@@ -84,16 +86,15 @@ final class DaylightCheck extends PassageCheck {
     double landed = arrival + Seconds.of(party.landing());
     double atLaunch = atStart.leftAt(launch);
     double light = atEndSince(launch, landed - launch, atLaunch);
-    double left = light - (landed - launch);
-    if (Double.isNaN(atLaunch) || Double.isNaN(left)) {
-      return Verdict.notChecked(
-          about(), Note.information("why.no-sun", "the sun is worked out from 1901 to 2099 only"));
+    double rest = light - (landed - launch);
+    if (Double.isNaN(atLaunch) || Double.isNaN(rest)) {
+      return Verdict.notChecked(about(), Findings.NO_SUN);
     }
     PassageLimits limits = passage().limits();
     boolean dark = atLaunch < 0.0;
     return Verdict.of(
-            light(words, dark ? BEFORE : LEFT),
-            (dark ? Math.min(atLaunch, left) : left) / 60.0,
+            dark ? before : left,
+            (dark ? Math.min(atLaunch, rest) : rest) / 60.0,
             "minutes",
             limits.warning(PassageLimits.DAYLIGHT) / 60.0,
             limits.stop(PassageLimits.DAYLIGHT) / 60.0)

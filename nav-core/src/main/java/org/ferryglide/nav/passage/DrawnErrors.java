@@ -1,6 +1,7 @@
 package org.ferryglide.nav.passage;
 
 import java.time.Duration;
+import java.util.Arrays;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.reckon.ErrorSource;
@@ -8,7 +9,7 @@ import org.ferryglide.nav.reckon.Spread;
 
 /**
  * One draw of everything that may be wrong with a plan: what stays all day, and what is drawn anew
- * in every interval.
+ * in every interval. One object holds one draw after another, for one thread.
  */
 final class DrawnErrors {
   /** No speed, rate or wind is drawn below this share of what was planned. */
@@ -18,11 +19,11 @@ final class DrawnErrors {
     ErrorSource.COMPASS, ErrorSource.VARIATION, ErrorSource.DEVIATION, ErrorSource.LEEWAY
   };
 
-  final double departureLate;
-  final double streamLate;
-  final double plottedEast;
-  final double plottedNorth;
-  private final double start;
+  double departureLate;
+  double streamLate;
+  double plottedEast;
+  double plottedNorth;
+  private double start;
   private final double interval;
 
   /** One for each interval, the last for all time after it. */
@@ -37,13 +38,36 @@ final class DrawnErrors {
   private final double[] stream;
   private final double[] wind;
 
+  /** Room for one quantity in each interval, and for the line drawn askew. */
+  private final double[] room;
+
+  private final double[] plot;
+
   /**
-   * Draws.
+   * Room for draws, one after another; nothing is drawn yet.
    *
-   * @param departure as planned, seconds since 1970
    * @param seconds how long errors are drawn anew
    */
-  DrawnErrors(PlanErrors errors, double departure, double seconds, Normals normals) {
+  DrawnErrors(PlanErrors errors, double seconds) {
+    interval = seconds(errors.reckoning().interval());
+    int count = 1 + (int) Math.ceil(seconds / interval);
+    speed = new double[count];
+    currentEast = new double[count];
+    currentNorth = new double[count];
+    water = new double[2 * count];
+    stream = new double[2 * count];
+    wind = new double[2 * count];
+    room = new double[count];
+    plot = new double[count];
+  }
+
+  /**
+   * Draws anew.
+   *
+   * @param departure as planned, seconds since 1970
+   * @param isWindy whether a wind is known, which is drawn last
+   */
+  void draw(PlanErrors errors, double departure, boolean isWindy, Normals normals) {
     ErrorModel model = errors.reckoning();
     departureLate = seconds(errors.departure()) * normals.next();
     streamLate = seconds(errors.turnOfStream()) * normals.next();
@@ -52,26 +76,26 @@ final class DrawnErrors {
     plottedEast = pencil * normals.next();
     plottedNorth = pencil * normals.next();
     start = departure + departureLate;
-    interval = seconds(model.interval());
-    int count = 1 + (int) Math.ceil(seconds / interval);
-    double[] heading = new double[count];
+    drawInto(plot, model.spread(ErrorSource.PLOTTED_DIRECTION), normals);
+    System.arraycopy(plot, 0, room, 0, room.length); // a line askew turns the whole motion
     for (ErrorSource source : HEADING) {
-      add(heading, model.spread(source), normals);
+      add(room, model.spread(source), normals);
     }
-    speed = factors(drawn(count, model.spread(ErrorSource.SPEED), normals));
-    double[] set = drawn(count, model.spread(ErrorSource.STREAM_SET), normals);
-    double[] rate = factors(drawn(count, model.spread(ErrorSource.STREAM_RATE), normals));
-    double[] plot = drawn(count, model.spread(ErrorSource.PLOTTED_DIRECTION), normals);
-    for (int i = 0; i < count; i++) {
-      heading[i] += plot[i]; // a line drawn askew turns the whole motion over the ground
-      set[i] += plot[i];
+    drawInto(speed, model.spread(ErrorSource.SPEED), normals);
+    factors(speed);
+    turns(room, speed, water);
+    add(plot, model.spread(ErrorSource.STREAM_SET), normals);
+    drawInto(room, model.spread(ErrorSource.STREAM_RATE), normals);
+    factors(room);
+    turns(plot, room, stream);
+    drawInto(currentEast, model.spread(ErrorSource.OTHER_CURRENT), normals);
+    drawInto(currentNorth, model.spread(ErrorSource.OTHER_CURRENT), normals);
+    if (isWindy) {
+      drawInto(room, errors.windSpeed(), normals);
+      factors(room);
+      drawInto(plot, errors.windDirection(), normals);
+      turns(plot, room, wind);
     }
-    currentEast = drawn(count, model.spread(ErrorSource.OTHER_CURRENT), normals);
-    currentNorth = drawn(count, model.spread(ErrorSource.OTHER_CURRENT), normals);
-    double[] blows = factors(drawn(count, errors.windSpeed(), normals));
-    water = turns(heading, speed);
-    stream = turns(set, rate);
-    wind = turns(drawn(count, errors.windDirection(), normals), blows);
   }
 
   /** No draw: a speed and a stream that are other than planned all day. */
@@ -88,6 +112,8 @@ final class DrawnErrors {
     water = new double[] {0.0, speedFactor};
     stream = new double[] {0.0, rateFactor};
     wind = new double[] {0.0, 1.0};
+    room = new double[1];
+    plot = new double[1];
   }
 
   /** A party at another speed and a stream of another rate, later by the table's own course. */
@@ -95,29 +121,29 @@ final class DrawnErrors {
     return new DrawnErrors(speedFactor, rateFactor, streamLate);
   }
 
-  private static double[] factors(double[] shares) {
+  private static void factors(double[] shares) {
     for (int i = 0; i < shares.length; i++) {
       shares[i] = Math.max(LEAST_FACTOR, 1.0 + shares[i]);
     }
-    return shares;
   }
 
-  private static double[] turns(double[] degrees, double[] factors) {
-    double[] turns = new double[2 * degrees.length];
+  private static void turns(double[] degrees, double[] factors, double[] turns) {
     for (int i = 0; i < degrees.length; i++) {
-      turns[2 * i] = factors[i] * Math.sin(Math.toRadians(degrees[i]));
-      turns[2 * i + 1] = factors[i] * Math.cos(Math.toRadians(degrees[i]));
+      double radians = Math.toRadians(degrees[i]);
+      turns[2 * i] = factors[i] * Math.sin(radians);
+      turns[2 * i + 1] = factors[i] * Math.cos(radians);
     }
-    return turns;
   }
 
-  private static double[] drawn(int count, Spread spread, Normals normals) {
-    double[] all = new double[count];
+  private static void drawInto(double[] all, Spread spread, Normals normals) {
+    Arrays.fill(all, 0.0);
     add(all, spread, normals);
-    return all;
   }
 
   private static void add(double[] all, Spread spread, Normals normals) {
+    if (spread.equals(Spread.NONE)) {
+      return;
+    }
     double constant = spread.constant() * normals.next();
     double independent = spread.independent();
     for (int i = 0; i < all.length; i++) {

@@ -8,12 +8,10 @@ final class DrawnStream implements StreamField {
 
   private final StreamField tabled;
   private final transient DrawnErrors errors;
-  private final double late;
 
   DrawnStream(StreamField tabled, DrawnErrors errors) {
     this.tabled = tabled;
     this.errors = errors;
-    late = errors.streamLate;
   }
 
   @Override
@@ -23,7 +21,7 @@ final class DrawnStream implements StreamField {
       double epochSeconds,
       double[] eastNorth,
       int offset) {
-    double time = epochSeconds - late;
+    double time = epochSeconds - errors.streamLate;
     if (!tabled.sample(latitudeDegrees, longitudeDegrees, time, eastNorth, offset)) {
       return false;
     }
@@ -33,6 +31,7 @@ final class DrawnStream implements StreamField {
 
   @Override
   public double nextBreakAfter(double epochSeconds) {
+    double late = errors.streamLate;
     double next = tabled.nextBreakAfter(epochSeconds - late) + late;
     if (!(next > epochSeconds)) { // the two shifts may round to the same instant again
       next = tabled.nextBreakAfter(next - late) + late;

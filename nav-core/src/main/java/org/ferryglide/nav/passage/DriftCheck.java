@@ -1,8 +1,9 @@
 package org.ferryglide.nav.passage;
 
-import java.util.BitSet;
 import java.util.List;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.StreamField;
@@ -23,61 +24,125 @@ final class DriftCheck extends PassageCheck {
 
   private static final double STEP_SECONDS = 60.0;
 
+  /** How finely the nearest place between two looks is found, as a part of the way between them. */
+  private static final double NEAREST_PART = 0.02;
+
   private static final int FAR_MINUTES = 10;
   private static final int DRAW_MINUTES = 2;
 
+  private static final Note NONE_WITHIN =
+      Note.information("why.no-danger", "no danger within " + (int) WARNING_MINUTES + " minutes")
+          .with("withinMinutes", WARNING_MINUTES);
+
   private final List<DangerCheck> dangers;
+  private final Note[] onto;
 
   DriftCheck(Passage passage, List<DangerCheck> dangers) {
     super(Note.information("check.drift", "drift without paddling"), passage);
     this.dangers = dangers;
+    onto = new Note[dangers.size()];
+    for (int i = 0; i < onto.length; i++) {
+      String name = dangers.get(i).danger().name();
+      onto[i] =
+          Note.information("check.drift-onto", name() + " onto " + name).with("danger", name);
+    }
   }
 
   @Override
   Verdict check(Candidate candidate) {
-    double least = Double.POSITIVE_INFINITY;
-    int from = -1;
-    String onto = "";
-    int unknown = -1;
-    BitSet asked = nearest(candidate);
+    Worst worst = new Worst(candidate);
     for (int look = 0; look < candidate.size; look++) {
-      if (!isAsked(candidate, look) && !asked.get(look)) {
-        continue;
-      }
-      Met met = drift(candidate, look);
-      if (met.minutes < least) {
-        least = met.minutes;
-        from = look;
-        onto = met.onto;
-      } else if (Double.isNaN(met.minutes)) {
-        unknown = look;
+      if (isAsked(candidate, look)) {
+        worst.takeFrom(look, 0.0);
       }
     }
-    if (unknown >= 0 && !(least < STOP_MINUTES)) {
-      return at(
-          Verdict.notChecked(
-              about(),
-              Note.information(
-                  "why.no-drift", "stream, wind or danger are not known there and then")),
-          candidate,
-          unknown);
+    for (int leg = 0; leg < candidate.route.legs().size(); leg++) {
+      int first = candidate.firstLookOf(leg);
+      int last = candidate.lastLookOf(leg);
+      double reach = reach(candidate, leg, windiest(candidate, first, last));
+      for (DangerCheck danger : dangers) {
+        takeFromNearest(danger, first, last, reach, worst);
+      }
     }
-    if (from < 0) {
-      return Verdict.within(
-          about(),
-          Note.information(
-                  "why.no-danger", "no danger within " + (int) WARNING_MINUTES + " minutes")
-              .with("withinMinutes", WARNING_MINUTES));
+    return verdict(worst);
+  }
+
+  private Verdict verdict(Worst worst) {
+    if (worst.isUnknown && !(worst.least < STOP_MINUTES)) {
+      return Verdict.notChecked(about(), Findings.NO_DRIFT)
+          .at(EpochSeconds.toInstant(worst.unknown[0]))
+          .at(place(worst.unknown));
     }
-    return at(
-        Verdict.of(
-            Note.information("check.drift-onto", name() + " onto " + onto).with("danger", onto),
-            least,
-            "minutes",
-            WARNING_MINUTES,
-            STOP_MINUTES),
-        candidate,
-        from);
+    if (worst.least == Double.POSITIVE_INFINITY) {
+      return Verdict.within(about(), NONE_WITHIN);
+    }
+    return Verdict.of(
+            onto[worst.nearest], worst.least, "minutes", WARNING_MINUTES, STOP_MINUTES)
+        .at(EpochSeconds.toInstant(worst.from[0]))
+        .at(place(worst.from));
+  }
+
+  private static Position place(double[] at) {
+    return Position.ofDegrees(at[1], Candidate.longitude(at[2]));
+  }
+
+  /** What the drifts of one candidate come to. */
+  private final class Worst {
+    final Candidate candidate;
+
+    /** Fewest minutes to a danger, which it is, and time and place where that drift begins. */
+    double least = Double.POSITIVE_INFINITY;
+
+    int nearest;
+    final double[] from = new double[3];
+
+    /** Whether a drift leads where something is not known, and the same of the last of them. */
+    boolean isUnknown;
+
+    final double[] unknown = new double[3];
+
+    /** Of the drift that was followed last. */
+    int met;
+
+    final double[] place = new double[2];
+
+    Worst(Candidate candidate) {
+      this.candidate = candidate;
+    }
+
+    /** Follows a drift from part of the way from a look to the next. */
+    void takeFrom(int look, double part) {
+      double time = placeAt(candidate, look, part, place);
+      double latitude = place[0];
+      double longitude = place[1];
+      double minutes = drift(this, look, time);
+      if (minutes < least) {
+        least = minutes;
+        nearest = met;
+        set(from, time, latitude, longitude);
+      } else if (Double.isNaN(minutes)) {
+        isUnknown = true;
+        set(unknown, time, latitude, longitude);
+      }
+    }
+
+    private void set(double[] at, double time, double latitude, double longitude) {
+      at[0] = time;
+      at[1] = latitude;
+      at[2] = longitude;
+    }
+  }
+
+  /** Puts in the place part of the way from a look to the next; returns the time. */
+  private static double placeAt(Candidate candidate, int look, double part, double[] place) {
+    place[0] = candidate.latitude[look];
+    place[1] = candidate.longitude[look];
+    if (part == 0.0) {
+      return candidate.time[look];
+    }
+    place[0] += part * (candidate.latitude[look + 1] - place[0]);
+    place[1] += part * PlaneMetres.turned(candidate.longitude[look + 1] - place[1]);
+    return candidate.time[look] + part * (candidate.time[look + 1] - candidate.time[look]);
   }
 
   /** Every hour from the departure, and the strongest stream of each leg. */
@@ -90,42 +155,79 @@ final class DriftCheck extends PassageCheck {
     return onTheHour || look == candidate.strongest(candidate.leg[look]);
   }
 
-  /** For every leg and danger the look that is nearest to it, if one might drift as far. */
-  private BitSet nearest(Candidate candidate) {
-    BitSet nearest = new BitSet(candidate.size);
-    for (DangerCheck danger : dangers) {
-      int best = 0;
-      double least = Double.POSITIVE_INFINITY;
-      for (int look = 0; look < candidate.size; look++) {
-        double clear = danger.clearance(candidate.latitude[look], candidate.longitude[look]);
-        if (clear < least) {
-          least = clear;
-          best = look;
-        }
-        if (look + 1 == candidate.size || candidate.leg[look + 1] != candidate.leg[look]) {
-          if (!isBeyondReach(candidate, best, least)) {
-            nearest.set(best);
-          }
-          least = Double.POSITIVE_INFINITY;
-        }
+  /** From where a leg is nearest to a danger, if one might drift as far. */
+  private void takeFromNearest(
+      DangerCheck danger, int first, int last, double reach, Worst worst) {
+    Candidate candidate = worst.candidate;
+    int best = -1;
+    double least = Double.POSITIVE_INFINITY;
+    int look = first;
+    while (look <= last) { // looks are left out that are too far away to drift there from
+      double clear = danger.clearance(candidate.latitude[look], candidate.longitude[look]);
+      if (clear < least) {
+        least = clear;
+        best = look;
+      }
+      look = danger.nextWithin(candidate, look, last, clear - reach);
+    }
+    if (best < 0 || isBeyondReach(candidate, best, least)) {
+      return;
+    }
+    double low = Math.max(first, best - 1);
+    double high = Math.min(last, best + 1);
+    while (high - low > NEAREST_PART) { // by thirds: one nearest place between the looks beside it
+      double third = (high - low) / 3.0;
+      if (clearance(danger, worst, low + third) < clearance(danger, worst, high - third)) {
+        high -= third;
+      } else {
+        low += third;
       }
     }
-    return nearest;
+    double middle = 0.5 * (low + high);
+    boolean between = clearance(danger, worst, middle) < least;
+    worst.takeFrom(between ? (int) middle : best, between ? middle - (int) middle : 0.0);
+  }
+
+  private static double clearance(DangerCheck danger, Worst worst, double at) {
+    int look = (int) at;
+    placeAt(worst.candidate, look, at - look, worst.place);
+    return danger.clearance(worst.place[0], worst.place[1]);
+  }
+
+  /** The strongest wind of some looks; 0 where it does not matter, NaN where one is not known. */
+  private double windiest(Candidate candidate, int first, int last) {
+    double most = 0.0;
+    if (passage().party().craft().windResponse().driftFraction() != 0.0) {
+      for (int look = first; look <= last; look++) {
+        most = Math.max(most, candidate.windSpeed(look)); // NaN stays
+      }
+    }
+    return most;
   }
 
   /** Whether so many metres are too far to drift; false where the flow at a look is not known. */
   private boolean isBeyondReach(Candidate candidate, int look, double metres) {
-    double fraction = passage().party().craft().windResponse().driftFraction();
-    double wind = fraction == 0.0 ? 0.0 : fraction * candidate.windSpeed(look);
-    double flow = candidate.streamRate(candidate.strongest(candidate.leg[look]));
-    return metres > FLOW_MARGIN * (flow + wind) * WARNING_MINUTES * STEP_SECONDS;
+    return metres > reach(candidate, candidate.leg[look], candidate.windSpeed(look));
   }
 
-  private record Met(double minutes, String onto) {}
+  /** How far one might drift from a leg in a wind, metres. */
+  private double reach(Candidate candidate, int leg, double windSpeed) {
+    double fraction = passage().party().craft().windResponse().driftFraction();
+    double wind = fraction == 0.0 ? 0.0 : fraction * windSpeed;
+    double flow = candidate.streamRate(candidate.strongest(leg));
+    return FLOW_MARGIN * (flow + wind) * WARNING_MINUTES * STEP_SECONDS;
+  }
 
-  private Met drift(Candidate candidate, int look) {
+  /**
+   * Follows a drift from the place of what it adds to.
+   *
+   * @return after how many minutes it comes upon a danger, infinite if on none; NaN if that is not
+   *     known
+   */
+  private double drift(Worst worst, int look, double from) {
+    Candidate candidate = worst.candidate;
     PlaneMetres metres = candidate.room().metres();
-    double[] place = {candidate.latitude[look], candidate.longitude[look]};
+    double[] place = worst.place;
     double beforeLatitude = place[0];
     double beforeLongitude = place[1];
     double goneLatitude = 0.0;
@@ -140,14 +242,15 @@ final class DriftCheck extends PassageCheck {
     int minutes =
         isBeyondReach(candidate, look, least) ? FAR_MINUTES : candidate.isDraw() ? DRAW_MINUTES : 1;
     for (int minute = 0; minute <= WARNING_MINUTES; minute += minutes) {
-      double time = candidate.time[look] + minute * STEP_SECONDS;
+      double time = from + minute * STEP_SECONDS;
       for (int i = 0; i < clear.length; i++) {
         DangerCheck danger = dangers.get(i);
         if (!danger.isFarther(clear[i], goneLatitude, goneLongitude)
             && danger.clearance(beforeLatitude, beforeLongitude, place[0], place[1]) < 0.0) {
           double closed = danger.closed(candidate.passage, time);
           if (closed != 0.0) {
-            return new Met(closed > 0.0 ? minute : Double.NaN, danger.danger().name());
+            worst.met = i;
+            return closed > 0.0 ? minute : Double.NaN;
           }
         }
       }
@@ -155,12 +258,12 @@ final class DriftCheck extends PassageCheck {
       beforeLongitude = place[1];
       double seconds = minutes * STEP_SECONDS;
       if (minute < WARNING_MINUTES && !step(candidate, look, time, seconds, place, metres)) {
-        return new Met(Double.NaN, "");
+        return Double.NaN;
       }
       goneLatitude += Math.abs(place[0] - beforeLatitude);
       goneLongitude += Math.abs(place[1] - beforeLongitude);
     }
-    return new Met(Double.POSITIVE_INFINITY, "");
+    return Double.POSITIVE_INFINITY;
   }
 
   private boolean step(

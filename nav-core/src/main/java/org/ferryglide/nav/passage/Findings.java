@@ -17,6 +17,20 @@ final class Findings {
       Note.information(
           "why.no-landing-known", "no landing is known to be usable from there and then");
 
+  static final Note ANY_LEVEL = Note.information("why.any-level", "works at any level");
+  static final Note NO_DOUBT = Note.information("why.no-doubt", "nothing looked wrong");
+  static final Note NO_DRIFT =
+      Note.information("why.no-drift", "stream, wind or danger are not known there and then");
+  static final Note NO_SUN =
+      Note.information("why.no-sun", "the sun is worked out from 1901 to 2099 only");
+  static final Note NOT_ENTERED = Note.information("why.not-entered", "not entered");
+  static final Note NO_ANGLE =
+      Note.information("why.no-angle", "the party has chosen no limit for the angle");
+  static final Note ALL_THE_WAY = Note.information("why.all-the-way", "all the way");
+  static final Note NONE_IN_REACH =
+      Note.information("why.none-in-reach", "none can be reached from there");
+  static final Note NOT_POSSIBLE = Note.information("why.not-possible", "not possible");
+
   /** The time between two looks at an edge of which neither fails. */
   static final Note EDGE = Note.information("why.edge", "a check fails for a moment only");
 

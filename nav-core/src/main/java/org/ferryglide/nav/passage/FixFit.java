@@ -112,7 +112,8 @@ final class FixFit {
 
   /** Metres east and north of the plan at the time of the fix. */
   private double[] off(DrawnErrors errors) {
-    double[] all = printed.steer(errors);
+    double[] all = new double[2 * plan.size];
+    printed.steer(errors, all);
     int look = lookBefore(plan, time);
     double span = plan.time[look + 1] - plan.time[look];
     double part = span > 0.0 ? (time - plan.time[look]) / span : 0.0;

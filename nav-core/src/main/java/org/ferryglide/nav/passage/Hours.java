@@ -2,6 +2,7 @@ package org.ferryglide.nav.passage;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -9,39 +10,97 @@ import java.util.List;
 import java.util.Map;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
-import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.water.StreamField;
+import org.jspecify.annotations.Nullable;
 
 /** Cuts a steered leg at the hours of the party's clock. */
 final class Hours {
   private static final double HOUR = 3600.0;
 
-  private Hours() {}
+  private final SteeredLeg leg;
+  private final StreamField stream;
+  private final Passage passage;
+  private final double[] place = new double[3];
+  private final double[] flow = new double[2];
+
+  private Hours(SteeredLeg leg, StreamField stream, Passage passage) {
+    this.leg = leg;
+    this.stream = stream;
+    this.passage = passage;
+  }
 
   static List<PlannedHour> of(SteeredLeg leg, StreamField stream, Passage passage) {
-    List<PlannedHour> hours = new ArrayList<>();
-    double from = EpochSeconds.of(leg.departure());
+    return new Hours(leg, stream, passage).all();
+  }
+
+  /** Each hour begins where the one before ends. */
+  private List<PlannedHour> all() {
+    List<PlannedHour> hours = new ArrayList<>(2);
     double end = EpochSeconds.of(leg.arrival());
+    double from = EpochSeconds.of(leg.departure());
+    Instant start = leg.departure();
+    Position begin = at(from);
     while (from < end) {
-      double until = Math.min(end, nextHour(from, passage.zone()));
-      hours.add(hour(leg, stream, passage, from, until));
+      double heading = place[2];
+      double until = Math.min(end, nextHour(from, start, passage.zone()));
+      Velocity flows = stream(0.5 * (from + until));
+      Position there = at(until);
+      Instant stop = EpochSeconds.toInstant(until);
+      hours.add(
+          new PlannedHour(
+              TimeSpan.of(start, stop),
+              begin,
+              TrueBearing.ofDegrees(heading),
+              flows,
+              Speed.ofMetresPerSecond(metres(begin, there) / (until - from)),
+              leg.leg(),
+              there,
+              levels(from)));
       from = until;
+      start = stop;
+      begin = there;
     }
     return Collections.unmodifiableList(hours);
   }
 
+  private Position at(double time) {
+    leg.groundTrack().at(time, place, 0);
+    return Position.ofDegrees(place[0], Candidate.longitude(place[1]));
+  }
+
+  private @Nullable Velocity stream(double time) {
+    leg.groundTrack().at(time, place, 0);
+    return stream.sample(place[0], place[1], time, flow, 0)
+        ? Velocity.ofEastAndNorth(flow[0], flow[1])
+        : null;
+  }
+
+  /** What an hour covers, by the middle latitude: within some parts in a million. */
+  private static double metres(Position from, Position to) {
+    double middle = 0.5 * (from.latitudeDegrees() + to.latitudeDegrees());
+    double east = PlaneMetres.turned(to.longitudeDegrees() - from.longitudeDegrees());
+    return PlaneMetres.length(
+        east * PlaneMetres.east(middle),
+        (to.latitudeDegrees() - from.latitudeDegrees()) * PlaneMetres.north(middle));
+  }
+
   /** Some zones lie half an hour beside the others. */
-  private static double nextHour(double from, ZoneId zone) {
-    double shift = zone.getRules().getOffset(EpochSeconds.toInstant(from)).getTotalSeconds();
+  private static double nextHour(double from, Instant instant, ZoneId zone) {
+    ZoneOffset offset =
+        zone instanceof ZoneOffset fixed ? fixed : zone.getRules().getOffset(instant);
+    double shift = offset.getTotalSeconds();
     return (Math.floor((from + shift) / HOUR) + 1.0) * HOUR - shift;
   }
 
-  private static Map<String, Double> levels(Passage passage, double time) {
+  private Map<String, Double> levels(double time) {
+    if (passage.levels().isEmpty()) {
+      return Collections.emptyMap();
+    }
     Map<String, Double> heights = new LinkedHashMap<>();
     passage
         .levels()
@@ -53,30 +112,5 @@ final class Hours {
               }
             });
     return Collections.unmodifiableMap(heights);
-  }
-
-  private static PlannedHour hour(
-      SteeredLeg leg, StreamField stream, Passage passage, double from, double until) {
-    double[] place = new double[3];
-    leg.groundTrack().at(from, place, 0);
-    Position begin = Position.ofDegrees(place[0], Candidate.longitude(place[1]));
-    double heading = place[2];
-    leg.groundTrack().at(until, place, 0);
-    Position end = Position.ofDegrees(place[0], Candidate.longitude(place[1]));
-    leg.groundTrack().at(0.5 * (from + until), place, 0);
-    double[] flow = new double[2];
-    boolean known = stream.sample(place[0], place[1], 0.5 * (from + until), flow, 0);
-    Instant start = EpochSeconds.toInstant(from);
-    Instant stop = EpochSeconds.toInstant(until);
-    double metres = begin.equals(end) ? 0.0 : RhumbLeg.between(begin, end).length().metres();
-    return new PlannedHour(
-        TimeSpan.of(start, stop),
-        begin,
-        TrueBearing.ofDegrees(heading),
-        known ? Velocity.ofEastAndNorth(flow[0], flow[1]) : null,
-        Speed.ofMetresPerSecond(metres / (until - from)),
-        leg.leg(),
-        end,
-        levels(passage, from));
   }
 }

@@ -13,22 +13,20 @@ import org.ferryglide.nav.timing.Verdict;
  * answer; of a departure that is stopped only the worst of what was looked at is told.
  */
 final class InTurn extends PassageCheck {
-  private final List<List<Condition>> stages = List.of(list(), list(), list());
+  private final List<Condition> cheap = new ArrayList<>();
+  private final List<Condition> ofTheSlower = new ArrayList<>();
+  private final List<Condition> costly = new ArrayList<>();
 
   InTurn(Passage part) {
     super(Note.information("check.all", "all checks"), part);
     for (Condition condition : part.checks().conditions()) {
       if (condition instanceof SlowerToo slower) {
-        stages.get(1).add(slower.ofThe(false));
-        stages.get(2).add(slower.ofThe(true));
+        ofTheSlower.add(slower.ofThe(false));
+        costly.add(slower.ofThe(true));
       } else {
-        stages.get(isCostly(condition) ? 2 : 0).add(condition);
+        (isCostly(condition) ? costly : cheap).add(condition);
       }
     }
-  }
-
-  private static List<Condition> list() {
-    return new ArrayList<>();
   }
 
   /** Whether a check costs more than all that are not costly together. */
@@ -38,9 +36,9 @@ final class InTurn extends PassageCheck {
 
   @Override
   Verdict check(Candidate candidate) {
-    List<Verdict> verdicts = new ArrayList<>(stages.size());
+    List<Verdict> verdicts = new ArrayList<>();
     double least = Double.POSITIVE_INFINITY;
-    for (List<Condition> stage : stages) {
+    for (List<Condition> stage : List.of(cheap, ofTheSlower, costly)) {
       Verdict worst = Failing.worst(candidate, stage, least);
       if (worst != null) {
         verdicts.add(worst);

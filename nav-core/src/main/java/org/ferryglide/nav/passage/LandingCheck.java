@@ -18,6 +18,9 @@ final class LandingCheck extends PassageCheck {
   /** Common practice, no source: wind and air pressure move a level by some decimetres. */
   static final double LEVEL_WARNING_METRES = 0.3;
 
+  /** Levels and winds move little in a minute. */
+  private static final double LOOK_SECONDS = 60.0;
+
   private final int wayPoint;
   private final WayPoint place;
   private final Landing landing;
@@ -84,7 +87,7 @@ final class LandingCheck extends PassageCheck {
     boolean asked = landing.hasOpenSector() && passage().limits().has(PassageLimits.ONSHORE_WIND);
     int looks = asked ? looks(from, until) : -1;
     for (int i = 0; i <= looks; i++) {
-      double time = Math.min(until, from + i * Candidate.STEP_SECONDS);
+      double time = Math.min(until, from + i * LOOK_SECONDS);
       Verdict wind = onshoreWind(world, time);
       if (wind != null) {
         verdicts.add(placed(wind, time));
@@ -94,7 +97,7 @@ final class LandingCheck extends PassageCheck {
   }
 
   private static int looks(double from, double until) {
-    return (int) Math.ceil((until - from) / Candidate.STEP_SECONDS);
+    return (int) Math.ceil((until - from) / LOOK_SECONDS);
   }
 
   private Verdict placed(Verdict verdict, double time) {
@@ -104,14 +107,13 @@ final class LandingCheck extends PassageCheck {
   private Verdict levels(double from, double until) {
     WaterLevel level = landing.port().map(passage()::level).orElse(null);
     if (level == null) {
-      return placed(
-          Verdict.within(about(), Note.information("why.any-level", "works at any level")), from);
+      return placed(Verdict.within(about(), Findings.ANY_LEVEL), from);
     }
     double worst = Double.POSITIVE_INFINITY;
     double when = from;
     double unknown = Double.NaN;
     for (int i = 0; i <= looks(from, until); i++) {
-      double time = Math.min(until, from + i * Candidate.STEP_SECONDS);
+      double time = Math.min(until, from + i * LOOK_SECONDS);
       double margin = landing.marginMetres(level.heightMetres(time));
       if (Double.isNaN(margin)) {
         unknown = time;

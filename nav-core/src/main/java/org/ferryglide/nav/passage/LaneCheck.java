@@ -8,8 +8,8 @@ import org.ferryglide.nav.timing.Verdict;
 
 /** The heading across a lane against a right angle, with the minutes spent inside. */
 final class LaneCheck extends PassageCheck {
-  /** Parts of a minute at which it is asked whether the party is inside. */
-  private static final int PARTS = 12;
+  /** Between times at which it is asked whether the party is inside. */
+  private static final double PART_SECONDS = 5.0;
 
   private final Outline middle;
   private final double halfWidth;
@@ -44,16 +44,11 @@ final class LaneCheck extends PassageCheck {
       }
     }
     if (when < 0) {
-      return Verdict.within(about(), Note.information("why.not-entered", "not entered"));
+      return Verdict.within(about(), Findings.NOT_ENTERED);
     }
     PassageLimits limits = passage().limits();
     if (!limits.has(PassageLimits.LANE_ANGLE)) {
-      return at(
-          Verdict.notChecked(
-              about(),
-              Note.information("why.no-angle", "the party has chosen no limit for the angle")),
-          candidate,
-          when);
+      return at(Verdict.notChecked(about(), Findings.NO_ANGLE), candidate, when);
     }
     return at(
         Verdict.of(
@@ -97,8 +92,9 @@ final class LaneCheck extends PassageCheck {
     for (int look = 1; look < slow.size; look++) {
       if (slow.leg[look] == slow.leg[look - 1] && isEntered(slow, look)) {
         double span = slow.time[look] - slow.time[look - 1];
-        for (int i = 0; i < PARTS; i++) {
-          seconds += isInside(slow, look, (i + 0.5) / PARTS) ? span / PARTS : 0.0;
+        int parts = (int) Math.ceil(span / PART_SECONDS);
+        for (int i = 0; i < parts; i++) {
+          seconds += isInside(slow, look, (i + 0.5) / parts) ? span / parts : 0.0;
         }
       }
     }

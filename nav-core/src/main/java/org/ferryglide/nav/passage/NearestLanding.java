@@ -3,7 +3,6 @@ package org.ferryglide.nav.passage;
 import java.util.List;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.geodesy.RhumbLeg;
-import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.Arrivals;
 import org.ferryglide.nav.steer.Craft;
@@ -27,7 +26,12 @@ final class NearestLanding {
   private final Passage slow;
   private final double ashoreSeconds;
 
-  /** No party is faster over the ground, metres a second; infinite where that is not known. */
+  /**
+   * No party is faster over the ground, metres a second; infinite where that is not known. It rests
+   * on the promise of {@link org.ferryglide.nav.water.StreamField#maxRate}: a field that breaks it
+   * may hide a landing that would be reached first, and the time told is then too long, never too
+   * short.
+   */
   private final double fastest;
 
   /** By leg for a draw, whose party is another on each; otherwise one for all. */
@@ -58,8 +62,12 @@ final class NearestLanding {
 
   /** The distance from a look to the nearest landing, usable or not, metres squared, roughly. */
   double squareFrom(int look) {
-    sort(look);
-    return square[order[0]];
+    measure(look);
+    double least = square[0];
+    for (double one : square) {
+      least = Math.min(least, one);
+    }
+    return least;
   }
 
   /**
@@ -67,7 +75,8 @@ final class NearestLanding {
    * known. Where one is found within enough seconds, it may not be the first.
    */
   double seconds(int look, double enough) {
-    sort(look);
+    measure(look);
+    Sorted.ascending(square, order);
     Position here =
         Position.ofDegrees(
             candidate.latitude[look], Candidate.longitude(candidate.longitude[look]));
@@ -111,21 +120,17 @@ final class NearestLanding {
         : Double.POSITIVE_INFINITY;
   }
 
-  private void sort(int look) {
+  /** The distances from a look, squared and roughly. */
+  private void measure(int look) {
     double latitude = candidate.latitude[look];
     double north = PlaneMetres.north(latitude);
     double east = PlaneMetres.east(latitude);
-    for (int i = 0; i < order.length; i++) {
+    for (int i = 0; i < square.length; i++) {
       Position place = landings.get(i).place().position();
       double up = north * (place.latitudeDegrees() - latitude);
       double right =
           east * PlaneMetres.turned(place.longitudeDegrees() - candidate.longitude[look]);
       square[i] = up * up + right * right;
-      int at = i;
-      for (; at > 0 && square[order[at - 1]] > square[i]; at--) {
-        order[at] = order[at - 1];
-      }
-      order[at] = i;
     }
   }
 
@@ -133,7 +138,7 @@ final class NearestLanding {
     int at = candidate.isDraw() ? leg : 0;
     Arrivals known = arrivals[at];
     if (known == null) {
-      known = candidate.isDraw() ? drawn(candidate.passage, leg) : usual();
+      known = candidate.isDraw() ? drawn(leg) : usual();
       arrivals[at] = known;
     }
     return known;
@@ -144,10 +149,8 @@ final class NearestLanding {
   }
 
   /** For a draw: its party, as fast as on a leg, in its water and wind. */
-  private static Arrivals drawn(Passage world, int leg) {
-    LegOptions options = LegOptions.usual();
-    Speed speed = world.legs().get(leg).options().speed().orElse(null);
-    return Arrivals.of(
-        PassageSolver.solver(world, speed == null ? options : options.withSpeed(speed)));
+  private Arrivals drawn(int leg) {
+    LegOptions options = LegOptions.usual().withSpeed(candidate.drawnSpeed(leg));
+    return Arrivals.of(PassageSolver.solver(candidate.passage, options));
   }
 }

@@ -14,6 +14,10 @@ final class OpenWaterCheck extends PassageCheck {
   /** Land further off is no help to a party that drifts. Common practice, no source. */
   static final double HELPFUL_NAUTICAL_MILES = 10.0;
 
+  private static final Note OPEN =
+      Note.information("why.open-water", "open water for " + (int) HELPFUL_NAUTICAL_MILES + " NM")
+          .with("openNauticalMiles", HELPFUL_NAUTICAL_MILES);
+
   private final List<Outline> shores = new ArrayList<>();
 
   OpenWaterCheck(Passage passage, List<List<Position>> lines) {
@@ -39,12 +43,9 @@ final class OpenWaterCheck extends PassageCheck {
       }
     }
     if (open < 0) {
-      return Verdict.within(about(), Note.information("why.all-the-way", "all the way"));
+      return Verdict.within(about(), Findings.ALL_THE_WAY);
     }
-    Note why =
-        Note.information("why.open-water", "open water for " + (int) HELPFUL_NAUTICAL_MILES + " NM")
-            .with("openNauticalMiles", HELPFUL_NAUTICAL_MILES);
-    return at(Verdict.warned(about(), why), candidate, open);
+    return at(Verdict.warned(about(), OPEN), candidate, open);
   }
 
   private boolean isLandDownWind(Candidate candidate, int look) {

@@ -72,6 +72,11 @@ final class PassageSolver implements Departing {
     return wind == null ? solver : solver.withWind(wind);
   }
 
+  /** Lets the party paddle a leg at another speed from now on, metres a second. */
+  void paddleAt(int leg, double metresPerSecond) {
+    lean[leg].paddleAt(metresPerSecond);
+  }
+
   CourseToSteer solver(int leg) {
     return solvers.get(leg);
   }

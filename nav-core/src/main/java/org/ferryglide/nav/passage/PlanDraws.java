@@ -7,14 +7,11 @@ import java.util.stream.Collectors;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.ParallelRows;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.reckon.ErrorModel;
-import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Verdict;
-import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
 
 /** Runs a plan through the errors, draw by draw. */
@@ -78,44 +75,67 @@ final class PlanDraws {
   }
 
   private void drawEach(int from, int until) {
-    WorkRoom room = new WorkRoom(asDrawn);
+    Draws draws = new Draws();
     for (int number = from; number < until; number++) {
-      draw(number, room);
+      draws.draw(number);
     }
   }
 
-  private void draw(int number, WorkRoom room) {
-    double seconds = LONGEST * (EpochSeconds.of(plan.arrival()) - departure);
-    // each draw has random numbers of its own, whatever thread it falls to
-    Normals normals = new Normals(seed, number);
-    DrawnErrors drawn = new DrawnErrors(errors, departure, seconds, normals);
-    double[] off = printed.steer(drawn);
-    for (int i = 0; i < plan.legs().size(); i++) {
-      int look = planned.lastLookOf(i);
-      east[number][i + 1] = off[2 * look];
-      north[number][i + 1] = off[2 * look + 1];
-    }
-    east[number][0] = drawn.plottedEast;
-    north[number][0] = drawn.plottedNorth;
-    Arrays.fill(arrivals[number], Double.NaN);
-    Passage world = world(drawn);
-    double leaving = departure + drawn.departureLate;
-    arrivals[number][0] = leaving;
-    Outcome<SteeredRoute, NotPossible> outcome = PassageSolver.lean(world).leaving(leaving);
-    outcome.solved().ifPresent(route -> check(number, world, route, room, off));
-  }
+  /** What one thread draws with: made once, so that a draw makes nothing but its route. */
+  private final class Draws {
+    private final DrawnErrors drawn =
+        new DrawnErrors(errors, LONGEST * (plan.route().arrivalSeconds() - departure));
+    private final Passage world = world(drawn);
+    private final PassageSolver solver = PassageSolver.lean(world);
+    private final WorkRoom room = new WorkRoom(world);
+    private final double[] off = new double[2 * planned.size];
+    private final double[] speeds = new double[plan.legs().size()];
 
-  private void check(int number, Passage world, SteeredRoute route, WorkRoom room, double[] off) {
-    for (int i = 0; i < route.legs().size(); i++) {
-      arrivals[number][i + 1] = route.legs().get(i).arrivalSeconds();
+    void draw(int number) {
+      // each draw has random numbers of its own, whatever thread it falls to
+      drawn.draw(errors, departure, world.wind().isPresent(), new Normals(seed, number));
+      printed.steer(drawn, off);
+      for (int i = 0; i < speeds.length; i++) {
+        int look = planned.lastLookOf(i);
+        east[number][i + 1] = off[2 * look];
+        north[number][i + 1] = off[2 * look + 1];
+      }
+      east[number][0] = drawn.plottedEast;
+      north[number][0] = drawn.plottedNorth;
+      Arrays.fill(arrivals[number], Double.NaN);
+      double leaving = departure + drawn.departureLate;
+      arrivals[number][0] = leaving;
+      drawSpeeds();
+      solver.leaving(leaving).solved().ifPresent(route -> check(number, route));
     }
-    Candidate candidate = Candidate.ofDraw(world, route, room, looks -> displace(looks, off));
-    for (int i = 0; i < holds[number].length; i++) {
-      Verdict verdict = candidate.against(conditions.get(i));
-      boolean unknown = verdict.answer() == Verdict.Answer.NOT_CHECKED;
-      holds[number][i] = unknown ? Double.NaN : verdict.holds() ? 1.0 : 0.0;
+
+    private void drawSpeeds() {
+      double usual = world.party().craft().speed().metresPerSecond();
+      for (int i = 0; i < speeds.length; i++) {
+        SteeredLeg leg = plan.route().legs().get(i);
+        double factor =
+            drawn.meanSpeedFactor(
+                leg.groundTrack().startSeconds() + drawn.departureLate,
+                leg.arrivalSeconds() + drawn.departureLate);
+        Speed own = world.legs().get(i).options().speed().orElse(null);
+        speeds[i] = factor * (own == null ? usual : own.metresPerSecond());
+        solver.paddleAt(i, speeds[i]);
+      }
     }
-    candidate.giveBack();
+
+    private void check(int number, SteeredRoute route) {
+      for (int i = 0; i < route.legs().size(); i++) {
+        arrivals[number][i + 1] = route.legs().get(i).arrivalSeconds();
+      }
+      Candidate candidate =
+          Candidate.ofDraw(world, route, room, speeds, looks -> displace(looks, off));
+      for (int i = 0; i < holds[number].length; i++) {
+        Verdict verdict = candidate.against(conditions.get(i));
+        boolean unknown = verdict.answer() == Verdict.Answer.NOT_CHECKED;
+        holds[number][i] = unknown ? Double.NaN : verdict.holds() ? 1.0 : 0.0;
+      }
+      candidate.giveBack();
+    }
   }
 
   /** Moves each look to the side by as much as the printed headings would have left the party. */
@@ -130,9 +150,17 @@ final class PlanDraws {
           Math.toRadians(candidate.route.legs().get(number).leg().initialCourse().degrees());
       double sine = Math.sin(course);
       double cosine = Math.cos(course);
-      double perLook = (plannedLast - plannedFirst) / (double) Math.max(1, last - first);
+      double begin = candidate.time[first];
+      double stretch =
+          (planned.time[plannedLast] - planned.time[plannedFirst])
+              / Math.max(1e-9, candidate.time[last] - begin);
+      int same = plannedFirst;
       for (int look = first; look <= last; look++) {
-        int same = plannedFirst + (int) Math.round((look - first) * perLook);
+        double then = planned.time[plannedFirst] + (candidate.time[look] - begin) * stretch;
+        while (same < plannedLast
+            && planned.time[same + 1] - then <= Math.abs(then - planned.time[same])) {
+          same++;
+        }
         double aside = off[2 * same] * cosine - off[2 * same + 1] * sine;
         metres.moveTo(candidate.latitude[look]);
         candidate.latitude[look] -= aside * sine / metres.north();
@@ -144,25 +172,16 @@ final class PlanDraws {
     }
   }
 
-  /** The passage in the water, the wind and the shape of a draw. */
+  /** The passage in the water and the wind of the draws of one thread. */
   private Passage world(DrawnErrors drawn) {
     WindField wind = asDrawn.wind().orElse(null);
-    Speed usual = asDrawn.party().craft().speed();
-    List<PassageLeg> legs = new ArrayList<>(asDrawn.legs().size());
-    for (int i = 0; i < asDrawn.legs().size(); i++) {
-      PassageLeg planned = asDrawn.legs().get(i);
-      LegOptions options = planned.options();
-      SteeredLeg leg = plan.route().legs().get(i);
-      double factor =
-          drawn.meanSpeedFactor(
-              leg.groundTrack().startSeconds() + drawn.departureLate,
-              leg.arrivalSeconds() + drawn.departureLate);
-      StreamField own = options.stream().orElse(null);
-      options = options.withSpeed(options.speed().orElse(usual).times(factor));
-      legs.add(
-          planned.withOptions(
-              own == null ? options : options.withStream(new DrawnStream(own, drawn))));
-    }
+    List<PassageLeg> legs = new ArrayList<>(asDrawn.legs());
+    legs.replaceAll(
+        leg ->
+            leg.options()
+                .stream()
+                .map(own -> leg.withOptions(leg.options().withStream(new DrawnStream(own, drawn))))
+                .orElse(leg));
     return asDrawn.drawn(
         new DrawnStream(asDrawn.stream(), drawn),
         wind == null ? null : new DrawnWind(wind, drawn),

@@ -16,15 +16,12 @@ final class PlannedLegs {
   private PlannedLegs() {}
 
   static List<PlannedLeg> of(Candidate candidate) {
-    double[] covariances = candidate.covariances();
-    double[] arrivals = Widths.arrivals(candidate);
+    double[] arrivals = candidate.errors().arrivals();
     List<PlannedLeg> legs = new ArrayList<>();
     int first = candidate.passage.legs().size() - candidate.route.legs().size();
     for (int i = 0; i < candidate.route.legs().size(); i++) {
       SteeredLeg steered = candidate.route.legs().get(i);
-      int end = 3 * candidate.lastLookOf(i);
-      Covariance spread =
-          new Covariance(covariances[end], covariances[end + 1], covariances[end + 2]);
+      Covariance spread = candidate.errors().covariance(candidate.lastLookOf(i));
       legs.add(
           new PlannedLeg(
               candidate.passage.legs().get(first + i),

@@ -18,6 +18,7 @@ final class PrintedHeadings {
   private final double[] waterEast;
 
   private final double[] waterNorth;
+  private final double[] longitude;
   private final double[] degreesPerMetreEast;
   private final double[] degreesPerMetreNorth;
   private final double[] streamEast;
@@ -31,6 +32,7 @@ final class PrintedHeadings {
     this.plan = plan;
     waterEast = new double[plan.size];
     waterNorth = new double[plan.size];
+    longitude = new double[plan.size];
     degreesPerMetreEast = new double[plan.size];
     degreesPerMetreNorth = new double[plan.size];
     streamEast = new double[plan.size];
@@ -60,28 +62,24 @@ final class PrintedHeadings {
     return 0.5 * (values[look - 1] + values[look]);
   }
 
-  private double longitude(int look) {
-    double turned = Math.IEEEremainder(plan.longitude[look] - plan.longitude[look - 1], 360.0);
-    return Candidate.longitude(plan.longitude[look - 1] + 0.5 * turned);
-  }
-
   private void fill(int look, double[] room) {
     double seconds = plan.time[look] - plan.time[look - 1];
     double latitude = middle(plan.latitude, look);
     double turned = Math.IEEEremainder(plan.longitude[look] - plan.longitude[look - 1], 360.0);
+    longitude[look] = Candidate.longitude(plan.longitude[look - 1] + 0.5 * turned);
     degreesPerMetreEast[look] = 1.0 / PlaneMetres.east(latitude);
     degreesPerMetreNorth[look] = 1.0 / PlaneMetres.north(latitude);
     double groundEast = turned * PlaneMetres.east(latitude) / seconds;
     double groundNorth =
         (plan.latitude[look] - plan.latitude[look - 1]) * PlaneMetres.north(latitude) / seconds;
     boolean known =
-        streams[plan.leg[look]].sample(latitude, longitude(look), middle(plan.time, look), room, 0);
+        streams[plan.leg[look]].sample(latitude, longitude[look], middle(plan.time, look), room, 0);
     streamEast[look] = known ? room[0] : Double.NaN;
     streamNorth[look] = known ? room[1] : Double.NaN;
     waterEast[look] = groundEast - streamEast[look];
     waterNorth[look] = groundNorth - streamNorth[look];
     if (wind != null) {
-      known = wind.sample(latitude, longitude(look), middle(plan.time, look), room, 0);
+      known = wind.sample(latitude, longitude[look], middle(plan.time, look), room, 0);
       blown(known, look, room[0] - streamEast[look], room[1] - streamNorth[look], room);
       blownEast[look] = room[0];
       blownNorth[look] = room[1];
@@ -127,11 +125,10 @@ final class PrintedHeadings {
   /**
    * Steers the printed headings through a draw.
    *
-   * @return metres east and north of the plan at each look, by the party's own watch; NaN from
-   *     where stream or wind are not known
+   * @param off receives metres east and north of the plan at each look, by the party's own watch;
+   *     NaN from where stream or wind are not known
    */
-  double[] steer(DrawnErrors errors) {
-    double[] off = new double[2 * plan.size];
+  void steer(DrawnErrors errors, double[] off) {
     double[] water = new double[2];
     double[] flow = new double[2];
     double east = errors.plottedEast;
@@ -145,7 +142,8 @@ final class PrintedHeadings {
         double time = middle(plan.time, look) + errors.departureLate;
         double seconds = plan.time[look] - plan.time[look - 1];
         double latitude = middle(plan.latitude, look) + north * degreesPerMetreNorth[look];
-        double longitude = Candidate.longitude(longitude(look) + east * degreesPerMetreEast[look]);
+        double longitude =
+            Candidate.longitude(this.longitude[look] + east * degreesPerMetreEast[look]);
         boolean known =
             streams[plan.leg[look]].sample(latitude, longitude, time - errors.streamLate, flow, 0);
         if (known) {
@@ -171,6 +169,5 @@ final class PrintedHeadings {
       off[2 * look] = east;
       off[2 * look + 1] = north;
     }
-    return off;
   }
 }

@@ -68,11 +68,7 @@ final class ReachCheck extends PassageCheck {
       return null;
     }
     if (Double.isInfinite(worst)) {
-      return at(
-          Verdict.stopped(
-              about(), Note.information("why.none-in-reach", "none can be reached from there")),
-          candidate,
-          when);
+      return at(Verdict.stopped(about(), Findings.NONE_IN_REACH), candidate, when);
     }
     for (int i = 0; i < looks.length && isOnlyWorse; i++) {
       // its first landing was near enough for the worst, another may be for the warning
@@ -109,16 +105,12 @@ final class ReachCheck extends PassageCheck {
 
   /** Indices of the looks, those farthest from a landing first: one of them is likely the worst. */
   private static int[] farthestFirst(int[] looks, NearestLanding nearest) {
-    double[] square = new double[looks.length];
+    double[] keys = new double[looks.length];
     int[] order = new int[looks.length];
     for (int i = 0; i < looks.length; i++) {
-      square[i] = nearest.squareFrom(looks[i]);
-      int at = i;
-      for (; at > 0 && square[order[at - 1]] < square[i]; at--) {
-        order[at] = order[at - 1];
-      }
-      order[at] = i;
+      keys[i] = -nearest.squareFrom(looks[i]);
     }
+    Sorted.ascending(keys, order);
     return order;
   }
 

@@ -84,10 +84,11 @@ public final class Replan implements Serializable {
     double turned = Math.IEEEremainder(fix.longitudeDegrees() - reckoned.longitudeDegrees(), 360.0);
     east = turned * PlaneMetres.east(latitude);
     north = (fix.latitudeDegrees() - reckoned.latitudeDegrees()) * PlaneMetres.north(latitude);
-    int look = 3 * FixFit.lookBefore(planned, seconds);
-    double[] covariances = planned.covariances();
+    int look = FixFit.lookBefore(planned, seconds);
     squaredDistance =
-        new Covariance(covariances[look], covariances[look + 1], covariances[look + 2])
+        planned
+            .errors()
+            .covariance(look)
             .plus(covariance)
             .plus(Covariance.ofCircle(Distance.ofMetres(1.0)))
             .squaredStatisticalDistance(east, north);

@@ -135,7 +135,7 @@ final class SourceChecks {
       }
     }
     if (worst == null || worst.severity() == Severity.INFORMATION) {
-      return Verdict.within(about, Note.information("why.no-doubt", "nothing looked wrong"));
+      return Verdict.within(about, Findings.NO_DOUBT);
     }
     return worst.severity() == Severity.WARNING
         ? Verdict.stopped(about, worst)

@@ -1,5 +1,7 @@
 package org.ferryglide.nav.passage;
 
+import java.util.Arrays;
+import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.reckon.ErrorSource;
 import org.ferryglide.nav.reckon.ErrorWalk;
@@ -12,6 +14,7 @@ final class WorkRoom {
   private final PlaneMetres metres = new PlaneMetres();
   private final double[] flow = new double[2];
   private double[] places = new double[0];
+  private double[] times = new double[0];
   private double[] clearances = new double[0];
   private @Nullable Columns idle;
   private @Nullable PassageSolver withNotes;
@@ -19,6 +22,8 @@ final class WorkRoom {
   private @Nullable ErrorWalk place;
   private @Nullable ErrorWalk lateness;
   private @Nullable ErrorWalk current;
+  private @Nullable Object lastWalker;
+  private double @Nullable [] growth;
 
   WorkRoom(Passage passage) {
     this.passage = passage;
@@ -79,13 +84,68 @@ final class WorkRoom {
     return slower;
   }
 
-  /** A walk of the position's error, from the beginning. */
-  ErrorWalk place() {
+  /** Look times: room for so many, what stands there already kept. */
+  double[] times(int looks) {
+    if (times.length < looks) {
+      times = Arrays.copyOf(times, looks + looks / 2);
+    }
+    return times;
+  }
+
+  /**
+   * A walk of the position's error: from the beginning for another walker than the last, where it
+   * stands for the same one.
+   */
+  ErrorWalk place(Object walker) {
     if (place == null) {
       place = ErrorWalk.of(passage.errors());
     }
-    place.reset();
+    if (!isWalkedBy(walker)) {
+      place.reset();
+      lastWalker = walker;
+    }
     return place;
+  }
+
+  @SuppressWarnings("ReferenceEquality")
+  boolean isWalkedBy(Object walker) {
+    return lastWalker == walker;
+  }
+
+  /** Standard deviation of the place along the longer axis for a metre through the water. */
+  double growthPaddled() {
+    return growth()[0];
+  }
+
+  /** The same for a metre of stream. */
+  double growthCarried() {
+    return growth()[1];
+  }
+
+  /** The same for a second in which other currents run. */
+  double growthInTime() {
+    return growth()[2];
+  }
+
+  private double[] growth() {
+    if (growth == null) {
+      double second = Math.min(1.0, Seconds.of(passage.errors().interval()));
+      double[] covariance = new double[3];
+      growth = new double[3];
+      lateness().step(1.0, 0.0, 0.0, 0.0, second);
+      growth[0] = longerAxis(lateness, covariance) / second;
+      lateness().step(0.0, 0.0, 1.0, 0.0, second);
+      growth[1] = longerAxis(lateness, covariance) / second;
+      current().step(0.0, 0.0, 0.0, 0.0, second);
+      growth[2] = longerAxis(current, covariance) / second;
+    }
+    return growth;
+  }
+
+  private static double longerAxis(ErrorWalk walk, double[] covariance) {
+    walk.covariance(covariance, 0);
+    double half = PlaneMetres.length(0.5 * (covariance[0] - covariance[1]), covariance[2]);
+    return Math.sqrt(0.5 * (covariance[0] + covariance[1]) + half);
   }
 
   /** A walk of what is lost along the way, currents apart, from the beginning. */

@@ -99,12 +99,15 @@ abstract class WorstAlong extends PassageCheck {
         && look > 0
         && look < candidate.size - 1
         && candidate.leg[look - 1] == candidate.leg[look + 1]) {
-      double before = badness(candidate, look - 1);
-      double after = badness(candidate, look + 1);
-      double bend = 2.0 * most - before - after;
+      double sinceBefore = candidate.time[look] - candidate.time[look - 1];
+      double untilAfter = candidate.time[look + 1] - candidate.time[look];
+      double rise = (most - badness(candidate, look - 1)) / sinceBefore;
+      double fall = (most - badness(candidate, look + 1)) / untilAfter;
+      double bend = (rise + fall) / (sinceBefore + untilAfter);
       // only a smooth top: a figure left out beside it has no slope
       if (bend > 0.0 && bend < Double.POSITIVE_INFINITY) {
-        top = most + (after - before) * (after - before) / (8.0 * bend);
+        double slope = (rise * untilAfter - fall * sinceBefore) / (sinceBefore + untilAfter);
+        top = most + slope * slope / (4.0 * bend);
       }
     }
     return mirrored ? -top : top;

@@ -3,6 +3,7 @@ package org.ferryglide.nav.steer;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.note.Outcome;
 
@@ -51,6 +52,18 @@ public final class Arrivals {
    */
   public static Arrivals of(CourseToSteer solver) {
     return new Arrivals(new LegSolver(solver));
+  }
+
+  /**
+   * Lets the craft paddle at another speed from now on, as where an error of the speed is drawn
+   * thousands of times: what was prepared for the legs is kept.
+   *
+   * @param metresPerSecond speed through the water between rests, metres a second, at least 0
+   * @throws IllegalArgumentException if the speed is NaN, infinite or negative
+   */
+  public void paddleAt(double metresPerSecond) {
+    solver.paddleAt(
+        Arguments.notNegative(metresPerSecond, "paddling speed", "metres a second"));
   }
 
   /**

@@ -49,6 +49,11 @@ final class LegSolver {
     longest = Seconds.of(options.longestDuration());
   }
 
+  /** Paddles at another speed from now on, metres a second. */
+  void paddleAt(double metresPerSecond) {
+    motion.paddleAt(metresPerSecond);
+  }
+
   /** Refuses times that doubles do not resolve, at which no step would ever end. */
   static void refuseFarYears(double departure) {
     if (!(departure >= EARLIEST && departure < LATEST)) { // written so that NaN fails

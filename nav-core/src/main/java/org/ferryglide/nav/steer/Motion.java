@@ -26,7 +26,7 @@ final class Motion {
   private final StreamField stream;
   private final WindField wind;
   private final WindResponse response;
-  private final double paddlingSpeed;
+  private double paddlingSpeed;
   private final double paddlingShare;
   private final double[] sample = new double[2];
 
@@ -83,6 +83,12 @@ final class Motion {
     Motion motion = new Motion(craft, StreamField.steady(stream), WindField.steady(wind));
     motion.sample(0.0, 0.0, 0.0);
     return motion;
+  }
+
+  /** Paddles at another speed from now on, metres a second; the wind's effect stays as it is. */
+  void paddleAt(double metresPerSecond) {
+    paddlingSpeed = metresPerSecond;
+    waterSpeed = paddlingSpeed * paddlingShare;
   }
 
   /** The speed through the water in calm air, rests taken off, metres a second. */
