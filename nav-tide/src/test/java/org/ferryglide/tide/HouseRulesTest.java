@@ -1,5 +1,8 @@
 package org.ferryglide.tide;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,6 +12,9 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.List;
 import org.ferryglide.testing.HouseRules;
 import org.ferryglide.testing.PublicTypes;
+import org.ferryglide.nav.reckon.ErrorModel;
+import org.ferryglide.nav.reckon.ErrorSource;
+import org.ferryglide.nav.reckon.Spread;
 import org.junit.jupiter.api.Test;
 
 class HouseRulesTest extends HouseRules {
@@ -73,10 +79,18 @@ class HouseRulesTest extends HouseRules {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage(
-            "org.ferryglide.nav.reckon..",
             "org.ferryglide.nav.fix..",
             "org.ferryglide.nav.sight..",
             "org.ferryglide.nav.landfall..")
+        .check(code());
+    // of reckoning it knows the errors, which are a part of the passage
+    noClasses()
+        .that()
+        .resideInAPackage("org.ferryglide.tide.folder..")
+        .should()
+        .dependOnClassesThat(
+            resideInAPackage("org.ferryglide.nav.reckon..")
+                .and(not(belongToAnyOf(ErrorModel.class, ErrorSource.class, Spread.class))))
         .check(code());
   }
 }
