@@ -95,8 +95,7 @@ public class PassageBenchmark {
               departure)
           .orElseThrow();
 
-  private Instant dark =
-      plan.arrival().plusSeconds((long) plan.daylightLeftSeconds());
+  private Instant dark = plan.arrival().plusSeconds((long) plan.daylightLeftSeconds());
   private Instant halfWay = departure.plus(plan.route().duration().dividedBy(2));
 
   private Passage passage() {
@@ -138,7 +137,9 @@ public class PassageBenchmark {
     return bare.leaving(departure);
   }
 
-  /** The same legs with all checks, hours, sightings and widths, and all that a card reads of it. */
+  /**
+   * The same legs with all checks, hours, sightings and widths, and all that a card reads of it.
+   */
   @Benchmark
   public double planWithChecks() {
     return read(TimedPlan.of(passage, departure).orElseThrow());

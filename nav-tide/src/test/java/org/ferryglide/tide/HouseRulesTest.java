@@ -10,11 +10,11 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.List;
-import org.ferryglide.testing.HouseRules;
-import org.ferryglide.testing.PublicTypes;
 import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.reckon.ErrorSource;
 import org.ferryglide.nav.reckon.Spread;
+import org.ferryglide.testing.HouseRules;
+import org.ferryglide.testing.PublicTypes;
 import org.junit.jupiter.api.Test;
 
 class HouseRulesTest extends HouseRules {

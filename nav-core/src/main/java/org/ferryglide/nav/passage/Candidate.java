@@ -278,8 +278,7 @@ final class Candidate {
       strongest = new int[route.legs().size()];
       double[] most = new double[strongest.length];
       for (int look = 0; look < size; look++) {
-        double square =
-            streamEast[look] * streamEast[look] + streamNorth[look] * streamNorth[look];
+        double square = streamEast[look] * streamEast[look] + streamNorth[look] * streamNorth[look];
         if (square > most[leg[look]]) {
           most[leg[look]] = square;
           strongest[leg[look]] = look;

@@ -133,9 +133,7 @@ final class DangerCheck extends WorstAlong {
       double east = candidate.goneLongitude[look];
       while (next <= last
           && isFarther(
-              metres,
-              candidate.goneLatitude[next] - north,
-              candidate.goneLongitude[next] - east)) {
+              metres, candidate.goneLatitude[next] - north, candidate.goneLongitude[next] - east)) {
         next++;
       }
     }

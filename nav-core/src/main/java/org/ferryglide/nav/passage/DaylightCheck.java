@@ -67,12 +67,7 @@ final class DaylightCheck extends PassageCheck {
 
   /** What cannot be checked, since the slower party does not arrive. */
   static Verdict notThere(Note about, Candidate candidate) {
-    Note because =
-        candidate
-            .slower()
-            .why()
-            .map(NotPossible::note)
-            .orElse(Findings.NOT_POSSIBLE);
+    Note because = candidate.slower().why().map(NotPossible::note).orElse(Findings.NOT_POSSIBLE);
     return Verdict.notChecked(
         about,
         Note.information(

@@ -43,8 +43,7 @@ final class DriftCheck extends PassageCheck {
     onto = new Note[dangers.size()];
     for (int i = 0; i < onto.length; i++) {
       String name = dangers.get(i).danger().name();
-      onto[i] =
-          Note.information("check.drift-onto", name() + " onto " + name).with("danger", name);
+      onto[i] = Note.information("check.drift-onto", name() + " onto " + name).with("danger", name);
     }
   }
 
@@ -76,8 +75,7 @@ final class DriftCheck extends PassageCheck {
     if (worst.least == Double.POSITIVE_INFINITY) {
       return Verdict.within(about(), NONE_WITHIN);
     }
-    return Verdict.of(
-            onto[worst.nearest], worst.least, "minutes", WARNING_MINUTES, STOP_MINUTES)
+    return Verdict.of(onto[worst.nearest], worst.least, "minutes", WARNING_MINUTES, STOP_MINUTES)
         .at(EpochSeconds.toInstant(worst.from[0]))
         .at(place(worst.from));
   }
@@ -156,8 +154,7 @@ final class DriftCheck extends PassageCheck {
   }
 
   /** From where a leg is nearest to a danger, if one might drift as far. */
-  private void takeFromNearest(
-      DangerCheck danger, int first, int last, double reach, Worst worst) {
+  private void takeFromNearest(DangerCheck danger, int first, int last, double reach, Worst worst) {
     Candidate candidate = worst.candidate;
     int best = -1;
     double least = Double.POSITIVE_INFINITY;

@@ -212,8 +212,7 @@ final class ErrorsAlong {
    *
    * @param began seconds on the way at which the first interval began
    */
-  private void walk(
-      ErrorWalk walk, int from, int to, double began, double cosine, double sine) {
+  private void walk(ErrorWalk walk, int from, int to, double began, double cosine, double sine) {
     double[] elapsed = columns.elapsed;
     double time = elapsed[from];
     double paddledEast = columns.paddledEast[from];

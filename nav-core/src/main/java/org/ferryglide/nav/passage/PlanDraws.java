@@ -178,8 +178,7 @@ final class PlanDraws {
     List<PassageLeg> legs = new ArrayList<>(asDrawn.legs());
     legs.replaceAll(
         leg ->
-            leg.options()
-                .stream()
+            leg.options().stream()
                 .map(own -> leg.withOptions(leg.options().withStream(new DrawnStream(own, drawn))))
                 .orElse(leg));
     return asDrawn.drawn(

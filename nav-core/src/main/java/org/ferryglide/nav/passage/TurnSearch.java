@@ -41,8 +41,7 @@ final class TurnSearch {
     for (int wayPoint = 0; wayPoint < on.size(); wayPoint++) {
       Found<Window> goingOn = on.get(wayPoint);
       // what fails here tells more than that something fails further on
-      Map<TimeSpan, Note> notOn =
-          outside(List.of(onward(wayPoint), parts.get(wayPoint)), goingOn);
+      Map<TimeSpan, Note> notOn = outside(List.of(onward(wayPoint), parts.get(wayPoint)), goingOn);
       Found<Window> home = home(wayPoint);
       turns.add(
           new TurnTimes(
@@ -92,8 +91,7 @@ final class TurnSearch {
 
   /** The planned time at a way point, to the second after it. */
   private Instant from(int wayPoint) {
-    return EpochSeconds.toInstant(
-        Math.ceil(EpochSeconds.of(plan.route().leavingAt(wayPoint))));
+    return EpochSeconds.toInstant(Math.ceil(EpochSeconds.of(plan.route().leavingAt(wayPoint))));
   }
 
   private Instant last(Instant from) {

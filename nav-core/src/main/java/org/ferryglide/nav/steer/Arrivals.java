@@ -62,8 +62,7 @@ public final class Arrivals {
    * @throws IllegalArgumentException if the speed is NaN, infinite or negative
    */
   public void paddleAt(double metresPerSecond) {
-    solver.paddleAt(
-        Arguments.notNegative(metresPerSecond, "paddling speed", "metres a second"));
+    solver.paddleAt(Arguments.notNegative(metresPerSecond, "paddling speed", "metres a second"));
   }
 
   /**

@@ -220,7 +220,9 @@ class WayHomeTest {
             .getMessage());
   }
 
-  /** Turns and ways home are asked for alone, at their own price, and are those of both together. */
+  /**
+   * Turns and ways home are asked for alone, at their own price, and are those of both together.
+   */
   @Test
   void turnsAndWaysHomeCanBeAskedForAlone() {
     Passage passage = three(3.5, Scenes.turning(1.0), Landing.atAnyLevel()).build();

@@ -197,7 +197,8 @@ public final class FolderLimits implements Serializable {
    * @return the changed limits
    */
   public FolderLimits withAnyLight() {
-    return new FolderLimits(null, latestArrival, strongestStream, crossStreamShare, reach, longestLeg);
+    return new FolderLimits(
+        null, latestArrival, strongestStream, crossStreamShare, reach, longestLeg);
   }
 
   /**
@@ -208,7 +209,12 @@ public final class FolderLimits implements Serializable {
    */
   public FolderLimits withLatestArrival(OffsetDateTime latest) {
     return new FolderLimits(
-        light, Objects.requireNonNull(latest, "latest"), strongestStream, crossStreamShare, reach, longestLeg);
+        light,
+        Objects.requireNonNull(latest, "latest"),
+        strongestStream,
+        crossStreamShare,
+        reach,
+        longestLeg);
   }
 
   /**
@@ -234,7 +240,8 @@ public final class FolderLimits implements Serializable {
    * @throws IllegalArgumentException if {@code share} is NaN or outside that range
    */
   public FolderLimits withCrossStreamShare(double share) {
-    return new FolderLimits(light, latestArrival, strongestStream, checkedShare(share), reach, longestLeg);
+    return new FolderLimits(
+        light, latestArrival, strongestStream, checkedShare(share), reach, longestLeg);
   }
 
   /**
@@ -249,7 +256,8 @@ public final class FolderLimits implements Serializable {
       throw new IllegalArgumentException(
           "reach of stations must be above 0, but was " + distance.inNauticalMiles(1));
     }
-    return new FolderLimits(light, latestArrival, strongestStream, crossStreamShare, distance, longestLeg);
+    return new FolderLimits(
+        light, latestArrival, strongestStream, crossStreamShare, distance, longestLeg);
   }
 
   /**

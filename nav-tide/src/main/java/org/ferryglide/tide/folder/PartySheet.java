@@ -98,9 +98,7 @@ record PartySheet(
     add(rows, "landing", ErrorSheet.minutes(party.landing()));
     WindResponse response = craft.windResponse();
     for (WindResponse.Trim trim : WindResponse.Trim.values()) {
-      if (WindResponse.commonPractice(trim)
-          .withDrift(response.driftFraction())
-          .equals(response)) {
+      if (WindResponse.commonPractice(trim).withDrift(response.driftFraction()).equals(response)) {
         add(rows, "load", trim.name().toLowerCase(Locale.ROOT));
         break;
       }

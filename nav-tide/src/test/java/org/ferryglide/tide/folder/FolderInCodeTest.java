@@ -10,6 +10,7 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.Paths;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -18,26 +19,25 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ferryglide.nav.magnetic.CompassRose;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.InputFormatException;
+import org.ferryglide.nav.passage.Party;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.steer.Strategy;
-import org.ferryglide.tide.height.TideTable;
-import org.ferryglide.tide.stream.HourlyStream;
-import org.ferryglide.tide.stream.StreamTable;
-import java.time.Duration;
 import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.reckon.ErrorSource;
 import org.ferryglide.nav.reckon.Spread;
-import org.ferryglide.nav.steer.CourseToSteer;
-import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.passage.Party;
 import org.ferryglide.nav.sky.SunThreshold;
+import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.steer.Craft;
+import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.nav.steer.WindResponse;
+import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.stream.HourlyStream;
+import org.ferryglide.tide.stream.StreamTable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -279,8 +279,7 @@ class FolderInCodeTest {
             .withReach(Distance.ofNauticalMiles(5.5))
             .withLongestLeg(Duration.ofHours(9));
     ErrorModel errors = ErrorModel.usual().with(ErrorSource.SPEED, Spread.of(0.123456789, 0.1));
-    PassageFolder made =
-        inCode("put in").withParty(party).withLimits(limits).withErrors(errors);
+    PassageFolder made = inCode("put in").withParty(party).withLimits(limits).withErrors(errors);
     made.write(root.resolve("put-in"));
     PassageFolder back = PassageFolder.read(root.resolve("put-in"));
     assertEquals(made, back);
@@ -303,8 +302,7 @@ class FolderInCodeTest {
   @Test
   void whatAFolderCannotTellIsRefused() throws IOException {
     PassageFolder folder = inCode("refused");
-    Party seconds =
-        Party.of(Craft.ofSpeed(Speed.ofKnots(3))).withLaunching(Duration.ofSeconds(90));
+    Party seconds = Party.of(Craft.ofSpeed(Speed.ofKnots(3))).withLaunching(Duration.ofSeconds(90));
     assertThrows(IllegalArgumentException.class, () -> folder.withParty(seconds));
     Party own =
         Party.of(

@@ -103,8 +103,8 @@ class PassageFolderTest {
             "limits.csv, line 3, column 2: strongest stream: strongest stream must be above 0, but"
                 + " was 0.0 kn",
             "limits.csv, line 4, column 1: item: must be one of [largest cross-stream share, latest"
-                + " arrival, light, longest leg, reach of stations, strongest stream], but was \"reach\"; did"
-                + " you mean \"reach of stations\"?"),
+                + " arrival, light, longest leg, reach of stations, strongest stream], but was"
+                + " \"reach\"; did you mean \"reach of stations\"?"),
         problems());
   }
 
