@@ -29,6 +29,10 @@ import org.ferryglide.nav.measure.Distance;
  * ChartScale.minutesOfLatitude(Distance.ofNauticalMiles(5.2), 50.0); // how far to open the dividers
  * }</pre>
  *
+ * <p>Minutes and parallels are those of WGS84, on which charts are drawn; on another ellipsoid of
+ * the earth they are as long within 11 parts in 100 000 (compared with Airy 1830, each degree of
+ * latitude), less than a pencil line. {@link #millimetres(RhumbLeg)} goes by the leg's ellipsoid.
+ *
  * <p>The minute is that of the WGS84 ellipsoid: 1842.9 m at the equator, 1852 m near 45°, 1861.6 m
  * at the poles. Taking it for 1852 m is wrong by 0.52 % at the poles, 0.50 % at the equator and
  * 0.10 % at 50°. The chart stretches with latitude, so that minutes must be read at the latitude of
@@ -133,13 +137,14 @@ public final class ChartScale implements Serializable {
 
   /**
    * The paper that a rhumb leg takes, exactly, however many latitudes it crosses: on a Mercator
-   * chart the leg is a straight line of this length.
+   * chart the leg is a straight line of this length. The chart is one of the leg's ellipsoid.
    *
    * @param leg the leg, within latitudes [-85, 85] on a Mercator chart
    * @return millimetres on the chart
    * @throws IllegalArgumentException if an end is beyond the chart
    */
   public double millimetres(RhumbLeg leg) {
+    Ellipsoid ellipsoid = leg.ellipsoid();
     if (!mercator) {
       return millimetres(leg.length(), leg.start().latitudeDegrees());
     }
@@ -148,9 +153,10 @@ public final class ChartScale implements Serializable {
     double east =
         Math.toRadians(
             Angles.shortWay(leg.end().longitudeDegrees() - leg.start().longitudeDegrees()));
-    double north = isometricLatitude(endLatitude) - isometricLatitude(startLatitude);
+    double north =
+        isometricLatitude(ellipsoid, endLatitude) - isometricLatitude(ellipsoid, startLatitude);
     return Math.hypot(east, north)
-        * parallelRadius(referenceLatitude)
+        * ellipsoid.parallelRadiusMetres(referenceLatitude)
         * MILLIMETRES_PER_METRE
         / denominator;
   }
@@ -161,10 +167,11 @@ public final class ChartScale implements Serializable {
   }
 
   /** Snyder (1987), USGS PP 1395, eq. 7-7, in the form with artanh; good to 1e-15. */
-  private static double isometricLatitude(double latitudeDegrees) {
+  private static double isometricLatitude(Ellipsoid ellipsoid, double latitudeDegrees) {
     double sine = Math.sin(Math.toRadians(latitudeDegrees));
-    double e = Math.sqrt(Ellipsoid.WGS84.eccentricitySquared());
-    return inverseTanh(sine) - e * inverseTanh(e * sine);
+    double e2 = ellipsoid.eccentricitySquared();
+    double e = Math.sqrt(Math.abs(e2)); // longer than wide where negative
+    return inverseTanh(sine) - (e2 < 0.0 ? -e * Math.atan(e * sine) : e * inverseTanh(e * sine));
   }
 
   private static double inverseTanh(double x) {

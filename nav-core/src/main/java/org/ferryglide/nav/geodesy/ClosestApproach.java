@@ -24,8 +24,9 @@ import org.ferryglide.nav.position.Position;
  * approach.warning(Distance.ofNauticalMiles(1)); // time left once she comes in sight at a mile
  * }</pre>
  *
- * <p>Both move on rhumb lines over WGS84; the distance between them is the geodesic. The time is
- * good to a microsecond, or to a micrometre over the speed at which they close if that is more.
+ * <p>Both move on rhumb lines over WGS84, unless told another ellipsoid; the distance between them
+ * is the geodesic. The time is good to a microsecond, or to a micrometre over the speed at which
+ * they close if that is more.
  */
 public final class ClosestApproach implements Serializable {
 
@@ -36,6 +37,7 @@ public final class ClosestApproach implements Serializable {
   /** A time that no plan reaches, 30 million years, well within what a Duration holds. */
   private static final double LONGEST_SECONDS = 1e15;
 
+  private final Ellipsoid ellipsoid;
   private final MovingVessel own;
   private final MovingVessel other;
   private final double seconds;
@@ -44,10 +46,12 @@ public final class ClosestApproach implements Serializable {
   private final Position otherPosition;
   private final TrueBearing bearing;
 
-  private ClosestApproach(MovingVessel own, MovingVessel other, double horizonSeconds) {
+  private ClosestApproach(
+      Ellipsoid ellipsoid, MovingVessel own, MovingVessel other, double horizonSeconds) {
+    this.ellipsoid = ellipsoid;
     this.own = own;
     this.other = other;
-    Pair pair = new Pair(own, other);
+    Pair pair = new Pair(ellipsoid, own, other);
     seconds = LeastDistance.search(pair, 0.0, pair.withinReach(horizonSeconds));
     metres = pair.distance(seconds);
     ownPosition = new Position(pair.pointA[0], pair.pointA[1]);
@@ -65,11 +69,26 @@ public final class ClosestApproach implements Serializable {
    * @throws IllegalArgumentException if the horizon is out of range
    */
   public static ClosestApproach between(MovingVessel own, MovingVessel other, Duration horizon) {
+    return between(Ellipsoid.WGS84, own, other, horizon);
+  }
+
+  /**
+   * The closest approach of two vessels on another ellipsoid than WGS84.
+   *
+   * @param ellipsoid the ellipsoid on which both move
+   * @param own the one whose point of view is taken
+   * @param other the other one, perhaps a {@link MovingVessel#mark}
+   * @param horizon how far ahead to look, above zero and at most 24 hours
+   * @return the approach, at the latest at the horizon
+   * @throws IllegalArgumentException if the horizon is out of range
+   */
+  public static ClosestApproach between(
+      Ellipsoid ellipsoid, MovingVessel own, MovingVessel other, Duration horizon) {
     if (horizon.isNegative() || horizon.isZero() || horizon.compareTo(LONGEST_HORIZON) > 0) {
       throw new IllegalArgumentException(
           "horizon must be above 0 and at most 24 hours, but was " + horizon);
     }
-    return new ClosestApproach(own, other, Seconds.of(horizon));
+    return new ClosestApproach(ellipsoid, own, other, Seconds.of(horizon));
   }
 
   /**
@@ -213,7 +232,7 @@ public final class ClosestApproach implements Serializable {
     if (metres > sight) {
       return Optional.empty();
     }
-    Pair pair = new Pair(own, other);
+    Pair pair = new Pair(ellipsoid, own, other);
     if (pair.distance(0.0) <= sight) {
       return Optional.of(Seconds.toDuration(seconds));
     }
@@ -224,6 +243,7 @@ public final class ClosestApproach implements Serializable {
   @Override
   public boolean equals(Object object) {
     return object instanceof ClosestApproach that
+        && ellipsoid.equals(that.ellipsoid)
         && own.equals(that.own)
         && other.equals(that.other)
         && seconds == that.seconds;
@@ -244,6 +264,7 @@ public final class ClosestApproach implements Serializable {
   private static final class Pair implements LeastDistance.Function {
     private static final double STEPS = 64;
 
+    private final Ellipsoid ellipsoid;
     private final RhumbLine trackA;
     private final RhumbLine trackB;
     private final double speedA;
@@ -255,9 +276,10 @@ public final class ClosestApproach implements Serializable {
     private final double[] sight = new double[3];
     private double step;
 
-    Pair(MovingVessel a, MovingVessel b) {
-      trackA = RhumbLine.from(Ellipsoid.WGS84, a.position(), a.track());
-      trackB = RhumbLine.from(Ellipsoid.WGS84, b.position(), b.track());
+    Pair(Ellipsoid ellipsoid, MovingVessel a, MovingVessel b) {
+      this.ellipsoid = ellipsoid;
+      trackA = RhumbLine.from(ellipsoid, a.position(), a.track());
+      trackB = RhumbLine.from(ellipsoid, b.position(), b.track());
       speedA = a.speed().metresPerSecond();
       speedB = b.speed().metresPerSecond();
     }
@@ -283,8 +305,8 @@ public final class ClosestApproach implements Serializable {
     @Override
     public double chord(double time) {
       place(time);
-      Cartesian.vector(Ellipsoid.WGS84, pointA[0], pointA[1], vectorA);
-      Cartesian.vector(Ellipsoid.WGS84, pointB[0], pointB[1], vectorB);
+      Cartesian.vector(ellipsoid, pointA[0], pointA[1], vectorA);
+      Cartesian.vector(ellipsoid, pointB[0], pointB[1], vectorB);
       return Cartesian.distance(vectorA, vectorB);
     }
 
@@ -308,7 +330,7 @@ public final class ClosestApproach implements Serializable {
     @Override
     public double distance(double time) {
       place(time);
-      Geodesics.inverse(pointA[0], pointA[1], pointB[0], pointB[1], sight, 0);
+      Geodesics.inverse(ellipsoid, pointA[0], pointA[1], pointB[0], pointB[1], sight, 0);
       return sight[2];
     }
   }

@@ -54,13 +54,25 @@ public final class CoastStretch implements Serializable {
    * @throws IllegalArgumentException if there are fewer than two points
    */
   public static CoastStretch along(List<Position> points) {
+    return along(Ellipsoid.WGS84, points);
+  }
+
+  /**
+   * The stretch along some points on another ellipsoid, of a survey for one.
+   *
+   * @param ellipsoid the ellipsoid the points are given on
+   * @param points the points in order, at least two
+   * @return the stretch
+   * @throws IllegalArgumentException if there are fewer than two points
+   */
+  public static CoastStretch along(Ellipsoid ellipsoid, List<Position> points) {
     if (points.size() < 2) {
       throw new IllegalArgumentException(
           "a coast stretch needs at least two points, but was given " + points.size());
     }
     List<RhumbLeg> legs = new ArrayList<>();
     for (int i = 1; i < points.size(); i++) {
-      legs.add(RhumbLeg.between(points.get(i - 1), points.get(i)));
+      legs.add(RhumbLeg.between(ellipsoid, points.get(i - 1), points.get(i)));
     }
     return new CoastStretch(legs);
   }

@@ -52,14 +52,26 @@ public record MovingVessel(Position position, TrueBearing track, Speed speed)
   }
 
   /**
-   * Where it will be.
+   * Where it will be, on WGS84.
    *
    * @param time from now; negative for the past
    * @return the position
    * @throws IllegalArgumentException if it would run past a pole
    */
   public Position positionAfter(Duration time) {
-    return RhumbLine.from(Ellipsoid.WGS84, position, track)
+    return positionAfter(Ellipsoid.WGS84, time);
+  }
+
+  /**
+   * Where it will be, on another ellipsoid than WGS84.
+   *
+   * @param ellipsoid the ellipsoid
+   * @param time from now; negative for the past
+   * @return the position
+   * @throws IllegalArgumentException if it would run past a pole
+   */
+  public Position positionAfter(Ellipsoid ellipsoid, Duration time) {
+    return RhumbLine.from(ellipsoid, position, track)
         .pointAt(Distance.ofMetres(Seconds.of(time) * speed.metresPerSecond()));
   }
 }

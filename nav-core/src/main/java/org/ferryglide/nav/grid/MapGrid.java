@@ -32,10 +32,10 @@ import org.ferryglide.nav.reading.AngleReader;
  * Position same = grid.parse("147100 27350").position();
  * }</pre>
  *
- * <p>Accuracy: that of {@link TransverseMercator} and {@link PolarStereographic}, 5 nanometres;
- * with a datum shift 10 nanometres there and back, while the shift itself is as good as its datum
- * says. Maps have no height: the shift is that of a point at height 0 on WGS84, which for a point
- * 100 m higher is wrong by less than 3 mm in Britain.
+ * <p>Accuracy: that of the projections, 5 nanometres; with a datum shift 10 nanometres there and
+ * back, while the shift itself is as good as its datum says. Maps have no height: the shift is that
+ * of a point at height 0 on WGS84, which for a point 100 m higher is wrong by less than 3 mm in
+ * Britain.
  *
  * <p>Two grids are equal if name, datum and parameters are. Immutable.
  */

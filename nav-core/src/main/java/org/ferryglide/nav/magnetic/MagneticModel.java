@@ -249,6 +249,32 @@ public final class MagneticModel implements VariationSource {
   }
 
   /**
+   * The start of a date as magnetic models count: the year and the fraction of it that has passed,
+   * in UTC.
+   *
+   * <pre>{@code
+   * MagneticModel.decimalYear(LocalDate.of(2025, 7, 2)); // 2025.4986…
+   * }</pre>
+   *
+   * @param date the date; its midnight in UTC is meant
+   * @return years, 2025.0 at the start of 1 January 2025; leap years are 366 days long
+   */
+  public static double decimalYear(LocalDate date) {
+    return DecimalYear.of(date);
+  }
+
+  /**
+   * An instant as magnetic models count: the year and the fraction of it that has passed, in UTC.
+   *
+   * @param instant the instant
+   * @return years, fractions of a day included; leap years are 366 days long
+   * @throws DateTimeException if the instant lies beyond the years ±999 999 999
+   */
+  public static double decimalYear(Instant instant) {
+    return DecimalYear.of(instant);
+  }
+
+  /**
    * This model moved to the start of a date.
    *
    * @param date the date; its midnight in UTC is meant
@@ -274,7 +300,7 @@ public final class MagneticModel implements VariationSource {
   /**
    * This model moved to a decimal year.
    *
-   * @param decimalYear years, as {@link DecimalYear} counts them, finite
+   * @param decimalYear years, as {@link #decimalYear(Instant)} counts them, finite
    * @return the snapshot; outside the span with a note, unless this model refuses
    * @throws DateTimeException if the year lies outside the span and this model refuses such dates
    * @throws IllegalArgumentException if {@code decimalYear} is NaN or infinite
@@ -319,7 +345,7 @@ public final class MagneticModel implements VariationSource {
    * The elements at a place and date and how much each changes in a year, allocating nothing and
    * asking nothing about the model's span: for a new date each time.
    *
-   * @param decimalYear the date as {@link DecimalYear} counts it; NaN gives NaN
+   * @param decimalYear the date as {@link #decimalYear(Instant)} counts it; NaN gives NaN
    * @param latitudeDegrees geographic latitude, degrees, north positive; NaN gives NaN
    * @param longitudeDegrees longitude, degrees, east positive; NaN gives NaN
    * @param heightMetres height above the WGS84 ellipsoid, metres; NaN gives NaN
@@ -379,7 +405,7 @@ public final class MagneticModel implements VariationSource {
   /**
    * Whether a date lies within the years this model was made for.
    *
-   * @param decimalYear years, as {@link DecimalYear} counts them
+   * @param decimalYear years, as {@link #decimalYear(Instant)} counts them
    * @return true from the first to the last moment, both included; false for NaN
    */
   public boolean covers(double decimalYear) {

@@ -86,7 +86,8 @@ public final class MagneticPlace implements Serializable {
   /**
    * The declination here, allocating nothing and asking nothing about the model's span.
    *
-   * @param decimalYear the date as {@link DecimalYear} counts it; NaN gives NaN
+   * @param decimalYear the date as {@link MagneticModel#decimalYear(LocalDate)} counts it; NaN
+   *     gives NaN
    * @return degrees, east positive, in [-180, 180]
    */
   public double declinationDegrees(double decimalYear) {

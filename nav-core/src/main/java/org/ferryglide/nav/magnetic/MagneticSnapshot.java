@@ -1,13 +1,13 @@
 package org.ferryglide.nav.magnetic;
 
 import java.io.Serializable;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.basics.Arguments;
-import org.ferryglide.nav.basics.DecimalYear;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
@@ -94,7 +94,7 @@ public final class MagneticSnapshot implements Serializable {
   /**
    * The date this was made for.
    *
-   * @return years and fraction, as {@link DecimalYear} counts them
+   * @return years and fraction, as {@link MagneticModel#decimalYear(LocalDate)} counts them
    */
   public double decimalYear() {
     return decimalYear;

@@ -70,7 +70,8 @@ public final class Route implements Serializable {
   }
 
   /**
-   * Makes a route of rhumb legs from place to place.
+   * Makes a route of rhumb legs from place to place, on WGS84: craft are followed over no other
+   * ellipsoid.
    *
    * @param waypoints the places in order, at least two
    * @return the route

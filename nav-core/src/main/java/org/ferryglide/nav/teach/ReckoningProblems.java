@@ -8,11 +8,12 @@ import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.plane.SteadyTriangle;
+import org.ferryglide.nav.steer.CurrentTriangle;
 
 /**
  * Problems of reckoning: where the party has got to, and one heading through several hours.
  *
- * <p>The exact answers are those of {@link SteadyTriangle} and of plane vectors; rules and slips
+ * <p>The exact answers are those of {@link CurrentTriangle} and of plane vectors; rules and slips
  * are common practice, no source.
  *
  * <pre>{@code

@@ -8,12 +8,13 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.plane.SteadyTriangle;
+import org.ferryglide.nav.steer.CurrentTriangle;
 
 /**
  * Problems of stream and wind: the heading that makes good a course, how long it takes, and what
  * the wind does.
  *
- * <p>The exact answers are those of {@link SteadyTriangle}, drawn as on the chart: the stream laid
+ * <p>The exact answers are those of {@link CurrentTriangle}, drawn as on the chart: the stream laid
  * off from the start, the paddling speed swung from its end to cut the track. Rules and slips are
  * common practice, no source.
  *

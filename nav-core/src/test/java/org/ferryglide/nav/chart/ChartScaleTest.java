@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
@@ -111,5 +112,36 @@ class ChartScaleTest {
     assertThrows(IllegalArgumentException.class, () -> CHART.denominatorAt(86.0));
     assertThrows(IllegalArgumentException.class, () -> ChartScale.plan(Double.NaN));
     assertThrows(IllegalArgumentException.class, () -> CHART.distance(Double.NaN, 50.0));
+  }
+
+  @Test
+  void aMinuteOnAnotherEllipsoidIsAsLongWithinAPencilLine() {
+    double stated = 11e-5;
+    for (int lat = -90; lat <= 90; lat++) {
+      double airy = Math.toRadians(Ellipsoid.AIRY_1830.meridianRadiusMetres(lat)) / 60.0;
+      assertEquals(1.0, airy / ChartScale.metresPerMinuteOfLatitude(lat), stated);
+      assertEquals(
+          1.0,
+          Ellipsoid.AIRY_1830.primeVerticalRadiusMetres(lat)
+              / Ellipsoid.WGS84.primeVerticalRadiusMetres(lat),
+          stated);
+    }
+  }
+
+  /** The Mercator projection of a sphere, in the form with the tangent of half the colatitude. */
+  @Test
+  void aLegOfAnotherEllipsoidIsDrawnOnAChartOfIts() {
+    double radius = 6_371_000.0;
+    Position south = Position.ofDegrees(50, 0);
+    Position north = Position.ofDegrees(51, 0);
+    double stretched =
+        Math.log(Math.tan(Math.toRadians(45 + 51 / 2.0)) / Math.tan(Math.toRadians(45 + 25)));
+    double expected = radius * Math.cos(Math.toRadians(50)) * stretched * 1000 / 75000;
+    RhumbLeg onSphere = RhumbLeg.between(Ellipsoid.sphere(radius), south, north);
+    double nanometre = 1e-6;
+    assertEquals(expected, ChartScale.mercator(75000, 50).millimetres(onSphere), nanometre);
+    // a body longer than wide by next to nothing is next to a sphere
+    RhumbLeg nearSphere = RhumbLeg.between(Ellipsoid.ofFlattening(radius, -1e-12), south, north);
+    assertEquals(expected, ChartScale.mercator(75000, 50).millimetres(nearSphere), nanometre);
   }
 }

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
@@ -14,6 +16,7 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Crossings.Crossing;
 import org.ferryglide.nav.geodesy.Places.KayakLeg;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.testing.Seeds;
 import org.junit.jupiter.api.Test;
@@ -174,5 +177,31 @@ class OtherEllipsoidsTest {
     return new double[] {
       Math.cos(lat) * Math.cos(lon), Math.cos(lat) * Math.sin(lon), Math.sin(lat)
     };
+  }
+
+  /** On a sphere a minute of latitude is a sixtieth of a degree of its circumference. */
+  @Test
+  void coastsAndVesselsKeepToTheEllipsoidTheyAreTold() {
+    double radius = 6_371_000.0;
+    Ellipsoid sphere = Ellipsoid.sphere(radius);
+    double minute = Math.toRadians(1.0 / 60.0) * radius;
+    double micrometre = 1e-6;
+    Position south = Position.ofDegrees(50, 0);
+    Position north = Position.ofDegrees(51, 0);
+    CoastStretch coast = CoastStretch.along(sphere, List.of(south, north, south));
+    assertEquals(120 * minute, coast.length().metres(), micrometre);
+    assertEquals(sphere, coast.legs().get(1).ellipsoid());
+
+    MovingVessel northgoing =
+        new MovingVessel(south, TrueBearing.ofDegrees(0), Speed.ofMetresPerSecond(minute / 600));
+    assertEquals(
+        50.1,
+        northgoing.positionAfter(sphere, Duration.ofHours(1)).latitudeDegrees(),
+        1e-12); // six minutes of latitude
+    MovingVessel mark = MovingVessel.mark(Position.ofDegrees(50.2, 0));
+    ClosestApproach onSphere =
+        ClosestApproach.between(sphere, northgoing, mark, Duration.ofHours(1));
+    assertEquals(6 * minute, onSphere.distance().metres(), micrometre);
+    assertNotEquals(onSphere, ClosestApproach.between(northgoing, mark, Duration.ofHours(1)));
   }
 }

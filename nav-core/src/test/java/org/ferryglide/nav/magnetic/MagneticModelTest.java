@@ -13,7 +13,6 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
-import org.ferryglide.nav.basics.DecimalYear;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.position.Position;
@@ -101,10 +100,12 @@ class MagneticModelTest {
     assertEquals(
         model.at(LocalDate.of(2028, 7, 2)).variation(PLACE),
         model.at(Instant.parse("2028-07-02T00:00:00Z")).variation(PLACE));
-    assertEquals(2028.5, DecimalYear.of(LocalDate.of(2028, 7, 2)));
-    assertEquals(2025.0, DecimalYear.of(Instant.parse("2025-01-01T00:00:00Z")));
+    assertEquals(2028.5, MagneticModel.decimalYear(LocalDate.of(2028, 7, 2)));
+    assertEquals(2025.0, MagneticModel.decimalYear(Instant.parse("2025-01-01T00:00:00Z")));
     assertEquals(
-        2025.0 + 0.5 / 365.0, DecimalYear.of(Instant.parse("2025-01-01T12:00:00Z")), 1e-12);
+        2025.0 + 0.5 / 365.0,
+        MagneticModel.decimalYear(Instant.parse("2025-01-01T12:00:00Z")),
+        1e-12);
     assertEquals(
         model.atDecimalYear(2028.5).variation(PLACE).degreesEast(),
         model.place(PLACE).variationAt(LocalDate.of(2028, 7, 2)).degreesEast(),

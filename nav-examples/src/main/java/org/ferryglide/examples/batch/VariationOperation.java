@@ -58,7 +58,7 @@ final class VariationOperation implements Operation.Solver {
     double year = row.numberOrNan(0);
     if (Double.isNaN(year)) {
       try {
-        year = MODELS.get(0).at(LocalDate.parse(row.word(0))).decimalYear();
+        year = MagneticModel.decimalYear(LocalDate.parse(row.word(0)));
       } catch (DateTimeParseException e) {
         throw row.refused(0, "must be a date such as 2026-06-14 or a decimal year such as 2026.45");
       }

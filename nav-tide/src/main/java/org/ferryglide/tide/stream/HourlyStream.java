@@ -22,15 +22,15 @@ import org.ferryglide.tide.height.TideTable;
  * function of time.
  *
  * <p>Rates lie on the straight line from the neap rate at the neap range to the spring rate at the
- * spring range, continued beyond both and never below zero; sets are not scaled. Between hours see
- * {@link BetweenHours}; which range, see {@link TideRange}. From the last row of one tide to the
- * first row of the next the stream goes over without a jump; where the rows of two tides overlap,
- * because the tide is shorter than the table, they cross-fade. A hole of more than three hours
- * between rows is not bridged: there are no data, nor before the first tide's rows or after the
- * last's.
+ * spring range, continued beyond both and never below zero; sets are not scaled. Between hours it
+ * runs along straight lines unless {@link #inHourlySteps} or {@link #smoothed}. From the last row
+ * of one tide to the first row of the next the stream goes over without a jump; where the rows of
+ * two tides overlap, because the tide is shorter than the table, they cross-fade. A hole of more
+ * than three hours between rows is not bridged: there are no data, nor before the first tide's rows
+ * or after the last's.
  *
  * <pre>{@code
- * HourlyStream stream = table.boundTo(tides).withBetweenHours(BetweenHours.HOURLY_STEPS);
+ * HourlyStream stream = table.boundTo(tides).inHourlySteps();
  * Optional<Velocity> atNine = stream.at(Instant.parse("2026-06-01T09:00:00Z"));
  * stream.explain(Instant.parse("2026-06-01T09:00:00Z")).notes();
  * }</pre>
