@@ -19,8 +19,8 @@ import org.ferryglide.tide.height.TideTable;
 
 /** Prints a laid-off passage as plain text: what condemns it first, then leg by leg. */
 final class PassagePrinter {
-  private static final String NOT_CHECKED =
-      "not checked: wind and waves, depths, rocks and shores, traffic, notices, cold, the party";
+  private static final String NEVER_CHECKED =
+      "never checked: waves, depths along the way, traffic, notices, cold, the party";
 
   private static final List<String> CAUTIONS =
       List.of(
@@ -63,7 +63,8 @@ final class PassagePrinter {
             + (folder.start().getOffset().equals(ZoneOffset.UTC)
                 ? ""
                 : folder.start().getOffset()));
-    page.line(NOT_CHECKED);
+    PlanPrinter.printNotChecked(page, folder.passage().notChecked());
+    page.line(NEVER_CHECKED);
     printTop(doubts, broken);
     page.line("printed rose " + folder.rose().printed());
     page.line("asked for: " + asked.words());

@@ -36,9 +36,6 @@ final class PlanPrinter {
                   + ", arriving "
                   + page.clock(Page.up(plan.arrival()))
                   + " with the party's rests and stops");
-          if (!plan.notChecked().isEmpty()) {
-            page.row("not checked", texts(plan.notChecked()));
-          }
           plan.verdicts()
               .forEach(verdict -> page.row(Findings.word(verdict), words(page, verdict)));
           return true;
@@ -49,8 +46,11 @@ final class PlanPrinter {
         });
   }
 
-  private static String texts(List<Note> notes) {
-    return String.join(", ", notes.stream().map(Note::text).toList());
+  /** What nobody gave anything for, where all that is printed begins. */
+  static void printNotChecked(Page page, List<Note> open) {
+    if (!open.isEmpty()) {
+      page.line("not checked: " + String.join(", ", open.stream().map(Note::text).toList()));
+    }
   }
 
   private static String words(Page page, Verdict verdict) {
@@ -71,9 +71,7 @@ final class PlanPrinter {
             day.plusDays(1).atStartOfDay(zone).toInstant(),
             STEP);
     page.line(passage.name() + ", departures of " + day);
-    if (!when.notChecked().isEmpty()) {
-      page.line("not checked: " + texts(when.notChecked()));
-    }
+    printNotChecked(page, when.notChecked());
     for (Window window : when.windows().items()) {
       TimeSpan span = window.span();
       page.row("window", page.clock(Page.up(span.from())) + " to " + page.clock(span.until()));

@@ -511,7 +511,13 @@ class LayOffTest {
   @Test
   void whatIsNotCheckedStandsAtTheTopAndDaylightBesideTheEta() {
     String out = run().out;
-    assertStandsInOrder(out, "clock times are UTC", "not checked: wind", "Leg 1 of 4", ", sunset ");
+    assertStandsInOrder(
+        out,
+        "clock times are UTC",
+        "not checked: land down wind",
+        "never checked: waves",
+        "Leg 1 of 4",
+        ", sunset ");
     assertStandsInOrder(out, "Landing at", "height", "high water", "17:59, 4.7 m", "range");
   }
 

@@ -2,8 +2,11 @@ package org.ferryglide.nav.passage;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.steer.SteeredLeg;
@@ -70,9 +73,7 @@ final class Checks {
     } else {
       open.add(Findings.OPEN_VARIATION);
     }
-    if (!passage.wind().isPresent()) {
-      open.add(Findings.OPEN_WIND);
-    }
+    addOpenWater(passage, open);
     list.addAll(passage.conditions());
     Candidates shared = new Candidates(passage);
     for (Condition condition : list) {
@@ -83,12 +84,44 @@ final class Checks {
     return new Checks(list, open, shared);
   }
 
-  private static void addLandings(Passage passage, List<Condition> list) {
-    int last = passage.wayPoints().size() - 1;
-    for (int i = 0; i <= last; i++) {
+  /** What of stream, wind, swell and landings has no limit, or nothing to be held against one. */
+  private static void addOpenWater(Passage passage, List<Note> open) {
+    PassageLimits limits = passage.limits();
+    if (!limits.has(PassageLimits.STREAM)) {
+      open.add(Findings.OPEN_STREAM);
+    }
+    boolean wind = passage.wind().isPresent();
+    if (!wind || !limits.has(PassageLimits.WIND)) {
+      open.add(Findings.OPEN_WIND);
+    }
+    boolean anyOpen =
+        Stream.concat(passage.wayPoints().stream(), passage.refuges().stream())
+            .anyMatch(place -> place.landing().map(Landing::hasOpenSector).orElse(false));
+    if (anyOpen && (!wind || !limits.has(PassageLimits.ONSHORE_WIND))) {
+      open.add(Findings.OPEN_ONSHORE_WIND);
+    }
+    if (anyOpen && !passage.swellFrom().isPresent()) {
+      open.add(Findings.OPEN_SWELL);
+    }
+    Set<String> without = new LinkedHashSet<>();
+    for (int i = 0; i < passage.wayPoints().size(); i++) {
       WayPoint place = passage.wayPoints().get(i);
-      boolean used = i == 0 || i == last || place.stop().isPresent();
-      if (used && place.landing().isPresent()) {
+      if (isUsed(passage, i) && !place.landing().isPresent()) {
+        without.add(place.name());
+      }
+    }
+    without.forEach(name -> open.add(Findings.at("open.landing", "landing at ", name)));
+  }
+
+  /** Whether the party launches or lands at a way point. */
+  private static boolean isUsed(Passage passage, int wayPoint) {
+    return PartPassages.isAshore(passage, wayPoint) || wayPoint == passage.wayPoints().size() - 1;
+  }
+
+  private static void addLandings(Passage passage, List<Condition> list) {
+    for (int i = 0; i < passage.wayPoints().size(); i++) {
+      WayPoint place = passage.wayPoints().get(i);
+      if (isUsed(passage, i) && place.landing().isPresent()) {
         list.add(new LandingCheck(passage, i, place.landing().get()));
       }
     }

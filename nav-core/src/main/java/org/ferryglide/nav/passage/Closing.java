@@ -102,7 +102,7 @@ sealed interface Closing extends Serializable {
     @Override
     public double closes(Waters waters, double time) {
       double over = waters.passage.level(portName).heightMetres(time) - metres;
-      return Double.isNaN(over) ? Double.NaN : answer(over > 0.0 == above);
+      return Double.isFinite(over) ? answer(over > 0.0 == above) : Double.NaN;
     }
 
     @Override

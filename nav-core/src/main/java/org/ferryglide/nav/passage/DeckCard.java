@@ -180,15 +180,41 @@ public final class DeckCard implements Serializable {
    *
    * @param degrees from mark to mark, 1, 2, 5 or 10
    * @return the changed card
-   * @throws IllegalArgumentException if {@code degrees} is none of them
+   * @throws IllegalArgumentException if {@code degrees} is none of them, or the card has a launch
+   *     interval that was searched for other marks
    */
   public DeckCard withMarksEvery(int degrees) {
+    return new DeckCard(
+            plan,
+            checkedMarks(degrees),
+            words,
+            units,
+            highWater,
+            launchInterval,
+            notLaterThan,
+            further)
+        .withOneSetOfMarks();
+  }
+
+  static int checkedMarks(int degrees) {
     if (degrees != 1 && degrees != 2 && degrees != 5 && degrees != 10) {
       throw new IllegalArgumentException(
           "marks of a compass must be 1, 2, 5 or 10 degrees apart, but were " + degrees);
     }
-    return new DeckCard(
-        plan, degrees, words, units, highWater, launchInterval, notLaterThan, further);
+    return degrees;
+  }
+
+  /** An interval holds for the headings it was searched for, at their marks. */
+  private DeckCard withOneSetOfMarks() {
+    if (launchInterval instanceof Searched searched
+        && searched.interval().marksEvery() != marks) {
+      throw new IllegalArgumentException(
+          "a launch interval must be searched for the card's own marks, every "
+              + marks
+              + " degrees, but was for marks every "
+              + searched.interval().marksEvery());
+    }
+    return this;
   }
 
   /**
@@ -290,11 +316,12 @@ public final class DeckCard implements Serializable {
   /**
    * The same card with the times between which the first boat may be launched, and what ends them.
    *
-   * @param interval the interval of the departure, searched for this plan
+   * @param interval the interval of the departure, searched for this plan and the card's marks
    * @return the changed card
+   * @throws IllegalArgumentException if it was searched for other marks
    */
   public DeckCard withLaunchInterval(LaunchInterval interval) {
-    return with(new Searched(Objects.requireNonNull(interval, "interval")));
+    return with(new Searched(Objects.requireNonNull(interval, "interval"))).withOneSetOfMarks();
   }
 
   private DeckCard with(Interval interval) {

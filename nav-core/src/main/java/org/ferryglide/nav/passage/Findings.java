@@ -40,6 +40,9 @@ final class Findings {
   static final Note OPEN_LANES = Note.information("open.lanes", "lanes and fairways");
   static final Note OPEN_VARIATION = Note.information("open.variation", "variation");
   static final Note OPEN_WIND = Note.information("open.wind", "wind");
+  static final Note OPEN_STREAM = Note.information("open.stream", "stream");
+  static final Note OPEN_ONSHORE_WIND = Note.information("open.onshore-wind", "onshore wind");
+  static final Note OPEN_SWELL = Note.information("open.swell", "swell");
 
   private Findings() {}
 

@@ -134,6 +134,19 @@ final class Given implements Serializable {
       throw new IllegalStateException(
           "a passage needs a stream; StreamField.slack() says that there is none");
     }
+    for (WayPoint refuge : refuges) {
+      for (WayPoint place : wayPoints) {
+        if (refuge.name().equals(place.name()) && !refuge.position().equals(place.position())) {
+          throw new IllegalStateException(
+              "refuge "
+                  + refuge.name()
+                  + " must not have the name of a way point at another place, but was at "
+                  + refuge.position()
+                  + " and the way point at "
+                  + place.position());
+        }
+      }
+    }
     for (String port : Ports.askedFor(wayPoints, refuges, dangers)) {
       if (!levels.containsKey(port)) {
         throw new IllegalStateException(

@@ -1,6 +1,9 @@
 package org.ferryglide.nav.passage;
 
+import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.bearing.Bearing;
+import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
@@ -12,11 +15,13 @@ final class HeadingHolds implements Condition {
   private static final int PARTS = 20;
 
   private final int leg;
-  private final SteeredLeg planned;
+  private final PlannedLeg planned;
+  private final int marks;
 
-  HeadingHolds(int leg, SteeredLeg planned) {
+  HeadingHolds(int leg, PlannedLeg planned, int marks) {
     this.leg = leg;
     this.planned = planned;
+    this.marks = marks;
   }
 
   @Override
@@ -35,23 +40,33 @@ final class HeadingHolds implements Condition {
     SteeredLeg other = route.legs().get(leg);
     return Verdict.of(
             about(),
-            worstTurn(planned, other),
+            worstTurn(other),
             "degrees out",
             0.5 * LaunchInterval.HEADING_DEGREES,
             LaunchInterval.HEADING_DEGREES)
         .at(other.departure());
   }
 
-  /** Greatest turn from a printed heading, in whole degrees, to the other leg's, degrees. */
-  static double worstTurn(SteeredLeg planned, SteeredLeg other) {
+  /** Greatest turn from a heading as it is printed to the one that the other leg needs, degrees. */
+  private double worstTurn(SteeredLeg other) {
     double worst = 0.0;
     for (int part = 0; part <= PARTS; part++) {
       double share = part / (double) PARTS;
-      double printed = Math.rint(heading(planned, share));
-      double turn = Math.IEEEremainder(heading(other, share) - printed, 360.0);
+      double printed = marks * Math.floor(shown(heading(planned.steered(), share)) / marks + 0.5);
+      double turn = Math.IEEEremainder(shown(heading(other, share)) - printed, 360.0);
       worst = Math.max(worst, Math.abs(turn));
     }
     return worst;
+  }
+
+  /** A true heading as a card prints it: by the compass, else magnetic, else true. */
+  private double shown(double trueDegrees) {
+    TrueBearing heading = TrueBearing.ofDegrees(trueDegrees);
+    Optional<Double> degrees = planned.compass(heading).map(Bearing::degrees);
+    if (!degrees.isPresent()) {
+      degrees = planned.magnetic(heading).map(Bearing::degrees);
+    }
+    return degrees.orElse(heading.degrees());
   }
 
   private static double heading(SteeredLeg leg, double share) {

@@ -107,7 +107,7 @@ final class Hours {
         .forEach(
             (port, level) -> {
               double height = level.heightMetres(time);
-              if (!Double.isNaN(height)) {
+              if (Double.isFinite(height)) {
                 heights.put(port, height);
               }
             });

@@ -104,10 +104,17 @@ final class LandingCheck extends PassageCheck {
     return verdict.at(EpochSeconds.toInstant(time)).at(place.position());
   }
 
+  private Note anyLevel() {
+    return landing.hasOpenSector() && !passage().limits().has(PassageLimits.ONSHORE_WIND)
+        ? Note.information(
+            "why.any-level-open", "works at any level; wind onto it has no limit to be held against")
+        : Findings.ANY_LEVEL;
+  }
+
   private Verdict levels(double from, double until) {
     WaterLevel level = landing.port().map(passage()::level).orElse(null);
     if (level == null) {
-      return placed(Verdict.within(about(), Findings.ANY_LEVEL), from);
+      return placed(Verdict.within(about(), anyLevel()), from);
     }
     double worst = Double.POSITIVE_INFINITY;
     double when = from;
@@ -115,7 +122,7 @@ final class LandingCheck extends PassageCheck {
     for (int i = 0; i <= looks(from, until); i++) {
       double time = Math.min(until, from + i * LOOK_SECONDS);
       double margin = landing.marginMetres(level.heightMetres(time));
-      if (Double.isNaN(margin)) {
+      if (!Double.isFinite(margin)) {
         unknown = time;
       } else if (margin < worst) {
         worst = margin;

@@ -20,8 +20,9 @@ import org.jspecify.annotations.Nullable;
  * System.out.println("before: " + interval.endsBefore().text() + "; after: " + interval.endsAfter().text());
  * }</pre>
  *
- * <p>A leg whose heading changes along the way is looked at in 20 parts, each against the planned
- * heading in the same part.
+ * <p>A heading is printed by the compass of the passage, else magnetic, else true, and at the
+ * nearest mark of the compass: it is that figure which must hold. A leg whose heading changes along
+ * the way is looked at in 20 parts, each against the planned heading in the same part.
  */
 public final class LaunchInterval implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -35,13 +36,19 @@ public final class LaunchInterval implements Serializable {
   private static final Duration STEP = Duration.ofMinutes(5);
 
   private final Instant departure;
+  private final int marks;
   private final @Nullable TimeSpan span;
   private final Note endsBefore;
   private final Note endsAfter;
 
   private LaunchInterval(
-      Instant departure, @Nullable TimeSpan span, Note endsBefore, Note endsAfter) {
+      Instant departure,
+      int marks,
+      @Nullable TimeSpan span,
+      Note endsBefore,
+      Note endsAfter) {
     this.departure = departure;
+    this.marks = marks;
     this.span = span;
     this.endsBefore = endsBefore;
     this.endsAfter = endsAfter;
@@ -54,15 +61,29 @@ public final class LaunchInterval implements Serializable {
    * @return the interval; without a span if the plan fails a check itself
    */
   public static LaunchInterval of(TimedPlan plan) {
+    return of(plan, 1);
+  }
+
+  /**
+   * The same for a card whose headings are printed at the nearest mark of a compass.
+   *
+   * @param plan the plan
+   * @param marksEvery degrees from mark to mark, 1, 2, 5 or 10
+   * @return the interval; without a span if the plan fails a check itself
+   * @throws IllegalArgumentException if {@code marksEvery} is none of them
+   * @see DeckCard#withMarksEvery
+   */
+  public static LaunchInterval of(TimedPlan plan, int marksEvery) {
+    int marks = DeckCard.checkedMarks(marksEvery);
     Instant departure = plan.departure();
     PassageBuilder builder = plan.passage().toBuilder();
     for (int leg = 0; leg < plan.legs().size(); leg++) {
-      builder.condition(new HeadingHolds(leg, plan.legs().get(leg).steered()));
+      builder.condition(new HeadingHolds(leg, plan.legs().get(leg), marks));
     }
     Passage asked = builder.build();
     if (!plan.holds()) {
       Note why = Failing.worst(plan.verdicts()).note();
-      return new LaunchInterval(departure, null, why, why);
+      return new LaunchInterval(departure, marks, null, why, why);
     }
     for (Duration reach = Duration.ofHours(1); ; reach = longer(reach)) {
       Instant from = departure.minus(reach);
@@ -73,12 +94,13 @@ public final class LaunchInterval implements Serializable {
       }
       if (window == null) {
         Note why = ends(asked, departure, 0);
-        return new LaunchInterval(departure, null, why, why);
+        return new LaunchInterval(departure, marks, null, why, why);
       }
       boolean whole = window.from().isAfter(from) && window.until().isBefore(until);
       if (whole || reach.equals(LONGEST)) {
         return new LaunchInterval(
             departure,
+            marks,
             window.span(),
             window.from().isAfter(from) ? ends(asked, window.from(), -1) : nothing(),
             window.until().isBefore(until) ? ends(asked, window.until(), 1) : nothing());
@@ -116,6 +138,15 @@ public final class LaunchInterval implements Serializable {
   }
 
   /**
+   * How far apart the marks are at which the headings are printed.
+   *
+   * @return degrees
+   */
+  public int marksEvery() {
+    return marks;
+  }
+
+  /**
    * From when until when the party may leave.
    *
    * @return the span, its edges inside it and within a second of where it ends, at most 12 hours
@@ -147,6 +178,7 @@ public final class LaunchInterval implements Serializable {
   public boolean equals(Object other) {
     return other instanceof LaunchInterval that
         && departure.equals(that.departure)
+        && marks == that.marks
         && Objects.equals(span, that.span)
         && endsBefore.equals(that.endsBefore)
         && endsAfter.equals(that.endsAfter);
@@ -154,7 +186,7 @@ public final class LaunchInterval implements Serializable {
 
   @Override
   public int hashCode() {
-    return Objects.hash(departure, span, endsBefore, endsAfter);
+    return Objects.hash(departure, marks, span, endsBefore, endsAfter);
   }
 
   @Override

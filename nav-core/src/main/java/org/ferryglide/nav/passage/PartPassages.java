@@ -21,7 +21,7 @@ final class PartPassages {
     PassageBuilder builder =
         passage
             .around(passage.name() + ", from " + first.name(), passage.party())
-            .from(isAshore(passage, wayPoint) ? first : passed(first));
+            .from(isAshore(passage, wayPoint) ? withLanding(passed(first), first) : passed(first));
     for (int leg = wayPoint; leg < passage.legs().size(); leg++) {
       builder.to(places.get(leg + 1), passage.legs().get(leg).options());
     }
@@ -121,8 +121,9 @@ final class PartPassages {
 
   /** The place without its stop and landing. */
   private static WayPoint passed(WayPoint place) {
-    WayPoint bare = WayPoint.of(place.name(), place.position()).withToSee(place.toSee());
-    return place.markHeight().map(bare::withMark).orElse(bare);
+    return WayPoint.of(place.name(), place.position())
+        .withToSee(place.toSee())
+        .withMarkOf(place);
   }
 
   private static WayPoint withLanding(WayPoint bare, WayPoint place) {

@@ -3,6 +3,8 @@ package org.ferryglide.nav.passage;
 import java.io.Serializable;
 import java.time.Duration;
 import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -306,12 +308,42 @@ public final class Passage implements Serializable {
   }
 
   /**
-   * What was doubted about the tables and places the passage was built from.
+   * What was doubted about the tables and places the passage was built from, and stops at its ends,
+   * which are not made.
    *
-   * @return the notes, worst first as they were given; unmodifiable
+   * @return the notes as they were given, then those of the stops; unmodifiable
    */
   public List<Note> notes() {
-    return given.notes;
+    List<Note> notes = new ArrayList<>(given.notes);
+    List<WayPoint> places = wayPoints();
+    WayPoint first = places.get(0);
+    WayPoint last = places.get(places.size() - 1);
+    if (first.equals(last)) { // one place with one stop, made where the passage only comes by
+      notes.addAll(notMade("passage.stop-at-both", "begins and ends there", first, true));
+    } else {
+      notes.addAll(notMade("passage.stop-at-start", "begins there", first, false));
+      notes.addAll(notMade("passage.stop-at-end", "ends there", last, false));
+    }
+    return Collections.unmodifiableList(notes);
+  }
+
+  private static List<Note> notMade(String code, String why, WayPoint place, boolean meantElsewhere) {
+    if (!place.stop().isPresent()) {
+      return List.of();
+    }
+    String words = "The stop at " + place.name() + " is not made: the passage " + why;
+    Note note = meantElsewhere ? Note.information(code, words) : Note.caution(code, words);
+    return List.of(note.with("place", place.name()));
+  }
+
+  /**
+   * What no limit or nothing to hold against it was given for, whatever the departure: the line at
+   * the top of everything printed. Waves, traffic, cold and much else no passage can be asked for.
+   *
+   * @return for example {@code dangers}; unmodifiable
+   */
+  public List<Note> notChecked() {
+    return checks().notChecked();
   }
 
   @Override

@@ -1,8 +1,10 @@
 package org.ferryglide.nav.passage;
 
 import java.time.Duration;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.DeviationTable;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -172,10 +174,18 @@ public final class PassageBuilder {
    * All that is to be kept away from, as far as the party has looked. An empty list says that it
    * has looked and found none.
    *
-   * @param dangers the dangers
+   * @param dangers the dangers, each with a name of its own
    * @return this builder
+   * @throws IllegalArgumentException if two have the same name
    */
   public PassageBuilder dangers(List<Danger> dangers) {
+    Set<String> names = new HashSet<>();
+    for (Danger danger : dangers) {
+      if (!names.add(danger.name())) {
+        throw new IllegalArgumentException(
+            "dangers must have names of their own, but two were called " + danger.name());
+      }
+    }
     given.dangers = List.copyOf(dangers);
     return this;
   }
@@ -284,8 +294,8 @@ public final class PassageBuilder {
    * Builds the passage.
    *
    * @return the passage
-   * @throws IllegalStateException if it has no leg or no stream, or a landing, stop or danger asks
-   *     for a port that was not given
+   * @throws IllegalStateException if it has no leg or no stream, a landing, stop, mark or danger
+   *     asks for a port that was not given, or a refuge has the name of a way point at another place
    */
   public Passage build() {
     given.refuseUnlessWhole();

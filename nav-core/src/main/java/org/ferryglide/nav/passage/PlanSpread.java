@@ -50,6 +50,9 @@ public final class PlanSpread implements Serializable {
 
   private static final int FEWEST_DRAWS = 2;
 
+  /** All are kept, some ten numbers a leg each. */
+  private static final int MOST_DRAWS = 1_000_000;
+
   private final double[][] arrivals;
   private final double[][] east;
   private final double[][] north;
@@ -69,10 +72,10 @@ public final class PlanSpread implements Serializable {
    *
    * @param plan the plan
    * @param errors how wrong its figures may be
-   * @param draws how many times, at least 2
+   * @param draws how many times, in [2, 1 000 000]
    * @param seed any number; the same gives the same answer
    * @return what came of it
-   * @throws IllegalArgumentException if {@code draws} is below 2
+   * @throws IllegalArgumentException if {@code draws} is outside [2, 1 000 000]
    */
   public static PlanSpread of(TimedPlan plan, PlanErrors errors, int draws, long seed) {
     return of(plan, errors, draws, seed, false);
@@ -83,10 +86,10 @@ public final class PlanSpread implements Serializable {
    *
    * @param plan the plan
    * @param errors how wrong its figures may be
-   * @param draws how many times, at least 2
+   * @param draws how many times, in [2, 1 000 000]
    * @param seed any number; the same gives the same answer
    * @return what {@link #of} finds
-   * @throws IllegalArgumentException if {@code draws} is below 2
+   * @throws IllegalArgumentException if {@code draws} is outside [2, 1 000 000]
    */
   public static PlanSpread inParallel(TimedPlan plan, PlanErrors errors, int draws, long seed) {
     return of(plan, errors, draws, seed, true);
@@ -94,7 +97,7 @@ public final class PlanSpread implements Serializable {
 
   private static PlanSpread of(
       TimedPlan plan, PlanErrors errors, int draws, long seed, boolean parallel) {
-    Arguments.within(draws, FEWEST_DRAWS, Integer.MAX_VALUE, "draws", "passages");
+    Arguments.within(draws, FEWEST_DRAWS, MOST_DRAWS, "draws", "passages");
     PlanDraws all = new PlanDraws(plan, errors, draws, seed);
     all.run(parallel);
     return new PlanSpread(all);

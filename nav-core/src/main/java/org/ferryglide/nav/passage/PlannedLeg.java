@@ -29,6 +29,9 @@ import org.jspecify.annotations.Nullable;
 public final class PlannedLeg implements Serializable {
   private static final long serialVersionUID = 1L;
 
+  /** Standard deviations to either side of the middle that leave 25 of a thousand beyond each. */
+  static final double SPREADS = 1.96;
+
   private final PassageLeg leg;
   private final SteeredLeg steered;
   private final List<PlannedHour> hours;
@@ -174,7 +177,7 @@ public final class PlannedLeg implements Serializable {
    * @return the arrival less 1.96 standard deviations
    */
   public Instant earliest() {
-    return arrival().minusMillis(Math.round(1960.0 * arrivalSpreadSeconds));
+    return arrival().minusMillis(Math.round(1000.0 * SPREADS * arrivalSpreadSeconds));
   }
 
   /**
@@ -184,7 +187,7 @@ public final class PlannedLeg implements Serializable {
    * @return the arrival plus 1.96 standard deviations
    */
   public Instant latest() {
-    return arrival().plusMillis(Math.round(1960.0 * arrivalSpreadSeconds));
+    return arrival().plusMillis(Math.round(1000.0 * SPREADS * arrivalSpreadSeconds));
   }
 
   /**

@@ -31,7 +31,7 @@ final class PlannedLegs {
               arrivals[i],
               variation(candidate.passage, steered),
               candidate.passage.deviation().orElse(null),
-              Sightings.of(candidate.passage, first + i, steered, spread)));
+              Sightings.of(candidate.passage, first + i, steered, spread, arrivals[i])));
     }
     return Collections.unmodifiableList(legs);
   }

@@ -26,6 +26,8 @@ final class Ports {
 
   private static void add(Set<String> ports, WayPoint place) {
     place.landing().flatMap(Landing::port).ifPresent(ports::add);
+    place.markPort().ifPresent(ports::add);
+    place.aimedOffFor().flatMap(WayPoint::markPort).ifPresent(ports::add);
     place.stop().flatMap(stop -> Stops.of(stop).port()).ifPresent(ports::add);
   }
 }

@@ -62,7 +62,7 @@ public final class Sighting implements Serializable {
 
   /**
    * How far off the mark is seen: the stated visibility, or less where the horizon hides it from a
-   * seated eye.
+   * seated eye, by the least that stands above the water from the earliest to the latest arrival.
    *
    * @return the distance; zero for a mark that is covered
    */

@@ -1,5 +1,8 @@
 package org.ferryglide.nav.passage;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
@@ -10,13 +13,18 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.sight.Refraction;
 import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.water.WaterLevel;
 import org.jspecify.annotations.Nullable;
 
 /** Works out sightings: from a seated eye, by the mark's height above the water then. */
 final class Sightings {
   private Sightings() {}
 
-  static @Nullable Sighting of(Passage passage, int leg, SteeredLeg steered, Covariance spread) {
+  /** Between looks at a level: at its top, where it may lie between them, it moves millimetres. */
+  private static final double STEP_SECONDS = 300.0;
+
+  static @Nullable Sighting of(
+      Passage passage, int leg, SteeredLeg steered, Covariance spread, double spreadSeconds) {
     WayPoint to = passage.wayPoints().get(leg + 1);
     WayPoint mark = to.aimedOffFor().orElse(to);
     Distance charted = mark.markHeight().orElse(null);
@@ -24,19 +32,18 @@ final class Sightings {
     if (charted == null || visibility == null) {
       return null;
     }
-    double water = 0.0;
     TrueBearing course = steered.leg().finalCourse();
     Offset aimedOff = aimedOff(to, mark, course);
-    String port = mark.landing().flatMap(Landing::port).orElse(null);
-    if (port != null) {
-      water = passage.level(port).heightMetres(EpochSeconds.of(steered.arrival()));
+    List<WaterLevel> waters = waters(passage, mark);
+    double arrival = EpochSeconds.of(steered.arrival());
+    double height = charted.metres() - highest(waters, arrival, 0.0);
+    String covered = "the mark is covered then";
+    if (height > 0.0) {
+      height = charted.metres() - highest(waters, arrival, PlannedLeg.SPREADS * spreadSeconds);
+      covered = "the mark may be covered then";
     }
-    double height = charted.metres() - water;
     if (!(height > 0.0)) {
-      String why =
-          Double.isNaN(height)
-              ? "the height of the water is not known then"
-              : "the mark is covered then";
+      String why = Double.isNaN(height) ? "the height of the water is not known then" : covered;
       return new Sighting(0.0, Distance.ZERO, 0.0, 0.0, why, course, aimedOff);
     }
     Distance range =
@@ -52,6 +59,30 @@ final class Sightings {
         null,
         course,
         aimedOff);
+  }
+
+  /** The water of the mark; of all ports where nobody told which. */
+  private static List<WaterLevel> waters(Passage passage, WayPoint mark) {
+    return mark.markPort()
+        .map(port -> Collections.singletonList(passage.level(port)))
+        .orElseGet(() -> new ArrayList<>(passage.levels().values()));
+  }
+
+  /** The highest water from some seconds before a time until as many after it; NaN if not known. */
+  private static double highest(List<WaterLevel> waters, double time, double seconds) {
+    if (waters.isEmpty()) {
+      return 0.0;
+    }
+    double highest = Double.NEGATIVE_INFINITY;
+    int steps = (int) Math.min(1000.0, Math.ceil(2.0 * seconds / STEP_SECONDS));
+    for (WaterLevel level : waters) {
+      for (int i = 0; i <= steps; i++) {
+        double share = steps == 0 ? 0.5 : i / (double) steps;
+        double height = level.heightMetres(time + (2.0 * share - 1.0) * seconds);
+        highest = Math.max(highest, Double.isInfinite(height) ? Double.NaN : height);
+      }
+    }
+    return highest;
   }
 
   /** How far the place aimed at lies to one side of the mark, seen along the course. */

@@ -92,10 +92,6 @@ public final class WayHome implements Serializable {
   public static WayHome of(TimedPlan plan, Instant until, Duration step) {
     TurnSearch search = search(plan, until, step);
     List<Note> open = new ArrayList<>(plan.notChecked());
-    WayPoint start = plan.passage().wayPoints().get(0);
-    if (!start.landing().isPresent()) {
-      open.add(Findings.at("open.landing", "landing at ", start.name()));
-    }
     for (Condition own : plan.passage().conditions()) {
       open.add(
           Note.information("open.on-the-way-home", own.name() + " on the way home")

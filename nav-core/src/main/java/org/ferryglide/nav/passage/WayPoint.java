@@ -26,6 +26,7 @@ public final class WayPoint implements Serializable {
   private final Position position;
   private final String toSee;
   private final @Nullable Distance markHeight;
+  private final @Nullable String markPort;
   private final @Nullable Stop stop;
   private final @Nullable Landing landing;
   private final @Nullable WayPoint aimedOffFor;
@@ -35,6 +36,7 @@ public final class WayPoint implements Serializable {
       Position position,
       String toSee,
       @Nullable Distance markHeight,
+      @Nullable String markPort,
       @Nullable Stop stop,
       @Nullable Landing landing,
       @Nullable WayPoint aimedOffFor) {
@@ -43,6 +45,7 @@ public final class WayPoint implements Serializable {
     this.position = position;
     this.toSee = toSee;
     this.markHeight = markHeight;
+    this.markPort = markPort;
     this.stop = stop;
     this.landing = landing;
   }
@@ -63,6 +66,7 @@ public final class WayPoint implements Serializable {
         null,
         null,
         null,
+        null,
         null);
   }
 
@@ -79,24 +83,47 @@ public final class WayPoint implements Serializable {
         position,
         Names.checkedOrEmpty(toSee, "what is to be seen"),
         markHeight,
+        markPort,
         stop,
         landing,
         aimedOffFor);
   }
 
   /**
-   * The same way point with a mark that can be seen from the water.
+   * The same way point with a mark that can be seen from the water. How much of it stands above the
+   * water is told by the port of the landing; where there is none, by whichever port of the passage
+   * has the highest water then, so that no more of the mark is counted on than is left by all of
+   * them; and by its height alone where the passage has no levels.
    *
-   * @param heightAboveDatum height of its top above the datum of the landing's levels, or above the
-   *     water where none is known; negative for what always covers
+   * @param heightAboveDatum height of its top above the datum of those levels, or above the water
+   *     where none is known; negative for what always covers
    * @return the changed way point
    */
   public WayPoint withMark(Distance heightAboveDatum) {
+    return withMark(heightAboveDatum, Optional.empty());
+  }
+
+  /**
+   * The same way point with a mark that can be seen from the water, and the port whose water rises
+   * round it.
+   *
+   * @param heightAboveDatum height of its top above the datum of the port's levels; negative for
+   *     what always covers
+   * @param port the level to look at, by its name in the passage
+   * @return the changed way point
+   * @throws IllegalArgumentException if the name of the port is empty or holds a control character
+   */
+  public WayPoint withMark(Distance heightAboveDatum, String port) {
+    return withMark(heightAboveDatum, Optional.of(Names.checked(port, "name of a port")));
+  }
+
+  private WayPoint withMark(Distance heightAboveDatum, Optional<String> port) {
     return new WayPoint(
         name,
         position,
         toSee,
         Objects.requireNonNull(heightAboveDatum, "heightAboveDatum"),
+        port.orElse(null),
         stop,
         landing,
         aimedOffFor);
@@ -114,6 +141,7 @@ public final class WayPoint implements Serializable {
         position,
         toSee,
         markHeight,
+        markPort,
         Objects.requireNonNull(stop, "stop"),
         landing,
         aimedOffFor);
@@ -131,6 +159,7 @@ public final class WayPoint implements Serializable {
         position,
         toSee,
         markHeight,
+        markPort,
         stop,
         Objects.requireNonNull(landing, "landing"),
         aimedOffFor);
@@ -146,7 +175,14 @@ public final class WayPoint implements Serializable {
    */
   public WayPoint aimedOffFor(WayPoint mark) {
     return new WayPoint(
-        name, position, toSee, markHeight, stop, landing, Objects.requireNonNull(mark, "mark"));
+        name,
+        position,
+        toSee,
+        markHeight,
+        markPort,
+        stop,
+        landing,
+        Objects.requireNonNull(mark, "mark"));
   }
 
   /**
@@ -186,6 +222,21 @@ public final class WayPoint implements Serializable {
   }
 
   /**
+   * The port whose water rises round the mark.
+   *
+   * @return the port that was given with it, else that of the landing; empty if there is neither
+   */
+  public Optional<String> markPort() {
+    return markPort != null ? Optional.of(markPort) : landing().flatMap(Landing::port);
+  }
+
+  /** The mark of another way point, with the port whose water rises round it. */
+  WayPoint withMarkOf(WayPoint other) {
+    Distance height = other.markHeight;
+    return height == null ? this : withMark(height, other.markPort());
+  }
+
+  /**
    * How long the party stays.
    *
    * @return the stop; empty if the way point is only passed
@@ -219,6 +270,7 @@ public final class WayPoint implements Serializable {
         && position.equals(that.position)
         && toSee.equals(that.toSee)
         && Objects.equals(markHeight, that.markHeight)
+        && markPort().equals(that.markPort())
         && Objects.equals(stop, that.stop)
         && Objects.equals(landing, that.landing)
         && Objects.equals(aimedOffFor, that.aimedOffFor);
@@ -226,7 +278,7 @@ public final class WayPoint implements Serializable {
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, position, toSee, markHeight, stop, landing, aimedOffFor);
+    return Objects.hash(name, position, toSee, markHeight, markPort(), stop, landing, aimedOffFor);
   }
 
   @Override

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
+import java.util.List;
 import java.time.ZoneOffset;
 import java.util.Random;
 import net.jqwik.api.Example;
@@ -162,6 +163,44 @@ class AimingOffProperties {
             .orElseThrow();
     assertEquals("the mark is covered then", covered.noPromise().orElseThrow());
     assertFalse(covered.turnIfMissed().isPresent());
+  }
+
+  private static Sighting sighting(WayPoint skerry, boolean levels) {
+    PassageBuilder builder =
+        Passage.builder("A mark", ZoneOffset.UTC, Scenes.party(3.5))
+            .from(WayPoint.of("Slip", Scenes.SLIP))
+            .to(skerry)
+            .stream(Scenes.turning(0.2))
+            .visibility(Distance.ofNauticalMiles(3.0));
+    if (levels) {
+      builder.level("Bar", Scenes.level());
+    }
+    TimedPlan plan =
+        TimedPlan.of(builder.build(), Scenes.NOON.minus(Duration.ofHours(3))).orElseThrow();
+    return plan.legs().get(0).sighting().orElseThrow();
+  }
+
+  /** A metre of rock is under water when it stands at three, landing or not. */
+  @Example
+  void aMarkIsNotPromisedWhereItMayBeCoveredFromTheEarliestToTheLatestArrival() {
+    WayPoint skerry = WayPoint.of("Skerry", Scenes.SKERRY);
+    Distance low = Distance.ofMetres(1.0);
+    for (WayPoint covered : List.of(skerry.withMark(low), skerry.withMark(low, "Bar"))) {
+      assertEquals("the mark is covered then", sighting(covered, true).noPromise().orElseThrow());
+    }
+    assertFalse(sighting(skerry.withMark(low), false).noPromise().isPresent());
+    assertEquals("Bar", skerry.withMark(low, "Bar").markPort().orElseThrow());
+    TimedPlan plan =
+        TimedPlan.of(
+                Scenes.passage(3.5, 0.2).build(), Scenes.NOON.minus(Duration.ofHours(3)))
+            .orElseThrow();
+    // it rises until noon: clear of the water at the likely arrival, under it at the latest
+    double likely = Scenes.level().heightMetres(plan.legs().get(0).arrival().getEpochSecond());
+    double latest = Scenes.level().heightMetres(plan.legs().get(0).latest().getEpochSecond());
+    WayPoint between = skerry.withMark(Distance.ofMetres(0.5 * (likely + latest)), "Bar");
+    assertEquals("the mark may be covered then", sighting(between, true).noPromise().orElseThrow());
+    WayPoint above = skerry.withMark(Distance.ofMetres(latest + 0.1), "Bar");
+    assertFalse(sighting(above, true).noPromise().isPresent());
   }
 
   private static Passage seen() {

@@ -2,11 +2,14 @@ package org.ferryglide.nav.passage;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.magnetic.VariationReading;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.timing.Condition;
 import org.junit.jupiter.api.Test;
@@ -30,6 +33,51 @@ class LaunchIntervalTest {
       holds &= Math.min(turn, 360.0 - turn) <= 5.0;
     }
     return holds;
+  }
+
+  /** Degrees east of true north, so that whole magnetic degrees lie between whole true ones. */
+  private static final double EAST = -8.4;
+
+  /** How far the heading of another departure is from the mark that the card prints. */
+  private static double offCard(TimedPlan planned, TimedPlan other, int leg, int marks) {
+    double printed = planned.legs().get(leg).heading().degrees() - EAST;
+    double atMark = marks * Math.floor(printed / marks + 0.5);
+    double needed = other.legs().get(leg).heading().degrees() - EAST;
+    return Math.abs(Math.IEEEremainder(needed - atMark, 360.0));
+  }
+
+  @Test
+  void thePrintedNorthAndItsMarksCount() {
+    Passage passage =
+        Scenes.passage(3.5, 1.5)
+            .dangers(List.of())
+            .variation(
+                (place, date) ->
+                    new VariationReading(Variation.ofDegreesEast(EAST), 0.0, "even", List.of()))
+            .build();
+    TimedPlan plan = plan(passage);
+    for (int marks : new int[] {1, 5, 10}) {
+      LaunchInterval interval = LaunchInterval.of(plan, marks);
+      assertEquals(marks, interval.marksEvery());
+      TimeSpan span = interval.span().orElseThrow();
+      for (Instant t : List.of(span.from(), span.until())) {
+        TimedPlan there = TimedPlan.of(passage, t).orElseThrow();
+        int outward = t.equals(span.from()) ? -EDGE_SECONDS : EDGE_SECONDS;
+        TimedPlan outside = TimedPlan.of(passage, t.plusSeconds(outward)).orElseThrow();
+        double beyond = 0.0;
+        for (int leg = 0; leg < 2; leg++) {
+          double off = offCard(plan, there, leg, marks);
+          assertTrue(off <= 5.0, marks + " at " + t + " is out by " + off);
+          beyond = Math.max(beyond, offCard(plan, outside, leg, marks));
+        }
+        assertTrue(beyond > 5.0, marks + " at " + t);
+      }
+      DeckCard card = DeckCard.of(plan).withMarksEvery(marks);
+      assertTrue(card.withLaunchInterval(interval).toString().length() > 0);
+      assertThrows(
+          IllegalArgumentException.class,
+          () -> card.withLaunchInterval(interval).withMarksEvery(2));
+    }
   }
 
   private static void edgesAgree(Passage passage) {

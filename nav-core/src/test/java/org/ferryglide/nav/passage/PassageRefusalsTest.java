@@ -11,6 +11,8 @@ import java.util.List;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.timing.Verdict;
+import org.ferryglide.nav.water.WaterLevel;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 
@@ -68,6 +70,62 @@ class PassageRefusalsTest {
     refused(
         "name of a way point must not be empty, but was \" \"",
         () -> WayPoint.of(" ", Scenes.SLIP));
+  }
+
+  @Test
+  void dangersAndRefugesHaveNamesOfTheirOwn() {
+    Danger one = Danger.point("Rock", Scenes.SKERRY, Distance.ofMetres(100));
+    Danger other = Danger.point("Rock", Scenes.COVE, Distance.ofMetres(100));
+    refused(
+        "dangers must have names of their own, but two were called Rock",
+        () -> Scenes.passage(3, 0).dangers(List.of(one, other)));
+    PassageBuilder elsewhere =
+        Scenes.passage(3, 0)
+            .refuge(WayPoint.of("Slip", Scenes.COVE).withLanding(Landing.atAnyLevel()));
+    String message = assertThrows(IllegalStateException.class, elsewhere::build).getMessage();
+    assertTrue(message.startsWith("refuge Slip must not have the name of a way point"), message);
+    Scenes.passage(3, 0)
+        .refuge(WayPoint.of("Slip", Scenes.SLIP).withLanding(Landing.atAnyLevel()))
+        .build();
+  }
+
+  @Test
+  void moreDrawsThanMemoryHoldsAreRefused() {
+    TimedPlan plan = TimedPlan.of(Scenes.passage(3.5, 1).build(), Scenes.NOON).orElseThrow();
+    refused(
+        "draws must be in [2, 1000000] passages, but was 2147483647",
+        () -> PlanSpread.of(plan, PlanErrors.usual(), Integer.MAX_VALUE, 1));
+  }
+
+  @Test
+  void aLevelWithoutEndIsNotKnown() {
+    WaterLevel endless =
+        new WaterLevel() {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          public double heightMetres(double seconds) {
+            return Double.POSITIVE_INFINITY;
+          }
+
+          @Override
+          public String datum() {
+            return "chart datum";
+          }
+        };
+    PassageBuilder passage =
+        Passage.builder("endless", ZoneOffset.UTC, Scenes.party(3.5))
+            .from(WayPoint.of("Slip", Scenes.SLIP).withLanding(Landing.between("Bar", 0, 5)))
+            .to(WayPoint.of("Skerry", Scenes.SKERRY).withMark(Distance.ofMetres(9), "Bar"))
+            .stream(Scenes.turning(1.0))
+            .level("Bar", endless)
+            .visibility(Distance.ofNauticalMiles(2));
+    assertEquals(
+        Verdict.Answer.NOT_CHECKED, Told.of(passage, Scenes.NOON, "landing at Slip").answer());
+    TimedPlan plan = TimedPlan.of(passage.build(), Scenes.NOON).orElseThrow();
+    assertEquals(
+        "the height of the water is not known then",
+        plan.legs().get(0).sighting().orElseThrow().noPromise().orElseThrow());
   }
 
   @Test

@@ -6,12 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.Reason;
+import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.StreamField;
 import org.junit.jupiter.api.Test;
 
@@ -86,6 +90,31 @@ class StopsTest {
     assertEquals(atOnce(lunch), from.getEpochSecond() - noon(), 1.0);
     assertEquals(plan.legs().get(1).departure(), skerry.planned());
     assertTrue(skerry.home().items().get(0).contains(from), skerry::toString);
+  }
+
+  @Test
+  void aStopAtAnEndOfThePassageIsNotMadeAndThatIsSaid() {
+    Stop lunch = Stop.ashore(Duration.ofHours(1));
+    WayPoint slip = WayPoint.of("Slip", Scenes.SLIP).withStop(lunch);
+    WayPoint skerry = WayPoint.of("Skerry", Scenes.SKERRY).withStop(lunch);
+    PassageBuilder there =
+        Passage.builder("there", ZoneOffset.UTC, Scenes.party(3.5))
+            .from(slip)
+            .to(skerry)
+            .stream(Scenes.turning(1.0));
+    assertEquals(
+        List.of(
+            "The stop at Slip is not made: the passage begins there",
+            "The stop at Skerry is not made: the passage ends there"),
+        there.build().notes().stream().map(note -> note.text()).toList());
+    assertEquals(
+        Verdict.Answer.WARNED, Told.of(there, Scenes.NOON, "tables and places").answer());
+    List<Note> round = there.build().toBuilder().to(slip).build().notes();
+    assertEquals(1, round.size());
+    assertEquals(Severity.INFORMATION, round.get(0).severity());
+    assertEquals(
+        "The stop at Slip is not made: the passage begins and ends there", round.get(0).text());
+    assertEquals(List.of(), stopping(lunch).build().notes());
   }
 
   @Test

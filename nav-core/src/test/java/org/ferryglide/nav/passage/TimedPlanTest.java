@@ -42,8 +42,46 @@ class TimedPlanTest {
     }
     assertEquals(Duration.ofMinutes(15), Duration.between(plan.launch(), plan.departure()));
     assertEquals(
-        List.of("dangers", "lanes and fairways", "variation", "wind"),
+        List.of(
+            "dangers",
+            "lanes and fairways",
+            "variation",
+            "stream",
+            "wind",
+            "landing at Slip",
+            "landing at Cove"),
         plan.notChecked().stream().map(it -> it.text()).toList());
+  }
+
+  private static List<String> open(PassageBuilder passage) {
+    return passage.build().notChecked().stream().map(it -> it.text()).toList();
+  }
+
+  /** What has no limit, or nothing to be held against one, is said to be open, whatever is given. */
+  @Test
+  void windSwellStreamAndLandingsStayOpenUntilLimitAndDataAreThere() {
+    Landing open = Landing.atAnyLevel().withOpenSector(TrueBearing.ofDegrees(180), TrueBearing.ofDegrees(270));
+    PassageBuilder passage =
+        Passage.builder("open", java.time.ZoneOffset.UTC, Scenes.party(3.5))
+            .from(WayPoint.of("Slip", Scenes.SLIP).withLanding(Landing.atAnyLevel()))
+            .to(WayPoint.of("Cove", Scenes.COVE).withLanding(open))
+            .dangers(List.of())
+            .lanes(List.of())
+            .stream(Scenes.turning(0))
+            .wind(Told.wind(225, 45));
+    List<String> first = open(passage);
+    assertTrue(
+        first.containsAll(List.of("wind", "stream", "onshore wind", "swell")), first::toString);
+    assertTrue(first.stream().noneMatch(it -> it.startsWith("landing")), first::toString);
+    PassageLimits limits =
+        PassageLimits.none()
+            .withStream(Speed.ofKnots(1.5), Speed.ofKnots(2.5))
+            .withWind(Speed.ofKnots(10), Speed.ofKnots(16))
+            .withOnshoreWind(Speed.ofKnots(10), Speed.ofKnots(16));
+    List<String> all = open(passage.limits(limits).swellFrom(TrueBearing.ofDegrees(20)));
+    for (String gone : List.of("wind", "stream", "onshore wind", "swell")) {
+      assertFalse(all.contains(gone), all::toString);
+    }
   }
 
   @Test

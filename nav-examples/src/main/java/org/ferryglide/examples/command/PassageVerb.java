@@ -20,6 +20,7 @@ import org.ferryglide.examples.page.PassagePage;
 import org.ferryglide.examples.page.ShoreNote;
 import org.ferryglide.examples.page.WorkedPassage;
 import org.ferryglide.nav.measure.Units;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.Variant;
@@ -190,6 +191,10 @@ final class PassageVerb extends FolderVerb {
 
   private static void whatIf(Answer answer, PassageFolder folder) {
     Findings findings = Times.findings(folder.start().getOffset());
+    List<String> open = folder.passage().notChecked().stream().map(Note::text).toList();
+    if (!open.isEmpty()) {
+      answer.line("not checked: " + String.join(", ", open));
+    }
     List<Object> all = new ArrayList<>();
     for (Variant variant : Variant.sideBySide(folder.passage(), folder.start().toInstant())) {
       String told =

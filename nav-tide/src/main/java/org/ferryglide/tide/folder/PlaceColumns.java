@@ -20,7 +20,8 @@ final class PlaceColumns {
           "lowest_m",
           "highest_m",
           "open_from_deg",
-          "open_until_deg");
+          "open_until_deg",
+          "mark_port");
 
   /** Stands for a landing that works at every level. */
   private static final String ANY_LEVEL = "any level";
@@ -35,7 +36,15 @@ final class PlaceColumns {
     WayPoint place = row.has("to_see") ? bare.withToSee(row.text("to_see")) : bare;
     OptionalDouble mark = Words.number(row, "mark_height_m", LOWEST_METRES, 1000.0);
     if (mark.isPresent()) {
-      place = place.withMark(Distance.ofMetres(mark.getAsDouble()));
+      Distance height = Distance.ofMetres(mark.getAsDouble());
+      String port = row.text("mark_port");
+      place = port.isEmpty() ? place.withMark(height) : place.withMark(height, port);
+    }
+    if (row.has("mark_port")) {
+      known.requirePort(row, "mark_port", row.text("mark_port"));
+      if (!row.has("mark_height_m")) {
+        row.problem("mark_port", "must be empty where no mark_height_m is given");
+      }
     }
     Optional<Landing> landing = landing(row, known);
     if (landing.isPresent()) {

@@ -46,7 +46,8 @@
  *     org.ferryglide.tide.folder.FolderLimits}</td></tr>
  *   <tr><td>{@code places.csv}</td><td>what is known of way points: {@code place} (its name in
  *     {@code waypoints.csv}), and if wished {@code to_see}, {@code mark_height_m} (top of the mark
- *     above the datum of the landing's port), {@code landing} (a port, or {@code any level}),
+ *     above the datum of its port), {@code mark_port} (whose water rises round it; without it that
+ *     of the landing, and where there is none the port with the highest water), {@code landing} (a port, or {@code any level}),
  *     {@code lowest_m} and {@code highest_m} (heights at that port between which it works), {@code
  *     open_from_deg} and {@code open_until_deg} (the sector it lies open to, clockwise), {@code
  *     stop} ({@code 40 min}, {@code until 2026-06-14T15:00+01:00}, {@code until 0.5 kn or less} for

@@ -220,7 +220,13 @@ class FolderPassageTest {
     PassageFolder folder = read(Folders.sound());
     TimedPlan plan = TimedPlan.of(folder.passage(), folder.start().toInstant()).orElseThrow();
     assertEquals(
-        List.of("dangers", "lanes and fairways", "wind"),
+        List.of(
+            "dangers",
+            "lanes and fairways",
+            "stream",
+            "wind",
+            "landing at Marrow Slip",
+            "landing at Quill Island"),
         plan.notChecked().stream().map(it -> it.text()).toList());
     assertEquals(Party.of(Craft.ofSpeed(Speed.ofKnots(3.5))), plan.passage().party());
     assertEquals(folder.start().getOffset(), plan.passage().zone());
