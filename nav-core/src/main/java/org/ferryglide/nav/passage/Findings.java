@@ -18,6 +18,9 @@ final class Findings {
           "why.no-landing-known", "no landing is known to be usable from there and then");
 
   static final Note ANY_LEVEL = Note.information("why.any-level", "works at any level");
+  static final Note ANY_LEVEL_OPEN =
+      Note.information(
+          "why.any-level-open", "works at any level; wind onto it has no limit to be held against");
   static final Note NO_DOUBT = Note.information("why.no-doubt", "nothing looked wrong");
   static final Note NO_DRIFT =
       Note.information("why.no-drift", "stream, wind or danger are not known there and then");

@@ -106,8 +106,7 @@ final class LandingCheck extends PassageCheck {
 
   private Note anyLevel() {
     return landing.hasOpenSector() && !passage().limits().has(PassageLimits.ONSHORE_WIND)
-        ? Note.information(
-            "why.any-level-open", "works at any level; wind onto it has no limit to be held against")
+        ? Findings.ANY_LEVEL_OPEN
         : Findings.ANY_LEVEL;
   }
 
