@@ -206,8 +206,7 @@ public final class DeckCard implements Serializable {
 
   /** An interval holds for the headings it was searched for, at their marks. */
   private DeckCard withOneSetOfMarks() {
-    if (launchInterval instanceof Searched searched
-        && searched.interval().marksEvery() != marks) {
+    if (launchInterval instanceof Searched searched && searched.interval().marksEvery() != marks) {
       throw new IllegalArgumentException(
           "a launch interval must be searched for the card's own marks, every "
               + marks

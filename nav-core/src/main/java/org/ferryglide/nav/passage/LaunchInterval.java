@@ -42,11 +42,7 @@ public final class LaunchInterval implements Serializable {
   private final Note endsAfter;
 
   private LaunchInterval(
-      Instant departure,
-      int marks,
-      @Nullable TimeSpan span,
-      Note endsBefore,
-      Note endsAfter) {
+      Instant departure, int marks, @Nullable TimeSpan span, Note endsBefore, Note endsAfter) {
     this.departure = departure;
     this.marks = marks;
     this.span = span;

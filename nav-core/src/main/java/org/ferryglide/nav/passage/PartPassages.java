@@ -121,9 +121,7 @@ final class PartPassages {
 
   /** The place without its stop and landing. */
   private static WayPoint passed(WayPoint place) {
-    return WayPoint.of(place.name(), place.position())
-        .withToSee(place.toSee())
-        .withMarkOf(place);
+    return WayPoint.of(place.name(), place.position()).withToSee(place.toSee()).withMarkOf(place);
   }
 
   private static WayPoint withLanding(WayPoint bare, WayPoint place) {

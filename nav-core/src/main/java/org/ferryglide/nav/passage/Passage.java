@@ -327,7 +327,8 @@ public final class Passage implements Serializable {
     return Collections.unmodifiableList(notes);
   }
 
-  private static List<Note> notMade(String code, String why, WayPoint place, boolean meantElsewhere) {
+  private static List<Note> notMade(
+      String code, String why, WayPoint place, boolean meantElsewhere) {
     if (!place.stop().isPresent()) {
       return List.of();
     }

@@ -295,7 +295,8 @@ public final class PassageBuilder {
    *
    * @return the passage
    * @throws IllegalStateException if it has no leg or no stream, a landing, stop, mark or danger
-   *     asks for a port that was not given, or a refuge has the name of a way point at another place
+   *     asks for a port that was not given, or a refuge has the name of a way point at another
+   *     place
    */
   public Passage build() {
     given.refuseUnlessWhole();

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
-import java.util.List;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Random;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -191,8 +191,7 @@ class AimingOffProperties {
     assertFalse(sighting(skerry.withMark(low), false).noPromise().isPresent());
     assertEquals("Bar", skerry.withMark(low, "Bar").markPort().orElseThrow());
     TimedPlan plan =
-        TimedPlan.of(
-                Scenes.passage(3.5, 0.2).build(), Scenes.NOON.minus(Duration.ofHours(3)))
+        TimedPlan.of(Scenes.passage(3.5, 0.2).build(), Scenes.NOON.minus(Duration.ofHours(3)))
             .orElseThrow();
     // it rises until noon: clear of the water at the likely arrival, under it at the latest
     double likely = Scenes.level().heightMetres(plan.legs().get(0).arrival().getEpochSecond());

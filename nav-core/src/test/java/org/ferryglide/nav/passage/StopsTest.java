@@ -98,17 +98,14 @@ class StopsTest {
     WayPoint slip = WayPoint.of("Slip", Scenes.SLIP).withStop(lunch);
     WayPoint skerry = WayPoint.of("Skerry", Scenes.SKERRY).withStop(lunch);
     PassageBuilder there =
-        Passage.builder("there", ZoneOffset.UTC, Scenes.party(3.5))
-            .from(slip)
-            .to(skerry)
-            .stream(Scenes.turning(1.0));
+        Passage.builder("there", ZoneOffset.UTC, Scenes.party(3.5)).from(slip).to(skerry).stream(
+            Scenes.turning(1.0));
     assertEquals(
         List.of(
             "The stop at Slip is not made: the passage begins there",
             "The stop at Skerry is not made: the passage ends there"),
         there.build().notes().stream().map(note -> note.text()).toList());
-    assertEquals(
-        Verdict.Answer.WARNED, Told.of(there, Scenes.NOON, "tables and places").answer());
+    assertEquals(Verdict.Answer.WARNED, Told.of(there, Scenes.NOON, "tables and places").answer());
     List<Note> round = there.build().toBuilder().to(slip).build().notes();
     assertEquals(1, round.size());
     assertEquals(Severity.INFORMATION, round.get(0).severity());

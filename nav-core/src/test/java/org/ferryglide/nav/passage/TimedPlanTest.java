@@ -57,10 +57,13 @@ class TimedPlanTest {
     return passage.build().notChecked().stream().map(it -> it.text()).toList();
   }
 
-  /** What has no limit, or nothing to be held against one, is said to be open, whatever is given. */
+  /**
+   * What has no limit, or nothing to be held against one, is said to be open, whatever is given.
+   */
   @Test
   void windSwellStreamAndLandingsStayOpenUntilLimitAndDataAreThere() {
-    Landing open = Landing.atAnyLevel().withOpenSector(TrueBearing.ofDegrees(180), TrueBearing.ofDegrees(270));
+    Landing open =
+        Landing.atAnyLevel().withOpenSector(TrueBearing.ofDegrees(180), TrueBearing.ofDegrees(270));
     PassageBuilder passage =
         Passage.builder("open", java.time.ZoneOffset.UTC, Scenes.party(3.5))
             .from(WayPoint.of("Slip", Scenes.SLIP).withLanding(Landing.atAnyLevel()))

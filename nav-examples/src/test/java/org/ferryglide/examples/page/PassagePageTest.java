@@ -137,7 +137,9 @@ class PassagePageTest {
         Element first = all(parsed(html), "p").get(0);
         assertEquals("open", first.getAttribute("class"));
         for (Note open : worked.day().notChecked()) {
-          assertTrue(first.getTextContent().contains(worked.printed().say(open)), scene.getKey() + ": " + open);
+          assertTrue(
+              first.getTextContent().contains(worked.printed().say(open)),
+              scene.getKey() + ": " + open);
         }
         for (Verdict verdict :
             worked.plan().match(TimedPlan::verdicts, why -> List.<Verdict>of())) {

@@ -55,7 +55,9 @@ final class PlaceSheets {
     if (told.markHeight().isPresent()) {
       Distance height = told.markHeight().get();
       place =
-          told.markPort().map(port -> marked.withMark(height, port)).orElse(marked.withMark(height));
+          told.markPort()
+              .map(port -> marked.withMark(height, port))
+              .orElse(marked.withMark(height));
     }
     place = told.stop().isPresent() ? place.withStop(told.stop().get()) : place;
     return told.landing().isPresent() ? place.withLanding(told.landing().get()) : place;
