@@ -1,16 +1,10 @@
 package org.ferryglide.nav.geodesy;
 
 /**
- * Ends of many lines, most of them short: block by block in loops of {@link Lanes} where most rows
+ * Ends of many lines, most of them short: block by block in loops of {@link Lanes} where many rows
  * of a block are short, else row by row. Holds the room it works in, and so belongs to one thread.
  */
 abstract class EndRows {
-  /** A block of fewer rows is not worth it. */
-  private static final int FEWEST_ROWS = 32;
-
-  /** Nor one with fewer short ones in it. */
-  private static final double LEAST_SHARE = 0.8;
-
   final Ellipsoid ellipsoid;
   private final double longestMetres;
   private final double greatestLatitude;
@@ -72,15 +66,15 @@ abstract class EndRows {
       for (int row = first; row < first + n; row++) {
         shortRows += isShort(lat[row], lon[row], courseDegrees[row], metres[row]) ? 1 : 0;
       }
-      boolean mostlyShort = n >= FEWEST_ROWS && shortRows >= LEAST_SHARE * n;
-      if (mostlyShort) {
+      boolean manyShort = Lanes.isWorthIt(shortRows, n);
+      if (manyShort) {
         courses(courseDegrees, first, n);
         work(lat, metres, first, n);
       }
       for (int i = 0; i < n; i++) {
         int row = first + i;
         int at = offset + width * (row - from);
-        if (mostlyShort && isShort(lat[row], lon[row], courseDegrees[row], metres[row])) {
+        if (manyShort && isShort(lat[row], lon[row], courseDegrees[row], metres[row])) {
           out[at] = lat[row] + north[i] + 0.0;
           out[at + 1] = Degrees.longitude(lon[row] + east[i]);
           writeMore(i, courseDegrees[row], out, at);

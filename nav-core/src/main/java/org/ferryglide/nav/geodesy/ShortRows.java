@@ -2,7 +2,7 @@ package org.ferryglide.nav.geodesy;
 
 /**
  * Solutions of many lines between two points, most of them short: block by block in loops of {@link
- * Lanes} where most rows of a block are short, else row by row. Holds its workspace, and so belongs
+ * Lanes} where many rows of a block are short, else row by row. Holds its workspace, and so belongs
  * to one thread.
  */
 abstract class ShortRows {
@@ -57,9 +57,8 @@ abstract class ShortRows {
       int width) {
     for (int first = from; first < until; first += Lanes.ROWS) {
       int n = Math.min(Lanes.ROWS, until - first);
-      boolean mostlyShort =
-          isRoundEnough() && Lanes.areMostlyShort(lat1, lon1, lat2, lon2, first, n);
-      if (mostlyShort) {
+      boolean manyShort = isRoundEnough() && Lanes.areManyShort(lat1, lon1, lat2, lon2, first, n);
+      if (manyShort) {
         Lanes.differences(lat1, lat2, first, n, delta);
         Lanes.differences(lon1, lon2, first, n, lambda);
         work(lat1, lat2, first, n);
@@ -67,7 +66,7 @@ abstract class ShortRows {
       for (int i = 0; i < n; i++) {
         int row = first + i;
         int at = offset + width * (row - from);
-        if (mostlyShort
+        if (manyShort
             && Lanes.isShort(lat1[row], lon1[row], lat2[row], lon2[row])
             && isSettled(i)
             && course[i] <= 360.0) {
