@@ -107,8 +107,8 @@ public sealed interface Leg extends Serializable permits RhumbLeg, GeodesicLeg {
    * @throws IllegalArgumentException if the spacing is not above 0, or there would be more than a
    *     million points
    */
-  default List<Position> waypoints(Distance spacing) {
-    return LegParts.waypoints(this, spacing);
+  default List<Position> wayPoints(Distance spacing) {
+    return LegParts.wayPoints(this, spacing);
   }
 
   /**

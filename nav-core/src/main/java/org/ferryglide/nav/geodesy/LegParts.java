@@ -21,7 +21,7 @@ final class LegParts {
     return ellipsoid.equals(Ellipsoid.WGS84) ? "" : ", on " + ellipsoid;
   }
 
-  static List<Position> waypoints(Leg leg, Distance spacing) {
+  static List<Position> wayPoints(Leg leg, Distance spacing) {
     double metres = Arguments.positive(spacing.metres(), "spacing", "metres");
     double count = Math.ceil((leg.length().metres() - LEAST_STRETCH_METRES) / metres);
     if (!(count < MOST_PARTS)) {

@@ -60,7 +60,7 @@ public final class DeckCard implements Serializable {
       implements Serializable {
     private static final long serialVersionUID = 1L;
 
-    OptionalDouble springShare() {
+    OptionalDouble springFraction() {
       return Double.isNaN(share) ? OptionalDouble.empty() : OptionalDouble.of(share);
     }
   }
@@ -268,20 +268,20 @@ public final class DeckCard implements Serializable {
    * @param port where
    * @param time when; printed to the minute before
    * @param heightMetres its height, metres above the datum of the table; printed rounded down
-   * @param springShare where its range lies from mean neaps (0) to mean springs (1); empty if not
-   *     known
+   * @param springFraction where its range lies from mean neaps (0) to mean springs (1); empty if
+   *     not known
    * @return the changed card
    * @throws IllegalArgumentException if the name is empty or a figure is NaN or infinite
    */
   public DeckCard withHighWater(
-      String port, Instant time, double heightMetres, OptionalDouble springShare) {
+      String port, Instant time, double heightMetres, OptionalDouble springFraction) {
     HighWater water =
         new HighWater(
             Names.checked(port, "name of a port"),
             Objects.requireNonNull(time, "time"),
             Arguments.finite(heightMetres, "height", "metres"),
-            springShare.isPresent()
-                ? Arguments.finite(springShare.getAsDouble(), "share of springs", "parts")
+            springFraction.isPresent()
+                ? Arguments.finite(springFraction.getAsDouble(), "share of springs", "parts")
                 : Double.NaN);
     return new DeckCard(plan, marks, words, units, water, launchInterval, notLaterThan, further);
   }

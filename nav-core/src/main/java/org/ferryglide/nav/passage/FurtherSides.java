@@ -130,7 +130,7 @@ final class FurtherSides {
     add(text.say("last-ashore", "time", text.late(plan.landed())));
     add(text.say("launch-interval", "interval", card.launchInterval().orElse(CardText.BLANK)));
     card.highWater()
-        .map(DeckCard.HighWater::springShare)
+        .map(DeckCard.HighWater::springFraction)
         .filter(OptionalDouble::isPresent)
         .ifPresent(
             share ->

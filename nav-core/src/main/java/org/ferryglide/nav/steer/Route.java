@@ -73,18 +73,18 @@ public final class Route implements Serializable {
    * Makes a route of rhumb legs from place to place, on WGS84: craft are followed over no other
    * ellipsoid.
    *
-   * @param waypoints the places in order, at least two
+   * @param wayPoints the places in order, at least two
    * @return the route
    * @throws IllegalArgumentException if there are fewer than two places
    */
-  public static Route ofRhumbLegs(Position... waypoints) {
-    if (waypoints.length < 2) {
+  public static Route ofRhumbLegs(Position... wayPoints) {
+    if (wayPoints.length < 2) {
       throw new IllegalArgumentException(
-          "a route must have at least two waypoints, but had " + waypoints.length);
+          "a route must have at least two way points, but had " + wayPoints.length);
     }
     List<Leg> legs = new ArrayList<>();
-    for (int i = 1; i < waypoints.length; i++) {
-      legs.add(RhumbLeg.between(waypoints[i - 1], waypoints[i]));
+    for (int i = 1; i < wayPoints.length; i++) {
+      legs.add(RhumbLeg.between(wayPoints[i - 1], wayPoints[i]));
     }
     return new Route(Collections.unmodifiableList(legs));
   }

@@ -123,25 +123,25 @@ public final class SteeredRoute implements Serializable {
   }
 
   /**
-   * When a waypoint is reached.
+   * When a way point is reached.
    *
-   * @param waypoint number of the waypoint: 0 for the start, the number of legs for the end
+   * @param wayPoint number of the way point: 0 for the start, the number of legs for the end
    * @return the time; for the start, that of the departure
-   * @throws IndexOutOfBoundsException if there is no such waypoint
+   * @throws IndexOutOfBoundsException if there is no such way point
    */
-  public Instant timeAt(int waypoint) {
-    return waypoint == 0 ? departure() : legs.get(waypoint - 1).arrival();
+  public Instant timeAt(int wayPoint) {
+    return wayPoint == 0 ? departure() : legs.get(wayPoint - 1).arrival();
   }
 
   /**
-   * When a waypoint is left again, which is later than {@link #timeAt} where a stop is made.
+   * When a way point is left again, which is later than {@link #timeAt} where a stop is made.
    *
-   * @param waypoint number of the waypoint: 0 for the start, the number of legs for the end
+   * @param wayPoint number of the way point: 0 for the start, the number of legs for the end
    * @return the time; for the end, that of the arrival
-   * @throws IndexOutOfBoundsException if there is no such waypoint
+   * @throws IndexOutOfBoundsException if there is no such way point
    */
-  public Instant leavingAt(int waypoint) {
-    return waypoint == legs.size() ? arrival() : legs.get(waypoint).departure();
+  public Instant leavingAt(int wayPoint) {
+    return wayPoint == legs.size() ? arrival() : legs.get(wayPoint).departure();
   }
 
   /**

@@ -150,23 +150,23 @@ public interface Condition {
   }
 
   /**
-   * Enough water at a waypoint when it is passed.
+   * Enough water at a way point when it is passed.
    *
-   * @param place what the waypoint is called
-   * @param waypoint number of the waypoint: 0 for the start, the number of legs for the end
+   * @param place what the way point is called
+   * @param wayPoint number of the way point: 0 for the start, the number of legs for the end
    * @param level the height of the water there
    * @param charted the charted depth there, of the same datum
    * @param warnBelowMetres a depth of water below this warns, metres
    * @param leastMetres least depth of water wanted, metres, at least 0 and below the depth that
    *     warns
    * @return a condition whose figure is the depth of water in metres; not checked outside the
-   *     tide's data or where the passage has no such waypoint
-   * @throws IllegalArgumentException if a depth is NaN or infinite or out of order, the waypoint
+   *     tide's data or where the passage has no such way point
+   * @throws IllegalArgumentException if a depth is NaN or infinite or out of order, the way point
    *     negative, or the datums differ
    */
   static Condition depthAtLeast(
       String place,
-      int waypoint,
+      int wayPoint,
       WaterLevel level,
       ChartedDepth charted,
       double warnBelowMetres,
@@ -175,24 +175,24 @@ public interface Condition {
     double least = Arguments.notNegative(leastMetres, "least depth", "metres");
     Arguments.positive(
         warnBelowMetres - least, "step from the least depth to the warning", "metres");
-    if (waypoint < 0) {
-      throw new IllegalArgumentException("waypoint must be at least 0, but was " + waypoint);
+    if (wayPoint < 0) {
+      throw new IllegalArgumentException("way point must be at least 0, but was " + wayPoint);
     }
     Note about = Note.information("condition.depth", "depth at " + place).with("place", place);
     return new NamedCondition(
         about,
         passage -> {
-          if (waypoint > passage.legs().size()) {
+          if (wayPoint > passage.legs().size()) {
             return Verdict.notChecked(
                 about,
-                Note.information("why.no-way-point", "the passage has no waypoint " + waypoint)
-                    .with("number", waypoint));
+                Note.information("why.no-way-point", "the passage has no way point " + wayPoint)
+                    .with("number", wayPoint));
           }
-          Instant time = passage.timeAt(waypoint);
+          Instant time = passage.timeAt(wayPoint);
           Position there =
-              waypoint == 0
+              wayPoint == 0
                   ? passage.route().start()
-                  : passage.legs().get(waypoint - 1).leg().end();
+                  : passage.legs().get(wayPoint - 1).leg().end();
           double height = level.heightMetres(EpochSeconds.of(time));
           Verdict verdict =
               Double.isNaN(height)

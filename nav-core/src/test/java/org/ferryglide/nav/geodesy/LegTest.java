@@ -120,19 +120,19 @@ class LegTest {
       assertEquals(TrueBearing.ofDegrees(0), leg.initialCourse());
       assertEquals(TrueBearing.ofDegrees(0), leg.finalCourse());
       assertEquals(TrueBearing.ofDegrees(0), leg.reverse().initialCourse());
-      assertEquals(List.of(LANDING, LANDING), leg.waypoints(Distance.ofKilometres(1)));
+      assertEquals(List.of(LANDING, LANDING), leg.wayPoints(Distance.ofKilometres(1)));
     }
   }
 
   @Test
   void waypointsStandEverySoOften() {
     RhumbLeg leg = RhumbLeg.from(LANDING, TrueBearing.ofDegrees(30), Distance.ofMetres(3500));
-    List<Position> points = leg.waypoints(Distance.ofKilometres(1));
+    List<Position> points = leg.wayPoints(Distance.ofKilometres(1));
     assertEquals(5, points.size());
     assertEquals(LANDING, points.get(0));
     assertEquals(leg.pointAt(Distance.ofMetres(2000)), points.get(2));
     assertEquals(leg.end(), points.get(4));
-    assertEquals(4, leg.waypoints(Distance.ofMetres(3500.0 / 3)).size());
+    assertEquals(4, leg.wayPoints(Distance.ofMetres(3500.0 / 3)).size());
   }
 
   @Test
@@ -140,10 +140,10 @@ class LegTest {
     RhumbLeg leg = RhumbLeg.from(LANDING, TrueBearing.ofDegrees(30), Distance.ofMetres(3500));
     assertEquals(
         "spacing must be a finite number of metres above 0, but was 0.0",
-        message(() -> leg.waypoints(Distance.ZERO)));
+        message(() -> leg.wayPoints(Distance.ZERO)));
     assertEquals(
         "spacing must give at most a million points on 3500.0 m, but was 0.001 m",
-        message(() -> leg.waypoints(Distance.ofMetres(0.001))));
+        message(() -> leg.wayPoints(Distance.ofMetres(0.001))));
   }
 
   @Test
@@ -234,10 +234,10 @@ class LegTest {
           new Leg[] {
             RhumbLeg.from(start, course, metres), GeodesicLeg.from(start, course, metres)
           }) {
-        assertEquals(4, leg.waypoints(leg.length().times(1.0 / 3.0)).size());
+        assertEquals(4, leg.wayPoints(leg.length().times(1.0 / 3.0)).size());
       }
       Position end = RhumbLeg.from(start, course, Distance.ofNauticalMiles(5)).end();
-      List<Position> miles = RhumbLeg.between(start, end).waypoints(Distance.ofNauticalMiles(1));
+      List<Position> miles = RhumbLeg.between(start, end).wayPoints(Distance.ofNauticalMiles(1));
       assertEquals(6, miles.size());
       assertEquals(end, miles.get(5));
     }

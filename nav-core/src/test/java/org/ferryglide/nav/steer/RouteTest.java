@@ -84,7 +84,7 @@ class RouteTest {
         assertThrows(IllegalArgumentException.class, () -> Route.of(List.of(leg(0, 1), leg(0, 1))))
             .getMessage());
     assertEquals(
-        "a route must have at least two waypoints, but had 1",
+        "a route must have at least two way points, but had 1",
         assertThrows(IllegalArgumentException.class, () -> Route.ofRhumbLegs(START)).getMessage());
     NotPossible why =
         solver(2, steady(180, 3))

@@ -133,7 +133,7 @@ class TurnBackTest {
     assertEquals(east.end(), home.legs().get(0).leg().end());
     assertEquals(START, home.route().end());
     assertEquals(4800.0, home.duration().toMillis() / 1000.0, 1.0);
-    // exactly at the waypoint the way home is the first leg alone
+    // exactly at the way point the way home is the first leg alone
     SteeredRoute fromWaypoint = TurnBack.homeFrom(solver, out, out.timeAt(1)).orElseThrow();
     assertEquals(1, fromWaypoint.legs().size());
     assertEquals(3600.0, fromWaypoint.duration().toMillis() / 1000.0, 1.0);

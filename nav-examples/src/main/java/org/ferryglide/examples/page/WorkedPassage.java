@@ -54,9 +54,11 @@ public final class WorkedPassage {
   private final Units units;
 
   /** The high water that a card counts from. */
-  record HighWater(String port, Instant time, double heightMetres, double springShare) {
+  record HighWater(String port, Instant time, double heightMetres, double springFraction) {
     OptionalDouble share() {
-      return Double.isNaN(springShare) ? OptionalDouble.empty() : OptionalDouble.of(springShare);
+      return Double.isNaN(springFraction)
+          ? OptionalDouble.empty()
+          : OptionalDouble.of(springFraction);
     }
   }
 

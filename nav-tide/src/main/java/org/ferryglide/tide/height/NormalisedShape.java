@@ -10,7 +10,7 @@ final class NormalisedShape implements SegmentShape, Serializable {
   private final NormalisedCurve neaps;
 
   /** Share of the spring curve in each interval, in [0, 1]. */
-  private final double[] springShare;
+  private final double[] springFraction;
 
   private final boolean[] rising;
 
@@ -18,18 +18,18 @@ final class NormalisedShape implements SegmentShape, Serializable {
       TideTable table, NormalisedCurve springs, NormalisedCurve neaps, MeanRanges ranges) {
     this.springs = springs;
     this.neaps = neaps;
-    this.springShare = new double[table.segments()];
+    this.springFraction = new double[table.segments()];
     this.rising = new boolean[table.segments()];
-    for (int segment = 0; segment < springShare.length; segment++) {
+    for (int segment = 0; segment < springFraction.length; segment++) {
       double range = Math.abs(table.height(segment + 1) - table.height(segment));
-      springShare[segment] = Math.max(0.0, Math.min(1.0, ranges.springFraction(range)));
+      springFraction[segment] = Math.max(0.0, Math.min(1.0, ranges.springFraction(range)));
       rising[segment] = table.isHigh(segment + 1);
     }
   }
 
   @Override
   public double passed(int segment, double fraction) {
-    double share = springShare[segment];
+    double share = springFraction[segment];
     double height =
         share * springs.part(rising[segment]).value(fraction)
             + (1.0 - share) * neaps.part(rising[segment]).value(fraction);
@@ -38,7 +38,7 @@ final class NormalisedShape implements SegmentShape, Serializable {
 
   @Override
   public double slope(int segment, double fraction) {
-    double share = springShare[segment];
+    double share = springFraction[segment];
     double slope =
         share * springs.part(rising[segment]).slope(fraction)
             + (1.0 - share) * neaps.part(rising[segment]).slope(fraction);
@@ -47,7 +47,7 @@ final class NormalisedShape implements SegmentShape, Serializable {
 
   @Override
   public double greatestSlopeChange(int segment) {
-    double share = springShare[segment];
+    double share = springFraction[segment];
     return share * springs.part(rising[segment]).greatestSlopeChange()
         + (1.0 - share) * neaps.part(rising[segment]).greatestSlopeChange();
   }
