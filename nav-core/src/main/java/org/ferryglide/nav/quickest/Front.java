@@ -13,7 +13,11 @@ import org.jspecify.annotations.Nullable;
  * craft can hold its place, it may wait. Not thread-safe.
  */
 final class Front {
-  /** Labels of one place are this far apart at least, and waits are this long, seconds. */
+  /**
+   * Labels of one place are this far apart at least, and waits are this long, seconds. Labels 300 s
+   * apart, and looks at the stream three and a half times as often, changed none of 100 answers
+   * among eddies that outrun the craft and turn by more than 0.01 %.
+   */
   private static final double APART_SECONDS = 900.0;
 
   /** An area is entered so long after it opens, seconds: beyond the rounding of times. */

@@ -19,7 +19,7 @@ final class NodeSpeeds {
   /** A craft holds its place in a stream below this share of its speed, or making way all round. */
   private static final double HOLDS = 0.95;
 
-  /** Whether it does is asked for stretches of this length. */
+  /** Whether it does is asked for stretches of this length; 300 s did no better, see the front. */
   private static final double STRETCH_SECONDS = 1350.0;
 
   /** Even times of which each node keeps what was seen, a power of two. */

@@ -23,6 +23,11 @@ public final class QuickestSearch {
 
   private static final int[] TRACKS = {32, 64, 128};
 
+  /**
+   * By how much the front's grid is finer: at first, and where no way came out that can be made.
+   */
+  private static final int[] FINER = {1, 4};
+
   /** Cut into tracks too few for its bends a way takes longer by more than this. */
   private static final double SPOILT = 1.005;
 
@@ -99,19 +104,13 @@ public final class QuickestSearch {
    * @return the ways, the quickest first; empty if nothing was found within the horizon
    */
   public List<FoundWay> ways(int most) {
-    List<Way> rough = roughWays.within(horizon);
-    if (rough.isEmpty()) {
-      return List.of();
-    }
-    List<Timed> ways = new ArrayList<>();
-    for (Way way : rough) {
-      Timed timed = settled(way, 0);
-      if (timed != null) {
-        ways.add(timed);
+    List<Timed> ways = List.of();
+    for (int finer : FINER) {
+      List<Way> rough = roughWays.within(horizon, finer);
+      ways = rough.isEmpty() ? List.of() : refined(rough);
+      if (rough.isEmpty() || !ways.isEmpty()) {
+        break;
       }
-    }
-    for (int level = 1; level < TRACKS.length; level++) {
-      ways = finer(ways, level);
     }
     List<FoundWay> found = new ArrayList<>();
     for (int i = 0; i < ways.size() && ways.get(i).seconds <= horizon; i++) {
@@ -123,6 +122,42 @@ public final class QuickestSearch {
     }
     found.sort(Comparator.comparingDouble(FoundWay::seconds));
     return found.subList(0, Math.min(most, found.size()));
+  }
+
+  private List<Timed> refined(List<Way> rough) {
+    List<Timed> ways = new ArrayList<>();
+    for (Way way : rough) {
+      Timed timed = settled(way, 0);
+      if (timed != null) {
+        ways.add(timed);
+      }
+    }
+    for (int level = 1; level < TRACKS.length; level++) {
+      ways = finer(ways, level);
+    }
+    return ways.isEmpty() ? salvaged(rough) : ways;
+  }
+
+  /**
+   * Ways through streams that outrun the craft and turn: where none came out that can be made, each
+   * is relaxed in all numbers of tracks, since some lead to one that can.
+   */
+  private List<Timed> salvaged(List<Way> rough) {
+    List<Timed> made = new ArrayList<>();
+    for (Way way : rough) {
+      for (int level = 0; level < TRACKS.length; level++) {
+        times.stepAtMost(plane.length / STEPS[level]);
+        Way even = way.evenly(TRACKS[level], times);
+        Way relaxed = relaxation.relaxed(even, FIRST_SWEEPS, SETTLED_SHARE[0]);
+        times.stepAtMost(plane.length / STEPS[TRACKS.length - 1]);
+        double seconds = relaxed.arrival(times);
+        if (!Double.isNaN(seconds)) {
+          made.add(new Timed(relaxed, seconds, Double.NaN));
+        }
+      }
+    }
+    List<Timed> finest = finer(made, TRACKS.length - 1);
+    return finest.isEmpty() ? made : finest;
   }
 
   private List<Timed> finer(List<Timed> ways, int level) {

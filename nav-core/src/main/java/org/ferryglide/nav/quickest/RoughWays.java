@@ -16,7 +16,10 @@ final class RoughWays {
   /** In wind a move costs more to time, so that the grid is coarser. */
   private static final double IN_WIND = 0.75;
 
-  /** The flow of a node is asked for so often while still water is crossed, between two bounds. */
+  /**
+   * The flow of a node is asked for so often while still water is crossed, between two bounds; more
+   * often did no better, see the front's labels.
+   */
   private static final int LOOKS = 24;
 
   private static final double SHORTEST_BETWEEN_SECONDS = 60.0;
@@ -57,15 +60,16 @@ final class RoughWays {
    * The ways.
    *
    * @param horizon no front is followed longer, seconds
+   * @param finer by how much the grids are finer than they need be at first
    */
-  List<Way> within(double horizon) {
+  List<Way> within(double horizon, int finer) {
     double still = plane.length / motion.calmSpeed();
     double between =
         Math.max(SHORTEST_BETWEEN_SECONDS, Math.min(LONGEST_BETWEEN_SECONDS, still / LOOKS));
     List<Way> held = new ArrayList<>();
     double heldTime = Double.POSITIVE_INFINITY;
     for (double[] size : GRIDS) {
-      int parts = (int) Math.round(motion.isWindless() ? size[0] : IN_WIND * size[0]);
+      int parts = (int) Math.round(finer * (motion.isWindless() ? size[0] : IN_WIND * size[0]));
       SearchGrid grid =
           new SearchGrid(
               plane, parts, (int) Math.ceil(size[1] * parts), (int) Math.ceil(size[2] * parts));
