@@ -245,21 +245,12 @@ final class Candidate {
 
   /** Whether the party was ashore before a leg of the route. */
   boolean isAshoreBefore(int legOfRoute) {
-    return passage
-        .wayPoints()
-        .get(legOfRoute + passage.legs().size() - route.legs().size())
-        .stop()
-        .isPresent();
+    return room.isStop(legOfRoute + passage.legs().size() - route.legs().size());
   }
 
   /** Whether the party waited ashore before a leg of the route until something happened. */
   boolean waitsBefore(int legOfRoute) {
-    return passage
-        .wayPoints()
-        .get(legOfRoute + passage.legs().size() - route.legs().size())
-        .stop()
-        .map(stop -> Stops.of(stop).waits())
-        .orElse(false);
+    return room.isWait(legOfRoute + passage.legs().size() - route.legs().size());
   }
 
   /** The look at the end of a leg. */

@@ -42,12 +42,29 @@ final class DangerCheck extends WorstAlong {
   @Override
   int next(Candidate candidate, int look, double worst) {
     ErrorsAlong errors = candidate.errors();
-    double spare =
-        clearance(candidate.latitude[look], candidate.longitude[look])
-            - errors.halfWidth95(look)
-            - Math.max(worst, WARNING_METRES);
+    double enough = Math.max(worst, WARNING_METRES);
+    int from = look;
+    double width = errors.halfWidth95(look); // from here on at most this and what it has grown by
+    double clear = clearance(candidate.latitude[look], candidate.longitude[look]) - width;
+    while (true) {
+      int next = nextNear(candidate, from, clear - enough);
+      if (next == candidate.size) {
+        return next;
+      }
+      width += errors.growth(next) - errors.growth(from);
+      if (!(swept(candidate, next) - width > enough)) { // true for NaN too
+        return next;
+      }
+      from = next;
+      clear = clearance(candidate.latitude[next], candidate.longitude[next]) - width;
+    }
+  }
+
+  /** The next look before which no more metres were gone or grown than there are to spare. */
+  private int nextNear(Candidate candidate, int look, double spare) {
     int next = look + 1;
     if (spare > 0.0) { // false for NaN too
+      ErrorsAlong errors = candidate.errors();
       double north = candidate.goneLatitude[look];
       double east = candidate.goneLongitude[look];
       double grown = spare + errors.growth(look);

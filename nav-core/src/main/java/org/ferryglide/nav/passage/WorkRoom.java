@@ -13,6 +13,8 @@ final class WorkRoom {
   private final Passage passage;
   private final PlaneMetres metres = new PlaneMetres();
   private final double[] flow = new double[2];
+  private final boolean[] isStop;
+  private final boolean[] isWait;
   private double[] places = new double[0];
   private double[] times = new double[0];
   private double[] clearances = new double[0];
@@ -27,6 +29,24 @@ final class WorkRoom {
 
   WorkRoom(Passage passage) {
     this.passage = passage;
+    int count = passage.wayPoints().size();
+    isStop = new boolean[count];
+    isWait = new boolean[count];
+    for (int i = 0; i < count; i++) {
+      Stop stop = passage.wayPoints().get(i).stop().orElse(null);
+      isStop[i] = stop != null;
+      isWait[i] = stop != null && Stops.of(stop).waits();
+    }
+  }
+
+  /** Whether the party goes ashore at a way point. */
+  boolean isStop(int wayPoint) {
+    return isStop[wayPoint];
+  }
+
+  /** Whether it waits there until something happens. */
+  boolean isWait(int wayPoint) {
+    return isWait[wayPoint];
   }
 
   /** Room for so many looks, full of what stood there before; lent to one candidate at a time. */

@@ -12,6 +12,12 @@ final class LegFrame {
   final double length;
   final double startLatitude;
   final double startLongitude;
+  /** Less than a note is worth, so that rounding of the plane does not matter. */
+  private static final double CLEARLY_METRES = 50.0;
+
+  /** So far from the end the plane there serves, metres. */
+  private static final double FLAT_METRES = 100_000.0;
+
   final double endLatitude;
 
   /** Longitude of the end, unwrapped so that it lies within 180° of the start's. */
@@ -23,6 +29,9 @@ final class LegFrame {
   private final double sine;
   private final double cosine;
   private final double[] point = new double[2];
+  private final double endCosine;
+  private final double endCourseSine;
+  private final double endCourseCosine;
 
   /** The point asked for last. */
   double latitude;
@@ -58,6 +67,10 @@ final class LegFrame {
     double radians = Math.toRadians(courseDegrees);
     sine = Math.sin(radians);
     cosine = Math.cos(radians);
+    double last = Math.toRadians(leg.finalCourse().degrees());
+    endCosine = Math.cos(Math.toRadians(endLatitude));
+    endCourseSine = Math.sin(last);
+    endCourseCosine = Math.cos(last);
   }
 
   private static void checkPoles(double latitude) {
@@ -133,6 +146,19 @@ final class LegFrame {
   /** Distance along the line to the point abeam, metres. */
   double along(double latitude, double longitude) {
     return project(latitude, longitude, true);
+  }
+
+  /**
+   * False for a place that is surely not {@value #CLEARLY_METRES} metres or more beyond the end, by
+   * the plane there; that is off by far less than the tenth of the distance allowed for.
+   */
+  boolean mayBeBeyondEnd(double latitude, double longitude) {
+    double north = (latitude - endLatitude) * Earth.LONGEST_DEGREE;
+    double east =
+        Math.IEEEremainder(longitude - endLongitude, 360.0) * Earth.LONGEST_DEGREE * endCosine;
+    double distance = Earth.size(east, north);
+    double beyond = east * endCourseSine + north * endCourseCosine;
+    return !(distance < FLAT_METRES && beyond < CLEARLY_METRES - 0.1 * distance);
   }
 
   private double project(double latitude, double longitude, boolean wantAlong) {

@@ -91,8 +91,10 @@ final class Notes {
   private static Optional<Note> passedEnd(GroundTrack track, LegFrame frame) {
     double farthest = 0.0;
     for (int point = 0; point <= track.segments(); point++) {
-      double along = frame.along(track.latitudeOf(point), track.longitudeOf(point));
-      farthest = Math.max(farthest, along - frame.length);
+      if (frame.mayBeBeyondEnd(track.latitudeOf(point), track.longitudeOf(point))) {
+        double along = frame.along(track.latitudeOf(point), track.longitudeOf(point));
+        farthest = Math.max(farthest, along - frame.length);
+      }
     }
     if (farthest < PASSED_METRES) {
       return Optional.empty();
