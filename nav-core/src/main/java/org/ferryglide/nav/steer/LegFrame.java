@@ -12,6 +12,7 @@ final class LegFrame {
   final double length;
   final double startLatitude;
   final double startLongitude;
+
   /** Less than a note is worth, so that rounding of the plane does not matter. */
   private static final double CLEARLY_METRES = 50.0;
 
