@@ -104,6 +104,49 @@ class LegOperationsTest {
     }
   }
 
+  /**
+   * The definition of a rhumb line, integrated: dλ = tan(course) M / (N cos φ) dφ and ds = M dφ /
+   * cos(course), both by Gauss's rule of five points; and the excess over GeographicLib's geodesic.
+   */
+  @Test
+  void rhumbLinesAndExcessAgreeWithQuadrature() {
+    int rows = 2000;
+    Ran rhumb = Batches.run("rhumb-inverse", Batches.full(), legs(rows));
+    Ran errors = Batches.run("leg-errors", Batches.full(), legs(rows));
+    for (int i = 1; i <= rows; i++) {
+      double[] meridian = quadrature(rhumb.number(i, 0), rhumb.number(i, 2));
+      double east = Math.toRadians(rhumb.number(i, 3) - rhumb.number(i, 1));
+      double metres = Math.hypot(meridian[0], meridian[0] / meridian[1] * east);
+      double course = Math.toDegrees(Math.atan2(east, meridian[1]));
+      assertEquals(metres, rhumb.number(i, 5), THIRTY_NANOMETRES);
+      double turn = Math.IEEEremainder(rhumb.number(i, 4) - course, 360.0);
+      assertEquals(0.0, Math.toRadians(turn) * metres, THIRTY_NANOMETRES);
+      GeodesicData peer =
+          Geodesic.WGS84.Inverse(
+              rhumb.number(i, 0), rhumb.number(i, 1), rhumb.number(i, 2), rhumb.number(i, 3));
+      assertEquals(metres - peer.s12, errors.number(i, 4), THIRTY_NANOMETRES);
+    }
+  }
+
+  /** Metres of the meridian and difference of isometric latitude between two latitudes. */
+  private static double[] quadrature(double from, double to) {
+    double[] nodes = {0.0, 0.5384693101056831, 0.9061798459386640}; // Abramowitz and Stegun 25.4.30
+    double[] weights = {0.5688888888888889, 0.4786286704993665, 0.2369268850561891};
+    double e2 = 0.0066943799901413165; // f (2 - f), f = 1/298.257223563
+    double half = 0.5 * Math.toRadians(to - from);
+    double[] sums = new double[2];
+    for (int k = -2; k <= 2; k++) {
+      double sign = Math.signum(k);
+      double phi = Math.toRadians(0.5 * (from + to)) + sign * half * nodes[Math.abs(k)];
+      double w2 = 1.0 - e2 * Math.sin(phi) * Math.sin(phi);
+      double north = 6378137.0 * (1.0 - e2) / (w2 * Math.sqrt(w2));
+      double east = 6378137.0 * Math.cos(phi) / Math.sqrt(w2);
+      sums[0] += half * weights[Math.abs(k)] * north;
+      sums[1] += half * weights[Math.abs(k)] * north / east;
+    }
+    return sums;
+  }
+
   @Test
   void aRhumbLinePastThePoleIsRefused() {
     Ran ran =
