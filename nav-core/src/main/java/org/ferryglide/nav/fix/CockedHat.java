@@ -60,7 +60,7 @@ public final class CockedHat implements Serializable {
       for (int j = i + 1; j < n; j++) {
         LeastSquares pair = new LeastSquares(List.of(lines.get(i), lines.get(j)), null);
         if (meets(pair, fix)) {
-          corners.add(Position.ofDegrees(pair.lat, pair.lon));
+          corners.add(Position.ofDegrees(pair.lat(), pair.lon()));
         }
       }
     }

@@ -74,7 +74,8 @@ public final class Fix implements Serializable {
     int free = n - (prior == null ? 2 : 0);
     double agreement = free > 0 ? Gaussian.chiSquareExceeds(squares.sumOfSquares(), free) : 1.0;
     return new Fix(
-        new EstimatedPosition(Position.ofDegrees(squares.lat, squares.lon), squares.covariance()),
+        new EstimatedPosition(
+            Position.ofDegrees(squares.lat(), squares.lon()), squares.covariance()),
         residuals,
         cut,
         agreement,

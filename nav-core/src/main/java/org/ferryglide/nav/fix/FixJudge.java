@@ -52,7 +52,7 @@ record FixJudge(double poorCutDegrees, double otherWorseBy) {
     }
     double[] scratch = new double[6];
     for (LineEquation equation : equations) {
-      if (equation.seenFromBehind(squares.lat, squares.lon, scratch)) {
+      if (equation.seenFromBehind(squares.lat(), squares.lon(), scratch)) {
         notes.add(
             Note.caution(
                 "fix.transit-behind",

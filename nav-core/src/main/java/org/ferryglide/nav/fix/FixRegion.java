@@ -84,8 +84,8 @@ public final class FixRegion implements Serializable {
       EstimatedPosition fix,
       List<Position> otherPlaces) {
     LeastSquares squares = squares(lines, prior, fix);
-    double lat = squares.lat;
-    double lon = squares.lon;
+    double lat = squares.lat();
+    double lon = squares.lon();
     double limit =
         squares.sumOfSquaresAt(lat, lon)
             + FixLevel.squares(lopsidedness(squares, lat, lon, fix.covariance()));
@@ -174,7 +174,7 @@ public final class FixRegion implements Serializable {
   static boolean isUnbounded(LeastSquares squares) {
     return !squares.hasCovariance()
         || FixLevel.isUnbounded(
-            lopsidedness(squares, squares.lat, squares.lon, squares.covariance()));
+            lopsidedness(squares, squares.lat(), squares.lon(), squares.covariance()));
   }
 
   /**

@@ -201,7 +201,7 @@ public final class FixSolver implements Serializable {
       if (squares.solveFrom(start[0], start[1])
           && squares.reversedBearing() < 0
           && isNew(found, squares)) {
-        found.add(new double[] {squares.lat, squares.lon, squares.sumOfSquares()});
+        found.add(new double[] {squares.lat(), squares.lon(), squares.sumOfSquares()});
         if (!several) {
           break; // straight lines agree best in one place only
         }
@@ -213,7 +213,7 @@ public final class FixSolver implements Serializable {
 
   private static boolean isNew(List<double[]> found, LeastSquares squares) {
     return found.stream()
-        .allMatch(f -> metres(f[0], f[1], squares.lat, squares.lon) > SAME_PLACE_METRES);
+        .allMatch(f -> metres(f[0], f[1], squares.lat(), squares.lon()) > SAME_PLACE_METRES);
   }
 
   private static double[] nearest(List<double[]> places, Position near) {

@@ -63,8 +63,8 @@ final class LeastSquares {
   /** The sum of the squared weights of the lines, which tells how evenly they share the trace. */
   private double sumOfSquaredWeights;
 
-  double lat;
-  double lon;
+  private double lat;
+  private double lon;
 
   LeastSquares(List<PositionLine> lines, @Nullable EstimatedPosition prior) {
     int n = lines.size();
@@ -352,5 +352,15 @@ final class LeastSquares {
   /** The first bearing that points away from its mark at the latest place, or -1. */
   int reversedBearing() {
     return RoughMeeting.reversedBearing(equations, lat, lon);
+  }
+
+  /** Latitude of the latest place, degrees. */
+  double lat() {
+    return lat;
+  }
+
+  /** Longitude of the latest place, degrees. */
+  double lon() {
+    return lon;
   }
 }

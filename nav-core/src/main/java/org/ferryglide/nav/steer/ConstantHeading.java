@@ -59,7 +59,7 @@ final class ConstantHeading implements Follower {
   @Override
   public double arrival(LegFrame frame, double departure, double limit) {
     set(frame, departure);
-    return reaches(limit, true) ? path.time : Double.NaN;
+    return reaches(limit, true) ? path.time() : Double.NaN;
   }
 
   private void set(LegFrame frame, double departure) {
@@ -98,7 +98,7 @@ final class ConstantHeading implements Follower {
       double limit,
       boolean thorough) {
     stretch.set(time, latitude, longitude, toLatitude, toLongitude);
-    return reaches(limit, thorough) ? path.time : Double.NaN;
+    return reaches(limit, thorough) ? path.time() : Double.NaN;
   }
 
   /** Whether the track last found ran along a jump of the stream, so that its time is rough. */
@@ -132,8 +132,8 @@ final class ConstantHeading implements Follower {
     double firstHeading = correction.headingDegrees();
     double near =
         met
-            ? stretch.startTime
-                + LONGER_THAN_GUESSED * (walk.meeting() - stretch.startTime)
+            ? stretch.startTime()
+                + LONGER_THAN_GUESSED * (walk.meeting() - stretch.startTime())
                 + LATER_THAN_GUESSED
             : limit;
     return (near < limit && tryAllRound(near, first, firstHeading))
@@ -148,7 +148,7 @@ final class ConstantHeading implements Follower {
     double best = first;
     double bestHeading = firstHeading;
     for (double off = 0.0; off < 360.0; off += TRIAL_DEGREES) {
-      double heading = stretch.courseDegrees + off;
+      double heading = stretch.courseDegrees() + off;
       double latest = Math.min(limit, best);
       for (double time : trial().look(heading, stretch, Math.toRadians(TRIAL_DEGREES), latest)) {
         if (correction.settles(stretch, heading, time, Math.min(limit, best))
@@ -163,13 +163,13 @@ final class ConstantHeading implements Follower {
 
   /** A craft that makes no speed of its own arrives only if the stream carries it there. */
   private boolean drifts(double limit) {
-    double[] times = trial().look(stretch.courseDegrees, stretch, 0.0, limit);
-    return times.length > 0 && follow(stretch.courseDegrees, times[0]);
+    double[] times = trial().look(stretch.courseDegrees(), stretch, 0.0, limit);
+    return times.length > 0 && follow(stretch.courseDegrees(), times[0]);
   }
 
   private boolean follow(double heading, double until) {
     return path.follow(
-        heading, stretch.startTime, stretch.startLatitude, stretch.startLongitude, until);
+        heading, stretch.startTime(), stretch.startLatitude(), stretch.startLongitude(), until);
   }
 
   private NearMisses trial() {

@@ -115,18 +115,18 @@ public record CurrentTriangle(
     double radians = Math.toRadians(course.degrees());
     int finding = motion.holdCourse(course.degrees(), Math.sin(radians), Math.cos(radians));
     if (finding != SteadyTriangle.SOLVED) {
-      return unsolved(finding, motion.shortBy);
+      return unsolved(finding, motion.shortBy());
     }
-    double ferryAngle = SteadyTriangle.ferryAngleDegrees(motion.crossStream, motion.waterSpeed);
+    double ferryAngle = SteadyTriangle.ferryAngleDegrees(motion.crossStream(), motion.waterSpeed());
     return Outcome.ofSolved(
         new CurrentTriangle(
             course,
-            TrueBearing.ofDegrees(motion.headingDegrees),
+            TrueBearing.ofDegrees(motion.headingDegrees()),
             motion.windy
                 ? course.turnedBy(-ferryAngle)
-                : TrueBearing.ofDegrees(motion.headingDegrees),
-            Speed.ofMetresPerSecond(motion.speedMadeGood),
-            shareAcross(motion.crossStream, motion.waterSpeed)));
+                : TrueBearing.ofDegrees(motion.headingDegrees()),
+            Speed.ofMetresPerSecond(motion.speedMadeGood()),
+            shareAcross(motion.crossStream(), motion.waterSpeed())));
   }
 
   private static Outcome<CurrentTriangle, NotPossible> unsolved(int finding, double shortBy) {

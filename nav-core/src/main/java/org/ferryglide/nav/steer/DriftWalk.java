@@ -41,17 +41,17 @@ final class DriftWalk extends Stepper {
   /** Walks until the meeting or the limit; what was found stands until the next walk. */
   void walk(Stretch stretch, double limit) {
     this.stretch = stretch;
-    double course = Math.toRadians(stretch.courseDegrees);
+    double course = Math.toRadians(stretch.courseDegrees());
     sine = Math.sin(course);
     cosine = Math.cos(course);
-    targetEast = stretch.length * sine;
-    targetNorth = stretch.length * cosine;
+    targetEast = stretch.length() * sine;
+    targetNorth = stretch.length() * cosine;
     speed = motion.calmWaterSpeed();
     meeting = Double.NaN;
-    headingDegrees = stretch.courseDegrees;
+    headingDegrees = stretch.courseDegrees();
     leastShort = Double.POSITIVE_INFINITY;
     leastShortTime = limit;
-    start(stretch.startTime, 0.0, 0.0);
+    start(stretch.startTime(), 0.0, 0.0);
     known = runUntil(limit);
   }
 
@@ -107,21 +107,21 @@ final class DriftWalk extends Stepper {
   boolean rates(double time, double east, double north) {
     double part = 0.0;
     if (!motion.uniform) {
-      double along = speed * (time - stretch.startTime) + east * sine + north * cosine;
-      part = Math.min(1.0, Math.max(0.0, along / stretch.length));
+      double along = speed * (time - stretch.startTime()) + east * sine + north * cosine;
+      part = Math.min(1.0, Math.max(0.0, along / stretch.length()));
     }
     if (!motion.sample(
-        stretch.startLatitude + part * (stretch.targetLatitude - stretch.startLatitude),
-        stretch.startLongitude + part * (stretch.targetLongitude - stretch.startLongitude),
+        stretch.startLatitude() + part * (stretch.targetLatitude() - stretch.startLatitude()),
+        stretch.startLongitude() + part * (stretch.targetLongitude() - stretch.startLongitude()),
         time)) {
       return false;
     }
-    rate0 = motion.streamEast;
-    rate1 = motion.streamNorth;
+    rate0 = motion.streamEast();
+    rate1 = motion.streamNorth();
     if (motion.windy) {
       motion.head(sine, cosine);
-      rate0 += motion.waterEast - speed * sine;
-      rate1 += motion.waterNorth - speed * cosine;
+      rate0 += motion.waterEast() - speed * sine;
+      rate1 += motion.waterNorth() - speed * cosine;
     }
     return true;
   }
@@ -158,7 +158,7 @@ final class DriftWalk extends Stepper {
         meet(before, now, fromTime, span, from0, from1, fromRate0, fromRate1);
         return true;
       }
-      double lacking = gap / (now - stretch.startTime);
+      double lacking = gap / (now - stretch.startTime());
       if (lacking < leastShort) {
         leastShort = lacking;
         leastShortTime = now;
@@ -197,7 +197,7 @@ final class DriftWalk extends Stepper {
       double fromRate0,
       double fromRate1) {
     placeAt(now, fromTime, span, from0, from1, fromRate0, fromRate1);
-    return Earth.size(targetEast - east, targetNorth - north) - speed * (now - stretch.startTime);
+    return Earth.size(targetEast - east, targetNorth - north) - speed * (now - stretch.startTime());
   }
 
   private void meet(

@@ -15,9 +15,9 @@ final class EndShift {
   private double northPerSecond;
 
   /** The swing, metres to starboard, and the seconds that {@link #undo} found. */
-  double swing;
+  private double swing;
 
-  double seconds;
+  private double seconds;
 
   /** As in water that is still but for the motion over the ground at the end. */
   void set(double headingRadians, double groundEast, double groundNorth) {
@@ -32,6 +32,22 @@ final class EndShift {
     double determinant = eastPerSwing * northPerSecond - eastPerSecond * northPerSwing;
     swing = -(northPerSecond * east - eastPerSecond * north) / determinant;
     seconds = -(eastPerSwing * north - northPerSwing * east) / determinant;
+  }
+
+  /** Takes only a part of what {@link #undo} found. */
+  void shorten(double part) {
+    swing *= part;
+    seconds *= part;
+  }
+
+  /** The swing found, metres to starboard by which it would move the end in still water. */
+  double swing() {
+    return swing;
+  }
+
+  /** The seconds found by which to hold the heading longer. */
+  double seconds() {
+    return seconds;
   }
 
   /** Learns from what {@link #swing} and {@link #seconds}, perhaps shortened since, brought. */

@@ -54,7 +54,7 @@ final class HeadingCorrection {
     this.stretch = stretch;
     radians = Math.toRadians(headingDegrees);
     end = arrival;
-    double guessed = arrival - stretch.startTime;
+    double guessed = arrival - stretch.startTime();
     double latest = Math.min(limit, arrival + LONGER_THAN_GUESSED * guessed + LATER_THAN_GUESSED);
     if (!follow()) {
       return false;
@@ -69,8 +69,8 @@ final class HeadingCorrection {
       if (!restrain(reach, latest)) {
         return false;
       }
-      radians += shift.swing / reach;
-      end += shift.seconds;
+      radians += shift.swing() / reach;
+      end += shift.seconds();
       double beforeEast = missEast;
       double beforeNorth = missNorth;
       if (!follow()) {
@@ -83,20 +83,19 @@ final class HeadingCorrection {
 
   /** Shortens a correction that is too large at once or too late; false if none is left. */
   private boolean restrain(double reach, double latest) {
-    double turn = Math.abs(shift.swing / reach);
-    double longer = Math.abs(shift.seconds) / (end - stretch.startTime);
+    double turn = Math.abs(shift.swing() / reach);
+    double longer = Math.abs(shift.seconds()) / (end - stretch.startTime());
     double part = Math.min(1.0, MOST_AT_ONCE / Math.max(turn, longer));
     if (!(part > LEAST_PART)) { // NaN too
       return false;
     }
-    if (end + part * shift.seconds > latest) {
+    if (end + part * shift.seconds() > latest) {
       if (end >= latest) {
         return false;
       }
-      part = (latest - end) / shift.seconds;
+      part = (latest - end) / shift.seconds();
     }
-    shift.swing *= part;
-    shift.seconds *= part;
+    shift.shorten(part);
     return true;
   }
 
@@ -104,12 +103,12 @@ final class HeadingCorrection {
     boolean known =
         path.follow(
             Math.toDegrees(radians),
-            stretch.startTime,
-            stretch.startLatitude,
-            stretch.startLongitude,
+            stretch.startTime(),
+            stretch.startLatitude(),
+            stretch.startLongitude(),
             end);
-    missEast = stretch.eastOfTarget(path.state1);
-    missNorth = stretch.northOfTarget(path.state0);
+    missEast = stretch.eastOfTarget(path.state1());
+    missNorth = stretch.northOfTarget(path.state0());
     return known;
   }
 

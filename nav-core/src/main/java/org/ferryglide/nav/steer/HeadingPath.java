@@ -42,12 +42,12 @@ class HeadingPath extends Stepper {
 
   /** Motion over the ground at the end, metres a second to the east. */
   final double groundEast() {
-    return motion.streamEast + motion.waterEast;
+    return motion.streamEast() + motion.waterEast();
   }
 
   /** Motion over the ground at the end, metres a second to the north. */
   final double groundNorth() {
-    return motion.streamNorth + motion.waterNorth;
+    return motion.streamNorth() + motion.waterNorth();
   }
 
   @Override
@@ -57,8 +57,10 @@ class HeadingPath extends Stepper {
     }
     motion.head(sine, cosine);
     double sineLatitude = Earth.sine(latitude);
-    rate0 = (motion.streamNorth + motion.waterNorth) / Earth.metresPerLatitudeDegree(sineLatitude);
-    rate1 = (motion.streamEast + motion.waterEast) / Earth.metresPerLongitudeDegree(sineLatitude);
+    rate0 =
+        (motion.streamNorth() + motion.waterNorth()) / Earth.metresPerLatitudeDegree(sineLatitude);
+    rate1 =
+        (motion.streamEast() + motion.waterEast()) / Earth.metresPerLongitudeDegree(sineLatitude);
     return true;
   }
 
@@ -79,8 +81,9 @@ class HeadingPath extends Stepper {
 
   @Override
   void setOut() {
-    greatestStream = Math.max(greatestStream, Earth.size(motion.streamEast, motion.streamNorth));
-    leastWaterSpeed = Math.min(leastWaterSpeed, motion.waterSpeed);
+    greatestStream =
+        Math.max(greatestStream, Earth.size(motion.streamEast(), motion.streamNorth()));
+    leastWaterSpeed = Math.min(leastWaterSpeed, motion.waterSpeed());
   }
 
   @Override

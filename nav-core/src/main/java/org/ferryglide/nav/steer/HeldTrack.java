@@ -57,7 +57,7 @@ final class HeldTrack extends Stepper {
     @Override
     public double arrival(LegFrame frame, double departure, double limit) {
       HeldTrack track = along(frame, false);
-      return track.reaches(departure, limit) ? track.time : Double.NaN;
+      return track.reaches(departure, limit) ? track.time() : Double.NaN;
     }
 
     private HeldTrack along(LegFrame frame, boolean recording) {
@@ -99,9 +99,9 @@ final class HeldTrack extends Stepper {
     }
     Reason reason = unknown ? Reason.NO_DATA : Reasons.of(finding, Reason.BEYOND_HORIZON);
     boolean barred = reason != Reason.NO_DATA && reason != Reason.BEYOND_HORIZON;
-    double lacking = barred ? motion.shortBy : Double.NaN;
+    double lacking = barred ? motion.shortBy() : Double.NaN;
     frame.pointAt(Math.min(frame.length, state0));
-    return Followed.failed(reason, time, frame.latitude, frame.longitude, lacking);
+    return Followed.failed(reason, time, frame.latitude(), frame.longitude(), lacking);
   }
 
   /** Goes back to the step that passed the end, and ends it on the end. */
@@ -135,7 +135,7 @@ final class HeldTrack extends Stepper {
       known = motion.sample(frame.startLatitude, frame.startLongitude, time);
     } else {
       frame.pointAt(Math.min(frame.length, Math.max(0.0, along)));
-      known = motion.sample(frame.latitude, frame.longitude, time);
+      known = motion.sample(frame.latitude(), frame.longitude(), time);
     }
     unknown = !known;
     if (!known) {
@@ -144,11 +144,11 @@ final class HeldTrack extends Stepper {
     finding =
         everywhereAlike
             ? motion.holdCourse(frame.courseDegrees(), frame.courseSine(), frame.courseCosine())
-            : motion.holdCourse(frame.pointCourse, frame.pointSine, frame.pointCosine);
+            : motion.holdCourse(frame.pointCourse(), frame.pointSine(), frame.pointCosine());
     if (finding != SteadyTriangle.SOLVED) {
       return false;
     }
-    rate0 = motion.speedMadeGood;
+    rate0 = motion.speedMadeGood();
     rate1 = 0.0;
     return true;
   }
@@ -171,7 +171,7 @@ final class HeldTrack extends Stepper {
   @Override
   void setOut() {
     if (!arriving) {
-      headingNow = motion.headingDegrees;
+      headingNow = motion.headingDegrees();
     }
   }
 
@@ -193,27 +193,27 @@ final class HeldTrack extends Stepper {
 
   /** Keeps the segment up to the present time and place. */
   private void record(double fromTime, double fromAlong, double fromRate, double fromHeading) {
-    headingNow = motion.headingDegrees;
+    headingNow = motion.headingDegrees();
     if (!recording) {
       return;
     }
     double toRate = rate0;
     frame.pointAt(fromAlong);
-    double latitude = frame.latitude;
-    double longitude = frame.longitude;
+    double latitude = frame.latitude();
+    double longitude = frame.longitude();
     double sine = Earth.sine(latitude);
-    double latitudeRate = fromRate * frame.pointCosine / Earth.metresPerLatitudeDegree(sine);
-    double longitudeRate = fromRate * frame.pointSine / Earth.metresPerLongitudeDegree(sine);
+    double latitudeRate = fromRate * frame.pointCosine() / Earth.metresPerLatitudeDegree(sine);
+    double longitudeRate = fromRate * frame.pointSine() / Earth.metresPerLongitudeDegree(sine);
     frame.pointAt(Math.min(state0, frame.length));
-    sine = Earth.sine(frame.latitude);
+    sine = Earth.sine(frame.latitude());
     recorder.add(
         fromTime,
         latitude,
         longitude,
         latitudeRate,
         longitudeRate,
-        toRate * frame.pointCosine / Earth.metresPerLatitudeDegree(sine),
-        toRate * frame.pointSine / Earth.metresPerLongitudeDegree(sine),
+        toRate * frame.pointCosine() / Earth.metresPerLatitudeDegree(sine),
+        toRate * frame.pointSine() / Earth.metresPerLongitudeDegree(sine),
         fromHeading);
   }
 }

@@ -35,16 +35,16 @@ final class LegFrame {
   private final double endCourseCosine;
 
   /** The point asked for last. */
-  double latitude;
+  private double latitude;
 
   /** Longitude of the point asked for last, unwrapped. */
-  double longitude;
+  private double longitude;
 
   /** The course at the point asked for last, degrees, its sine and cosine. */
-  double pointCourse;
+  private double pointCourse;
 
-  double pointSine;
-  double pointCosine;
+  private double pointSine;
+  private double pointCosine;
 
   LegFrame(Leg leg) {
     this.leg = leg;
@@ -184,5 +184,30 @@ final class LegFrame {
         Math.IEEEremainder(longitude - this.longitude, 360.0)
             * Earth.metresPerLongitudeDegree(middle);
     return wantAlong ? along : east * pointCosine - north * pointSine;
+  }
+
+  /** Latitude of the point asked for last, degrees. */
+  double latitude() {
+    return latitude;
+  }
+
+  /** Longitude of the point asked for last, unwrapped, degrees. */
+  double longitude() {
+    return longitude;
+  }
+
+  /** The course at the point asked for last, degrees. */
+  double pointCourse() {
+    return pointCourse;
+  }
+
+  /** The sine of the course there. */
+  double pointSine() {
+    return pointSine;
+  }
+
+  /** The cosine of the course there. */
+  double pointCosine() {
+    return pointCosine;
   }
 }

@@ -37,35 +37,35 @@ final class Motion {
   final boolean uniform;
 
   /** The stream at the last sample, metres a second. */
-  double streamEast;
+  private double streamEast;
 
-  double streamNorth;
+  private double streamNorth;
 
   /** The wind over the water at the last sample, metres a second. */
-  double windEast;
+  private double windEast;
 
-  double windNorth;
+  private double windNorth;
 
   /** Motion through the water for the last heading given, metres a second. */
-  double waterEast;
+  private double waterEast;
 
-  double waterNorth;
+  private double waterNorth;
 
   /** The part of it that is paddled, drift down the wind left out, metres a second. */
-  double paddledEast;
+  private double paddledEast;
 
-  double paddledNorth;
+  private double paddledNorth;
 
   /** Its size, rests taken off, metres a second. */
-  double waterSpeed;
+  private double waterSpeed;
 
   /** What {@link #holdCourse} found. */
-  double headingDegrees;
+  private double headingDegrees;
 
-  double speedMadeGood;
-  double crossStream;
-  double alongStream;
-  double shortBy;
+  private double speedMadeGood;
+  private double crossStream;
+  private double alongStream;
+  private double shortBy;
 
   Motion(Craft craft, StreamField stream, WindField wind) {
     this.stream = stream;
@@ -127,6 +127,12 @@ final class Motion {
       windNorth = sample[1] - streamNorth;
     }
     return true;
+  }
+
+  /** Takes a wind over the water, metres a second, for that of the last sample. */
+  void feelWind(double east, double north) {
+    windEast = east;
+    windNorth = north;
   }
 
   /** The wind over the ground, whether it matters to the craft or not; false if not known. */
@@ -285,5 +291,75 @@ final class Motion {
   private double forward(double courseDegrees) {
     double course = Math.toRadians(courseDegrees);
     return paddledEast * Math.sin(course) + paddledNorth * Math.cos(course);
+  }
+
+  /** The stream at the last sample to the east, metres a second. */
+  double streamEast() {
+    return streamEast;
+  }
+
+  /** The stream at the last sample to the north, metres a second. */
+  double streamNorth() {
+    return streamNorth;
+  }
+
+  /** The wind over the water at the last sample to the east, metres a second. */
+  double windEast() {
+    return windEast;
+  }
+
+  /** The wind over the water at the last sample to the north, metres a second. */
+  double windNorth() {
+    return windNorth;
+  }
+
+  /** Motion through the water for the last heading to the east, metres a second. */
+  double waterEast() {
+    return waterEast;
+  }
+
+  /** Motion through the water for the last heading to the north, metres a second. */
+  double waterNorth() {
+    return waterNorth;
+  }
+
+  /** The part of {@link #waterEast} that is paddled, metres a second. */
+  double paddledEast() {
+    return paddledEast;
+  }
+
+  /** The part of {@link #waterNorth} that is paddled, metres a second. */
+  double paddledNorth() {
+    return paddledNorth;
+  }
+
+  /** The speed that is paddled, rests taken off, metres a second. */
+  double waterSpeed() {
+    return waterSpeed;
+  }
+
+  /** The heading that {@link #holdCourse} found, degrees. */
+  double headingDegrees() {
+    return headingDegrees;
+  }
+
+  /** The speed along the course on that heading, metres a second. */
+  double speedMadeGood() {
+    return speedMadeGood;
+  }
+
+  /** What sets across the course held, to the right: the stream and the drift, metres a second. */
+  double crossStream() {
+    return crossStream;
+  }
+
+  /** What sets along the course held: the stream and the drift, metres a second. */
+  double alongStream() {
+    return alongStream;
+  }
+
+  /** By how much the craft is too slow to hold the course, metres a second; NaN if not known. */
+  double shortBy() {
+    return shortBy;
   }
 }

@@ -34,16 +34,16 @@ final class NearMisses extends HeadingPath {
   double[] look(double heading, Stretch stretch, double radiansApart, double limit) {
     this.stretch = stretch;
     this.radiansApart = radiansApart;
-    double time = stretch.startTime;
-    double latitude = stretch.startLatitude;
-    double longitude = stretch.startLongitude;
+    double time = stretch.startTime();
+    double latitude = stretch.startLatitude();
+    double longitude = stretch.startLongitude();
     count = 0;
     timeNow = time;
     timeBefore = time;
     distanceNow = square(latitude, longitude);
     distanceBefore = distanceNow;
     follow(heading, time, latitude, longitude, limit);
-    if (timeNow > stretch.startTime && distanceNow < distanceBefore) {
+    if (timeNow > stretch.startTime() && distanceNow < distanceBefore) {
       keep(timeNow, distanceNow); // still closing when the time ran out
     }
     return Arrays.copyOf(times, count);
@@ -59,7 +59,7 @@ final class NearMisses extends HeadingPath {
     double reach =
         Math.max(
             AT_TARGET_METRES,
-            3.0 * radiansApart * motion.calmWaterSpeed() * (time - stretch.startTime));
+            3.0 * radiansApart * motion.calmWaterSpeed() * (time - stretch.startTime()));
     if (square <= reach * reach && count < times.length) {
       times[count++] = time;
     }
@@ -77,7 +77,7 @@ final class NearMisses extends HeadingPath {
           square(
               GroundTrack.cubic(part, span, from0, state0, fromRate0, rate0),
               GroundTrack.cubic(part, span, from1, state1, fromRate1, rate1));
-      if (square > distanceNow && distanceNow <= distanceBefore && timeNow > stretch.startTime) {
+      if (square > distanceNow && distanceNow <= distanceBefore && timeNow > stretch.startTime()) {
         // lowest point of the parabola through three looks
         double left = timeNow - timeBefore;
         double right = now - timeNow;

@@ -87,8 +87,8 @@ final class NewHeadings implements Follower {
       }
       recorder.append(path.recorder);
       time = next;
-      latitude = path.state0;
-      longitude = path.state1;
+      latitude = path.state0();
+      longitude = path.state1();
       along = frame.along(latitude, longitude);
     }
   }
@@ -112,8 +112,8 @@ final class NewHeadings implements Follower {
         return Double.NaN;
       }
       time = next;
-      latitude = path.state0;
-      longitude = path.state1;
+      latitude = path.state0();
+      longitude = path.state1();
       along = frame.along(latitude, longitude);
     }
   }
@@ -122,17 +122,18 @@ final class NewHeadings implements Follower {
   private @Nullable Followed backOnLine(
       LegFrame frame, double time, double latitude, double longitude, double along, double next) {
     frame.pointAt(along);
-    double course = frame.pointCourse;
+    double course = frame.pointCourse();
     double part = 0.0; // sine of the angle off the course
     double reach = motion.calmWaterSpeed() * (next - time);
     for (int i = 0; i < CORRECTIONS; i++) {
       double heading = course + Math.toDegrees(Math.asin(part));
       if (!path.follow(heading, time, latitude, longitude, next)) {
-        return Followed.failed(Reason.NO_DATA, path.time, path.state0, path.state1, Double.NaN);
+        return Followed.failed(
+            Reason.NO_DATA, path.time(), path.state0(), path.state1(), Double.NaN);
       }
-      double off = frame.crossTrackMetres(path.state0, path.state1);
+      double off = frame.crossTrackMetres(path.state0(), path.state1());
       if (Math.abs(off) < ON_LINE_METRES) {
-        double madeGood = (frame.along(path.state0, path.state1) - along) / (next - time);
+        double madeGood = (frame.along(path.state0(), path.state1()) - along) / (next - time);
         return madeGood > 0.0
             ? null
             : Followed.failed(Reason.ADVERSE_STREAM, time, latitude, longitude, -madeGood);

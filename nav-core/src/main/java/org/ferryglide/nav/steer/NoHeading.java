@@ -18,15 +18,15 @@ final class NoHeading {
    */
   static Followed because(DriftWalk walk, Stretch stretch, double waterSpeed, double limit) {
     if (!walk.known() && !walk.isMet()) {
-      double paddled = waterSpeed * (walk.end() - stretch.startTime);
-      return at(stretch, Math.min(1.0, paddled / stretch.length), Reason.NO_DATA, walk.end());
+      double paddled = waterSpeed * (walk.end() - stretch.startTime());
+      return at(stretch, Math.min(1.0, paddled / stretch.length()), Reason.NO_DATA, walk.end());
     }
     if (walk.isMet() || !(walk.shortBy() < Double.MAX_VALUE)) {
       // in the plane it would be reached, but no one heading leads there past the field's jumps
       return at(stretch, 1.0, Reason.BEYOND_HORIZON, limit);
     }
     Reason reason = reason(walk, stretch, waterSpeed, limit);
-    double lacking = walk.shortBy() * (walk.shortTime() - stretch.startTime);
+    double lacking = walk.shortBy() * (walk.shortTime() - stretch.startTime());
     double radians = Math.toRadians(walk.headingDegrees());
     NotPossible why =
         NotPossible.because(reason)
@@ -42,10 +42,10 @@ final class NoHeading {
   }
 
   private static Reason reason(DriftWalk walk, Stretch stretch, double waterSpeed, double limit) {
-    double duration = walk.shortTime() - stretch.startTime;
+    double duration = walk.shortTime() - stretch.startTime();
     double east = walk.driftEast() / duration;
     double north = walk.driftNorth() / duration;
-    double radians = Math.toRadians(stretch.courseDegrees);
+    double radians = Math.toRadians(stretch.courseDegrees());
     double along = east * Math.sin(radians) + north * Math.cos(radians);
     double across = east * Math.cos(radians) - north * Math.sin(radians);
     // a longer time helps only if the craft is still getting closer as the time runs out
@@ -59,8 +59,8 @@ final class NoHeading {
     return Followed.failed(
         reason,
         time,
-        stretch.startLatitude + part * (stretch.targetLatitude - stretch.startLatitude),
-        stretch.startLongitude + part * (stretch.targetLongitude - stretch.startLongitude),
+        stretch.startLatitude() + part * (stretch.targetLatitude() - stretch.startLatitude()),
+        stretch.startLongitude() + part * (stretch.targetLongitude() - stretch.startLongitude()),
         Double.NaN);
   }
 }

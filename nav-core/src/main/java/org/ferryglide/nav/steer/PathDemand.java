@@ -147,12 +147,12 @@ record PathDemand(
       if (!sampleStream(segment, 0.0)) {
         return false;
       }
-      double streamEast = motion.streamEast;
-      double streamNorth = motion.streamNorth;
+      double streamEast = motion.streamEast();
+      double streamNorth = motion.streamNorth();
       for (double part = 0.5; part <= 1.0; part += 0.5) {
         if (!sampleStream(segment, part)
-            || motion.streamEast != streamEast
-            || motion.streamNorth != streamNorth) {
+            || motion.streamEast() != streamEast
+            || motion.streamNorth() != streamNorth) {
           return false;
         }
       }
@@ -214,8 +214,8 @@ record PathDemand(
       if (!(steered ? sampleSteered(segment, part) : sample(segment, part))) {
         return false;
       }
-      double setEast = motion.streamEast + drift * motion.windEast;
-      double setNorth = motion.streamNorth + drift * motion.windNorth;
+      double setEast = motion.streamEast() + drift * motion.windEast();
+      double setNorth = motion.streamNorth() + drift * motion.windNorth();
       lookedSpeed =
           motion.windy ? Earth.size(east - setEast, north - setNorth) : motion.calmWaterSpeed();
       double way = Earth.size(east, north);
@@ -229,7 +229,7 @@ record PathDemand(
       lookedShare = paddled ? Math.min(1.0, Math.abs(across) / lookedSpeed) : 0.0;
       lookedSpare = lookedSpeed - SteadyTriangle.leastWaterSpeed(along, across);
       lookedStream =
-          paddled ? Earth.size(motion.streamEast, motion.streamNorth) / lookedSpeed : 0.0;
+          paddled ? Earth.size(motion.streamEast(), motion.streamNorth()) / lookedSpeed : 0.0;
       return true;
     }
 
@@ -238,13 +238,13 @@ record PathDemand(
       double set = Earth.size(setEast, setNorth);
       if (motion.windy) {
         motion.head(set > 0.0 ? -setEast / set : 0.0, set > 0.0 ? -setNorth / set : 1.0);
-        lookedSpeed = motion.waterSpeed;
+        lookedSpeed = motion.waterSpeed();
       }
       boolean paddled = lookedSpeed > 0.0;
       lookedShare = paddled ? Math.min(1.0, set / lookedSpeed) : 0.0;
       lookedSpare = lookedSpeed - set;
       lookedStream =
-          paddled ? Earth.size(motion.streamEast, motion.streamNorth) / lookedSpeed : 0.0;
+          paddled ? Earth.size(motion.streamEast(), motion.streamNorth()) / lookedSpeed : 0.0;
     }
 
     /** The time of a part of a segment, a little inside its ends. */
@@ -275,8 +275,8 @@ record PathDemand(
         waterNorth = motion.calmWaterSpeed() * Math.cos(heading);
         waterSegment = segment;
       }
-      east = motion.streamEast + waterEast;
-      north = motion.streamNorth + waterNorth;
+      east = motion.streamEast() + waterEast;
+      north = motion.streamNorth() + waterNorth;
       return true;
     }
 

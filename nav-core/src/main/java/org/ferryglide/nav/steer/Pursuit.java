@@ -64,8 +64,8 @@ final class Pursuit extends Stepper implements Follower {
       return Double.POSITIVE_INFINITY;
     }
     double toward =
-        (motion.streamEast + motion.waterEast) * bearingSine
-            + (motion.streamNorth + motion.waterNorth) * bearingCosine;
+        (motion.streamEast() + motion.waterEast()) * bearingSine
+            + (motion.streamNorth() + motion.waterNorth()) * bearingCosine;
     return time + (toward > 0.0 ? distance / toward : 0.0);
   }
 
@@ -74,7 +74,7 @@ final class Pursuit extends Stepper implements Follower {
     int finding = motion.holdCourse(bearingDegrees(), bearingSine, bearingCosine);
     Reason reason = Reasons.of(finding, Reason.BEYOND_HORIZON);
     boolean barred = reason == Reason.CROSS_STREAM || reason == Reason.ADVERSE_STREAM;
-    return Followed.failed(reason, time, state0, state1, barred ? motion.shortBy : Double.NaN);
+    return Followed.failed(reason, time, state0, state1, barred ? motion.shortBy() : Double.NaN);
   }
 
   private double bearingDegrees() {
@@ -94,8 +94,8 @@ final class Pursuit extends Stepper implements Follower {
     bearingCosine = distance == 0.0 ? 1.0 : north / distance;
     motion.head(bearingSine, bearingCosine);
     double sine = Earth.sine(latitude);
-    rate0 = (motion.streamNorth + motion.waterNorth) / Earth.metresPerLatitudeDegree(sine);
-    rate1 = (motion.streamEast + motion.waterEast) / Earth.metresPerLongitudeDegree(sine);
+    rate0 = (motion.streamNorth() + motion.waterNorth()) / Earth.metresPerLatitudeDegree(sine);
+    rate1 = (motion.streamEast() + motion.waterEast()) / Earth.metresPerLongitudeDegree(sine);
     return true;
   }
 

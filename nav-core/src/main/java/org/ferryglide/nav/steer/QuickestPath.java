@@ -252,23 +252,22 @@ final class QuickestPath implements Follower {
       }
       if (limited
           && !(motion.sampleWind(latitude, longitude, time, flow)
-              && room.allows(motion.streamEast, motion.streamNorth, flow[0], flow[1]))) {
+              && room.allows(motion.streamEast(), motion.streamNorth(), flow[0], flow[1]))) {
         return false; // waters beyond the limits are as good as unknown
       }
-      flow[0] = motion.streamEast;
-      flow[1] = motion.streamNorth;
-      flow[2] = motion.windEast;
-      flow[3] = motion.windNorth;
+      flow[0] = motion.streamEast();
+      flow[1] = motion.streamNorth();
+      flow[2] = motion.windEast();
+      flow[3] = motion.windNorth();
       return true;
     }
 
     @Override
     public void throughWater(double heading, double[] flow, double[] eastNorth) {
-      motion.windEast = flow[2];
-      motion.windNorth = flow[3];
+      motion.feelWind(flow[2], flow[3]);
       motion.head(Math.sin(heading), Math.cos(heading));
-      eastNorth[0] = motion.waterEast;
-      eastNorth[1] = motion.waterNorth;
+      eastNorth[0] = motion.waterEast();
+      eastNorth[1] = motion.waterNorth();
     }
 
     @Override

@@ -91,15 +91,15 @@ public final class SeparationCrossing implements Serializable {
             across.track(),
             heading,
             width,
-            Distance.ofMetres(lane.along(across.state0, across.state1))));
+            Distance.ofMetres(lane.along(across.state0(), across.state1()))));
   }
 
   private static Outcome<SeparationCrossing, NotPossible> notAcross(Across across, boolean known) {
     NotPossible why =
         NotPossible.because(known ? Reason.BEYOND_HORIZON : Reason.NO_DATA)
             .at(
-                Position.ofDegrees(across.state0, Earth.longitude(across.state1)),
-                EpochSeconds.toInstant(across.time));
+                Position.ofDegrees(across.state0(), Earth.longitude(across.state1())),
+                EpochSeconds.toInstant(across.time()));
     return Outcome.ofUnsolved(why);
   }
 

@@ -167,7 +167,7 @@ final class SteeredSteps {
     return !room.hasLimits()
         || (motion.sample(place[0], place[1], time)
             && motion.sampleWind(place[0], place[1], time, wind)
-            && room.allows(motion.streamEast, motion.streamNorth, wind[0], wind[1]));
+            && room.allows(motion.streamEast(), motion.streamNorth(), wind[0], wind[1]));
   }
 
   /** Waits where the path waits until a time; false if the craft may not stay there. */

@@ -94,6 +94,21 @@ abstract class Stepper extends DormandPrince {
     return shortSteps >= SHORT_STEPS;
   }
 
+  /** How far it has got, seconds since 1970. */
+  final double time() {
+    return time;
+  }
+
+  /** The first number there. */
+  final double state0() {
+    return state0;
+  }
+
+  /** The second number there. */
+  final double state1() {
+    return state1;
+  }
+
   /** Puts the craft at a time and place. */
   final void start(double time, double state0, double state1) {
     this.time = time;

@@ -7,16 +7,16 @@ import org.ferryglide.nav.geodesy.RhumbLines;
  * antimeridian. Not thread-safe.
  */
 final class Stretch {
-  double startTime;
-  double startLatitude;
-  double startLongitude;
-  double targetLatitude;
-  double targetLongitude;
+  private double startTime;
+  private double startLatitude;
+  private double startLongitude;
+  private double targetLatitude;
+  private double targetLongitude;
 
   /** The rhumb line from start to target: its course in degrees, and its length in metres. */
-  double courseDegrees;
+  private double courseDegrees;
 
-  double length;
+  private double length;
 
   private double metresPerLatitude;
   private double metresPerLongitude;
@@ -65,5 +65,40 @@ final class Stretch {
   /** The longitude so many metres east of the target. */
   double longitudeEastOfTarget(double metres) {
     return targetLongitude + metres / metresPerLongitude;
+  }
+
+  /** When it begins, seconds since 1970. */
+  double startTime() {
+    return startTime;
+  }
+
+  /** Latitude of the start, degrees. */
+  double startLatitude() {
+    return startLatitude;
+  }
+
+  /** Longitude of the start, degrees. */
+  double startLongitude() {
+    return startLongitude;
+  }
+
+  /** Latitude of the target, degrees. */
+  double targetLatitude() {
+    return targetLatitude;
+  }
+
+  /** Longitude of the target, degrees. */
+  double targetLongitude() {
+    return targetLongitude;
+  }
+
+  /** The course of the rhumb line from start to target, degrees. */
+  double courseDegrees() {
+    return courseDegrees;
+  }
+
+  /** Its length, metres. */
+  double length() {
+    return length;
   }
 }

@@ -89,7 +89,7 @@ class SharedErrorTest {
    */
   private static double[] slow(List<PositionLine> lines) {
     LeastSquares squares = solved(lines);
-    Position place = Position.ofDegrees(squares.lat, squares.lon);
+    Position place = Position.ofDegrees(squares.lat(), squares.lon());
     RealMatrix design = new Array2DRowRealMatrix(lines.size(), 3);
     RealVector misfit = new ArrayRealVector(lines.size());
     Position east =

@@ -21,8 +21,8 @@ class HeadingCorrectionTest {
     double heading = Math.toRadians(30.0);
     shift.set(heading, 1.0, 2.0);
     shift.undo(10.0, -20.0);
-    double east = shift.swing * Math.cos(heading) + shift.seconds * 1.0;
-    double north = -shift.swing * Math.sin(heading) + shift.seconds * 2.0;
+    double east = shift.swing() * Math.cos(heading) + shift.seconds() * 1.0;
+    double north = -shift.swing() * Math.sin(heading) + shift.seconds() * 2.0;
     assertEquals(-10.0, east, ROUNDING);
     assertEquals(20.0, north, ROUNDING);
   }
@@ -32,12 +32,12 @@ class HeadingCorrectionTest {
     EndShift shift = new EndShift();
     shift.set(0.0, 0.0, 1.0);
     shift.undo(3.0, 4.0);
-    double swing = shift.swing;
-    double seconds = shift.seconds;
+    double swing = shift.swing();
+    double seconds = shift.seconds();
     shift.learn(-2.0, -5.0);
     shift.undo(2.0, 5.0);
-    assertEquals(swing, shift.swing, ROUNDING);
-    assertEquals(seconds, shift.seconds, ROUNDING);
+    assertEquals(swing, shift.swing(), ROUNDING);
+    assertEquals(seconds, shift.seconds(), ROUNDING);
   }
 
   private static Motion motion(double knots) {
@@ -59,9 +59,9 @@ class HeadingCorrectionTest {
     assertEquals(
         -Math.toDegrees(Math.asin(1.0 / 3.0)), correction.headingDegrees(), aTenthOfADegree);
     double millimetre = 1e-3;
-    assertEquals(0.0, stretch.northOfTarget(path.state0), millimetre);
-    assertEquals(0.0, stretch.eastOfTarget(path.state1), millimetre);
-    assertEquals(path.time, correction.arrival());
+    assertEquals(0.0, stretch.northOfTarget(path.state0()), millimetre);
+    assertEquals(0.0, stretch.eastOfTarget(path.state1()), millimetre);
+    assertEquals(path.time(), correction.arrival());
   }
 
   @Test
