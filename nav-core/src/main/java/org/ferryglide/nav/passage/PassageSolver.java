@@ -36,7 +36,10 @@ final class PassageSolver implements Departing {
     this.passage = passage;
     this.withNotes = withNotes;
     for (PassageLeg leg : passage.legs()) {
-      solvers.add(solver(passage, leg.options()));
+      CourseToSteer solver = solver(passage, leg.options());
+      solvers.add(
+          solver.withStrategy(
+              KeptOut.of(solver.strategy(), passage, leg.leg().start(), leg.leg().end())));
       legs.add(leg.leg());
     }
     lean = new Arrivals[solvers.size()];

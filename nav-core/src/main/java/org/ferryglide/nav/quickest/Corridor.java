@@ -17,7 +17,7 @@ final class Corridor {
   private static final int ASIDE = 3;
 
   /** The corridor ends when it is this narrow, metres. */
-  private static final double NARROWEST_METRES = 1.0;
+  static final double NARROWEST_METRES = 1.0;
 
   private static final double NARROWER = 0.45;
 

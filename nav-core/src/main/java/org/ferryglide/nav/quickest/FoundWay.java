@@ -9,7 +9,9 @@ package org.ferryglide.nav.quickest;
  * }</pre>
  *
  * @param seconds how long it takes
- * @param errorSeconds how far two independent refinements of it lie apart
+ * @param errorSeconds how far its last two refinements lie apart: the extremal and the chain of
+ *     tracks, or tracks of two lengths; with the time for the metre to which places by land and
+ *     closed areas are found
  * @param rows times since the departure (s), latitudes and longitudes (degrees) and headings
  *     (radians from true north) in order of time
  * @param isSmooth true if the rows are points of a curve with the heading at each; false if they

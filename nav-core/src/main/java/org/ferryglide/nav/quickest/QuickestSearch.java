@@ -259,7 +259,10 @@ public final class QuickestSearch {
     }
     Timed last = lastRefined(timed);
     double error = Double.isNaN(last.gained) ? 0.001 * last.seconds : Math.abs(last.gained);
-    return new FoundWay(last.seconds, error / 3.0, rows.places(last.way), false);
+    if (!waters.isOpen() || last.way.waits()) {
+      error += Corridor.NARROWEST_METRES / motion.calmSpeed();
+    }
+    return new FoundWay(last.seconds, error, rows.places(last.way), false);
   }
 
   /** The way in twice as many tracks where the last halving of them still gained much. */

@@ -362,7 +362,7 @@ public final class GroundTrack implements Serializable {
   }
 
   /** The rate of that cubic. */
-  private static double cubicRate(
+  static double cubicRate(
       double part, double span, double from, double to, double fromRate, double toRate) {
     double rest = 1.0 - part;
     return (to - from) / span * 6.0 * part * rest

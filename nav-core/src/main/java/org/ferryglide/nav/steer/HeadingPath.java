@@ -75,6 +75,11 @@ class HeadingPath extends Stepper {
   }
 
   @Override
+  double lookEvery() {
+    return motion.lookEvery();
+  }
+
+  @Override
   double metresPerUnit() {
     return Earth.LONGEST_DEGREE;
   }

@@ -164,6 +164,11 @@ final class HeldTrack extends Stepper {
   }
 
   @Override
+  double lookEvery() {
+    return motion.lookEvery();
+  }
+
+  @Override
   double metresPerUnit() {
     return 1.0;
   }

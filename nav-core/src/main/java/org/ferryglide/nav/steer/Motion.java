@@ -14,6 +14,9 @@ final class Motion {
   /** Break points are this close together at most where a field says nothing of them, seconds. */
   private static final double LONGEST_STEP = 600.0;
 
+  /** Where the stream varies from place to place it is looked at so often, seconds: 75 m apart. */
+  private static final double LOOK_EVERY = 50.0;
+
   /** How far apart headings are tried when the way to hold a course in wind is not plain. */
   private static final double TRIAL_DEGREES = 3.0;
 
@@ -109,6 +112,11 @@ final class Motion {
   /** A smooth stretch between known break points of a uniform field needs no further cutting. */
   double longestStep(double toBreak, boolean breakKnown) {
     return uniform && breakKnown ? toBreak : LONGEST_STEP;
+  }
+
+  /** How often a long step is looked along, seconds. */
+  double lookEvery() {
+    return uniform ? Double.POSITIVE_INFINITY : LOOK_EVERY;
   }
 
   /** Takes stream and wind at a place and time; false if either is not known. */

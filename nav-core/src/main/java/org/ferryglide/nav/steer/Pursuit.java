@@ -110,6 +110,11 @@ final class Pursuit extends Stepper implements Follower {
   }
 
   @Override
+  double lookEvery() {
+    return motion.lookEvery();
+  }
+
+  @Override
   double metresPerUnit() {
     return Earth.LONGEST_DEGREE;
   }

@@ -126,13 +126,13 @@ final class QuickestPath implements Follower {
     return held;
   }
 
-  /** How far two refinements of the path are apart, as the answer's own doubt. */
+  /** How far the last two refinements of the path are apart, as the answer's own doubt. */
   private static Note error(FoundWay way) {
     double seconds = way.errorSeconds();
     String text = seconds < 1.0 ? "less than a second" : Math.round(seconds) + " s";
     return Note.information(
             "steer.quickest-error",
-            "The path was refined in two ways, whose times differ by " + text + ".")
+            "Two successive refinements of the path differ in time by " + text + ".")
         .with("errorSeconds", seconds);
   }
 

@@ -34,20 +34,20 @@ import org.jspecify.annotations.Nullable;
 final class SeaRoom implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private static final SeaRoom OPEN = new SeaRoom(List.of(), List.of(), List.of(), null, null);
+  private static final SeaRoom OPEN = new SeaRoom(List.of(), List.of(), List.of(), null, List.of());
 
   private final List<List<Position>> obstacles;
   private final List<List<Position>> closedAreas;
   private final List<TimeSpan> closedTimes;
   private final @Nullable Speed greatestStream;
-  private final @Nullable WindAgainstStream rough;
+  private final List<WindAgainstStream> rough;
 
   private SeaRoom(
       List<List<Position>> obstacles,
       List<List<Position>> closedAreas,
       List<TimeSpan> closedTimes,
       @Nullable Speed greatestStream,
-      @Nullable WindAgainstStream rough) {
+      List<WindAgainstStream> rough) {
     this.obstacles = obstacles;
     this.closedAreas = closedAreas;
     this.closedTimes = closedTimes;
@@ -103,12 +103,15 @@ final class SeaRoom implements Serializable {
   /**
    * The same room without waters where the stream runs harder than the party will meet.
    *
-   * @param rate the greatest rate the path may meet
+   * @param rate the greatest rate the path may meet; of several the least counts
    * @return the smaller room
    */
   public SeaRoom withGreatestStream(Speed rate) {
-    return new SeaRoom(
-        obstacles, closedAreas, closedTimes, Objects.requireNonNull(rate, "rate"), rough);
+    Speed least = greatestStream;
+    if (least == null || rate.compareTo(least) < 0) {
+      least = Objects.requireNonNull(rate, "rate");
+    }
+    return new SeaRoom(obstacles, closedAreas, closedTimes, least, rough);
   }
 
   /**
@@ -118,12 +121,9 @@ final class SeaRoom implements Serializable {
    * @return the smaller room
    */
   public SeaRoom withoutWindAgainstStream(WindAgainstStream rough) {
-    return new SeaRoom(
-        obstacles,
-        closedAreas,
-        closedTimes,
-        greatestStream,
-        Objects.requireNonNull(rough, "rough"));
+    List<WindAgainstStream> all = new ArrayList<>(this.rough);
+    all.add(Objects.requireNonNull(rough, "rough"));
+    return new SeaRoom(obstacles, closedAreas, closedTimes, greatestStream, List.copyOf(all));
   }
 
   /**
@@ -140,7 +140,7 @@ final class SeaRoom implements Serializable {
   }
 
   boolean hasLimits() {
-    return greatestStream != null || rough != null;
+    return greatestStream != null || !rough.isEmpty();
   }
 
   Waters waters() {
@@ -158,9 +158,16 @@ final class SeaRoom implements Serializable {
 
   /** Whether a stream and a wind over the ground are within the limits, metres a second. */
   boolean allows(double streamEast, double streamNorth, double windEast, double windNorth) {
-    return !(greatestStream != null
-            && Math.hypot(streamEast, streamNorth) > greatestStream.metresPerSecond())
-        && !(rough != null && rough.isMetBy(windEast, windNorth, streamEast, streamNorth));
+    if (greatestStream != null
+        && Math.hypot(streamEast, streamNorth) > greatestStream.metresPerSecond()) {
+      return false;
+    }
+    for (int i = 0; i < rough.size(); i++) {
+      if (rough.get(i).isMetBy(windEast, windNorth, streamEast, streamNorth)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   @Override
@@ -170,7 +177,7 @@ final class SeaRoom implements Serializable {
         && closedAreas.equals(that.closedAreas)
         && closedTimes.equals(that.closedTimes)
         && Objects.equals(greatestStream, that.greatestStream)
-        && Objects.equals(rough, that.rough);
+        && rough.equals(that.rough);
   }
 
   @Override
@@ -186,6 +193,6 @@ final class SeaRoom implements Serializable {
         + closedAreas.size()
         + " closures"
         + (greatestStream == null ? "" : ", stream up to " + greatestStream)
-        + (rough == null ? "" : ", no wind against stream");
+        + (rough.isEmpty() ? "" : ", no wind against stream");
   }
 }

@@ -40,6 +40,12 @@ abstract class Stepper extends DormandPrince {
   private static final double LONGER = 4.0;
   private static final double LONGEST_SHORTEST_STEP = 60.0;
 
+  /**
+   * A step fits what moves the craft where the rates between its stages differ by less from those
+   * of the cubic through its ends, metres a second.
+   */
+  private static final double FAIR_METRES_PER_SECOND = 0.1;
+
   /** How finely the moment is found at which a craft can go no further, seconds. */
   private static final double FAILURE_STEP = 0.25;
 
@@ -67,6 +73,14 @@ abstract class Stepper extends DormandPrince {
 
   /** The longest step worth trusting toward a break point, seconds. */
   abstract double longestStep(double toBreak);
+
+  /**
+   * How far apart in time the field is looked at along a step at most, seconds: a gate that lies
+   * between two stages of a long step would be stepped over. Infinite where place does not matter.
+   */
+  double lookEvery() {
+    return Double.POSITIVE_INFINITY;
+  }
 
   /** Metres for a unit of the first and of the second number, for the error estimate. */
   abstract double metresPerUnit();
@@ -166,6 +180,10 @@ abstract class Stepper extends DormandPrince {
         wanted = Math.max(shortestStep, shortened(step, error));
         continue;
       }
+      if (step > lookEvery() && !isFair(step)) {
+        wanted = 0.5 * step;
+        continue;
+      }
       if (step < SHORT_STEP || error > 1.0) {
         countShort();
       }
@@ -181,6 +199,29 @@ abstract class Stepper extends DormandPrince {
       wanted = Math.min(longest, Math.max(wanted, shortestStep));
     }
     return End.AT_BREAK;
+  }
+
+  /** Looks along the step tried; the rates are those at its end again where it is fair. */
+  private boolean isFair(double step) {
+    double end0 = rate0;
+    double end1 = rate1;
+    double most = FAIR_METRES_PER_SECOND / metresPerUnit();
+    int parts = (int) Math.ceil(step / lookEvery());
+    for (int i = 1; i < parts; i++) {
+      double part = (double) i / parts;
+      if (!ratesAt(
+          time + part * step,
+          GroundTrack.cubic(part, step, state0, next0, startRate0, end0),
+          GroundTrack.cubic(part, step, state1, next1, startRate1, end1))) {
+        return false;
+      }
+      double off0 = rate0 - GroundTrack.cubicRate(part, step, state0, next0, startRate0, end0);
+      double off1 = rate1 - GroundTrack.cubicRate(part, step, state1, next1, startRate1, end1);
+      if (!(Math.abs(off0) + Math.abs(off1) <= most)) {
+        return false;
+      }
+    }
+    return ratesAt(time + step, next0, next1);
   }
 
   /** How many steps as long as allowed make a stretch. */

@@ -240,6 +240,19 @@ public final class Strategy implements Serializable {
   }
 
   /**
+   * The same quickest path, kept out of more obstacles; see {@link #quickestAround}.
+   *
+   * @param obstacles polygons that must not be crossed either
+   * @return the strategy
+   * @throws IllegalArgumentException if a polygon has fewer than three corners or the same one
+   *     twice running
+   * @throws IllegalStateException if this is not the quickest path
+   */
+  public Strategy withObstacles(List<List<Position>> obstacles) {
+    return quickestIn(quickestRoom().withObstacles(obstacles));
+  }
+
+  /**
    * The same quickest path, kept out of an area for a time, such as a firing range; where that bars
    * the way, it may hold its place and wait.
    *
@@ -256,7 +269,7 @@ public final class Strategy implements Serializable {
 
   /**
    * The same quickest path, kept out of waters where the stream runs harder than the party will
-   * meet.
+   * meet; of several rates the least counts.
    *
    * @param rate the greatest rate the path may meet
    * @return the strategy
@@ -290,7 +303,12 @@ public final class Strategy implements Serializable {
     return room;
   }
 
-  boolean isQuickest() {
+  /**
+   * Whether this is the quickest path, which alone may be kept out of waters.
+   *
+   * @return true if it is
+   */
+  public boolean isQuickest() {
     return kind == Kind.QUICKEST;
   }
 

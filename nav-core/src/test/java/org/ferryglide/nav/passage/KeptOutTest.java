@@ -1,0 +1,97 @@
+package org.ferryglide.nav.passage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.quickest.PlanePatch;
+import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.steer.Strategy;
+import org.ferryglide.nav.steer.TrackPoint;
+import org.ferryglide.nav.water.StreamField;
+import org.junit.jupiter.api.Test;
+
+/** A quickest leg of a passage keeps out of what the party has named, looked at every second. */
+class KeptOutTest {
+  private static final double ROCK_X = 3.0;
+  private static final double ROCK_Y = 0.05;
+
+  private static PassageBuilder passage(StreamField stream) {
+    return Passage.builder("quickest", ZoneOffset.UTC, Scenes.party(4))
+        .from(WayPoint.of("from", PlanePatch.at(0, 0)))
+        .to(
+            WayPoint.of("to", PlanePatch.at(6, 0)),
+            LegOptions.usual().withStrategy(Strategy.quickest()))
+        .stream(stream);
+  }
+
+  private static SteeredRoute steered(PassageBuilder passage) {
+    return PassageSolver.withNotes(passage.build()).leaving(Scenes.NOON).orElseThrow();
+  }
+
+  private static double nearest(SteeredRoute route, double x, double y) {
+    double nearest = Double.POSITIVE_INFINITY;
+    for (TrackPoint point : route.legs().get(0).groundTrack().pointsEvery(1.0)) {
+      double east = PlanePatch.x(point.position().longitudeDegrees()) - x;
+      double north = PlanePatch.y(point.position().latitudeDegrees()) - y;
+      nearest = Math.min(nearest, 1000.0 * Math.hypot(east, north));
+    }
+    return nearest;
+  }
+
+  @Test
+  void theDistanceToADangerIsKept() {
+    Danger rock = Danger.point("rock", PlanePatch.at(ROCK_X, ROCK_Y), Distance.ofMetres(300));
+    PassageBuilder passage = passage(StreamField.slack());
+    assertTrue(nearest(steered(passage), ROCK_X, ROCK_Y) < 100);
+    SteeredRoute clear = steered(passage.dangers(List.of(rock)));
+    double off = nearest(clear, ROCK_X, ROCK_Y);
+    assertTrue(off >= 300 && off < 312, off + " m off"); // a circle of 16 sides, and 2 m
+  }
+
+  @Test
+  void anAreaIsKeptOffWithItsDistanceWhileItIsClosed() {
+    List<Position> square =
+        List.of(
+            PlanePatch.at(2.5, -0.5),
+            PlanePatch.at(3.5, -0.5),
+            PlanePatch.at(3.5, 0.6),
+            PlanePatch.at(2.5, 0.6));
+    Danger range = Danger.area("range", square, Distance.ofMetres(200));
+    PassageBuilder passage = passage(StreamField.slack());
+    double middle = nearest(steered(passage.dangers(List.of(range))), 3.0, -0.5);
+    assertTrue(middle >= 200, middle + " m off");
+    Danger later =
+        range.closedDuring(
+            List.of(TimeSpan.of(Scenes.NOON.plusSeconds(36000), Duration.ofHours(1))));
+    assertTrue(nearest(steered(passage.dangers(List.of(later))), 3.0, 0.0) < 20);
+  }
+
+  @Test
+  void aDangerAtTheLandingIsLeftToItsCheck() {
+    Danger rock = Danger.point("rock", PlanePatch.at(6, 0.1), Distance.ofMetres(300));
+    assertEquals(1, steered(passage(StreamField.slack()).dangers(List.of(rock))).legs().size());
+  }
+
+  @Test
+  void streamsBeyondTheLimitAreKeptOutOf() {
+    StreamField race =
+        PlanePatch.stream((x, y) -> Math.exp(-4 * ((x - 3) * (x - 3) + y * y)), (x, y) -> 0.0);
+    PassageBuilder passage = passage(race);
+    assertTrue(steered(passage).legs().get(0).greatestStreamShare() > 0.45);
+    SteeredRoute kept =
+        steered(
+            passage.limits(
+                PassageLimits.none()
+                    .withStream(Speed.ofKnots(0.8), Speed.ofKnots(1.0))
+                    .withRateError(0.25)));
+    // 1 kn less the error of the rate, at 4 kn; the search looks every 50 m
+    assertEquals(0.8 / 4.0, kept.legs().get(0).greatestStreamShare(), 0.004);
+  }
+}
