@@ -152,12 +152,15 @@ final class WorkRoom {
       double second = Math.min(1.0, Seconds.of(passage.errors().interval()));
       double[] covariance = new double[3];
       growth = new double[3];
-      lateness().step(1.0, 0.0, 0.0, 0.0, second);
-      growth[0] = longerAxis(lateness, covariance) / second;
-      lateness().step(0.0, 0.0, 1.0, 0.0, second);
-      growth[1] = longerAxis(lateness, covariance) / second;
-      current().step(0.0, 0.0, 0.0, 0.0, second);
-      growth[2] = longerAxis(current, covariance) / second;
+      ErrorWalk paddled = lateness();
+      paddled.step(1.0, 0.0, 0.0, 0.0, second);
+      growth[0] = longerAxis(paddled, covariance) / second;
+      ErrorWalk carried = lateness();
+      carried.step(0.0, 0.0, 1.0, 0.0, second);
+      growth[1] = longerAxis(carried, covariance) / second;
+      ErrorWalk inTime = current();
+      inTime.step(0.0, 0.0, 0.0, 0.0, second);
+      growth[2] = longerAxis(inTime, covariance) / second;
     }
     return growth;
   }

@@ -77,7 +77,9 @@ final class StraightTimes {
     double column = Math.floor(along / grid.spacing);
     double row = Math.floor(right / grid.spacing);
     for (int i = 0; i < 4; i++) {
-      int node = grid.nearest((column + i / 2) * grid.spacing, (row + i % 2) * grid.spacing);
+      double ahead = i < 2 ? column : column + 1.0;
+      double aside = i % 2 == 0 ? row : row + 1.0;
+      int node = grid.nearest(ahead * grid.spacing, aside * grid.spacing);
       if (node >= 0 && times[node] < Double.POSITIVE_INFINITY) {
         least = Math.min(least, reached(node, times[node], along, right));
         least = Math.min(least, reached(roots[node], times[roots[node]], along, right));
