@@ -3,13 +3,16 @@ package org.ferryglide.examples;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.examples.page.WorkedPassage;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.DeckCard;
 import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.PlannedLeg;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.WhenToGo;
 import org.ferryglide.nav.steer.NotPossible;
@@ -36,6 +39,7 @@ final class PlanPrinter {
                   + ", arriving "
                   + page.clock(Page.up(plan.arrival()))
                   + " with the party's rests and stops");
+          page.row("reserve", reserve(plan));
           plan.verdicts()
               .forEach(verdict -> page.row(Findings.word(verdict), words(page, verdict)));
           return true;
@@ -56,6 +60,23 @@ final class PlanPrinter {
   private static String words(Page page, Verdict verdict) {
     return page.findings().say(verdict)
         + verdict.when().map(time -> ", at " + page.clock(time)).orElse("");
+  }
+
+  private static String reserve(TimedPlan plan) {
+    List<String> legs = new ArrayList<>();
+    for (PlannedLeg leg : plan.legs()) {
+      legs.add(
+          "leg "
+              + leg.leg().number()
+              + " "
+              + leg.reserve().map(PlanPrinter::downInKnots).orElse("not known"));
+    }
+    return String.join(", ", legs) + ", at the least and with the stream at its strongest";
+  }
+
+  /** What is to spare is never printed larger than it is. */
+  private static String downInKnots(Speed spare) {
+    return Speed.ofKnots(Math.floor(spare.knots() * 10.0) / 10.0).inKnots(1);
   }
 
   /** The windows of the day of the planned start in which no check stops. */

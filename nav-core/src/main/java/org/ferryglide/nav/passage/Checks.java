@@ -52,6 +52,7 @@ final class Checks {
       open.add(Findings.OPEN_DANGERS);
     }
     if (passage.shores().isPresent()) {
+      list.add(new ShoreCheck(passage, passage.shores().get()));
       list.add(new OpenWaterCheck(passage, passage.shores().get()));
     } else if (passage.dangers().isPresent()) {
       open.add(Findings.OPEN_LAND_DOWN_WIND);

@@ -22,20 +22,26 @@ import org.jspecify.annotations.Nullable;
 final class Hours {
   private static final double HOUR = 3600.0;
 
+  private final Candidate candidate;
+  private final int number;
   private final SteeredLeg leg;
   private final StreamField stream;
   private final Passage passage;
+  private final ReserveCheck reserve;
   private final double[] place = new double[3];
   private final double[] flow = new double[2];
 
-  private Hours(SteeredLeg leg, StreamField stream, Passage passage) {
-    this.leg = leg;
-    this.stream = stream;
-    this.passage = passage;
+  private Hours(Candidate candidate, int number, ReserveCheck reserve) {
+    this.candidate = candidate;
+    this.number = number;
+    this.leg = candidate.route.legs().get(number);
+    this.stream = candidate.streamOf(number);
+    this.passage = candidate.passage;
+    this.reserve = reserve;
   }
 
-  static List<PlannedHour> of(SteeredLeg leg, StreamField stream, Passage passage) {
-    return new Hours(leg, stream, passage).all();
+  static List<PlannedHour> of(Candidate candidate, int legOfRoute, ReserveCheck reserve) {
+    return new Hours(candidate, legOfRoute, reserve).all();
   }
 
   /** Each hour begins where the one before ends. */
@@ -60,7 +66,8 @@ final class Hours {
               Speed.ofMetresPerSecond(metres(begin, there) / (until - from)),
               leg.leg(),
               there,
-              levels(from)));
+              levels(from),
+              reserve.least(candidate, number, from, until)));
       from = until;
       start = stop;
       begin = there;

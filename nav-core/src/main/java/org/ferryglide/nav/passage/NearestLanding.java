@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import java.util.Collections;
 import java.util.List;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.geodesy.RhumbLeg;
@@ -25,6 +26,7 @@ final class NearestLanding {
   private final Candidate candidate;
   private final Passage slow;
   private final double ashoreSeconds;
+  private final List<Outline> shores;
 
   /**
    * No party is faster over the ground, metres a second; infinite where that is not known. It rests
@@ -54,6 +56,7 @@ final class NearestLanding {
     this.candidate = candidate;
     this.slow = slow;
     ashoreSeconds = Seconds.of(slow.party().landing());
+    shores = slow.shores().map(ShoreCheck::outlines).orElseGet(Collections::emptyList);
     arrivals = new Arrivals[candidate.isDraw() ? candidate.route.legs().size() : 1];
     fastest = candidate.isDraw() ? Double.POSITIVE_INFINITY : fastest(slow);
     order = new int[landings.size()];
@@ -88,6 +91,9 @@ final class NearestLanding {
       RhumbLeg leg = RhumbLeg.between(here, landing.place().position());
       if (leg.length().metres() > best * fastest) {
         continue; // however the stream may run
+      }
+      if (ShoreCheck.isBetween(shores, here, landing.place().position(), leg.length().metres())) {
+        continue;
       }
       double arrival = time;
       if (leg.length().metres() > THERE_METRES) {

@@ -3,6 +3,7 @@ package org.ferryglide.nav.passage;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.DoublePredicate;
 import org.ferryglide.nav.position.Position;
 
 /**
@@ -158,6 +159,40 @@ final class Outline {
     double sideA = dx * (ay - north[i]) - dy * (ax - east[i]);
     double sideB = dx * (by - north[i]) - dy * (bx - east[i]);
     return sideI * sideJ < 0.0 && sideA * sideB < 0.0;
+  }
+
+  /**
+   * The first crossing found that counts.
+   *
+   * @param counts whether a crossing counts that lies at a part, in [0, 1], of the way from A to B
+   * @return that part; NaN if none counts
+   */
+  double crossed(
+      double latitudeA,
+      double longitudeA,
+      double latitudeB,
+      double longitudeB,
+      DoublePredicate counts) {
+    double ax = eastOf(longitudeA);
+    double ay = northOf(latitudeA);
+    double bx = ax + PlaneMetres.turned(longitudeB - longitudeA) * metresEast;
+    double by = northOf(latitudeB);
+    int n = east.length;
+    for (int i = 0; i + 1 < n || (closed && i < n); i++) {
+      int j = i + 1 == n ? 0 : i + 1;
+      double sideI = (bx - ax) * (north[i] - ay) - (by - ay) * (east[i] - ax);
+      double sideJ = (bx - ax) * (north[j] - ay) - (by - ay) * (east[j] - ax);
+      if ((sideI < 0.0) != (sideJ < 0.0)) { // a corner belongs to one of its segments
+        double dx = east[j] - east[i];
+        double dy = north[j] - north[i];
+        double sideA = dx * (ay - north[i]) - dy * (ax - east[i]);
+        double sideB = dx * (by - north[i]) - dy * (bx - east[i]);
+        if ((sideA < 0.0) != (sideB < 0.0) && counts.test(sideA / (sideA - sideB))) {
+          return sideA / (sideA - sideB);
+        }
+      }
+    }
+    return Double.NaN;
   }
 
   /** The segment of a line that is nearest, 0 for the first. */

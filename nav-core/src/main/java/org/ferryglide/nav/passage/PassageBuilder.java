@@ -202,7 +202,11 @@ public final class PassageBuilder {
   }
 
   /**
-   * The shore, as far as the party has drawn it, to tell where there is no land down wind.
+   * The shore, as far as the party has drawn it, to tell where there is no land down wind, and
+   * where a leg or the way to a landing crosses it farther than 50 m from its ends.
+   *
+   * <p>It does not change the stream: a stream of stations is cut off by a shore that was given to
+   * it, as the folder's is.
    *
    * @param shores lines of at least two points each, within 60 NM of each other
    * @return this builder

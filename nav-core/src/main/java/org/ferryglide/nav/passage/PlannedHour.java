@@ -33,6 +33,7 @@ public final class PlannedHour implements Serializable {
   private final Leg leg;
   private final Position end;
   private final Map<String, Double> levels;
+  private final double reserveMetresPerSecond;
 
   PlannedHour(
       TimeSpan span,
@@ -42,8 +43,10 @@ public final class PlannedHour implements Serializable {
       Speed speedMadeGood,
       Leg leg,
       Position end,
-      Map<String, Double> levels) {
+      Map<String, Double> levels,
+      double reserveMetresPerSecond) {
     this.levels = levels;
+    this.reserveMetresPerSecond = reserveMetresPerSecond;
     this.span = span;
     this.position = position;
     this.heading = heading;
@@ -96,6 +99,18 @@ public final class PlannedHour implements Serializable {
    */
   public Speed speedMadeGood() {
     return speedMadeGood;
+  }
+
+  /**
+   * How much slower the party could be in this hour and still keep to its path and not be carried
+   * back along it, at the worst moment and with the stream at the upper end of its error.
+   *
+   * @return the speed to spare, zero where there is none; empty if stream or wind are not known
+   */
+  public Optional<Speed> reserve() {
+    return Double.isFinite(reserveMetresPerSecond)
+        ? Optional.of(Speed.ofMetresPerSecond(Math.max(0.0, reserveMetresPerSecond)))
+        : Optional.empty();
   }
 
   /**

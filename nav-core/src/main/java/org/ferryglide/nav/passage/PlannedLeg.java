@@ -200,6 +200,24 @@ public final class PlannedLeg implements Serializable {
   }
 
   /**
+   * The least reserve of its hours.
+   *
+   * @return the speed to spare as in {@link PlannedHour#reserve}; empty if it is not known for some
+   *     hour, or the leg has no length
+   */
+  public Optional<Speed> reserve() {
+    Speed least = null;
+    for (PlannedHour hour : hours) {
+      Speed spare = hour.reserve().orElse(null);
+      if (spare == null) {
+        return Optional.empty();
+      }
+      least = least == null || spare.compareTo(least) < 0 ? spare : least;
+    }
+    return Optional.ofNullable(least);
+  }
+
+  /**
    * The speed made good along the leg.
    *
    * @return its length over the time it takes

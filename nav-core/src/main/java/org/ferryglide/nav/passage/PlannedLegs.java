@@ -17,6 +17,7 @@ final class PlannedLegs {
 
   static List<PlannedLeg> of(Candidate candidate) {
     double[] arrivals = candidate.errors().arrivals();
+    ReserveCheck reserve = new ReserveCheck(candidate.passage);
     List<PlannedLeg> legs = new ArrayList<>();
     int first = candidate.passage.legs().size() - candidate.route.legs().size();
     for (int i = 0; i < candidate.route.legs().size(); i++) {
@@ -26,7 +27,7 @@ final class PlannedLegs {
           new PlannedLeg(
               candidate.passage.legs().get(first + i),
               steered,
-              Hours.of(steered, candidate.streamOf(i), candidate.passage),
+              Hours.of(candidate, i, reserve),
               spread,
               arrivals[i],
               variation(candidate.passage, steered),

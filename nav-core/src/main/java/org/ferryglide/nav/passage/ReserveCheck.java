@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 
 /**
@@ -24,6 +25,27 @@ final class ReserveCheck extends WorstAlong {
     factor = 1.0 + passage.limits().rateError();
     driftFraction =
         passage.wind().isPresent() ? passage.party().craft().windResponse().driftFraction() : 0.0;
+  }
+
+  /**
+   * The least reserve of a leg from one time until another, metres a second; NaN if stream or wind
+   * are not known somewhere, or the leg has no length.
+   */
+  double least(Candidate candidate, int leg, double from, double until) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int look = candidate.lastLookOf(leg); look >= 0 && candidate.leg[look] == leg; look--) {
+      double next = look == candidate.lastLookOf(leg) ? until : candidate.time[look + 1];
+      if (candidate.time[look] <= until && next >= from) {
+        double knots = figure(candidate, look);
+        if (Double.isNaN(knots)) {
+          return Double.NaN;
+        }
+        least = Math.min(least, Math.abs(knots) < Double.POSITIVE_INFINITY ? knots : least);
+      }
+    }
+    return least < Double.POSITIVE_INFINITY
+        ? Speed.ofKnots(1.0).metresPerSecond() * least
+        : Double.NaN;
   }
 
   @Override

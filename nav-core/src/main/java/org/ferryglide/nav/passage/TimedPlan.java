@@ -17,9 +17,11 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.SteadyRun;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Verdict;
+import org.ferryglide.nav.water.StreamField;
 
 /**
  * A passage worked out for one departure: when the party is where, what it steers, and how far
@@ -228,6 +230,29 @@ public final class TimedPlan implements Serializable {
   public Passage aimingOff(int leg, Side side) {
     Arguments.within(leg, 1, legs.size(), "number of a leg", "legs");
     return AimingOff.of(passage, legs.get(leg - 1), side);
+  }
+
+  /**
+   * The way to the end of a leg as steady runs, each leg in its own stream, for an error budget, a
+   * simulation or a landfall: {@code ErrorBudget.of(plan.runs(2), passage.errors())}. They begin
+   * where the party was last ashore and knew its place.
+   *
+   * @param leg number of the leg, the first is 1
+   * @return runs in order of time; unmodifiable
+   * @throws IllegalArgumentException if the plan has no such leg
+   */
+  public List<SteadyRun> runs(int leg) {
+    Arguments.within(leg, 1, legs.size(), "number of a leg", "legs");
+    int first = leg;
+    while (!PartPassages.isAshore(passage, first - 1)) {
+      first--;
+    }
+    List<SteadyRun> runs = new ArrayList<>();
+    for (PlannedLeg each : legs.subList(first - 1, leg)) {
+      StreamField stream = each.leg().options().stream().orElse(passage.stream());
+      runs.addAll(SteadyRun.along(each.steered(), stream));
+    }
+    return Collections.unmodifiableList(runs);
   }
 
   /**

@@ -66,7 +66,8 @@ public record SteadyRun(Duration duration, TrueBearing waterTrack, Speed speed, 
    * @param leg the steered leg
    * @param stream the stream that it was steered in
    * @return runs in order of time, none for a leg without length; unmodifiable
-   * @throws IllegalArgumentException if the stream has no data somewhere on the way
+   * @throws IllegalArgumentException if the stream has no data somewhere on the way, or is clearly
+   *     another than the leg was steered in, so that the craft would have to be faster or slower
    */
   public static List<SteadyRun> along(SteeredLeg leg, StreamField stream) {
     return Collections.unmodifiableList(SteeredRuns.of(leg, stream));
@@ -74,12 +75,14 @@ public record SteadyRun(Duration duration, TrueBearing waterTrack, Speed speed, 
 
   /**
    * A steered route as runs. A stop ashore takes no part: the craft does not drift there. Where the
-   * place is known exactly after a stop, count the errors from that leg on only.
+   * place is known exactly after a stop, count the errors from that leg on only. The legs of a plan
+   * may have streams of their own: its {@code runs} take them, and begin anew after a stop.
    *
    * @param route the steered route
-   * @param stream the stream that it was steered in
+   * @param stream the stream that all its legs were steered in
    * @return runs in order of time; unmodifiable
-   * @throws IllegalArgumentException if the stream has no data somewhere on the way
+   * @throws IllegalArgumentException if the stream has no data somewhere on the way, or is clearly
+   *     another than a leg was steered in
    */
   public static List<SteadyRun> along(SteeredRoute route, StreamField stream) {
     List<SteadyRun> runs = new ArrayList<>();

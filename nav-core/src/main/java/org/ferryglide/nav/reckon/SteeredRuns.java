@@ -2,6 +2,7 @@ package org.ferryglide.nav.reckon;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Ellipsoid;
@@ -20,6 +21,18 @@ final class SteeredRuns {
 
   /** Two points of Gauss, as parts of the run off its middle: exact for cubics in time. */
   private static final double GAUSS = 0.5 / Math.sqrt(3.0);
+
+  /** A run is the mean of what the leg saw at its worst moment, so that it is rarely above it. */
+  private static final double MOST_OF_ITS_OWN = 1.05;
+
+  /** A race narrower than a run is long may be smoothed away by half. */
+  private static final double LEAST_OF_ITS_OWN = 0.5;
+
+  /** Of the speed: streams are tabled to a tenth of a knot, for craft of some knots. */
+  private static final double TABLED = 0.03;
+
+  /** Below this a craft waits, and no share of its speed tells anything, metres a second. */
+  private static final double LEAST_SPEED = 0.05;
 
   private final GroundTrack track;
   private final StreamField stream;
@@ -45,7 +58,31 @@ final class SteeredRuns {
         cut.add(begin, segments[i - 1] + seconds * (part + 1) / parts);
       }
     }
+    refuseAnotherStream(leg, cut.runs);
     return cut.runs;
+  }
+
+  /**
+   * Beside the stream that the leg was steered in, its craft paddles as the leg has it; beside
+   * another it would paddle as no craft was asked to.
+   */
+  private static void refuseAnotherStream(SteeredLeg leg, List<SteadyRun> runs) {
+    double own = leg.greatestStreamShare();
+    double met = 0.0;
+    for (SteadyRun run : runs) {
+      double speed = run.speed().metresPerSecond();
+      met = speed > LEAST_SPEED ? Math.max(met, run.stream().rate().metresPerSecond() / speed) : met;
+    }
+    boolean paddles = own > 0.0 && !runs.isEmpty();
+    if (paddles && (met > MOST_OF_ITS_OWN * own + TABLED || met < LEAST_OF_ITS_OWN * own - TABLED)) {
+      throw new IllegalArgumentException(
+          String.format(
+              Locale.ROOT,
+              "stream must be the one that the leg was steered in, at most %.0f %% of the speed"
+                  + " through the water, but was up to %.0f %%",
+              100.0 * own,
+              100.0 * met));
+    }
   }
 
   private void add(double begin, double end) {

@@ -367,4 +367,26 @@ class CheckFiguresTest {
     assertEquals(WITHIN, Told.of(calm, Scenes.NOON, "wind: ").answer());
     assertEquals(WITHIN, Told.of(calm, Scenes.NOON, "wind against").answer());
   }
+
+  /** By hand: what is left of 3.5 kn beside the part across, the stream a quarter stronger. */
+  @Test
+  void everyHourTellsItsReserveWithTheStreamAtItsUpperEnd() {
+    for (double set : new double[] {30.0, 120.0, 200.0, 300.0}) {
+      Passage passage =
+          Passage.builder("reserve", ZoneOffset.UTC, Scenes.party(3.5))
+              .from(WayPoint.of("Slip", Scenes.SLIP))
+              .to(WayPoint.of("Cove", Scenes.COVE))
+              .stream(Told.stream(set, 1.2))
+              .build();
+      PlannedLeg leg = TimedPlan.of(passage, Scenes.NOON).orElseThrow().legs().get(0);
+      double off = Math.toRadians(set - leg.course().degrees());
+      double along = 1.25 * 1.2 * Math.cos(off);
+      double across = 1.25 * 1.2 * Math.abs(Math.sin(off));
+      double spare = 3.5 - (along >= 0.0 ? across : Math.hypot(along, across));
+      for (PlannedHour hour : leg.hours()) {
+        assertEquals(spare, hour.reserve().orElseThrow().knots(), 0.01, "set " + set);
+      }
+      assertEquals(spare, leg.reserve().orElseThrow().knots(), 0.01);
+    }
+  }
 }

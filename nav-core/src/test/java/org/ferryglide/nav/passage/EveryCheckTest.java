@@ -39,10 +39,15 @@ class EveryCheckTest {
   private static final Instant FAR_YEAR = Instant.parse("2150-06-14T12:00:00Z");
 
   /** What is known wherever the passage is possible at all, and what was told or was not. */
-  private static final Set<String> ALWAYS_KNOWN = Set.of("share of the speed", "tables and places");
+  private static final Set<String> ALWAYS_KNOWN = 
+      Set.of("share of the speed", "tables and places", "shore as drawn");
 
   /** What is no reason to stay ashore by itself. */
   private static final Set<String> ONLY_WARNING = Set.of("land down wind", "variation");
+
+  /** A line across the way, three miles on. */
+  private static final List<Position> ACROSS =
+      List.of(Position.ofDegrees(46.05, -26.1), Position.ofDegrees(46.05, -25.9));
 
   /** A passage, when it leaves, and what a check then answers. */
   private record Case(Instant departure, Answer answer, UnaryOperator<PassageBuilder> made) {}
@@ -186,6 +191,10 @@ class EveryCheckTest {
             noon(WITHIN, EveryCheckTest::same),
             noon(STOPPED, p -> p.stream(Told.stream(90, 1)).dangers(List.of(danger(300)))),
             noon(NOT_CHECKED, EveryCheckTest::untilArrival)));
+    all.put(
+        "shore as drawn",
+        List.of(
+            noon(WITHIN, EveryCheckTest::same), noon(STOPPED, p -> p.shores(List.of(ACROSS)))));
     all.put( // open water is a warning, never a stop
         "land down wind",
         List.of(

@@ -13,6 +13,7 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.reckon.Covariance;
+import org.ferryglide.nav.reckon.DeadReckoning;
 import org.ferryglide.nav.reckon.ErrorBudget;
 import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.reckon.ErrorSimulation;
@@ -100,6 +101,64 @@ class PlanToReckoningTest {
         double length = straight.length().metres();
         assertEquals(length, Math.hypot(east, north), SHARE_OF_THE_LEG * length);
         assertEquals(leg.duration().toMillis(), time.toMillis(), 1);
+      }
+    }
+  }
+
+  private static TimedPlan withStreamOfItsOwn() {
+    LegOptions inshore = LegOptions.usual().withStream(Told.stream(90, 1.5));
+    Passage passage =
+        Passage.builder("own", java.time.ZoneOffset.UTC, Scenes.party(3.5))
+            .from(WayPoint.of("Slip", Scenes.SLIP))
+            .to(WayPoint.of("Skerry", Scenes.SKERRY), inshore)
+            .to(
+                WayPoint.of("Cove", Scenes.COVE).withStop(Stop.ashore(Duration.ofMinutes(20))))
+            .to(WayPoint.of("Skerry", Scenes.SKERRY))
+            .stream(Scenes.turning(0.8))
+            .build();
+    return TimedPlan.of(passage, Scenes.NOON).orElseThrow();
+  }
+
+  @Test
+  void runsTakeTheStreamOfTheirLegAndBeginAnewAfterAStop() {
+    TimedPlan plan = withStreamOfItsOwn();
+    for (int leg = 1; leg <= 3; leg++) {
+      for (SteadyRun run : plan.runs(leg)) {
+        assertEquals(3.5, run.speed().knots(), 2e-3);
+      }
+    }
+    assertEquals(plan.runs(1), plan.runs(2).subList(0, plan.runs(1).size()));
+    Duration last = Duration.ZERO;
+    for (SteadyRun run : plan.runs(3)) {
+      last = last.plus(run.duration());
+    }
+    assertEquals(plan.legs().get(2).duration().toMillis(), last.toMillis(), 1);
+  }
+
+  @Test
+  void aStreamThatTheLegWasNotSteeredInIsRefused() {
+    TimedPlan plan = withStreamOfItsOwn();
+    for (StreamField other : List.of(plan.passage().stream(), Told.stream(90, 2.5))) {
+      IllegalArgumentException refused =
+          assertThrows(
+              IllegalArgumentException.class, () -> SteadyRun.along(plan.route(), other));
+      assertTrue(
+          String.valueOf(refused.getMessage()).startsWith("stream must be the one that the leg"),
+          refused::toString);
+    }
+  }
+
+  @Test
+  void aSteeredLegGoesStraightIntoDeadReckoning() {
+    for (Passage passage : passages()) {
+      for (SteeredLeg leg : TimedPlan.of(passage, Scenes.NOON).orElseThrow().route().legs()) {
+        DeadReckoning reckoning = DeadReckoning.along(leg, passage.stream());
+        double length = leg.leg().length().metres();
+        double off =
+            GeodesicLeg.between(reckoning.estimated().orElseThrow(), leg.leg().end())
+                .length()
+                .metres();
+        assertTrue(off <= 10.0 * SHARE_OF_THE_LEG * length, leg + " ends " + off + " m off");
       }
     }
   }

@@ -221,6 +221,10 @@ final class LegParts {
             printed.speedDown(leg.speedMadeGood())));
     row(
         body,
+        labels.say("leg.reserve"),
+        leg.reserve().map(printed::speedDown).orElse(labels.say("blank")));
+    row(
+        body,
         labels.say("leg.eta"),
         labels.say(
             "leg.times",
