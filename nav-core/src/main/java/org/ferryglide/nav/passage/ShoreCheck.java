@@ -86,8 +86,7 @@ final class ShoreCheck extends PassageCheck {
             + part * (candidate.latitude[look] - candidate.latitude[look - 1]);
     double longitude =
         candidate.longitude[look - 1]
-            + part
-                * PlaneMetres.turned(candidate.longitude[look] - candidate.longitude[look - 1]);
+            + part * PlaneMetres.turned(candidate.longitude[look] - candidate.longitude[look - 1]);
     double north = (latitude - candidate.latitude[end]) * PlaneMetres.north(latitude);
     double east =
         PlaneMetres.turned(longitude - candidate.longitude[end]) * PlaneMetres.east(latitude);

@@ -90,13 +90,14 @@ public final class DeadReckoning implements Serializable {
   /**
    * Reckons along a leg as it was steered: every five minutes the water track and the speed through
    * the water that it asks for, leeway and drift down the wind in them. The estimated position ends
-   * at the end of the leg within a ten-thousandth of its length, measured on legs of up to 6 NM; the
-   * dead-reckoned one, where log and compass alone would have it.
+   * at the end of the leg within a ten-thousandth of its length, measured on legs of up to 6 NM;
+   * the dead-reckoned one, where log and compass alone would have it.
    *
    * @param leg the steered leg, longer than nothing
    * @param stream the stream that it was steered in
    * @return the reckoning
-   * @throws IllegalArgumentException if the leg has no length, or as {@link SteadyRun#along} refuses
+   * @throws IllegalArgumentException if the leg has no length, or as {@link SteadyRun#along}
+   *     refuses
    */
   public static DeadReckoning along(SteeredLeg leg, StreamField stream) {
     List<LogEntry> log = new ArrayList<>();

@@ -71,10 +71,12 @@ final class SteeredRuns {
     double met = 0.0;
     for (SteadyRun run : runs) {
       double speed = run.speed().metresPerSecond();
-      met = speed > LEAST_SPEED ? Math.max(met, run.stream().rate().metresPerSecond() / speed) : met;
+      met =
+          speed > LEAST_SPEED ? Math.max(met, run.stream().rate().metresPerSecond() / speed) : met;
     }
     boolean paddles = own > 0.0 && !runs.isEmpty();
-    if (paddles && (met > MOST_OF_ITS_OWN * own + TABLED || met < LEAST_OF_ITS_OWN * own - TABLED)) {
+    if (paddles
+        && (met > MOST_OF_ITS_OWN * own + TABLED || met < LEAST_OF_ITS_OWN * own - TABLED)) {
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,

@@ -39,7 +39,7 @@ class EveryCheckTest {
   private static final Instant FAR_YEAR = Instant.parse("2150-06-14T12:00:00Z");
 
   /** What is known wherever the passage is possible at all, and what was told or was not. */
-  private static final Set<String> ALWAYS_KNOWN = 
+  private static final Set<String> ALWAYS_KNOWN =
       Set.of("share of the speed", "tables and places", "shore as drawn");
 
   /** What is no reason to stay ashore by itself. */
@@ -193,8 +193,7 @@ class EveryCheckTest {
             noon(NOT_CHECKED, EveryCheckTest::untilArrival)));
     all.put(
         "shore as drawn",
-        List.of(
-            noon(WITHIN, EveryCheckTest::same), noon(STOPPED, p -> p.shores(List.of(ACROSS)))));
+        List.of(noon(WITHIN, EveryCheckTest::same), noon(STOPPED, p -> p.shores(List.of(ACROSS)))));
     all.put( // open water is a warning, never a stop
         "land down wind",
         List.of(

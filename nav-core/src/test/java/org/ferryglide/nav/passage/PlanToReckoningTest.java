@@ -111,8 +111,7 @@ class PlanToReckoningTest {
         Passage.builder("own", java.time.ZoneOffset.UTC, Scenes.party(3.5))
             .from(WayPoint.of("Slip", Scenes.SLIP))
             .to(WayPoint.of("Skerry", Scenes.SKERRY), inshore)
-            .to(
-                WayPoint.of("Cove", Scenes.COVE).withStop(Stop.ashore(Duration.ofMinutes(20))))
+            .to(WayPoint.of("Cove", Scenes.COVE).withStop(Stop.ashore(Duration.ofMinutes(20))))
             .to(WayPoint.of("Skerry", Scenes.SKERRY))
             .stream(Scenes.turning(0.8))
             .build();
@@ -140,8 +139,7 @@ class PlanToReckoningTest {
     TimedPlan plan = withStreamOfItsOwn();
     for (StreamField other : List.of(plan.passage().stream(), Told.stream(90, 2.5))) {
       IllegalArgumentException refused =
-          assertThrows(
-              IllegalArgumentException.class, () -> SteadyRun.along(plan.route(), other));
+          assertThrows(IllegalArgumentException.class, () -> SteadyRun.along(plan.route(), other));
       assertTrue(
           String.valueOf(refused.getMessage()).startsWith("stream must be the one that the leg"),
           refused::toString);
