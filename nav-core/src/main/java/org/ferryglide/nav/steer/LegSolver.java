@@ -40,7 +40,7 @@ final class LegSolver {
   private int latest;
 
   private int newest = -1;
-  private PathDemand.@Nullable Scan scan;
+  private @Nullable DemandScan scan;
 
   LegSolver(CourseToSteer options) {
     this.options = options;
@@ -83,10 +83,10 @@ final class LegSolver {
     return made;
   }
 
-  private PathDemand.Scan scan(GroundTrack track) {
-    PathDemand.Scan known = scan;
+  private DemandScan scan(GroundTrack track) {
+    DemandScan known = scan;
     if (known == null) {
-      known = new PathDemand.Scan(track, motion, follower.holdsHeadings());
+      known = new DemandScan(track, motion, follower.holdsHeadings());
       scan = known;
     }
     return known;
@@ -124,7 +124,7 @@ final class LegSolver {
     if (track == null) {
       return Double.NaN;
     }
-    PathDemand.Scan demand = scan(track);
+    DemandScan demand = scan(track);
     demand.take(track);
     return demand.crossShare() > most ? Double.NaN : track.endSeconds();
   }
@@ -146,7 +146,7 @@ final class LegSolver {
     if (track == null) {
       return followed.failure();
     }
-    PathDemand.Scan demand = scan(track);
+    DemandScan demand = scan(track);
     demand.take(track);
     double share = demand.crossShare();
     if (share > options.limits().refuseAbove()) {

@@ -86,11 +86,14 @@ public final class CurrentTable implements Serializable {
     List<Note> notes = new ArrayList<>(before);
     for (StreamTableDoubts.Doubt doubt : CurrentTableDoubts.of(inTurn)) {
       int row = doubt.row();
-      @Nullable Integer line = row >= 0 && row < lines.size() ? lines.get(row) : null;
+      StreamTableDoubts.@Nullable Line line =
+          row >= 0 && row < lines.size()
+              ? new StreamTableDoubts.Line(source, lines.get(row))
+              : null;
       Note place =
           row < 0
-              ? StreamTableDoubts.place(station, "", "", source, line)
-              : StreamTableDoubts.place(station, "at", inTurn[row].time().toString(), source, line);
+              ? StreamTableDoubts.place(station, line)
+              : StreamTableDoubts.place(station, "at", inTurn[row].time().toString(), line);
       notes.add(doubt.note(place));
     }
     return new CurrentTable(station, position, inTurn, notes);

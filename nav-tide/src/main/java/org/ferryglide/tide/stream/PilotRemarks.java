@@ -94,9 +94,9 @@ public final class PilotRemarks implements Serializable {
     for (StreamTableDoubts.Doubt doubt : StreamTableDoubts.ofPilot(sorted)) {
       Note place =
           doubt.row() < 0
-              ? StreamTableDoubts.place(station, "", "", "", null)
+              ? StreamTableDoubts.place(station, null)
               : StreamTableDoubts.place(
-                  station, "turn at", sorted.get(doubt.row()).afterWater().toString(), "", null);
+                  station, "turn at", sorted.get(doubt.row()).afterWater().toString(), null);
       notes.add(TideJudgements.note(doubt.judgement(), place, doubt.what(), COMPARE));
     }
     return new PilotRemarks(

@@ -96,12 +96,13 @@ public final class StreamTable implements Serializable {
     doubts.addAll(StreamTableDoubts.ofRanges(standardPort));
     for (StreamTableDoubts.Doubt doubt : doubts) {
       int hour = sorted.get(Math.max(0, doubt.row())).hour();
-      @Nullable Integer line = lineOfHour.get(hour);
+      StreamTableDoubts.@Nullable Line line =
+          StreamTableDoubts.Line.of(source, lineOfHour.get(hour));
       Note place =
           doubt.row() < 0
-              ? StreamTableDoubts.place(station, "", "", source, line)
+              ? StreamTableDoubts.place(station, line)
               : StreamTableDoubts.place(
-                  station, "hour", StreamHour.label(hour, standardPort.mark()), source, line);
+                  station, "hour", StreamHour.label(hour, standardPort.mark()), line);
       notes.add(doubt.note(place));
     }
     return new StreamTable(

@@ -129,25 +129,43 @@ final class StreamTableDoubts {
             .with("springRate", rate(spring)));
   }
 
+  /** A line of a file; the first is 1. */
+  record Line(String file, int number) {
+    /** The line of a number; null where there is none. */
+    static @Nullable Line of(String file, @Nullable Integer number) {
+      return number == null ? null : new Line(file, number);
+    }
+  }
+
   /**
-   * Where a doubt stands.
+   * Where a doubt about a whole table stands.
    *
-   * @param kind what names the row, {@code hour}, {@code at} or {@code turn at}; empty for the
-   *     whole table
-   * @param row the row's hour or time
-   * @param line of the file; null where the table was read from none
+   * @param line null where the table was read from no file
    */
-  static Note place(String station, String kind, String row, String file, @Nullable Integer line) {
-    String rowWords = kind.isEmpty() ? "" : ", " + kind + " " + row;
-    String code = "doubt.station" + (kind.isEmpty() ? "" : "-" + kind.replace(' ', '-'));
+  static Note place(String station, @Nullable Line line) {
+    return note("doubt.station", station, station, line);
+  }
+
+  /**
+   * Where a doubt about a row stands.
+   *
+   * @param kind what names the row, {@code hour}, {@code at} or {@code turn at}
+   * @param row the row's hour or time
+   * @param line null where the table was read from no file
+   */
+  static Note place(String station, String kind, String row, @Nullable Line line) {
+    String code = "doubt.station-" + kind.replace(' ', '-');
+    return note(code, station + ", " + kind + " " + row, station, line).with("row", row);
+  }
+
+  private static Note note(String code, String words, String station, @Nullable Line line) {
     Note place =
         line == null
-            ? Note.information(code, station + rowWords)
-            : Note.information(code + "-line", file + ", line " + line + ", " + station + rowWords)
-                .with("file", file)
-                .with("line", line.toString());
-    place = place.with("station", station);
-    return kind.isEmpty() ? place : place.with("row", row);
+            ? Note.information(code, words)
+            : Note.information(code + "-line", line.file + ", line " + line.number + ", " + words)
+                .with("file", line.file)
+                .with("line", Integer.toString(line.number));
+    return place.with("station", station);
   }
 
   static Doubt neverTurns() {
