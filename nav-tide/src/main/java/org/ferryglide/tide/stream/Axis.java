@@ -12,8 +12,8 @@ import java.util.Arrays;
 final class Axis implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  /** So many segments a bucket holds at most where break points are spread evenly. */
-  private static final int USUAL_STEPS = 3;
+  /** More segments in one bucket are searched by halving, not one after the other. */
+  private static final int FEW = 8;
 
   /** Strictly increasing; segment k runs from breaks[k] to breaks[k + 1]. */
   private final double[] breaks;
@@ -21,12 +21,18 @@ final class Axis implements Serializable {
   private final int[] buckets;
   private final double bucketsPerUnit;
 
+  /**
+   * Whether a bucket holds many segments: nearly all, where the rest of the axis is one long gap.
+   */
+  private final boolean crowded;
+
   Axis(double[] breaks) {
     this.breaks = breaks;
     int segments = segments();
     this.buckets = new int[segments + 1];
     this.bucketsPerUnit = segments == 0 ? 0.0 : segments / (breaks[segments] - breaks[0]);
     int k = 0;
+    boolean many = false;
     for (int b = 0; b < buckets.length && segments > 0; b++) {
       // a little early, so that rounding never puts a value before its bucket's segment
       double bucketStart = breaks[0] + (b - 1e-6) / bucketsPerUnit;
@@ -34,7 +40,9 @@ final class Axis implements Serializable {
         k++;
       }
       buckets[b] = k;
+      many |= b > 0 && k - buckets[b - 1] > FEW;
     }
+    this.crowded = many;
   }
 
   int segments() {
@@ -56,17 +64,17 @@ final class Axis implements Serializable {
     }
     int bucket = (int) ((t - breaks[0]) * bucketsPerUnit);
     int k = buckets[bucket];
-    for (int i = 0; i < USUAL_STEPS; i++) {
-      if (k + 1 >= segments || breaks[k + 1] > t) {
-        return k;
-      }
+    if (crowded) {
+      return searched(k, bucket, t);
+    }
+    while (k + 1 < segments && breaks[k + 1] <= t) {
       k++;
     }
-    return segmentFrom(k, bucket, t);
+    return k;
   }
 
-  /** A bucket may hold nearly all segments, where the rest of the axis is one long gap. */
-  private int segmentFrom(int first, int bucket, double t) {
+  /** The same by halving what the bucket holds. */
+  private int searched(int first, int bucket, double t) {
     int k = first;
     int beyond = bucket + 2 < buckets.length ? buckets[bucket + 2] + 1 : segments();
     while (beyond - k > 1) {
