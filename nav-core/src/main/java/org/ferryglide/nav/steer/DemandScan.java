@@ -109,8 +109,8 @@ final class DemandScan {
 
   /**
    * Whether the motion is the same all along a segment, as in a uniform stream that a table holds
-   * in steps: the step that made the segment would have met anything between the three times
-   * looked at.
+   * in steps: the step that made the segment would have met anything between the three times looked
+   * at.
    */
   private boolean isSteady(int segment) {
     if (!steered || !motion.uniform || !track.hardlyTurns(segment)) {

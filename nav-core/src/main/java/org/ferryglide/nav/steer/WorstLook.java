@@ -63,9 +63,8 @@ final class WorstLook {
   }
 
   /**
-   * Moves to the better side in ever smaller steps, into the next segment if need be; not where
-   * the smallest step is no better to either side, as where the stream is strongest at a break
-   * point.
+   * Moves to the better side in ever smaller steps, into the next segment if need be; not where the
+   * smallest step is no better to either side, as where the stream is strongest at a break point.
    */
   private void halve(DemandScan scan) {
     double length = step * (scan.track.timeOf(segment + 1) - scan.track.timeOf(segment));
