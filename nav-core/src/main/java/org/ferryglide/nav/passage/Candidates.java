@@ -1,5 +1,7 @@
 package org.ferryglide.nav.passage;
 
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.jspecify.annotations.Nullable;
 
@@ -8,8 +10,9 @@ import org.jspecify.annotations.Nullable;
  * along the way.
  */
 final class Candidates {
-  @SuppressWarnings("ThreadLocalUsage") // each passage has candidates of its own
-  private final ThreadLocal<Last> last;
+  // no thread-local: its values would lead back to it, and a thread that outlives a thousand
+  // passages would keep them all
+  private final ConcurrentMap<Thread, Last> last = new ConcurrentHashMap<>();
 
   private static final class Last {
     private final WorkRoom room;
@@ -24,18 +27,28 @@ final class Candidates {
 
   Candidates(Passage passage) {
     this.passage = passage;
-    last = ThreadLocal.withInitial(() -> new Last(passage));
+  }
+
+  private Last mine() {
+    Thread thread = Thread.currentThread();
+    Last known = last.get(thread);
+    if (known == null) {
+      last.keySet().removeIf(one -> !one.isAlive());
+      known = new Last(passage);
+      last.put(thread, known);
+    }
+    return known;
   }
 
   /** The workspace of the thread that asks. */
   WorkRoom room() {
-    return last.get().room;
+    return mine().room;
   }
 
   /** What is known of a route; the very route is meant, not one that equals it. */
   @SuppressWarnings("ReferenceEquality")
   Candidate of(SteeredRoute route) {
-    Last mine = last.get();
+    Last mine = mine();
     Candidate candidate = mine.candidate;
     if (candidate == null || candidate.route != route) {
       if (candidate != null) {

@@ -157,11 +157,14 @@ final class PlanDraws {
       int same = plannedFirst;
       for (int look = first; look <= last; look++) {
         double then = planned.time[plannedFirst] + (candidate.time[look] - begin) * stretch;
-        while (same < plannedLast
-            && planned.time[same + 1] - then <= Math.abs(then - planned.time[same])) {
+        while (same + 1 < plannedLast && planned.time[same + 1] <= then) {
           same++;
         }
-        double aside = off[2 * same] * cosine - off[2 * same + 1] * sine;
+        double span = planned.time[same + 1] - planned.time[same];
+        double part = span > 0.0 ? Math.min(1.0, (then - planned.time[same]) / span) : 0.0;
+        double east = off[2 * same] + part * (off[2 * same + 2] - off[2 * same]);
+        double north = off[2 * same + 1] + part * (off[2 * same + 3] - off[2 * same + 1]);
+        double aside = east * cosine - north * sine;
         metres.moveTo(candidate.latitude[look]);
         candidate.latitude[look] -= aside * sine / metres.north();
         candidate.longitude[look] =
