@@ -22,8 +22,7 @@ class ErrorsAlongProperties {
   private static final double ROUNDING = 1e-9;
 
   private static Position near(Random random) {
-    return Position.ofDegrees(
-        46.0 + 0.1 * random.nextDouble(), -26.0 + 0.15 * random.nextDouble());
+    return Position.ofDegrees(46.0 + 0.1 * random.nextDouble(), -26.0 + 0.15 * random.nextDouble());
   }
 
   private static Passage passage(Random random) {
@@ -78,7 +77,8 @@ class ErrorsAlongProperties {
       assertEquals(expected[1], found.northVariance(), scale);
       assertEquals(expected[2], found.eastNorthCovariance(), scale);
       double width = candidate.errors().halfWidth95(look);
-      double grown = look == 0 ? width : candidate.errors().growth(look) - candidate.errors().growth(look - 1);
+      double grown =
+          look == 0 ? width : candidate.errors().growth(look) - candidate.errors().growth(look - 1);
       assertTrue(width - before <= grown + ROUNDING * (1.0 + width), "look " + look);
       before = width;
     }

@@ -13,8 +13,7 @@ class ForgottenPassageTest {
   private static WeakReference<Passage> worked() {
     Passage passage = Scenes.passage(3.5, 1.0).build();
     TimedPlan.of(passage, Scenes.NOON).orElseThrow();
-    WhenToGo.search(
-        passage, Scenes.NOON, Scenes.NOON.plusSeconds(3600), Duration.ofMinutes(20));
+    WhenToGo.search(passage, Scenes.NOON, Scenes.NOON.plusSeconds(3600), Duration.ofMinutes(20));
     return new WeakReference<>(passage);
   }
 
