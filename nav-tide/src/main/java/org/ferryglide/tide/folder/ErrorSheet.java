@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -88,7 +89,7 @@ final class ErrorSheet {
   }
 
   private static ErrorModel spread(Sheet.Row row, String name, ErrorModel model) {
-    ErrorSource source = SOURCES.get(name);
+    ErrorSource source = Objects.requireNonNull(SOURCES.get(name));
     Function<String, Optional<Double>> parser = text -> Optional.of(number(text, unit(source)));
     Optional<Double> constant = row.read("constant", parser, Optional.empty());
     Optional<Double> independent = row.read("independent", parser, Optional.empty());
