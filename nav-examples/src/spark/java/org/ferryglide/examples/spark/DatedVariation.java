@@ -2,6 +2,7 @@ package org.ferryglide.examples.spark;
 
 import org.ferryglide.nav.magnetic.MagneticModel;
 import org.ferryglide.nav.magnetic.MagneticSnapshot;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The variation by WMM2025, for rows many of which have one date: the field of the date asked last
@@ -13,7 +14,7 @@ final class DatedVariation implements NavigationFunctions.OfFour {
   /** Where a snapshot writes the variation. */
   private static final int VARIATION = MagneticSnapshot.ELEMENTS - 1;
 
-  private transient volatile Dated last;
+  private transient volatile @Nullable Dated last;
 
   /** The field of a date. */
   private record Dated(double year, MagneticSnapshot snapshot) {}

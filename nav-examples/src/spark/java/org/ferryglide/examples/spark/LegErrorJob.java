@@ -58,7 +58,7 @@ public final class LegErrorJob {
 
   private static double[] sums(long block, int rows, double[] figures) {
     double[] sums = new double[BANDS * SUMS + 1];
-    sums[BANDS * SUMS] = block;
+    sums[BANDS * SUMS] = (double) block;
     for (int row = 0; row < rows * LegRows.WIDTH; row += LegRows.WIDTH) {
       int band = SUMS * (int) (Math.abs(figures[row + LegRows.LATITUDE]) / DEGREES_A_BAND);
       double separation = figures[row + LegRows.SEPARATION];
