@@ -24,6 +24,13 @@ public final class CostPictures {
   private static final String HEADING = "curve,series,of,axis,value,ns,ns_each";
   private static final double PIXELS_A_UNIT = 2.0;
 
+  /** Noughts that a figure beside the axis may have. */
+  private static final int LONGEST_FIGURE = 6;
+
+  /** Each a thousand of the one before. */
+  private static final List<String> UNITS =
+      List.of("nanoseconds", "microseconds", "milliseconds", "seconds");
+
   private CostPictures() {}
 
   /**
@@ -71,7 +78,7 @@ public final class CostPictures {
     double[] up = {Double.POSITIVE_INFINITY, 0.0};
     for (String[] row : rows) {
       double[] place = {Math.max(1.0, Double.parseDouble(row[4])), Double.parseDouble(row[5])};
-      series.computeIfAbsent(row[2] + " " + words(row[1]), key -> new ArrayList<>()).add(place);
+      series.computeIfAbsent(counted(row[2], row[1]), key -> new ArrayList<>()).add(place);
       widen(along, place[0]);
       widen(up, place[1]);
     }
@@ -83,23 +90,42 @@ public final class CostPictures {
     }
     int lowest = (int) Math.floor(Math.log10(up[0]));
     String axis = words(rows.get(0)[3]);
-    String title = "Cost by " + axis + " and " + words(rows.get(0)[1]);
+    int highest = Math.max(lowest + 1, (int) Math.ceil(Math.log10(up[1])));
+    // so that no figure beside the axis is wider than the room for it
+    int unit =
+        Math.min(UNITS.size() - 1, Math.max(0, Math.max(lowest, highest - LONGEST_FIGURE + 2)) / 3);
+    double inUnit = Math.pow(1000.0, -unit);
+    String title = "Cost by " + axis + " and " + words(rows.get(0)[1]) + ", " + UNITS.get(unit);
     LogPlot plot =
         new LogPlot(
             name,
-            title + ", ns",
-            title + ", nanoseconds; the figures stand in curves.csv; 0 stands at 1.",
+            title,
+            title + "; the figures stand in curves.csv in nanoseconds; 0 stands at 1.",
             axis,
             marks,
             mark -> LogPlot.powerOfTen((int) Math.round(Math.log10(mark))),
-            lowest,
-            Math.max(lowest + 1, (int) Math.ceil(Math.log10(up[1]))));
-    series.forEach(plot::with);
+            lowest - 3 * unit,
+            highest - 3 * unit);
+    series.forEach(
+        (words, places) -> {
+          places.forEach(place -> place[1] *= inUnit);
+          plot.with(words, places);
+        });
     return plot.drawn();
+  }
+
+  /** So many of something, such as "1 leg" or "40 stations". */
+  private static String counted(String number, String parameter) {
+    String words = words(parameter);
+    boolean one = number.equals("1") && words.endsWith("s");
+    return number + " " + (one ? words.substring(0, words.length() - 1) : words);
   }
 
   /** A parameter's name as words, such as "coast points". */
   private static String words(String parameter) {
+    if (parameter.equals("stationCount")) {
+      return "stations";
+    }
     return parameter.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
   }
 

@@ -22,9 +22,11 @@ class CostPicturesTest {
             + "legs,cores,1,legs,1000,90000.0,90.0\n");
     CostPictures.draw(folder);
     String coast = Files.readString(folder.resolve("coast.svg"));
-    assertTrue(coast.contains("10 stationCount") && coast.contains("40 stationCount"));
+    assertTrue(coast.contains("10 stations") && coast.contains("40 stations"));
     // 100 ns lies at the foot (262), 1000 ns a power of ten higher: at the top (24), from 48 to 300
     assertTrue(coast.contains("48,262 300,24"), coast);
+    String legs = Files.readString(folder.resolve("legs.svg"));
+    assertTrue(legs.contains("Cost by legs and cores, microseconds") && legs.contains("1 core<"));
     assertTrue(Files.size(folder.resolve("legs.png")) > 1000);
   }
 
