@@ -37,6 +37,7 @@ final class AskedFor {
   /** From this share of the strongest stream on it warns. */
   private static final double WARNS_FROM = 0.8;
 
+  private final Page page;
   private final LaidOffPassage passage;
   private final PassageFolder folder;
 
@@ -51,7 +52,8 @@ final class AskedFor {
   /** The passage where its legs and stops are not all alike, which a route cannot tell. */
   private final Optional<AskedOfStops> stops;
 
-  AskedFor(LaidOffPassage passage) {
+  AskedFor(LaidOffPassage passage, Page page) {
+    this.page = page;
     this.passage = passage;
     this.folder = passage.folder();
     this.solver = passage.solver().withStrategy(Strategy.trackHeld());
@@ -99,31 +101,31 @@ final class AskedFor {
   /** The limits in words, for the head of the page. */
   String words() {
     List<String> words = new ArrayList<>();
-    words.add(limits.light().map(AskedFor::lightName).orElse("by day or night"));
+    words.add(limits.light().map(this::lightName).orElseGet(() -> page.say("text.any-light")));
     limits
         .latestArrival()
         .map(OffsetDateTime::toInstant)
-        .ifPresent(time -> words.add("landed by " + page().dateAndClock(time)));
-    limits.strongestStream().ifPresent(most -> words.add("no stream above " + most.inKnots(1)));
+        .ifPresent(time -> words.add(landedBy(time)));
+    limits
+        .strongestStream()
+        .ifPresent(most -> words.add(page.say("text.no-stream-above", "speed", page.knots(most))));
     words.add(shareWords());
-    words.add("stream tables hold within " + limits.reach().inNauticalMiles(1));
+    words.add(page.say("text.reach", "reach", page.nauticalMiles(limits.reach())));
     return String.join("; ", words);
   }
 
   String shareWords() {
-    return "at most "
-        + Math.round(limits.crossStreamShare() * 100.0)
-        + " % of the paddling speed against the stream across";
+    return page.say(
+        "text.share", "share", Long.toString(Math.round(limits.crossStreamShare() * 100.0)));
   }
 
-  private static String lightName(SunThreshold threshold) {
-    return threshold == SunThreshold.SUNRISE_AND_SUNSET
-        ? "between sunrise and sunset"
-        : "between morning and evening civil twilight";
+  private String lightName(SunThreshold threshold) {
+    return page.say(
+        threshold == SunThreshold.SUNRISE_AND_SUNSET ? "text.sun" : "text.civil-twilight");
   }
 
-  private Page page() {
-    return new Page(folder.start().getOffset(), folder.start().toLocalDate());
+  private String landedBy(Instant latest) {
+    return page.say("text.landed-by", "time", page.dateAndClock(latest));
   }
 
   private List<Condition> conditions() {
@@ -152,7 +154,7 @@ final class AskedFor {
             latest ->
                 all.add(
                     Condition.of(
-                        "landed by " + page().dateAndClock(latest),
+                        landedBy(latest),
                         "minutes to spare",
                         30.0,
                         0.0,
@@ -163,7 +165,7 @@ final class AskedFor {
   /** The limits that the passage as planned does not keep; none if it cannot be steered at all. */
   List<String> brokenAsPlanned() {
     if (stops.isPresent()) {
-      return stops.get().leaving(start).map(AskedOfStops::broken).orElse(List.of());
+      return stops.get().leaving(start).map(this::broken).orElse(List.of());
     }
     return solver.solve(passage.route(), start).solved().map(this::broken).orElse(List.of());
   }
@@ -171,14 +173,18 @@ final class AskedFor {
   private List<String> broken(SteeredRoute route) {
     return conditions().stream()
         .filter(condition -> !condition.check(route).holds())
-        .map(Condition::name)
+        .map(condition -> page.findings().say(condition.about()))
         .toList();
+  }
+
+  private List<String> broken(TimedPlan plan) {
+    return AskedOfStops.broken(plan).stream().map(page.findings()::say).toList();
   }
 
   /** The next departure that keeps every limit, or the next at all with the limits it breaks. */
   String nextDeparture() {
     if (!start.isBefore(until)) {
-      return "not worked out: the tables end before the start";
+      return page.say("text.tables-end");
     }
     if (stops.isPresent()) {
       return nextDeparture(stops.get());
@@ -196,19 +202,14 @@ final class AskedFor {
             .filter(route -> broken(route).isEmpty())
             .findFirst();
     if (fit.isPresent()) {
-      return "leave at " + words(fit.get()) + ": possible, within every limit asked for";
+      return next(fit.get());
     }
     return departures.all().stream()
         .map(departure -> departure.outcome().solved())
         .flatMap(Optional::stream)
         .findFirst()
-        .map(
-            route ->
-                "leave at "
-                    + words(route)
-                    + ": possible, but not "
-                    + String.join(", nor ", broken(route)))
-        .orElse("none up to " + page().dateAndClock(until) + ", where the search ends");
+        .map(route -> next(route, broken(route)))
+        .orElseGet(this::none);
   }
 
   private String nextDeparture(AskedOfStops way) {
@@ -218,28 +219,47 @@ final class AskedFor {
             .map(window -> Page.up(window.from()))
             .map(way::leaving)
             .flatMap(Optional::stream)
-            .filter(plan -> AskedOfStops.broken(plan).isEmpty())
+            .filter(plan -> broken(plan).isEmpty())
             .findFirst();
     if (fit.isPresent()) {
-      return "leave at " + words(fit.get().route()) + ": possible, within every limit asked for";
+      return next(fit.get().route());
     }
     return departures.choices().stream()
         .filter(departure -> departure.outcome().isSolved())
         .findFirst()
         .flatMap(departure -> way.leaving(departure.time()))
-        .map(
-            plan ->
-                "leave at "
-                    + words(plan.route())
-                    + ": possible, but not "
-                    + String.join(", nor ", AskedOfStops.broken(plan)))
-        .orElse("none up to " + page().dateAndClock(until) + ", where the search ends");
+        .map(plan -> next(plan.route(), broken(plan)))
+        .orElseGet(this::none);
   }
 
-  private String words(SteeredRoute route) {
-    return page().dateAndClock(route.departure())
-        + ", arriving "
-        + page().dateAndClock(Page.up(route.arrival()));
+  private String next(SteeredRoute route) {
+    return page.say(
+        "text.next",
+        "departure",
+        page.dateAndClock(route.departure()),
+        "arrival",
+        page.dateAndClock(Page.up(route.arrival())));
+  }
+
+  private String next(SteeredRoute route, List<String> broken) {
+    return page.say(
+        "text.next-but",
+        "departure",
+        page.dateAndClock(route.departure()),
+        "arrival",
+        page.dateAndClock(Page.up(route.arrival())),
+        "limits",
+        nor(broken));
+  }
+
+  private String nor(List<String> limits) {
+    return limits.stream()
+        .reduce((first, next) -> page.say("text.nor", "limits", first, "limit", next))
+        .orElse("");
+  }
+
+  private String none() {
+    return page.say("text.none-up-to", "time", page.dateAndClock(until));
   }
 
   /** The speed that would do from the planned start, with the reserve the limits ask for. */
@@ -256,16 +276,20 @@ final class AskedFor {
     }
     OptionalInt tenths = stops.isPresent() ? tenthsThatDo(stops.get(), latest) : tenths(latest);
     if (tenths.isEmpty()) {
-      return "no speed up to 20 kn would do at the planned start";
+      return page.say("text.no-speed", "speed", page.unit("20 kn"));
     }
     double knots = tenths.getAsInt() / 10.0;
     double more = Math.ceil((knots - folder.speed().knots()) * 10.0 - 1e-6);
-    return knots
-        + " kn would do at the planned start, "
-        + more / 10.0
-        + " kn above the party's own; "
-        + shareWords()
-        + brokenAt(Speed.ofKnots(knots));
+    return page.say(
+        "text.speed-that-would-do",
+        "speed",
+        page.knots(Speed.ofKnots(knots)),
+        "more",
+        page.unit(more / 10.0 + " kn"),
+        "share",
+        shareWords(),
+        "but",
+        brokenAt(Speed.ofKnots(knots)));
   }
 
   private OptionalInt tenths(Instant latest) {
@@ -291,18 +315,15 @@ final class AskedFor {
   }
 
   private String brokenAt(Speed speed) {
-    if (stops.isPresent()) {
-      List<String> names =
-          stops.get().atSpeed(speed).leaving(start).map(AskedOfStops::broken).orElse(List.of());
-      return names.isEmpty() ? "" : "; but not " + String.join(", nor ", names);
-    }
-    return solver
-        .withCraft(solver.craft().withSpeed(speed))
-        .solve(passage.route(), start)
-        .solved()
-        .map(this::broken)
-        .filter(names -> !names.isEmpty())
-        .map(names -> "; but not " + String.join(", nor ", names))
-        .orElse("");
+    List<String> names =
+        stops.isPresent()
+            ? stops.get().atSpeed(speed).leaving(start).map(this::broken).orElse(List.of())
+            : solver
+                .withCraft(solver.craft().withSpeed(speed))
+                .solve(passage.route(), start)
+                .solved()
+                .map(this::broken)
+                .orElse(List.of());
+    return names.isEmpty() ? "" : page.say("text.but-not", "limits", nor(names));
   }
 }

@@ -81,11 +81,8 @@ final class AskedOfStops {
   }
 
   /** The limits that a plan does not keep. */
-  static List<String> broken(TimedPlan plan) {
-    return plan.verdicts().stream()
-        .filter(verdict -> !verdict.holds())
-        .map(Verdict::reason)
-        .toList();
+  static List<Verdict> broken(TimedPlan plan) {
+    return plan.verdicts().stream().filter(verdict -> !verdict.holds()).toList();
   }
 
   /** Departures from one time until another. */

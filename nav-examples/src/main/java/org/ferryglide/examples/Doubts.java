@@ -8,31 +8,36 @@ import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
 
 /** The notes of a passage sorted for its reader: worst first, each once, with the legs it is of. */
 final class Doubts {
   private final Map<String, Doubt> doubts = new LinkedHashMap<>();
+  private final Page page;
+
+  private Doubts(Page page) {
+    this.page = page;
+  }
 
   /** A note and the numbers of the legs that have it. */
   private record Doubt(Note note, SortedSet<Integer> legs) {
-    String line() {
+    String line(Page page) {
       if (legs.isEmpty() || note.data().containsKey("leg")) {
-        return Page.words(note);
+        return page.words(note);
       }
-      StringBuilder text = new StringBuilder(Page.words(note));
-      String gap = legs.size() == 1 ? " (leg " : " (legs ";
-      for (int leg : legs) {
-        text.append(gap).append(leg);
-        gap = ", ";
-      }
-      return text.append(')').toString();
+      return page.say(
+          legs.size() == 1 ? "text.note-of-leg" : "text.note-of-legs",
+          "note",
+          page.words(note),
+          "legs",
+          legs.stream().map(String::valueOf).collect(Collectors.joining(", ")));
     }
   }
 
-  static Doubts of(LaidOffPassage passage, List<Note> more) {
-    Doubts doubts = new Doubts();
+  static Doubts of(LaidOffPassage passage, List<Note> more, Page page) {
+    Doubts doubts = new Doubts(page);
     passage.folder().notes().stream()
         .filter(note -> !note.data().containsKey("leg"))
         .forEach(note -> doubts.add(note, 0));
@@ -68,6 +73,6 @@ final class Doubts {
   private List<String> lines(Predicate<Note> wanted) {
     List<Doubt> sorted = new ArrayList<>(doubts.values());
     sorted.sort(Comparator.comparing((Doubt doubt) -> doubt.note().severity()).reversed());
-    return sorted.stream().filter(doubt -> wanted.test(doubt.note())).map(Doubt::line).toList();
+    return sorted.stream().filter(doubt -> wanted.test(doubt.note())).map(doubt -> doubt.line(page)).toList();
   }
 }

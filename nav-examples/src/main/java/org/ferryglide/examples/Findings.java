@@ -2,12 +2,13 @@ package org.ferryglide.examples;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.ferryglide.examples.page.Labels;
 import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.note.Note;
-import org.ferryglide.nav.note.Words;
+import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.timing.Verdict;
 
 /**
@@ -20,11 +21,16 @@ import org.ferryglide.nav.timing.Verdict;
  * }</pre>
  */
 public final class Findings {
-  private static final Words WORDS = Labels.english().words();
+  private static final Labels ENGLISH = Labels.english();
+
+  private final Labels labels;
+  private final Function<Instant, String> clock;
   private final BiFunction<Note, String, String> printing;
 
-  private Findings(Function<Instant, String> clock) {
-    this.printing = Units.NAUTICAL.printing(WORDS, clock);
+  private Findings(Function<Instant, String> clock, Labels labels) {
+    this.labels = labels;
+    this.clock = clock;
+    this.printing = Units.NAUTICAL.printing(labels.words(), clock);
   }
 
   /**
@@ -34,7 +40,18 @@ public final class Findings {
    * @return how findings are told
    */
   public static Findings by(Function<Instant, String> clock) {
-    return new Findings(clock);
+    return by(clock, ENGLISH);
+  }
+
+  /**
+   * Findings by a clock in the words of a translation.
+   *
+   * @param clock how a time is printed
+   * @param labels the words
+   * @return how findings are told
+   */
+  public static Findings by(Function<Instant, String> clock, Labels labels) {
+    return new Findings(clock, labels);
   }
 
   /**
@@ -54,7 +71,38 @@ public final class Findings {
    * @return its words
    */
   public String say(Note note) {
-    return WORDS.say(note, printing);
+    return labels.words().say(note, printing);
+  }
+
+  /**
+   * A part of a note in the words of its code.
+   *
+   * @param note the note
+   * @param part its name, as {@code about} or {@code reason}
+   * @return its words
+   */
+  public String sayPart(Note note, String part) {
+    return labels.words().sayPart(note, part, printing);
+  }
+
+  /**
+   * Why something is not possible, and when.
+   *
+   * @param why the reason
+   * @return one line without a full stop or place
+   */
+  public String say(NotPossible why) {
+    return say(why.note()) + at(why.when());
+  }
+
+  /**
+   * A time behind what happens then.
+   *
+   * @param time the time
+   * @return its words after a comma; nothing if there is none
+   */
+  public String at(Optional<Instant> time) {
+    return time.map(clock).map(told -> labels.say("card.time", "time", told)).orElse("");
   }
 
   /**
@@ -74,7 +122,7 @@ public final class Findings {
    * @return how it was judged and what was found; where even that is within, that all checks hold
    */
   public String worst(Verdict worst) {
-    return worst.answer() == Verdict.Answer.WITHIN ? "all checks hold" : judged(worst);
+    return worst.answer() == Verdict.Answer.WITHIN ? labels.say("what-if.all-hold") : judged(worst);
   }
 
   /**
@@ -86,23 +134,28 @@ public final class Findings {
    */
   public String told(List<Verdict> worstFirst) {
     if (worstFirst.isEmpty()) {
-      return "nothing was checked";
+      return labels.say("what-if.not-checked");
     }
     List<Verdict> open =
         worstFirst.stream().filter(it -> it.answer() != Verdict.Answer.WITHIN).toList();
-    return open.isEmpty()
-        ? "all checks hold"
-        : judged(open.get(0))
-            + (open.size() == 1 ? "" : "; " + (open.size() - 1) + " more not within");
+    if (open.isEmpty()) {
+      return labels.say("what-if.all-hold");
+    }
+    String first = judged(open.get(0));
+    return open.size() == 1
+        ? first
+        : labels.say(
+            "text.more", "finding", first, "more", Integer.toString(open.size() - 1));
   }
 
   /** How it was judged, in a word. */
-  static String word(Verdict verdict) {
-    return switch (verdict.answer()) {
-      case WITHIN -> "within";
-      case WARNED -> "WARNING";
-      case STOPPED -> "STOP";
-      case NOT_CHECKED -> "NOT CHECKED";
-    };
+  String word(Verdict verdict) {
+    return labels.say(
+        switch (verdict.answer()) {
+          case WITHIN -> "answer.within";
+          case WARNED -> "answer.warned";
+          case STOPPED -> "answer.stopped";
+          case NOT_CHECKED -> "answer.not-checked";
+        });
   }
 }

@@ -34,7 +34,7 @@ public final class LayOff {
 
         LayOff [--card | --when] [folder]
         LayOff [--page FILE] [--sheet FILE] [--shore FILE] [--pictures FOLDER] [folder]
-        LayOff [--units UNITS] [--words FILE] with any of these
+        LayOff [--words FILE] with any of these, [--units UNITS] with what is written and the card
 
       With --card the deck card of the passage is printed, with --when the departures of its day
       for which no check stops. With --page the passage is written as one HTML page to be read on a
@@ -105,9 +105,9 @@ public final class LayOff {
           break; // a folder may be called anything
         }
       }
-      if (!written.forPrint().isEmpty() && written.isEmpty() && !card) {
+      if (written.isInUnits() && written.isEmpty() && !card) {
         throw new IllegalArgumentException(
-            written.forPrint() + " is for --card, --page, --sheet, --shore or --pictures");
+            Written.UNITS + " is for --card, --page, --sheet, --shore or --pictures");
       }
       String[] folder = Arrays.copyOfRange(args, next, args.length);
       return run(folder, card, when, written, out, err);
@@ -140,11 +140,14 @@ public final class LayOff {
         return written.write(read, out) ? LAID_OFF : NO_DATA;
       }
       if (card || when) {
-        out.print(card ? PlanPrinter.card(written.worked(read)) : PlanPrinter.windows(read));
+        out.print(
+            card
+                ? PlanPrinter.card(written.worked(read))
+                : PlanPrinter.windows(read, written.labels()));
         return LAID_OFF;
       }
       LaidOffPassage passage = LaidOffPassage.of(read);
-      out.print(PassagePrinter.print(passage));
+      out.print(PassagePrinter.print(passage, written.labels()));
       return passage.isWithoutData() ? NO_DATA : LAID_OFF;
     } catch (InputFormatException e) {
       err.println(e.getMessage());

@@ -2,10 +2,8 @@ package org.ferryglide.examples;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -13,6 +11,7 @@ import java.util.Set;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.note.Severity;
@@ -53,61 +52,77 @@ final class LegPrinter {
     TrueBearing course = leg.leg().initialCourse();
     page.line();
     page.line(
-        "Leg "
-            + leg.number()
-            + " of "
-            + passage.legs().size()
-            + ": "
-            + leg.from().name()
-            + " to "
-            + leg.to().name());
-    page.row("from", leg.from().position().text(AngleForm.DEGREES_MINUTES, 1));
-    page.row("to", leg.to().position().text(AngleForm.DEGREES_MINUTES, 1));
+        page.say(
+            "text.leg",
+            "number",
+            Integer.toString(leg.number()),
+            "count",
+            Integer.toString(passage.legs().size()),
+            "from",
+            leg.from().name(),
+            "to",
+            leg.to().name()));
+    page.row("text.from", leg.from().position().text(AngleForm.DEGREES_MINUTES, 1));
+    page.row("text.to", leg.to().position().text(AngleForm.DEGREES_MINUTES, 1));
     Distance length = leg.leg().length();
     page.row(
-        "course",
-        course.threeDigits()
-            + " true, "
-            + course.nearestPoint(16).pointName()
-            + "; "
-            + length.inNauticalMiles(1)
-            + " ("
-            + length.inKilometres(1)
-            + ")");
+        "leg.course",
+        page.say(
+            "text.course",
+            "course",
+            course.threeDigits(),
+            "point",
+            page.point(course),
+            "miles",
+            page.nauticalMiles(length),
+            "kilometres",
+            page.kilometres(length)));
     doubts(leg, "leg.");
-    page.row(
-        "magnetic",
-        course.toMagnetic(leg.roseVariation()).threeDigits()
-            + " by the printed rose ("
-            + leg.roseVariation().degreesAndMinutes()
-            + "), "
-            + leg.modelVariation()
-                .map(
-                    variation ->
-                        course.toMagnetic(variation).threeDigits()
-                            + " by "
-                            + leg.modelName()
-                            + " ("
-                            + variation.degreesAndMinutes()
-                            + ")")
-                .orElse("no compass holds here by " + leg.modelName()));
+    page.row("text.magnetic", magnetic(leg, course));
     doubts(leg, "rose.", "magnetic.");
     page.row(
-        "back bearing",
-        "look back along "
-            + Page.trueAndMagnetic(course.reciprocal(), leg.roseVariation())
-            + ", "
-            + course.reciprocal().nearestPoint(16).pointName());
+        "text.back-bearing",
+        page.say(
+            "text.look-back",
+            "bearing",
+            page.trueAndMagnetic(course.reciprocal(), leg.roseVariation()),
+            "point",
+            page.point(course.reciprocal())));
     if (leg.departure().isEmpty()) {
-      page.row("to steer", "not worked out: the leg before it has no arrival");
+      page.row("text.to-steer", page.say("text.no-departure"));
       return;
     }
     printStreams(leg, leg.departure().get());
     doubts(leg, "station.", "stream.", "tide.");
-    leg.constantHeading().ifPresent(outcome -> printOutcome("constant heading", leg, outcome));
-    leg.trackHeld().ifPresent(outcome -> printOutcome("track held", leg, outcome));
-    leg.asChosen().ifPresent(outcome -> printOutcome("as chosen", leg, outcome));
+    leg.constantHeading().ifPresent(outcome -> printOutcome("text.constant-heading", leg, outcome));
+    leg.trackHeld().ifPresent(outcome -> printOutcome("text.track-held", leg, outcome));
+    leg.asChosen().ifPresent(outcome -> printOutcome("text.as-chosen", leg, outcome));
     doubts(leg, "steer.");
+  }
+
+  /** The course by the compass, by the chart's rose and by the model. */
+  private String magnetic(LaidOffLeg leg, TrueBearing course) {
+    String model =
+        leg.modelVariation()
+            .map(
+                variation ->
+                    page.say(
+                        "text.by-model",
+                        "course",
+                        course.toMagnetic(variation).threeDigits(),
+                        "model",
+                        leg.modelName(),
+                        "variation",
+                        variation.degreesAndMinutes()))
+            .orElseGet(() -> page.say("text.no-compass", "model", leg.modelName()));
+    return page.say(
+        "text.by-rose",
+        "course",
+        course.toMagnetic(leg.roseVariation()).threeDigits(),
+        "variation",
+        leg.roseVariation().degreesAndMinutes(),
+        "model",
+        model);
   }
 
   /** The notes that make a figure less certain than it looks. */
@@ -126,25 +141,28 @@ final class LegPrinter {
 
   private void printStreams(LaidOffLeg leg, Instant departure) {
     Map<HourlyStream, Distance> nearest = nearestAlong(leg);
-    String label = "stream";
+    String label = "text.stream";
     for (Map.Entry<HourlyStream, Distance> entry : nearest.entrySet()) {
       HourlyStream stream = entry.getKey();
       page.row(
           label,
-          stream.table().station()
-              + ", "
-              + entry.getValue().inNauticalMiles(1)
-              + " from the middle of the leg; hours about "
-              + (StreamHours.aboutHigh(stream) ? "high" : "low")
-              + " water at "
-              + stream.tides().port());
+          page.say(
+              StreamHours.aboutHigh(stream)
+                  ? "text.station-about-high-water"
+                  : "text.station-about-low-water",
+              "station",
+              stream.table().station(),
+              "distance",
+              page.nauticalMiles(entry.getValue()),
+              "port",
+              stream.tides().port()));
       printHours(stream, departure, leg.arrival().orElse(departure.plus(Duration.ofHours(1))));
       label = "";
     }
     if (nearest.isEmpty()) {
       page.row(
           label,
-          "no data: no station within " + folder.limits().reach().inNauticalMiles(1) + " of it");
+          page.say("text.no-station", "reach", page.nauticalMiles(folder.limits().reach())));
     }
   }
 
@@ -178,11 +196,13 @@ final class LegPrinter {
 
   /** The table's hours from the one before a leg's start to the one after its end. */
   private void printHours(HourlyStream stream, Instant departure, Instant until) {
-    NavigableMap<Instant, String> hours = StreamHours.about(stream, departure, until);
+    NavigableMap<Instant, String> hours = StreamHours.about(stream, departure, until, page);
     Instant before = hours.floorKey(departure);
     Instant after = hours.ceilingKey(until);
     if (before == null || after == null) {
-      page.row("", "no data for " + page.clock(before == null ? departure : until));
+      page.row(
+          "",
+          page.say("text.no-data-for", "time", page.clock(before == null ? departure : until)));
     }
     Instant from = before == null ? departure : before;
     Instant to = after == null ? until : after;
@@ -197,7 +217,10 @@ final class LegPrinter {
                           + "  "
                           + hour
                           + "  "
-                          + stream.at(time).map(Page::setAndRate).orElse("no data")));
+                          + stream
+                              .at(time)
+                              .map(page::setAndRate)
+                              .orElseGet(() -> page.say("text.no-data"))));
     }
   }
 
@@ -210,33 +233,39 @@ final class LegPrinter {
   private void printSolved(String strategy, LaidOffLeg leg, SteeredLeg steered) {
     page.row(
         strategy,
-        "steer "
-            + (steered.strategy().equals(Strategy.trackHeld())
+        page.say(
+            "text.steer",
+            "heading",
+            steered.strategy().equals(Strategy.trackHeld())
                 ? headingsHeld(leg, steered)
-                : Page.trueAndMagnetic(steered.courseToSteer(), leg.roseVariation())));
+                : page.trueAndMagnetic(steered.courseToSteer(), leg.roseVariation())));
     Instant eta = Page.up(steered.arrival());
     page.row(
         "",
-        steered.speedMadeGood().inKnots(1)
-            + " made good, "
-            + Page.hoursAndMinutes(Duration.between(Page.up(steered.departure()), eta))
-            + ", ETA "
-            + page.clock(eta)
-            + ", "
-            + Light.at(leg.to().position(), steered.arrival(), page));
+        page.say(
+            "text.made-good",
+            "speed",
+            page.knots(steered.speedMadeGood()),
+            "time",
+            page.hoursAndMinutes(Duration.between(Page.up(steered.departure()), eta)),
+            "eta",
+            page.clock(eta),
+            "light",
+            Light.at(leg.to().position(), steered.arrival(), page)));
+    page.row("", straying(steered));
+  }
+
+  private String straying(SteeredLeg steered) {
     Distance off = steered.greatestCrossTrack();
     if (off.magnitude().metres() < LEAST_STRAYING_METRES) {
-      page.row("", "stays on the line");
-    } else {
-      page.row(
-          "",
-          "strays "
-              + Math.ceil(off.magnitude().nauticalMiles() * 100.0) / 100.0
-              + " NM to the "
-              + (off.metres() < 0.0 ? "left" : "right")
-              + " of the line, most at "
-              + page.clock(steered.groundTrack().timeOfGreatestCrossTrack(steered.leg())));
+      return page.say("text.on-the-line");
     }
+    return page.say(
+        off.metres() < 0.0 ? "text.strays-left" : "text.strays-right",
+        "distance",
+        Math.ceil(off.magnitude().nauticalMiles() * 100.0) / 100.0 + " " + page.say("unit.NM"),
+        "time",
+        page.clock(steered.groundTrack().timeOfGreatestCrossTrack(steered.leg())));
   }
 
   /**
@@ -244,7 +273,7 @@ final class LegPrinter {
    * changes all the time, and nobody steers finer.
    */
   private String headingsHeld(LaidOffLeg leg, SteeredLeg steered) {
-    List<String> changes = new ArrayList<>();
+    String all = "";
     String last = "";
     Instant departure = steered.departure();
     Instant lastChange = steered.arrival().minus(TOO_LATE_TO_CHANGE);
@@ -255,16 +284,17 @@ final class LegPrinter {
       Position place = steered.groundTrack().at(now);
       Optional<String> heading =
           heading(leg, steered, place, now)
-              .map(bearing -> Page.trueAndMagnetic(bearing, leg.roseVariation()));
+              .map(bearing -> page.trueAndMagnetic(bearing, leg.roseVariation()));
       if (heading.isPresent() && !heading.get().equals(last)) {
-        changes.add(
-            changes.isEmpty()
-                ? heading.get()
-                : heading.get() + " from " + page.clock(Page.up(now)));
         last = heading.get();
+        String from = page.clock(Page.up(now));
+        all =
+            all.isEmpty()
+                ? last
+                : page.say("text.then", "headings", all, "heading", last, "time", from);
       }
     }
-    return String.join(", then ", changes);
+    return all;
   }
 
   /** What holds the line there and then; in wind as it was steered, its leeway counted. */
@@ -298,35 +328,49 @@ final class LegPrinter {
 
   /** The finding with its time by the passage's own clock, and with what the tables cover. */
   private String words(NotPossible why) {
-    String when = why.when().map(time -> ", at " + page.clock(time)).orElse("");
+    String when = page.findings().at(why.when());
     String where =
-        why.where().map(place -> ", near " + place.text(AngleForm.DEGREES_MINUTES, 1)).orElse("");
-    if (why.reason() == Reason.NO_DATA) {
-      return "NO DATA: the stream is not known there and then" + when + where + span(why);
-    }
-    NotPossible bare = NotPossible.because(why.reason());
-    return "NOT POSSIBLE: "
-        + bare.message()
-        + (why.reason() == Reason.NO_RESERVE ? ", " + shareWords : "")
-        + why.shortBy()
+        why.where()
             .map(
-                speed ->
-                    ", by " + Math.max(0.1, Math.ceil(speed.knots() * 10.0 - 1e-9) / 10.0) + " kn")
-            .orElse("")
-        + when
-        + where;
+                place ->
+                    page.say("card.near", "place", place.text(AngleForm.DEGREES_MINUTES, 1)))
+            .orElse("");
+    if (why.reason() == Reason.NO_DATA) {
+      return page.say("text.no-stream", "when", when, "where", where, "given", given(why));
+    }
+    return page.say(
+        "text.not-possible",
+        "reason",
+        page.findings().sayPart(why.note(), "reason"),
+        "share",
+        why.reason() == Reason.NO_RESERVE ? page.say("text.which-is", "share", shareWords) : "",
+        "lacking",
+        why.shortBy().map(this::lacking).orElse(""),
+        "when",
+        when,
+        "where",
+        where);
   }
 
-  private String span(NotPossible why) {
+  private String lacking(Speed speed) {
+    double knots = Math.max(0.1, Math.ceil(speed.knots() * 10.0 - 1e-9) / 10.0);
+    return page.say("text.lacking", "speed", page.knots(Speed.ofKnots(knots)));
+  }
+
+  /** For when the tables of the place are given. */
+  private String given(NotPossible why) {
     Optional<HourlyStream> stream = why.where().flatMap(this::nearest);
     if (stream.isEmpty()) {
-      return "; no station lies within " + folder.limits().reach().inNauticalMiles(1);
+      return page.say(
+          "text.no-station-within", "reach", page.nauticalMiles(folder.limits().reach()));
     }
-    return "; the tides of "
-        + stream.get().tides().port()
-        + " are given from "
-        + page.dateAndClock(stream.get().tides().start())
-        + " to "
-        + page.dateAndClock(stream.get().tides().end());
+    return page.say(
+        "text.tides-given",
+        "port",
+        stream.get().tides().port(),
+        "from",
+        page.dateAndClock(stream.get().tides().start()),
+        "until",
+        page.dateAndClock(stream.get().tides().end()));
   }
 }

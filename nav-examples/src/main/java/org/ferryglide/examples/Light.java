@@ -66,13 +66,15 @@ final class Light {
     Instant end = day.plusDays(2).atStartOfDay(page.offset()).toInstant();
     for (TimeSpan span : spans) {
       if (!time.isBefore(span.from()) && !time.isAfter(span.until())) {
-        return span.until().equals(end) ? "sun up all day" : "sunset " + page.clock(span.until());
+        return span.until().equals(end)
+            ? page.say("text.sun-up")
+            : page.say("text.sunset", "time", page.clock(span.until()));
       }
     }
     return spans.stream()
         .filter(span -> span.from().isAfter(time))
         .findFirst()
-        .map(span -> "SUN DOWN, sunrise " + page.clock(span.from()))
-        .orElse("SUN DOWN all day");
+        .map(span -> page.say("text.sun-down-until", "time", page.clock(span.from())))
+        .orElseGet(() -> page.say("text.sun-down"));
   }
 }

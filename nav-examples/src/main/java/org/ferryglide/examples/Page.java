@@ -6,17 +6,26 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import org.ferryglide.examples.page.Labels;
+import org.ferryglide.nav.bearing.CompassPoint;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
-import org.ferryglide.nav.note.Severity;
 
-/** Plain text in two columns: times late, heights low, never to the second, by one clock. */
+/**
+ * Plain text in two columns in the words of one language: times late, heights low, never to the
+ * second, by one clock.
+ */
 final class Page {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final int TEXT_COLUMN = 16;
+  private static final int LONGEST_LINE = 92;
 
   /** A rate that prints as 0.0 knots. */
   private static final double SLACK_KNOTS = 0.05;
@@ -24,11 +33,15 @@ final class Page {
   private final StringBuilder text = new StringBuilder();
   private final ZoneOffset offset;
   private final LocalDate day;
+  private final Labels labels;
+  private final Findings findings;
 
   /** A page whose clock times are at an offset, with the date wherever it is another day. */
-  Page(ZoneOffset offset, LocalDate day) {
+  Page(ZoneOffset offset, LocalDate day, Labels labels) {
     this.offset = offset;
     this.day = day;
+    this.labels = labels;
+    this.findings = Findings.by(this::clock, labels);
   }
 
   void line(String line) {
@@ -39,7 +52,28 @@ final class Page {
     text.append('\n');
   }
 
-  void row(String label, String words) {
+  /** A paragraph, indented. */
+  void paragraph(String words) {
+    List<String> line = new ArrayList<>();
+    int wide = 0;
+    for (String word : words.split(" ")) {
+      if (wide + word.length() > LONGEST_LINE && !line.isEmpty()) {
+        line("  " + String.join(" ", line));
+        line.clear();
+        wide = 0;
+      }
+      line.add(word);
+      wide += word.length() + 1;
+    }
+    line("  " + String.join(" ", line));
+  }
+
+  /** A row beside the label of a key; beside none where the key is empty. */
+  void row(String key, String words) {
+    labelled(key.isEmpty() ? "" : say(key), words);
+  }
+
+  void labelled(String label, String words) {
     int start = text.length();
     text.append("  ").append(label);
     do {
@@ -53,22 +87,30 @@ final class Page {
     row("", words(note));
   }
 
-  static String words(Note note) {
-    return (note.severity() == Severity.WARNING
-            ? "WARNING"
-            : note.severity().toString().toLowerCase(Locale.ROOT))
-        + ": "
-        + note.text();
+  String words(Note note) {
+    String key =
+        switch (note.severity()) {
+          case WARNING -> "text.warning";
+          case CAUTION -> "text.caution";
+          case INFORMATION -> "text.information";
+        };
+    return say(key, "note", findings.say(note));
+  }
+
+  /** The words of a key with its figures. */
+  String say(String key, String... figures) {
+    return labels.say(key, figures);
   }
 
   /** Findings of checks by this page's clock. */
   Findings findings() {
-    return Findings.by(this::clock);
+    return findings;
   }
 
   String clock(Instant time) {
     LocalDate date = time.atOffset(offset).toLocalDate();
-    return CLOCK.format(time.atOffset(offset)) + (date.equals(day) ? "" : " on " + date);
+    String clock = CLOCK.format(time.atOffset(offset));
+    return date.equals(day) ? clock : say("text.clock", "time", clock, "date", date.toString());
   }
 
   /** With its date whatever the day. */
@@ -86,25 +128,60 @@ final class Page {
     return minute.equals(time) ? time : minute.plus(1, ChronoUnit.MINUTES);
   }
 
-  static String hoursAndMinutes(Duration time) {
-    long minutes = time.toMinutes();
-    return minutes < 60 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
+  String hoursAndMinutes(Duration time) {
+    String hours = Long.toString(time.toMinutes() / 60);
+    String minutes = Long.toString(time.toMinutes() % 60);
+    return time.toMinutes() < 60
+        ? say("text.minutes", "minutes", minutes)
+        : say("text.hours", "hours", hours, "minutes", minutes);
   }
 
-  static String setAndRate(Velocity stream) {
-    return stream.rate().knots() < SLACK_KNOTS ? "slack" : stream.setAndRate();
+  String setAndRate(Velocity stream) {
+    return stream.rate().knots() < SLACK_KNOTS
+        ? say("hours.slack")
+        : unit(stream.setAndRate());
   }
 
-  static String trueAndMagnetic(TrueBearing heading, Variation variation) {
-    return heading.threeDigits()
-        + " true, "
-        + heading.toMagnetic(variation).threeDigits()
-        + " magnetic";
+  String trueAndMagnetic(TrueBearing heading, Variation variation) {
+    return say(
+        "text.true-and-magnetic",
+        "true",
+        heading.threeDigits(),
+        "magnetic",
+        heading.toMagnetic(variation).threeDigits());
+  }
+
+  /** The nearest of sixteen points. */
+  String point(TrueBearing bearing) {
+    CompassPoint point = bearing.nearestPoint(16);
+    return say("text.point." + point.abbreviation());
+  }
+
+  String knots(Speed speed) {
+    return unit(speed.inKnots(1));
+  }
+
+  String nauticalMiles(Distance distance) {
+    return unit(distance.inNauticalMiles(1));
+  }
+
+  String kilometres(Distance distance) {
+    return unit(distance.inKilometres(1));
+  }
+
+  String metres(double metres) {
+    return unit(metres + " m");
   }
 
   /** Rounded down: less water than promised is the dangerous way. */
-  static String metresDown(double metres) {
-    return Math.floor(metres * 10.0 + 1e-9) / 10.0 + 0.0 + " m";
+  String metresDown(double metres) {
+    return metres(Math.floor(metres * 10.0 + 1e-9) / 10.0 + 0.0);
+  }
+
+  /** A figure and its unit, this in the words of the page. */
+  String unit(String printed) {
+    int blank = printed.lastIndexOf(' ');
+    return printed.substring(0, blank + 1) + say("unit." + printed.substring(blank + 1));
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ferryglide.examples.page.Labels;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
@@ -19,73 +20,64 @@ import org.ferryglide.tide.height.TideTable;
 
 /** Prints a laid-off passage as plain text: what condemns it first, then leg by leg. */
 final class PassagePrinter {
-  private static final String NEVER_CHECKED =
-      "never checked: waves, depths along the way, traffic, notices, cold, the party";
-
-  private static final List<String> CAUTIONS =
-      List.of(
-          "Official charts, tide tables, stream tables and forecasts come first, and the advice of"
-              + " the",
-          "coastguard; local rules and trained judgement decide. This is a sum, not a permission to"
-              + " go.",
-          "Tables predict; weather moves heights, times and rates. A stream between two stations is"
-              + " a",
-          "guess. Check dangers along the path that is really swept, not only along the line.",
-          "Look at the sea before launching, and leave your plan and an overdue time ashore.");
-
   private final LaidOffPassage passage;
   private final PassageFolder folder;
   private final AskedFor asked;
   private final Page page;
 
-  private PassagePrinter(LaidOffPassage passage) {
+  private PassagePrinter(LaidOffPassage passage, Labels labels) {
     this.passage = passage;
     this.folder = passage.folder();
-    this.asked = new AskedFor(passage);
-    this.page = new Page(folder.start().getOffset(), folder.start().toLocalDate());
+    this.page = new Page(folder.start().getOffset(), folder.start().toLocalDate(), labels);
+    this.asked = new AskedFor(passage, page);
   }
 
-  static String print(LaidOffPassage passage) {
-    return new PassagePrinter(passage).print();
+  static String print(LaidOffPassage passage, Labels labels) {
+    return new PassagePrinter(passage, labels).print();
   }
 
   private String print() {
     Instant start = folder.start().toInstant();
     List<Note> landingNotes = landingNotes();
-    Doubts doubts = Doubts.of(passage, landingNotes);
+    Doubts doubts = Doubts.of(passage, landingNotes, page);
     List<String> broken = asked.brokenAsPlanned();
     page.line(folder.name());
     page.line(
-        page.dateAndClock(start).replace(" ", ", leaving at ")
-            + ", paddling at "
-            + folder.speed().inKnots(1)
-            + "; clock times are UTC"
-            + (folder.start().getOffset().equals(ZoneOffset.UTC)
-                ? ""
-                : folder.start().getOffset()));
+        page.say(
+            "text.head",
+            "date",
+            folder.start().toLocalDate().toString(),
+            "time",
+            page.clock(start),
+            "speed",
+            page.knots(folder.speed()),
+            "clock",
+            folder.start().getOffset().equals(ZoneOffset.UTC)
+                ? "UTC"
+                : "UTC" + folder.start().getOffset()));
     PlanPrinter.printNotChecked(page, folder.passage().notChecked());
-    page.line(NEVER_CHECKED);
+    page.line(page.say("text.never-checked"));
     printTop(doubts, broken);
-    page.line("printed rose " + folder.rose().printed());
-    page.line("asked for: " + asked.words());
-    page.line("each leg starts when the one before it arrives" + asSteered());
+    page.line(page.say("text.rose", "rose", folder.rose().printed()));
+    page.line(page.say("text.asked-for", "limits", asked.words()));
+    page.line(asSteered());
     LegPrinter legs = new LegPrinter(page, passage, asked.shareWords());
     passage.legs().forEach(legs::print);
     printWhole(start);
     if (passage.isNotPossible() || !broken.isEmpty()) {
       page.line();
-      page.line("Otherwise");
-      page.row("departure", asked.nextDeparture());
-      page.row("speed", asked.speedThatWouldDo());
+      page.line(page.say("text.otherwise"));
+      page.row("text.departure", asked.nextDeparture());
+      page.row("text.speed", asked.speedThatWouldDo());
     }
     printLanding();
     PlanPrinter.printChecks(page, passage.plan());
     page.line();
-    page.line("Notes");
+    page.line(page.say("text.notes"));
     doubts.atTheEnd().forEach(note -> page.line("  " + note));
     page.line();
-    page.line("Cautions");
-    CAUTIONS.forEach(caution -> page.line("  " + caution));
+    page.line(page.say("text.cautions"));
+    page.paragraph(page.say("text.cautions-words"));
     return page.toString();
   }
 
@@ -99,26 +91,32 @@ final class PassagePrinter {
       stops |= leg.number() < whole.legs().size() && leg.to().stop().isPresent();
     }
     Duration rest = whole.party().craft().restEachHour();
-    return (usual ? " with a constant heading" : " steered as legs.csv tells")
-        + (rest.isZero() ? "" : ", with " + rest.toMinutes() + " min of rest in each hour")
-        + (stops ? ", or after the stop there" : "");
+    return page.say(
+        "text.each-leg",
+        "how",
+        page.say(usual ? "text.with-constant-heading" : "text.as-legs-tell"),
+        "rest",
+        rest.isZero() ? "" : page.say("text.rest", "minutes", Long.toString(rest.toMinutes())),
+        "stop",
+        stops ? page.say("text.after-stop") : "");
   }
 
   /** What condemns the passage or a figure of it, worst first. */
   private void printTop(Doubts doubts, List<String> broken) {
     List<String> lines = new ArrayList<>();
     for (LaidOffLeg leg : passage.legs()) {
+      String number = Integer.toString(leg.number());
       if (leg.isWithoutData()) {
-        lines.add("NO DATA for leg " + leg.number() + ": not worked out, which is not an answer");
+        lines.add(page.say("text.leg-without-data", "leg", number));
       } else if (leg.isNotPossible()) {
-        lines.add("NOT POSSIBLE as planned: leg " + leg.number());
+        lines.add(page.say("text.leg-not-possible", "leg", number));
       }
     }
-    broken.forEach(name -> lines.add("NOT WITHIN what is asked for: " + name));
+    broken.forEach(name -> lines.add(page.say("text.not-within", "limit", name)));
     lines.addAll(doubts.atTheTop());
     if (!lines.isEmpty()) {
       page.line();
-      page.line("Look at this first");
+      page.line(page.say("page.first"));
       lines.forEach(line -> page.line("  " + line));
       page.line();
     }
@@ -127,25 +125,27 @@ final class PassagePrinter {
   private void printWhole(Instant start) {
     page.line();
     Optional<Instant> arrival = passage.arrival().map(Page::up);
+    String length = page.nauticalMiles(passage.length());
     if (arrival.isEmpty()) {
-      page.line("The whole passage: " + passage.length().inNauticalMiles(1) + ", no arrival");
+      page.line(page.say("text.no-arrival", "length", length));
       return;
     }
     Duration time = Duration.between(Page.up(start), arrival.get());
     Speed madeGood =
         Speed.ofMetresPerSecond(passage.length().metres() / Math.max(1, time.toSeconds()));
     page.line(
-        "The whole passage: "
-            + passage.length().inNauticalMiles(1)
-            + ", "
-            + Page.hoursAndMinutes(time)
-            + ", from "
-            + page.clock(Page.up(start))
-            + " to "
-            + page.clock(arrival.get())
-            + ", "
-            + madeGood.inKnots(1)
-            + " made good");
+        page.say(
+            "text.whole",
+            "length",
+            length,
+            "time",
+            page.hoursAndMinutes(time),
+            "from",
+            page.clock(Page.up(start)),
+            "until",
+            page.clock(arrival.get()),
+            "speed",
+            page.knots(madeGood)));
   }
 
   private List<Note> landingNotes() {
@@ -161,53 +161,70 @@ final class PassagePrinter {
     TideTable table = folder.landingTide();
     if (arrival.isEmpty()) {
       page.line(
-          "Landing: not worked out, the passage is not "
-              + (passage.isWithoutData() ? "covered by the tables" : "possible as planned"));
+          page.say(
+              passage.isWithoutData()
+                  ? "text.landing-without-data"
+                  : "text.landing-not-possible"));
       return;
     }
     Instant time = arrival.get();
     TableCurve cosine = TableCurve.cosine(table);
     TableCurve twelfths = TableCurve.twelfths(table);
     String place = folder.wayPoints().get(folder.wayPoints().size() - 1).name();
-    page.line("Landing at " + place + " about " + page.clock(Page.up(time)));
+    page.line(page.say("text.landing", "place", place, "time", page.clock(Page.up(time))));
     if (cosine.heightMetresAt(time).isEmpty()) {
       page.row(
-          "height",
-          "no data: the tide table of "
-              + table.port()
-              + " is from "
-              + page.dateAndClock(table.start())
-              + " to "
-              + page.dateAndClock(table.end()));
+          "text.height",
+          page.say(
+              "text.no-height",
+              "port",
+              table.port(),
+              "from",
+              page.dateAndClock(table.start()),
+              "until",
+              page.dateAndClock(table.end())));
       return;
     }
     page.row(
-        "height",
-        Page.metresDown(cosine.heightMetresAt(time).getAsDouble())
-            + " above "
-            + table.datum()
-            + " by the cosine, "
-            + Page.metresDown(twelfths.heightMetresAt(time).getAsDouble())
-            + " by the rule of twelfths, tide of "
-            + table.port());
-    table.lastUpTo(time).ifPresent(before -> page.row("", "after " + water(before)));
-    table.firstAfter(time).ifPresent(after -> page.row("", "before " + water(after)));
+        "text.height",
+        page.say(
+            "text.heights",
+            "cosine",
+            page.metresDown(cosine.heightMetresAt(time).getAsDouble()),
+            "datum",
+            table.datum(),
+            "twelfths",
+            page.metresDown(twelfths.heightMetresAt(time).getAsDouble()),
+            "port",
+            table.port()));
+    table.lastUpTo(time).ifPresent(before -> page.row("", water("text.after", before)));
+    table.firstAfter(time).ifPresent(after -> page.row("", water("text.before", after)));
     TideEvent highWater = table.highWaterNearest(time);
-    page.row("high water", page.clock(highWater.time()) + ", " + highWater.heightMetres() + " m");
     page.row(
-        "range",
-        Math.rint(table.rangeMetres(highWater) * 10.0) / 10.0 + " m about that high water");
+        "glance.high-water",
+        page.say(
+            "text.water",
+            "time",
+            page.clock(highWater.time()),
+            "height",
+            page.metres(highWater.heightMetres())));
+    page.row(
+        "text.range",
+        page.say(
+            "text.range-about",
+            "height",
+            page.metres(Math.rint(table.rangeMetres(highWater) * 10.0) / 10.0)));
     landingNotes().stream()
         .filter(note -> note.severity() != Severity.INFORMATION)
         .forEach(page::row);
   }
 
-  private String water(TideEvent event) {
-    return (event.isHigh() ? "high" : "low")
-        + " water "
-        + page.clock(event.time())
-        + ", "
-        + event.heightMetres()
-        + " m";
+  private String water(String key, TideEvent event) {
+    return page.say(
+        key + (event.isHigh() ? "-high-water" : "-low-water"),
+        "time",
+        page.clock(event.time()),
+        "height",
+        page.metres(event.heightMetres()));
   }
 }

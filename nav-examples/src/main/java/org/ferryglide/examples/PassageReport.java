@@ -1,5 +1,6 @@
 package org.ferryglide.examples;
 
+import org.ferryglide.examples.page.Labels;
 import org.ferryglide.examples.page.WorkedPassage;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.TimedPlan;
@@ -39,7 +40,27 @@ public final class PassageReport {
    * @return lines of plain text
    */
   public String text() {
-    return PassagePrinter.print(passage);
+    return text(Labels.english());
+  }
+
+  /**
+   * The same in the words of a translation.
+   *
+   * @param labels the words
+   * @return lines of plain text
+   */
+  public String text(Labels labels) {
+    return PassagePrinter.print(passage, labels);
+  }
+
+  /**
+   * The departures of the day of the start at which no check stops, and what speaks against others.
+   *
+   * @param labels the words
+   * @return lines of plain text
+   */
+  public String departures(Labels labels) {
+    return PlanPrinter.windows(folder, labels);
   }
 
   /**

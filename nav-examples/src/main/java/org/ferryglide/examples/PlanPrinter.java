@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.examples.page.Labels;
 import org.ferryglide.examples.page.WorkedPassage;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
@@ -30,22 +31,25 @@ final class PlanPrinter {
   /** The checks of the plan for the planned start, the worst first. */
   static void printChecks(Page page, Outcome<TimedPlan, NotPossible> outcome) {
     page.line();
-    page.line("Checks of the passage, the worst first");
+    page.line(page.say("text.checks"));
     outcome.match(
         plan -> {
           page.row(
-              "under way",
-              page.clock(Page.up(plan.departure()))
-                  + ", arriving "
-                  + page.clock(Page.up(plan.arrival()))
-                  + " with the party's rests and stops");
-          page.row("reserve", reserve(plan));
+              "under-way",
+              page.say(
+                  "text.under-way",
+                  "time",
+                  page.clock(Page.up(plan.departure())),
+                  "arrival",
+                  page.clock(Page.up(plan.arrival()))));
+          page.row("leg.reserve", reserve(page, plan));
           plan.verdicts()
-              .forEach(verdict -> page.row(Findings.word(verdict), words(page, verdict)));
+              .forEach(
+                  verdict -> page.labelled(page.findings().word(verdict), words(page, verdict)));
           return true;
         },
         why -> {
-          page.row("not made", why.message());
+          page.row("text.not-made", page.findings().say(why));
           return false;
         });
   }
@@ -53,35 +57,39 @@ final class PlanPrinter {
   /** What nobody gave anything for, where all that is printed begins. */
   static void printNotChecked(Page page, List<Note> open) {
     if (!open.isEmpty()) {
-      page.line("not checked: " + String.join(", ", open.stream().map(Note::text).toList()));
+      List<String> what = open.stream().map(page.findings()::say).toList();
+      page.line(page.say("not-checked", "what", String.join(", ", what)));
     }
   }
 
   private static String words(Page page, Verdict verdict) {
-    return page.findings().say(verdict)
-        + verdict.when().map(time -> ", at " + page.clock(time)).orElse("");
+    return page.findings().say(verdict) + page.findings().at(verdict.when());
   }
 
-  private static String reserve(TimedPlan plan) {
+  private static String reserve(Page page, TimedPlan plan) {
     List<String> legs = new ArrayList<>();
     for (PlannedLeg leg : plan.legs()) {
       legs.add(
-          "leg "
-              + leg.leg().number()
-              + " "
-              + leg.reserve().map(PlanPrinter::downInKnots).orElse("not known"));
+          page.say(
+              "text.reserve-of-leg",
+              "leg",
+              Integer.toString(leg.leg().number()),
+              "reserve",
+              leg.reserve()
+                  .map(spare -> downInKnots(page, spare))
+                  .orElseGet(() -> page.say("text.not-known"))));
     }
-    return String.join(", ", legs) + ", at the least and with the stream at its strongest";
+    return page.say("text.reserve", "legs", String.join(", ", legs));
   }
 
   /** What is to spare is never printed larger than it is. */
-  private static String downInKnots(Speed spare) {
-    return Speed.ofKnots(Math.floor(spare.knots() * 10.0) / 10.0).inKnots(1);
+  private static String downInKnots(Page page, Speed spare) {
+    return page.knots(Speed.ofKnots(Math.floor(spare.knots() * 10.0) / 10.0));
   }
 
   /** The windows of the day of the planned start in which no check stops. */
-  static String windows(PassageFolder folder) {
-    Page page = new Page(folder.start().getOffset(), folder.start().toLocalDate());
+  static String windows(PassageFolder folder, Labels labels) {
+    Page page = new Page(folder.start().getOffset(), folder.start().toLocalDate(), labels);
     Passage passage = folder.passage();
     LocalDate day = folder.start().toLocalDate();
     ZoneId zone = folder.start().getOffset();
@@ -91,34 +99,54 @@ final class PlanPrinter {
             day.atStartOfDay(zone).toInstant(),
             day.plusDays(1).atStartOfDay(zone).toInstant(),
             STEP);
-    page.line(passage.name() + ", departures of " + day);
+    page.line(page.say("text.departures", "passage", passage.name(), "date", day.toString()));
     printNotChecked(page, when.notChecked());
     for (Window window : when.windows().items()) {
       TimeSpan span = window.span();
-      page.row("window", page.clock(Page.up(span.from())) + " to " + page.clock(span.until()));
+      page.row(
+          "text.window",
+          page.say(
+              "text.span",
+              "from",
+              page.clock(Page.up(span.from())),
+              "until",
+              page.clock(span.until())));
       when.warnings(window)
-          .forEach(
-              (check, count) -> page.row("", "WARNING for " + count + " of them: " + check.text()));
+          .forEach((check, count) -> page.row("", counted(page, "text.warns", count, check)));
     }
     if (when.windows().items().isEmpty()) {
-      page.row("windows", "none in which no check stops");
+      page.row("text.windows", page.say("text.no-window"));
     }
-    when.byTime().ifPresent(best -> page.row("least time", words(page, best)));
-    when.byMargin().ifPresent(best -> page.row("best margin", words(page, best)));
-    when.leastBad().ifPresent(least -> page.row("least bad", words(page, least)));
+    when.byTime().ifPresent(best -> page.row("text.least-time", words(page, best)));
+    when.byMargin().ifPresent(best -> page.row("text.best-margin", words(page, best)));
+    when.leastBad().ifPresent(least -> page.row("text.least-bad", words(page, least)));
     when.whyNot()
-        .forEach((why, count) -> page.row("against", count + " departures: " + why.text()));
-    page.line("This is a sum, not a permission to go: official tables and forecasts come first.");
+        .forEach(
+            (why, count) -> page.row("text.against", counted(page, "text.speaks", count, why)));
+    page.line(page.say("text.a-sum"));
     return page.toString();
   }
 
+  private static String counted(Page page, String key, int count, Note check) {
+    return page.say(
+        key, "count", Integer.toString(count), "check", page.findings().say(check));
+  }
+
   private static String words(Page page, Departure departure) {
-    return page.clock(departure.time())
-        + departure
+    String leaving =
+        departure
             .outcome()
             .solved()
-            .map(route -> ", arriving " + page.clock(Page.up(route.arrival())))
-            .orElse("")
+            .map(
+                route ->
+                    page.say(
+                        "text.leaving",
+                        "time",
+                        page.clock(departure.time()),
+                        "arrival",
+                        page.clock(Page.up(route.arrival()))))
+            .orElseGet(() -> page.clock(departure.time()));
+    return leaving
         + WhenToGo.worst(departure).map(worst -> "; " + page.findings().worst(worst)).orElse("");
   }
 
@@ -127,7 +155,13 @@ final class PlanPrinter {
     return worked
         .card()
         .map(DeckCard::toString)
-        .orElseGet(
-            () -> "no card: " + worked.plan().why().map(NotPossible::message).orElse("") + "\n");
+        .orElseGet(() -> noCard(worked));
+  }
+
+  private static String noCard(WorkedPassage worked) {
+    ZoneId zone = worked.passage().zone();
+    Findings findings = Findings.by(time -> time.atZone(zone).toLocalTime().toString(), worked.labels());
+    String why = worked.plan().why().map(NotPossible::note).map(findings::say).orElse("");
+    return worked.labels().say("text.no-card", "why", why) + "\n";
   }
 }

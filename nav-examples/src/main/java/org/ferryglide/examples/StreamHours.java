@@ -18,10 +18,11 @@ final class StreamHours {
   }
 
   /** The table's hours within three hours of a stretch of time. */
-  static NavigableMap<Instant, String> about(HourlyStream stream, Instant from, Instant to) {
+  static NavigableMap<Instant, String> about(
+      HourlyStream stream, Instant from, Instant to, Page page) {
     List<TideEvent> waters =
         aboutHigh(stream) ? stream.tides().highWaters() : stream.tides().lowWaters();
-    String mark = stream.table().standardPort().mark();
+    String key = aboutHigh(stream) ? "text.high-water-hour" : "text.low-water-hour";
     NavigableMap<Instant, String> hours = new TreeMap<>();
     for (int i = 0; i < waters.size(); i++) {
       for (StreamHour row : stream.table().hours()) {
@@ -32,7 +33,7 @@ final class StreamHours {
         if (near
             && !isNearer(waters, i - 1, time, waters.get(i))
             && !isNearer(waters, i + 1, time, waters.get(i))) {
-          hours.put(time, mark + (row.hour() == 0 ? "  " : row.label(mark)));
+          hours.put(time, page.say(key, "hour", row.hour() == 0 ? "  " : row.label("")));
         }
       }
     }

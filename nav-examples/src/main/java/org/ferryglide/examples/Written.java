@@ -36,7 +36,7 @@ final class Written {
   private final Map<String, Path> files = new LinkedHashMap<>();
   private Units units = Units.NAUTICAL;
   private Labels labels = Labels.english();
-  private String forPrint = "";
+  private boolean unitsGiven;
 
   /**
    * Takes an option with what follows it.
@@ -59,10 +59,9 @@ final class Written {
                         + (option.equals(UNITS) ? "units" : "a name")));
     if (option.equals(UNITS)) {
       units = Units.parse(given);
-      forPrint = option;
+      unitsGiven = true;
     } else if (option.equals(WORDS)) {
       labels = Labels.read(Path.of(given));
-      forPrint = option;
     } else {
       files.put(option, Path.of(given));
     }
@@ -82,9 +81,13 @@ final class Written {
     return files.isEmpty();
   }
 
-  /** The option about units or words that was given; empty if none was. */
-  String forPrint() {
-    return forPrint;
+  /** Whether units were given. */
+  boolean isInUnits() {
+    return unitsGiven;
+  }
+
+  Labels labels() {
+    return labels;
   }
 
   /**

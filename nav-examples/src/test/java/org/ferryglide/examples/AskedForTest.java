@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import org.ferryglide.examples.page.Labels;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.junit.jupiter.api.Test;
 
@@ -33,7 +34,9 @@ class AskedForTest {
   }
 
   private static AskedFor asked(PassageFolder folder) {
-    return new AskedFor(LaidOffPassage.of(folder));
+    Page page =
+        new Page(folder.start().getOffset(), folder.start().toLocalDate(), Labels.english());
+    return new AskedFor(LaidOffPassage.of(folder), page);
   }
 
   @Test

@@ -13,11 +13,19 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.tide.stream.StreamTable;
 
 /** Source text handed to the compiler with all that this module's tests see. */
-final class JavaSource {
+public final class JavaSource {
   private JavaSource() {}
 
-  /** What the compiler says: nothing where it is content; classes are written beside the source. */
-  static String messagesOfCompiler(Path folder, String type, String source) throws IOException {
+  /**
+   * What the compiler says; classes are written beside the source.
+   *
+   * @param folder where the source is written
+   * @param type the name of its type
+   * @param source the source
+   * @return nothing where the compiler is content
+   * @throws IOException if the source cannot be written
+   */
+  public static String messagesOfCompiler(Path folder, String type, String source) throws IOException {
     Path file = folder.resolve(type + ".java");
     Files.writeString(file, source);
     ByteArrayOutputStream messages = new ByteArrayOutputStream();

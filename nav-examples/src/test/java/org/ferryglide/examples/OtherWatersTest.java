@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import org.ferryglide.examples.page.Labels;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -155,7 +156,7 @@ class OtherWatersTest {
   void fortyThreeSouthWithEasterlyVariation() throws IOException {
     LaidOffPassage passage = passage(-43.50, 147.20, -43.47, 147.26, "15°30'E 2020 (2'E)");
     compare(passage, -43.50, 147.20, -43.47, 147.26);
-    String page = PassagePrinter.print(passage);
+    String page = PassagePrinter.print(passage, Labels.english());
     assertTrue(page.contains("clock times are UTC\n"), page);
     LaidOffLeg leg = passage.legs().get(0);
     double magnetic =

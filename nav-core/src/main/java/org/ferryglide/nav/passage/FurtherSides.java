@@ -16,6 +16,9 @@ final class FurtherSides {
   static final int COLUMNS = 40;
   static final int LINES = 30;
 
+  /** A track held strays by the rounding of its arithmetic, which is no tenth of a mile. */
+  private static final double ON_THE_LINE_METRES = 1e-3;
+
   private static final Duration HALF_AN_HOUR = Duration.ofMinutes(30);
 
   private final DeckCard card;
@@ -46,6 +49,7 @@ final class FurtherSides {
     while (from < lines.size()) {
       int until = Math.min(lines.size(), from + room);
       if (until < lines.size()) {
+        until = startOfLine(from, until);
         while (until > from + 2 && isBreak(until)) {
           until--;
         }
@@ -56,6 +60,15 @@ final class FurtherSides {
       from = until < lines.size() && lines.get(until).isEmpty() ? until + 1 : until;
     }
     return Collections.unmodifiableList(sides);
+  }
+
+  /** Before the lines set in below one, so that no line goes on overleaf; unless half is wasted. */
+  private int startOfLine(int from, int until) {
+    int start = until;
+    while (start > from + (until - from) / 2 && lines.get(start).startsWith("  ")) {
+      start--;
+    }
+    return lines.get(start).startsWith("  ") ? until : start;
   }
 
   /** Whether a side that ended there would end with an empty line or a title without its lines. */
@@ -168,10 +181,12 @@ final class FurtherSides {
       leg.hours().forEach(hour -> addIn(hour(leg, hour)));
       Distance off = leg.greatestCrossTrack();
       addIn(
-          text.say(
-              off.metres() < 0.0 ? "off-left" : "off-right",
-              "distance",
-              text.distance(off.magnitude())));
+          off.magnitude().metres() < ON_THE_LINE_METRES
+              ? text.say("on-the-line")
+              : text.say(
+                  off.metres() < 0.0 ? "off-left" : "off-right",
+                  "distance",
+                  text.distance(off.magnitude())));
       boolean constantHeading = leg.steered().headings().size() <= 1;
       addIn(text.say(constantHeading ? "one-heading" : "new-headings"));
     }

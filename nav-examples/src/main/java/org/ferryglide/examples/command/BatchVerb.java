@@ -120,7 +120,7 @@ final class BatchVerb extends Verb {
     }
     BatchOptions options = options();
     BatchRun run = InputRefused.given(() -> BatchRun.of(operation, options));
-    BatchListener listener = new Told(err(), progress.isTold(isOnTerminal()));
+    BatchListener listener = new OnErrorStream(err(), progress.isTold(isOnTerminal()));
     BatchSummary summary;
     try (InputStream in = input();
         OutputStream rows =
@@ -142,7 +142,7 @@ final class BatchVerb extends Verb {
   }
 
   /** Refused rows always, progress where it is wanted. */
-  private record Told(PrintWriter err, boolean isProgressTold) implements BatchListener {
+  private record OnErrorStream(PrintWriter err, boolean isProgressTold) implements BatchListener {
     @Override
     public void refused(InputProblem problem) {
       err.println(problem);

@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.ferryglide.examples.Findings;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.InputProblem;
 import org.ferryglide.nav.note.Note;
@@ -16,6 +17,7 @@ import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.stream.HourlyStream;
@@ -25,7 +27,14 @@ import picocli.CommandLine.Command;
 @Command(
     name = "check",
     description = "All problems and doubts of a passage's folder and its start, nothing else.",
-    footer = {"", "Example:", "  ferryglide check nav-examples/scenarios/ollen-skerries"})
+    footer = {
+      "",
+      "Exit status 5 where a stop limit is passed or a check that the folder asks for could not be",
+      "made, 3 where the start planned is not possible, 4 where the tables do not cover it.",
+      "",
+      "Example:",
+      "  ferryglide check nav-examples/scenarios/ollen-skerries"
+    })
 final class CheckVerb extends FolderVerb {
   @Override
   protected Answer answer() throws IOException {
@@ -33,13 +42,15 @@ final class CheckVerb extends FolderVerb {
       PassageFolder read = read();
       List<Note> doubts = new ArrayList<>(read.notes());
       Outcome<TimedPlan, NotPossible> plan = TimedPlan.of(read.passage(), read.start().toInstant());
-      Answer answer = new Answer();
+      Answer answer = new Answer().status(status(plan));
       plan.why()
           .ifPresent(
-              why -> {
-                doubts.add(0, why.isForWantOfData() ? withoutData(read, why) : no(read, why));
-                answer.status(status(plan));
-              });
+              why -> doubts.add(0, why.isForWantOfData() ? withoutData(read, why) : no(read, why)));
+      Findings findings = Times.findings(read.start().getOffset());
+      plan.solved().map(TimedPlan::verdicts).orElse(List.of()).stream()
+          .filter(verdict -> !verdict.holds())
+          .map(verdict -> failed(findings, verdict))
+          .forEach(doubts::add);
       plan.solved().map(TimedPlan::notes).orElse(List.of()).stream()
           .filter(note -> note.severity() != Severity.INFORMATION)
           .forEach(doubts::add);
@@ -68,6 +79,14 @@ final class CheckVerb extends FolderVerb {
     }
   }
 
+  /** That a check stops the start planned, or could not be made. */
+  private static Note failed(Findings findings, Verdict verdict) {
+    String told = findings.judged(verdict) + findings.at(verdict.when()) + ".";
+    return verdict.answer() == Verdict.Answer.STOPPED
+        ? Note.warning("check.stopped", told)
+        : Note.caution("check.not-checked", told);
+  }
+
   /** That the planned start cannot be answered, and for when the tables were given. */
   private static Note withoutData(PassageFolder folder, NotPossible why) {
     ZoneOffset offset = folder.start().getOffset();
@@ -90,7 +109,7 @@ final class CheckVerb extends FolderVerb {
             + Times.minute(folder.start().toInstant(), offset)
             + ": "
             + why.reason().note().text()
-            + when(why, offset)
+            + Times.findings(offset).at(why.when())
             + "."
             + (given.isEmpty() ? "" : " Tides are given of " + String.join(", ", given) + "."));
   }
@@ -107,12 +126,7 @@ final class CheckVerb extends FolderVerb {
         "Not possible for the start planned, "
             + Times.minute(folder.start().toInstant(), offset)
             + ": "
-            + Times.findings(offset).say(why.note())
-            + when(why, offset)
+            + Times.findings(offset).say(why)
             + ".");
-  }
-
-  private static String when(NotPossible why, ZoneOffset offset) {
-    return why.when().map(time -> ", " + Times.minute(time, offset)).orElse("");
   }
 }

@@ -2,13 +2,11 @@ package org.ferryglide.examples.command;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.magnetic.VariationReading;
-import org.ferryglide.nav.magnetic.VariationSource;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.AngleForm;
@@ -91,15 +89,11 @@ final class LegVerb extends Verb {
         leg instanceof RhumbLeg rhumb ? ByHand.measured(rhumb) : Optional.empty();
     measured.ifPresent(it -> answer.working(it.working()));
     if (date != null) {
-      Variation variation = reading(leg, date).variation();
+      Variation variation = Magnetic.variation(leg.midpoint(), date).variation();
       answer.working(BearingProblems.trueToMagnetic(leg.initialCourse(), variation).working());
     } else if (!measured.isPresent()) {
       answer.row("working", "none by hand: no leg of a rhumb line on one chart, no --date");
     }
-  }
-
-  private static VariationReading reading(Leg leg, LocalDate date) {
-    return InputRefused.given(() -> VariationSource.builtInModels().at(leg.midpoint(), date));
   }
 
   private static String distance(Distance length) {
@@ -116,13 +110,10 @@ final class LegVerb extends Verb {
   }
 
   private static void magnetic(Answer answer, Leg leg, LocalDate date) {
-    VariationReading reading = reading(leg, date);
-    MagneticBearing course = leg.initialCourse().toMagnetic(reading.variation());
+    VariationReading reading = Magnetic.variation(leg.midpoint(), date);
+    Magnetic.row(answer, leg.initialCourse(), reading, "initialCourseMagneticDegrees");
     answer
-        .row("magnetic", course.threeDigits() + " magnetic, variation " + reading)
-        .value("variationDegreesEast", reading.variation().degreesEast())
         .value("variationStandardErrorDegrees", reading.standardErrorDegrees())
-        .value("initialCourseMagneticDegrees", course.degrees())
         .notes(reading.notes());
   }
 }

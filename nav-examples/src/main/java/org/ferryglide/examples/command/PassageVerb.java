@@ -2,6 +2,7 @@ package org.ferryglide.examples.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,7 +21,6 @@ import org.ferryglide.examples.page.PassagePage;
 import org.ferryglide.examples.page.ShoreNote;
 import org.ferryglide.examples.page.WorkedPassage;
 import org.ferryglide.nav.measure.Units;
-import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.Variant;
@@ -75,7 +75,7 @@ final class PassageVerb extends FolderVerb {
   @Option(
       names = "--words",
       paramLabel = "FILE",
-      description = "Words of card, page and note in another language, by their keys.")
+      description = "Words of text, card, page and note in another language, by their keys.")
   private @Nullable Path words;
 
   @Option(names = "--gpx", paramLabel = "FILE", description = "Also write the route as GPX 1.1.")
@@ -106,10 +106,8 @@ final class PassageVerb extends FolderVerb {
       throw new InputRefused("of --card and --what-if only one can be printed");
     }
     boolean isPrinted = card || page != null || sheet != null || shore != null;
-    if (!isPrinted && (words != null || !units.isBlank())) {
-      throw new InputRefused(
-          (words == null ? "--units is" : "--words are")
-              + " of use with --card, --page, --sheet or --shore only");
+    if (!isPrinted && !units.isBlank()) {
+      throw new InputRefused("--units is of use with --card, --page, --sheet or --shore only");
     }
   }
 
@@ -124,9 +122,9 @@ final class PassageVerb extends FolderVerb {
     }
     PlanJson.of(folder.name(), folder.start().toInstant(), report.plan()).forEach(answer::value);
     if (whatIf) {
-      whatIf(answer, folder);
+      whatIf(answer, folder, labels);
     } else if (!card) {
-      answer.text(report.text());
+      answer.text(report.text(labels));
     }
     List<Path> written = new ArrayList<>();
     if (card || page != null || sheet != null || shore != null) {
@@ -189,11 +187,12 @@ final class PassageVerb extends FolderVerb {
     written.add(file);
   }
 
-  private static void whatIf(Answer answer, PassageFolder folder) {
-    Findings findings = Times.findings(folder.start().getOffset());
-    List<String> open = folder.passage().notChecked().stream().map(Note::text).toList();
+  private static void whatIf(Answer answer, PassageFolder folder, Labels labels) {
+    ZoneOffset offset = folder.start().getOffset();
+    Findings findings = Times.findings(offset, labels);
+    List<String> open = folder.passage().notChecked().stream().map(findings::say).toList();
     if (!open.isEmpty()) {
-      answer.line("not checked: " + String.join(", ", open));
+      answer.line(labels.say("not-checked", "what", String.join(", ", open)));
     }
     List<Object> all = new ArrayList<>();
     for (Variant variant : Variant.sideBySide(folder.passage(), folder.start().toInstant())) {
@@ -202,19 +201,20 @@ final class PassageVerb extends FolderVerb {
               .outcome()
               .match(
                   plan ->
-                      "arriving "
-                          + Times.minute(plan.arrival(), folder.start().getOffset())
-                          + "; "
-                          + findings.told(plan.verdicts()),
+                      labels.say(
+                          "text.what-if",
+                          "time",
+                          Times.minute(plan.arrival(), offset),
+                          "told",
+                          findings.told(plan.verdicts())),
                   why ->
-                      (why.isForWantOfData() ? "not known: " : "not possible: ")
-                          + findings.say(why.note())
-                          + why.when()
-                              .map(time -> ", " + Times.minute(time, folder.start().getOffset()))
-                              .orElse(""));
-      answer.row(variant.name(), NAME_WIDTH, told);
+                      labels.say(
+                          why.isForWantOfData() ? "text.if-not-known" : "text.if-not-possible",
+                          "why",
+                          findings.say(why)));
+      answer.row(findings.say(variant.about()), NAME_WIDTH, told);
       Map<String, Object> value = new LinkedHashMap<>();
-      value.put("name", variant.name());
+      value.put("name", findings.say(variant.about()));
       value.put("holds", variant.holds());
       value.put("told", told);
       all.add(value);

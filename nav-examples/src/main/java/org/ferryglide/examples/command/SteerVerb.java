@@ -11,7 +11,6 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.magnetic.VariationReading;
-import org.ferryglide.nav.magnetic.VariationSource;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
@@ -125,20 +124,8 @@ final class SteerVerb extends Verb {
         course(leg)
             .row("steer", heading.threeDigits() + " true")
             .value("headingTrueDegrees", heading.degrees());
-    LocalDate day = date == null && depart != null ? depart.toLocalDate() : date;
-    if (day != null) {
-      VariationReading reading =
-          InputRefused.given(() -> VariationSource.builtInModels().at(leg.midpoint(), day));
-      double magnetic = heading.toMagnetic(reading.variation()).degrees();
-      answer
-          .row(
-              "magnetic",
-              heading.toMagnetic(reading.variation()).threeDigits()
-                  + " magnetic, variation "
-                  + reading)
-          .value("headingMagneticDegrees", magnetic)
-          .value("variationDegreesEast", reading.variation().degreesEast());
-    }
+    variation(leg)
+        .ifPresent(it -> Magnetic.row(answer, heading, it, "headingMagneticDegrees"));
     answer
         .row("made good", steered.speedMadeGood().inKnots(1))
         .row("time", Times.hoursAndMinutes(steered.duration()))
@@ -154,13 +141,16 @@ final class SteerVerb extends Verb {
     return answer.value("possible", true).notes(steered.notes());
   }
 
+  /** Of the date asked for, else of the departure's; empty where there is neither. */
+  private Optional<VariationReading> variation(RhumbLeg leg) {
+    LocalDate day = date == null && depart != null ? depart.toLocalDate() : date;
+    return Optional.ofNullable(day).map(it -> Magnetic.variation(leg.midpoint(), it));
+  }
+
   /** By hand with the stream at the start, which a folder's stream need not keep. */
   private Answer worked(Answer answer, RhumbLeg leg, Optional<Velocity> stream) {
     if (working.isWanted() && stream.isPresent()) {
-      LocalDate day = date == null && depart != null ? depart.toLocalDate() : date;
-      Optional<Variation> variation =
-          Optional.ofNullable(day)
-              .map(it -> VariationSource.builtInModels().at(leg.midpoint(), it).variation());
+      Optional<Variation> variation = variation(leg).map(VariationReading::variation);
       InputRefused.given(() -> ByHand.steered(leg, speed, stream.get(), variation))
           .forEach(each -> answer.working(each.working()));
     }

@@ -37,7 +37,10 @@ import picocli.CommandLine.Parameters;
 /** The stream at a place, hour by hour, and when it is slack. */
 @Command(
     name = "stream",
-    description = "The stream at a place, at a time or hour by hour, and when it is slack.",
+    description = {
+      "The stream at a place, at a time or hour by hour, and when it is slack.",
+      "In a folder the lines of its coast.csv cut stations off; a sheet alone knows no coast."
+    },
     footer = {
       "",
       "Examples:",

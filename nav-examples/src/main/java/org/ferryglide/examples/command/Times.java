@@ -8,6 +8,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import org.ferryglide.examples.Findings;
+import org.ferryglide.examples.page.Labels;
 import org.ferryglide.nav.measure.TimeSpan;
 
 /** Times as the command prints them. */
@@ -38,7 +39,12 @@ final class Times {
 
   /** Findings by the clock of a zone. */
   static Findings findings(ZoneId zone) {
-    return Findings.by(time -> minute(time, zone));
+    return findings(zone, Labels.english());
+  }
+
+  /** The same in the words of a translation. */
+  static Findings findings(ZoneId zone, Labels labels) {
+    return Findings.by(time -> minute(time, zone), labels);
   }
 
   /** The end of a search that starts at a time and lasts some days. */

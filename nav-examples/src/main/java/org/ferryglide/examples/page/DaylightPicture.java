@@ -23,7 +23,8 @@ final class DaylightPicture {
     Position place =
         worked.passage().wayPoints().get(worked.passage().wayPoints().size() - 1).position();
     SunDay sun = SunDay.of(worked.printed().day(), worked.printed().zone(), place);
-    String words = words(worked.printed(), labels, sun);
+    String light = words(worked.printed(), labels, sun);
+    String words = worked.plan().isSolved() ? light + " " + labels.say("daylight.bar") : light;
     List<String> lines = Wrapped.lines(words, Ink.WIDTH - 16, Ink.SMALL);
     Svg svg =
         Svg.of(

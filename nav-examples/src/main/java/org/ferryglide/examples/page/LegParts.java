@@ -26,6 +26,9 @@ final class LegParts {
     WITHOUT_HOURS
   }
 
+  /** A track held strays by the rounding of its arithmetic, which is no tenth of a mile. */
+  private static final double ON_THE_LINE_METRES = 1e-3;
+
   private static final double SLACK_KNOTS = 0.05;
 
   private final WorkedPassage worked;
@@ -242,10 +245,12 @@ final class LegParts {
     row(
         body,
         labels.say("leg.off-line"),
-        labels.say(
-            off.metres() < 0 ? "leg.left" : "leg.right",
-            "distance",
-            printed.distanceUp(off.magnitude())));
+        off.magnitude().metres() < ON_THE_LINE_METRES
+            ? labels.say("leg.on-line")
+            : labels.say(
+                off.metres() < 0 ? "leg.left" : "leg.right",
+                "distance",
+                printed.distanceUp(off.magnitude())));
     String seen = leg.leg().to().toSee();
     row(body, labels.say("leg.to-see"), seen.isEmpty() ? labels.say("blank") : seen);
     row(

@@ -29,6 +29,12 @@ final class PlottingSheet {
   private static final double STRIP = 72.0;
   private static final double LINE = 12.0;
 
+  /** Lines about cautions: more would make the sheet higher than its paper. */
+  private static final int MOST_LINES = 14;
+
+  /** A wider ellipse, as a share of its leg, would leave the legs no room. */
+  private static final double MOST_SPREAD = 0.25;
+
   /** Beyond it a corner might lie across the pole. */
   private static final double FARTHEST_NORTH = 89.0;
 
@@ -53,7 +59,17 @@ final class PlottingSheet {
     int number = 0;
     for (String words : cautions.values()) {
       number++;
-      key.addAll(Wrapped.lines("! " + number + "  " + words, Ink.WIDTH - 16, Ink.SMALL));
+      List<String> told = Wrapped.lines("! " + number + "  " + words, Ink.WIDTH - 16, Ink.SMALL);
+      if (key.size() + told.size() > MOST_LINES) {
+        String from = Integer.toString(number);
+        String until = Integer.toString(cautions.size());
+        key.add(labels.say("sheet.more", "from", from, "until", until));
+        break;
+      }
+      key.addAll(told);
+    }
+    if (SheetWay.isCrowded(passage)) {
+      key.addAll(Wrapped.lines(labels.say("sheet.crowded"), Ink.WIDTH - 16, Ink.SMALL));
     }
     key.addAll(
         Wrapped.lines(
@@ -94,7 +110,7 @@ final class PlottingSheet {
 
   /** The corners of where the party may well be at the end of a leg, within reason. */
   private static List<Position> spread(PlannedLeg leg) {
-    double most = 0.25 * leg.leg().leg().length().metres();
+    double most = MOST_SPREAD * leg.leg().leg().length().metres();
     double east = Math.min(most, SheetWay.SIGMAS * Math.sqrt(leg.spread().eastVariance()));
     double north = Math.min(most, SheetWay.SIGMAS * Math.sqrt(leg.spread().northVariance()));
     Position end = leg.leg().to().position();

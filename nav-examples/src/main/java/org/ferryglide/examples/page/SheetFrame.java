@@ -208,6 +208,7 @@ final class SheetFrame {
       whole.append('.').append(tenths % 10);
     }
     whole.append('\'');
-    return tenths == 0 ? whole.toString() : whole.append(degrees > 0 ? up : down).toString();
+    boolean hasNoSide = tenths == 0 || tenths == 180 * 600;
+    return hasNoSide ? whole.toString() : whole.append(degrees > 0 ? up : down).toString();
   }
 }

@@ -27,28 +27,33 @@ final class SheetGiven {
     passage.dangers().ifPresent(list -> list.forEach(this::danger));
   }
 
+  /** Lines first, so that none strikes out the words of another. */
   private void graticule() {
-    for (SheetFrame.Line line : pen.frame().meridians()) {
+    double left = pen.frame().left;
+    double right = left + pen.frame().width;
+    List<SheetFrame.Line> meridians = pen.frame().meridians();
+    List<SheetFrame.Line> parallels = pen.frame().parallels();
+    for (SheetFrame.Line line : meridians) {
       pen.svg().line(line.at(), pen.frame().top, line.at(), pen.bottom(), "stroke", Ink.PALE);
+    }
+    for (SheetFrame.Line line : parallels) {
+      pen.svg().line(left, line.at(), right, line.at(), "stroke", Ink.PALE);
+    }
+    for (SheetFrame.Line line : meridians) {
       double half = Ink.width(line.words(), 8) / 2;
+      if (line.at() - half < left || line.at() + half > right) {
+        continue; // it would be cut
+      }
       Ink.words(pen.svg(), line.at(), pen.bottom() - 3, line.words(), 8, "text-anchor", "middle");
       pen.places().take(line.at() - half, pen.bottom() - 12, 2 * half, 12);
     }
-    for (SheetFrame.Line line : pen.frame().parallels()) {
-      pen.svg()
-          .line(
-              pen.frame().left,
-              line.at(),
-              pen.frame().left + pen.frame().width,
-              line.at(),
-              "stroke",
-              Ink.PALE);
+    for (SheetFrame.Line line : parallels) {
       boolean isFree = line.at() < pen.bottom() - 14 && line.at() > pen.frame().top + 9;
       if (!isFree) {
         continue; // it would stand on a meridian's words, or be cut
       }
-      Ink.words(pen.svg(), pen.frame().left + 3, line.at() - 2, line.words(), 8);
-      pen.places().take(pen.frame().left, line.at() - 10, Ink.width(line.words(), 8) + 4, 10);
+      Ink.words(pen.svg(), left + 3, line.at() - 2, line.words(), 8);
+      pen.places().take(left, line.at() - 10, Ink.width(line.words(), 8) + 4, 10);
     }
   }
 
@@ -153,6 +158,12 @@ final class SheetGiven {
 
   void marks() {
     List<String> named = new ArrayList<>();
+    if (SheetWay.isCrowded(passage)) {
+      List<WayPoint> all = passage.wayPoints();
+      all.subList(1, all.size() - 1).forEach(place -> named.add(place.name()));
+      named.remove(all.get(0).name());
+      named.remove(all.get(all.size() - 1).name());
+    }
     for (WayPoint place : passage.wayPoints()) {
       double[] at = pen.xy(place.position());
       pen.svg()

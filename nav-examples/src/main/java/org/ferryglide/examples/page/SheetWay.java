@@ -20,6 +20,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The way of the party: legs, hours and streams, how sure it is, where it would drift. */
 final class SheetWay {
+  /** A number farther than this from the middle of its leg is led to it by a thin line. */
+  private static final double WITHOUT_LEADER = 14.0;
+
   private static final double SURE = 0.95;
 
   /** Half the width of the 95 % ellipse in standard deviations: √(-2 ln 0.05). */
@@ -27,6 +30,9 @@ final class SheetWay {
 
   /** With more legs than these there is room for the magnetic course alone. */
   private static final int MOST_WITH_BOTH = 6;
+
+  /** With more than these for no course and no names but the first and the last. */
+  private static final int MOST_WITH_COURSES = 16;
 
   private static final int STEPS = 24;
   private static final double UNITS_PER_KNOT = 10.0;
@@ -43,13 +49,19 @@ final class SheetWay {
     this.printed = worked.printed();
   }
 
+  /** Whether there is room for the numbers of the legs alone, each beside its leg. */
+  static boolean isCrowded(Passage passage) {
+    return passage.legs().size() > MOST_WITH_COURSES;
+  }
+
   /** What is not sure, under the legs. */
   void spread() {
     TimedPlan solved = plan;
     if (solved != null) {
       solved.legs().forEach(leg -> swept(solved, leg));
       drift(solved);
-      solved.legs().forEach(this::ellipse);
+      List<PlannedLeg> legs = solved.legs();
+      legs.subList(isCrowded(passage) ? legs.size() - 1 : 0, legs.size()).forEach(this::ellipse);
     }
   }
 
@@ -198,12 +210,18 @@ final class SheetWay {
     TrueBearing course = leg.leg().initialCourse();
     String magnetic =
         planned(leg).flatMap(one -> one.magnetic(course)).map(Bearing::threeDigits).orElse("");
-    boolean crowded = passage.legs().size() > MOST_WITH_BOTH && !magnetic.isEmpty();
-    String words = crowded ? magnetic : (magnetic + " " + course.threeDigits() + "T").trim();
+    boolean full = passage.legs().size() > MOST_WITH_BOTH && !magnetic.isEmpty();
+    String both = full ? magnetic : (magnetic + " " + course.threeDigits() + "T").trim();
+    String words = isCrowded(passage) ? "" : both;
     double wide = Ink.width(words, Ink.SMALL) + 13;
     double x = 0.5 * (from[0] + to[0]);
     double y = 0.5 * (from[1] + to[1]);
     double[] at = pen.places().beside(x, y, wide, 12);
+    double nearX = Math.max(at[0], Math.min(at[0] + wide, x));
+    double nearY = Math.max(at[1], Math.min(at[1] + 12, y));
+    if (Math.hypot(nearX - x, nearY - y) > WITHOUT_LEADER) {
+      pen.svg().line(x, y, at[0] + 6, at[1] + 6, "stroke", Ink.BLACK, "stroke-width", "0.6");
+    }
     pen.svg().circle(at[0] + 6, at[1] + 6, 5.6, "fill", Ink.BLACK);
     pen.svg()
         .text(
@@ -218,7 +236,9 @@ final class SheetWay {
             leg.number() > 9 ? "7.5" : "9",
             "text-anchor",
             "middle");
-    Ink.words(pen.svg(), at[0] + 13, at[1] + 9.4, words, Ink.SMALL);
+    if (!words.isEmpty()) {
+      Ink.words(pen.svg(), at[0] + 13, at[1] + 9.4, words, Ink.SMALL);
+    }
   }
 
   private Optional<PlannedLeg> planned(PassageLeg leg) {
@@ -230,8 +250,11 @@ final class SheetWay {
   private void hours(PlannedLeg leg) {
     for (PlannedHour hour : leg.hours()) {
       double[] at = pen.xy(hour.position());
-      hour.stream().ifPresent(stream -> stream(at, stream));
-      if (hour.span().from().getEpochSecond() % 3600 == 0) {
+      boolean full = hour.span().from().getEpochSecond() % 3600 == 0;
+      if (full || !isCrowded(passage)) {
+        hour.stream().ifPresent(stream -> stream(at, stream));
+      }
+      if (full) {
         double course = Math.toRadians(leg.course().degrees());
         double ox = Math.cos(course) * 4.5;
         double oy = Math.sin(course) * 4.5;

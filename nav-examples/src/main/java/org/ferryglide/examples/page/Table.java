@@ -5,6 +5,8 @@ import org.ferryglide.examples.svg.Markup;
 
 /** A table of figures: a name for it, a head, rows whose first cell names them. */
 final class Table {
+  private static final int LONGEST_FIGURE = 9;
+
   private Table() {}
 
   static void write(Markup body, String caption, List<String> head, List<List<String>> rows) {
@@ -14,9 +16,18 @@ final class Table {
     body.close().close().open("tbody").line();
     for (List<String> row : rows) {
       body.open("tr").element("th", row.get(0), "scope", "row");
-      row.subList(1, row.size()).forEach(words -> body.element("td", words));
+      row.subList(1, row.size()).forEach(words -> cell(body, words));
       body.close().line();
     }
     body.close().close().close().line();
+  }
+
+  /** A figure or a time stays on one line, that of the day before (23:45-1) with its hyphen. */
+  private static void cell(Markup body, String words) {
+    if (words.length() <= LONGEST_FIGURE && words.indexOf('-') > 0) {
+      body.element("td", words, "class", "whole");
+    } else {
+      body.element("td", words);
+    }
   }
 }

@@ -3,14 +3,14 @@ package org.ferryglide.examples.page;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.TreeSet;
 import org.ferryglide.examples.svg.Svg;
-import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.passage.Landing;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.WayPoint;
@@ -22,6 +22,10 @@ final class TidePicture {
   private static final double BOTTOM = 126.0;
   private static final double HEIGHT = 142.0;
   private static final int MOST_LINES = 8;
+  private static final double LINE = 12.0;
+
+  /** Between figures beside lines that lie closer. */
+  private static final double APART = 7.5;
   private static final Duration STEP = Duration.ofMinutes(5);
 
   private TidePicture() {}
@@ -69,14 +73,15 @@ final class TidePicture {
       }
       most = Math.ceil(most + 0.3);
       least = Math.floor(least);
+      List<String> works = works(places);
       Svg svg =
           Svg.of(
               "tide-" + number,
               Ink.WIDTH,
-              HEIGHT,
+              HEIGHT + works.size() * LINE,
               labels.say("tide.title", "port", port, "date", worked.printed().date()),
               words(turns, heights));
-      svg.rectangle(0, 0, Ink.WIDTH, HEIGHT, "fill", "#fff");
+      svg.rectangle(0, 0, Ink.WIDTH, svg.height(), "fill", "#fff");
       day.hours(svg, TOP, BOTTOM);
       double step = Math.max(1.0, DayFrame.step(most - least, MOST_LINES));
       for (double height = Math.ceil(least / step) * step; height <= most; height += step) {
@@ -86,11 +91,17 @@ final class TidePicture {
       svg.text(
           4,
           10,
-          labels.say("tide.axis", "unit", worked.printed().heightUnit(), "datum", level.datum()),
+          labels.say(
+              worked.plan().isSolved() ? "tide.axis" : "tide.axis-alone",
+              "unit",
+              worked.printed().heightUnit(),
+              "datum",
+              level.datum()),
           "font-size",
           "9");
       day.passage(svg, worked, TOP, BOTTOM);
       curve(svg, day, times, heights, least, most);
+      limits(svg, day, places, least, most);
       Places room = new Places(day.left(), TOP - 2, day.right(), BOTTOM);
       for (Turn turn : turns) {
         double x = day.x(turn.time());
@@ -99,35 +110,72 @@ final class TidePicture {
         String words = clock(turn) + " " + figure(turn);
         Ink.beside(svg, room, x, y, words, Ink.SMALL, "font-weight", "700");
       }
-      limits(svg, day, room, places, least, most);
+      for (int i = 0; i < works.size(); i++) {
+        svg.text(8, HEIGHT + i * LINE + 4, works.get(i), "font-size", Svg.number(Ink.SMALL));
+      }
       return svg;
     }
 
-    /** What each landing needs: least rounded up, greatest down; landings alike share a line. */
-    private void limits(
-        Svg svg, DayFrame day, Places room, List<WayPoint> places, double least, double most) {
-      Map<String, String> named = new TreeMap<>();
+    /** Between which levels each landing works, in words below the picture. */
+    private List<String> works(List<WayPoint> places) {
+      List<String> all = new ArrayList<>();
       for (WayPoint place : places) {
-        Landing landing = place.landing().orElse(null);
-        if (landing != null && port.equals(landing.port().orElse(""))) {
-          Units units = worked.printed().units();
-          String low = Printed.up(units.height(landing.lowestMetres()));
-          String high = Printed.down(units.height(landing.highestMetres()));
-          named.merge(low, place.name(), TidePicture::both);
-          named.merge(high, place.name(), TidePicture::both);
+        landing(place)
+            .ifPresent(
+                it ->
+                    all.add(
+                        labels.say(
+                            "tide.landing",
+                            "place",
+                            Wrapped.name(place.name()),
+                            "lowest",
+                            lowest(it),
+                            "highest",
+                            highest(it))));
+      }
+      return all.isEmpty()
+          ? all
+          : Wrapped.lines(
+              labels.say("tide.landings", "places", String.join("; ", all)),
+              Ink.WIDTH - 16,
+              Ink.SMALL);
+    }
+
+    private Optional<Landing> landing(WayPoint place) {
+      return place.landing().filter(it -> port.equals(it.port().orElse("")));
+    }
+
+    /** Up: the least water with which it works. */
+    private String lowest(Landing landing) {
+      return Printed.up(worked.printed().units().height(landing.lowestMetres()));
+    }
+
+    /** Down: the most. */
+    private String highest(Landing landing) {
+      return Printed.down(worked.printed().units().height(landing.highestMetres()));
+    }
+
+    /** Lines at what landings need, each with its figure beside the picture. */
+    private void limits(
+        Svg svg, DayFrame day, List<WayPoint> places, double least, double most) {
+      Set<Double> levels = new TreeSet<>(Comparator.reverseOrder());
+      for (WayPoint place : places) {
+        landing(place)
+            .ifPresent(
+                it -> {
+                  levels.add(Double.parseDouble(lowest(it)));
+                  levels.add(Double.parseDouble(highest(it)));
+                });
+      }
+      double below = TOP - APART;
+      for (double level : levels) {
+        if (level >= least && level <= most) {
+          double y = y(level, least, most);
+          svg.line(day.left(), y, day.right(), y, "stroke", Ink.BLACK, "stroke-dasharray", "6 3");
+          below = Math.max(y, below + APART);
+          svg.text(day.right() + 1, below + 2.5, Double.toString(level), "font-size", "7");
         }
       }
-      named.forEach(
-          (metres, names) -> {
-            double height = Double.parseDouble(metres);
-            if (height >= least && height <= most) {
-              double y = y(height, least, most);
-              svg.line(
-                  day.left(), y, day.right(), y, "stroke", Ink.BLACK, "stroke-dasharray", "6 3");
-              String words = metres + " " + names;
-              Ink.beside(svg, room, day.left() + 70, y, words, 8);
-            }
-          });
     }
 
     private static void curve(
@@ -215,10 +263,6 @@ final class TidePicture {
 
   /** A high or low water, as the curve has it. */
   private record Turn(Instant time, double height, boolean high) {}
-
-  private static String both(String one, String other) {
-    return one.contains(other) ? one : one + ", " + other;
-  }
 
   private static double y(double height, double least, double most) {
     return BOTTOM - (height - least) / (most - least) * (BOTTOM - TOP);

@@ -326,7 +326,12 @@ public final class WorkedPassage {
     return hours;
   }
 
-  Labels labels() {
+  /**
+   * The words it is printed in.
+   *
+   * @return the labels
+   */
+  public Labels labels() {
     return labels;
   }
 

@@ -30,9 +30,7 @@ final class CurvePictures {
     Svg svg = sheet(name, problem);
     Places places = new Places(LEFT, 2, RIGHT, BOTTOM);
     for (double metres = least; metres <= most; metres += 1.0) {
-      double y = y(metres, least, most);
-      svg.line(LEFT, y, RIGHT, y, "stroke", Ink.PALE);
-      svg.text(LEFT - 4, y + 3, Svg.number(metres), "font-size", "8", "text-anchor", "end");
+      level(svg, y(metres, least, most), metres);
     }
     svg.text(4, 12, "m above the datum", "font-size", "9");
     double[] curve = new double[2 * (STEPS + 1)];
@@ -101,9 +99,7 @@ final class CurvePictures {
     Places places = new Places(LEFT, 2, RIGHT, BOTTOM);
     svg.text(4, 12, "kn", "font-size", "9");
     for (double knots = 0.0; knots <= most + 1e-9; knots += most > 3.0 ? 1.0 : 0.5) {
-      double y = y(knots, 0.0, most);
-      svg.line(LEFT, y, RIGHT, y, "stroke", Ink.PALE);
-      svg.text(LEFT - 4, y + 3, Svg.number(knots), "font-size", "8", "text-anchor", "end");
+      level(svg, y(knots, 0.0, most), knots);
     }
     double slope = (springs - neaps) / (springRange - neapRange);
     double atLeft = y(Math.max(0.0, neaps + slope * (from - neapRange)), 0.0, most);
@@ -171,6 +167,11 @@ final class CurvePictures {
   private static Svg sheet(String name, Problem problem) {
     Svg svg = Svg.of(name, Ink.WIDTH, HIGH, problem.title(), WorkingPicture.words(problem));
     return svg.rectangle(0, 0, Ink.WIDTH, HIGH, "fill", "#fff");
+  }
+
+  private static void level(Svg svg, double y, double figure) {
+    svg.line(LEFT, y, RIGHT, y, "stroke", Ink.PALE);
+    svg.text(LEFT - 4, y + 3, Svg.number(figure), "font-size", "8", "text-anchor", "end");
   }
 
   private static void clock(Svg svg, double x, String words, String anchor) {

@@ -21,7 +21,17 @@ final class Plot {
     }
   }
 
-  private record Stroke(Point from, Point to, int heads, double at, String words, boolean helps) {}
+  /** A vector where it has heads, else a line that helps. */
+  private record Stroke(Point from, Point to, int heads, String words) {
+    boolean helps() {
+      return heads == 0;
+    }
+
+    /** Where along it the heads stand, so that those of two that lie together do not. */
+    double at() {
+      return heads == 3 ? 0.8 : heads == 2 ? 0.62 : 0.5;
+    }
+  }
 
   private record Ring(Point middle, double radius, String words) {}
 
@@ -47,14 +57,13 @@ final class Plot {
 
   /** A vector with one head for the water, two for the ground, three for the stream. */
   Plot vector(double[] from, double[] to, int heads, String words) {
-    double at = heads == 3 ? 0.8 : heads == 2 ? 0.62 : 0.5;
-    strokes.add(new Stroke(Point.of(from), Point.of(to), heads, at, words, false));
+    strokes.add(new Stroke(Point.of(from), Point.of(to), heads, words));
     return this;
   }
 
   /** A thin dashed line that helps: a bearing, a course, what was moved. */
   Plot line(double[] from, double[] to, String words) {
-    strokes.add(new Stroke(Point.of(from), Point.of(to), 0, 0.5, words, true));
+    strokes.add(new Stroke(Point.of(from), Point.of(to), 0, words));
     return this;
   }
 

@@ -111,18 +111,7 @@ public final class ToolPicture {
     double[] capsule = beside(38.0);
     svg.circle(capsule[0], capsule[1], 34, "fill", "#fff");
     RosePicture.ring(svg, capsule[0], capsule[1], 34, 0.0);
-    for (double x = -12.0; x <= 12.0; x += 8.0) {
-      double half = Math.sqrt(15.0 * 15.0 - x * x);
-      svg.line(
-          capsule[0] + x,
-          capsule[1] - half,
-          capsule[0] + x,
-          capsule[1] + half,
-          "stroke",
-          Ink.BLACK,
-          "stroke-width",
-          "0.7");
-    }
+    chords(svg, capsule, 15.0, 12.0, 8.0);
     RosePicture.needle(svg, capsule[0], capsule[1], 15, 0.0);
     leg(svg);
     number(svg, 112, 134, 1);
@@ -139,18 +128,7 @@ public final class ToolPicture {
     double[] rose = beside(28.0);
     svg.circle(rose[0], rose[1], 32, "fill", "#fff", "fill-opacity", "0.82");
     RosePicture.ring(svg, rose[0], rose[1], 32, 0.0);
-    for (double x = -14.0; x <= 14.0; x += 7.0) {
-      double half = Math.sqrt(20.0 * 20.0 - x * x);
-      svg.line(
-          rose[0] + x,
-          rose[1] - half,
-          rose[0] + x,
-          rose[1] + half,
-          "stroke",
-          Ink.BLACK,
-          "stroke-width",
-          "0.7");
-    }
+    chords(svg, rose, 20.0, 14.0, 7.0);
     leg(svg);
     number(svg, 112, 134, 1);
     number(svg, rose[0] - 22, rose[1] + 42, 2);
@@ -214,6 +192,16 @@ public final class ToolPicture {
     number(svg, MIDDLE[0] - 10, MIDDLE[1] - 8, 1);
     number(svg, MIDDLE[0] - 40, MIDDLE[1] + side / 2 + 10, 2);
     read(svg, MIDDLE, 52.0, 3);
+  }
+
+  /** The lines north of a turning rose, across a circle, so far to either side of its middle. */
+  private static void chords(Svg svg, double[] middle, double radius, double most, double step) {
+    for (double off = -most; off <= most; off += step) {
+      double half = Math.sqrt(radius * radius - off * off);
+      double x = middle[0] + off;
+      svg.line(
+          x, middle[1] - half, x, middle[1] + half, "stroke", Ink.BLACK, "stroke-width", "0.7");
+    }
   }
 
   /** A point at the middle of the leg, so far to the right of it. */

@@ -60,8 +60,6 @@ class HostileArgumentsTest {
   /** In the gate an argument meets every so manieth value. */
   private static final int EVERY = 6;
 
-  private static int turn;
-
   @TempDir private static Path temporary;
 
   @TestFactory
@@ -72,6 +70,7 @@ class HostileArgumentsTest {
   }
 
   private static void attack(String name) {
+    int turn = name.length(); // so that verbs meet different values
     CommandLine line = new CommandLine(Verbs.named(name));
     String[] footer = line.getCommandSpec().usageMessage().footer();
     for (String example :
@@ -84,7 +83,7 @@ class HostileArgumentsTest {
       for (int at = 1; at < words.size(); at++) {
         boolean isFile = WRITES.contains(words.get(at - 1)) || isFolderToWrite(name, at);
         if (!words.get(at).startsWith("--") && !isFile) {
-          for (String value : some()) {
+          for (String value : some(turn++)) {
             List<String> changed = new ArrayList<>(words);
             if (!changed.set(at, value).equals(value)) { // the example itself has its own test
               isAnswered(changed);
@@ -96,7 +95,7 @@ class HostileArgumentsTest {
         if (!words.contains(option.longestName())
             && option.arity().max() > 0
             && !WRITES.contains(option.longestName())) {
-          for (String value : some()) {
+          for (String value : some(turn++)) {
             List<String> more = new ArrayList<>(words);
             more.add(option.longestName());
             more.add(value);
@@ -108,12 +107,12 @@ class HostileArgumentsTest {
   }
 
   /** Some of the values, others each time; every one of them in the thorough edition. */
-  private static List<String> some() {
+  private static List<String> some(int turn) {
     if (Seeds.MORE_IN_THE_SOAK > 1) {
       return VALUES;
     }
     List<String> some = new ArrayList<>();
-    for (int i = turn++ % EVERY; i < VALUES.size(); i += EVERY) {
+    for (int i = turn % EVERY; i < VALUES.size(); i += EVERY) {
       some.add(VALUES.get(i));
     }
     return some;

@@ -68,10 +68,12 @@ public final class PageScenes {
     passages.put("none-left", noneLeft());
     passages.put("hostile-names", hostileNames());
     passages.put("strange-names", strangeNames());
+    passages.put("long-names", longNames());
     passages.put("no-length", noLength());
     passages.put("forty-legs", fortyLegs());
     Map<String, WorkedPassage> worked = new LinkedHashMap<>();
     passages.forEach((name, passage) -> worked.put(name, WorkedPassage.of(passage, NOON)));
+    worked.computeIfPresent("long-names", (name, without) -> without.withWayHome());
     return worked;
   }
 
@@ -245,6 +247,22 @@ public final class PageScenes {
         .to(WayPoint.of("סלע", SKERRY).withToSee("Ab".repeat(60)))
         .stream(turning(0.5))
         .variation(ROSE)
+        .build();
+  }
+
+  /** Sixty letters without a blank, in every table that names places. */
+  private static Passage longNames() {
+    String name = "Langernameohnejedeslueckchen".repeat(3).substring(0, 60);
+    return Passage.builder(name, ZoneOffset.UTC, party(3.5))
+        .from(WayPoint.of(name, SLIP).withLanding(Landing.atAnyLevel()))
+        .to(WayPoint.of(name + "2", SKERRY).withLanding(Landing.between(name, 1.0, 3.5)))
+        .level(name, level())
+        .stream(turning(1.0))
+        .variation(ROSE)
+        .dangers(
+            List.of(
+                Danger.point(
+                    name + "3", Position.parse("46°11.0'N 026°18.5'W"), Distance.ofMetres(50))))
         .build();
   }
 

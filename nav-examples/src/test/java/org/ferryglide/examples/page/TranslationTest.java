@@ -5,26 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Properties;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
-import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.DeckCard;
-import org.ferryglide.nav.passage.Lane;
-import org.ferryglide.nav.passage.Passage;
-import org.ferryglide.nav.passage.TimedPlan;
-import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -37,96 +24,19 @@ import org.w3c.dom.Node;
  */
 class TranslationTest {
   private static final Path SCENARIO = Path.of("scenarios", "ollen-skerries");
-  private static final Pattern ROMAN = Pattern.compile("[A-Za-z]{2,}");
-  private static final Set<String> OF_THE_STANDARDS = Set.of("UTC");
-
   private static Labels translation = Labels.english();
   private static final Map<String, WorkedPassage> SCENES = new HashMap<>(PageScenes.all());
 
+  private static Set<String> roman(WorkedPassage worked, String text) {
+    return TrialTranslation.roman(TrialTranslation.given(worked), text);
+  }
+
   @BeforeAll
   static void translate() throws Exception {
-    Properties other = new Properties();
-    Labels.english()
-        .words()
-        .templates()
-        .forEach((key, words) -> other.setProperty(key, otherLetters(words)));
-    StringWriter file = new StringWriter();
-    other.store(file, "a trial");
-    translation = Labels.read(new StringReader(file.toString()));
+    translation = TrialTranslation.labels();
     SCENES.put("folder", WorkedPassage.of(PassageFolder.read(SCENARIO)));
-    SCENES.put("doubtful", WorkedPassage.of(doubtful()));
+    SCENES.put("doubtful", WorkedPassage.of(TrialTranslation.doubtful()));
     SCENES.put("way home", SCENES.get("a-stop").withWayHome());
-  }
-
-  /** With a water too high, a neap rate above its spring rate, a rose and a place misread. */
-  private static PassageFolder doubtful() throws Exception {
-    PassageFolder folder = PassageFolder.read(SCENARIO);
-    for (String[] slip :
-        new String[][] {
-          {"tides/dunlathe.csv", ",4.4,high", ",9.4,high"},
-          {"streams.csv", ",-3,005,2.1,1.0", ",-3,005,2.1,2.4"},
-          {"passage.csv", "8°50'W", "8°50'E"},
-          {"waypoints.csv", "026°20.0'W", "026°17.62'W"},
-          {"waypoints.csv", "46°10.0'N", "46°11.81'N"}
-        }) {
-      String text = folder.texts().get(slip[0]);
-      folder = folder.withFile(slip[0], text.replace(slip[1], slip[2]));
-    }
-    return folder;
-  }
-
-  /** Each letter outside braces is moved into the Cyrillic block. */
-  private static String otherLetters(String words) {
-    StringBuilder out = new StringBuilder();
-    boolean name = false;
-    for (int i = 0; i < words.length(); i++) {
-      char letter = words.charAt(i);
-      name = letter == '{' || (name && letter != '}');
-      boolean roman = (letter >= 'a' && letter <= 'z') || (letter >= 'A' && letter <= 'Z');
-      out.append(roman && !name ? (char) (letter - 'A' + '\u0410') : letter);
-    }
-    return out.toString();
-  }
-
-  private static List<String> given(WorkedPassage worked) {
-    Passage passage = worked.passage();
-    List<String> names = new ArrayList<>(List.of(passage.name()));
-    List<WayPoint> places = new ArrayList<>(passage.wayPoints());
-    places.addAll(passage.refuges());
-    places.forEach(place -> names.addAll(List.of(place.name(), place.toSee())));
-    passage.dangers().orElse(List.of()).stream().map(Danger::name).forEach(names::add);
-    passage.lanes().orElse(List.of()).stream().map(Lane::name).forEach(names::add);
-    passage.levels().forEach((port, level) -> names.addAll(List.of(port, level.datum())));
-    for (String item : List.of("party", "craft", "carried", "call", "remarks")) {
-      worked.shore().words(item).ifPresent(names::add);
-    }
-    worked.plan().match(TimedPlan::notes, why -> passage.notes()).stream()
-        .flatMap(note -> Stream.of("station", "file", "heading").map(note.data()::get))
-        .filter(Objects::nonNull)
-        .forEach(names::add);
-    worked.highWater().ifPresent(water -> names.add(water.port()));
-    names.removeIf(String::isEmpty);
-    names.sort(Comparator.comparingInt(String::length).reversed());
-    return names;
-  }
-
-  private static Set<String> roman(WorkedPassage worked, String text) {
-    String left = text.replaceAll("\\s+", " "); // a card wraps names
-    for (String name : given(worked)) {
-      left = left.replace(name, "·");
-      for (int kept = name.length() - 1; kept > 1; kept--) { // and cuts them where it must
-        left = left.replace(name.substring(0, kept) + "…", "·");
-      }
-    }
-    Set<String> found = new TreeSet<>();
-    Matcher matcher = ROMAN.matcher(left);
-    while (matcher.find()) {
-      if (!OF_THE_STANDARDS.contains(matcher.group())) {
-        int from = Math.max(0, matcher.start() - 40);
-        found.add(left.substring(from, Math.min(left.length(), matcher.end() + 40)).strip());
-      }
-    }
-    return found;
   }
 
   /** What is read or spoken of a page: its texts and the names of its regions. */

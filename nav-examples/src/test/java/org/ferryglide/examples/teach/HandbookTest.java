@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
-import java.io.File;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.net.URL;
@@ -22,10 +21,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javax.tools.ToolProvider;
+import org.ferryglide.examples.JavaSource;
 import org.ferryglide.examples.svg.Svg;
-import org.ferryglide.nav.teach.Problem;
-import org.ferryglide.tide.teach.TideProblems;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -103,7 +100,8 @@ class HandbookTest {
       }
     }
     assertTrue(names.size() >= SUBJECTS.size());
-    compile(folder, imports() + "class Examples {\n" + methods + "}\n");
+    String source = imports() + "class Examples {\n" + methods + "}\n";
+    assertEquals("", JavaSource.messagesOfCompiler(folder, "Examples", source));
     URL[] compiled = {folder.toUri().toURL()};
     try (URLClassLoader loader = new URLClassLoader(compiled, getClass().getClassLoader())) {
       Class<?> examples = loader.loadClass("Examples");
@@ -132,29 +130,6 @@ class HandbookTest {
     return packages.stream()
         .map(name -> "import " + name + ".*;\n")
         .collect(Collectors.joining("", java + "import java.util.*;\n", ""));
-  }
-
-  private static void compile(Path folder, String source) throws IOException {
-    Path file = folder.resolve("Examples.java");
-    Files.writeString(file, source);
-    String classPath =
-        Stream.of(
-                Problem.class.getProtectionDomain().getCodeSource().getLocation().getPath(),
-                TideProblems.class.getProtectionDomain().getCodeSource().getLocation().getPath(),
-                System.getProperty("surefire.test.class.path", ""),
-                System.getProperty("jdk.module.path", ""),
-                System.getProperty("java.class.path", ""))
-            .collect(Collectors.joining(File.pathSeparator));
-    ByteArrayOutputStream messages = new ByteArrayOutputStream();
-    String[] options = {
-      "-encoding", "UTF-8", "-proc:none", "-nowarn", "-cp", classPath, "-d", folder.toString()
-    };
-    List<String> all = new ArrayList<>(List.of(options));
-    all.add(file.toString());
-    int status =
-        ToolProvider.getSystemJavaCompiler()
-            .run(null, messages, messages, all.toArray(new String[0]));
-    assertEquals(0, status, () -> messages.toString(StandardCharsets.UTF_8));
   }
 
   @Test
