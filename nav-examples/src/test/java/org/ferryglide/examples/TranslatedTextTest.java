@@ -12,13 +12,15 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.ferryglide.examples.page.Labels;
 import org.ferryglide.examples.page.TrialTranslation;
-import org.ferryglide.examples.page.WorkedPassage;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
 /** The plain text of the main job in a trial translation: no word of its own stays English. */
 class TranslatedTextTest {
+  /** Of these the departures of the day too, which take longer than all else. */
+  private static final Set<String> WITH_DEPARTURES = Set.of("as it comes", "without tides");
+
   private static PassageFolder folder(String... edits) throws Exception {
     PassageFolder folder = PassageFolder.read(Path.of("scenarios", "ollen-skerries"));
     for (int i = 0; i < edits.length; i += 3) {
@@ -73,17 +75,22 @@ class TranslatedTextTest {
                     () -> {
                       PassageFolder folder = it.getValue();
                       PassageReport report = PassageReport.of(folder);
+                      List<String> more = new ArrayList<>();
+                      folder
+                          .streams()
+                          .forEach(
+                              stream ->
+                                  more.addAll(
+                                      List.of(stream.table().station(), stream.tides().port())));
                       List<String> given =
-                          new ArrayList<>(TrialTranslation.given(WorkedPassage.of(folder)));
-                      folder.streams().stream()
-                          .flatMap(s -> Stream.of(s.table().station(), s.tides().port()))
-                          .forEach(given::add);
-                      given.add(folder.landingTide().port());
-                      given.add(folder.landingTide().datum());
+                          TrialTranslation.given(folder.passage(), folder.notes(), more);
                       assertEquals(
                           Set.of(), TrialTranslation.roman(given, report.text(translation)));
-                      assertEquals(
-                          Set.of(), TrialTranslation.roman(given, report.departures(translation)));
+                      if (WITH_DEPARTURES.contains(it.getKey())) {
+                        assertEquals(
+                            Set.of(),
+                            TrialTranslation.roman(given, report.departures(translation)));
+                      }
                     }));
   }
 }

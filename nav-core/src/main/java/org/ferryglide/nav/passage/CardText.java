@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -37,15 +37,17 @@ final class CardText {
   /** A figure that is whole but for the rounding of its arithmetic stays as it is. */
   private static final double ROUNDING = 1e-9;
 
-  private final ZoneId zone;
+  /** The clock of the departure throughout: one that is changed on the way shows an hour twice. */
+  private final ZoneOffset zone;
+
   private final LocalDate day;
   private final Words words;
   private final Units units;
   private final BiFunction<Note, String, String> printing;
 
-  /** Text whose clock is that of the passage, and whose day is that of its departure. */
+  /** Text whose clock and day are those of the departure. */
   CardText(TimedPlan plan, Words words, Units units) {
-    this.zone = plan.passage().zone();
+    this.zone = plan.passage().zone().getRules().getOffset(plan.departure());
     this.day = plan.departure().atZone(zone).toLocalDate();
     this.words = words;
     this.units = units;
@@ -140,9 +142,9 @@ final class CardText {
         Integer.toString(day.getYear()));
   }
 
-  /** The zone of the clock on that day. */
+  /** How far the clock is from UTC. */
   String offset() {
-    String id = zone.getRules().getOffset(day.atStartOfDay(zone).toInstant()).getId();
+    String id = zone.getId();
     return id.equals("Z") ? "UTC" : "UTC" + id;
   }
 

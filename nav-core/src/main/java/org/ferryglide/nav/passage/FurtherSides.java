@@ -2,6 +2,7 @@ package org.ferryglide.nav.passage;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.zone.ZoneRules;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -152,6 +153,10 @@ final class FurtherSides {
                         "range", "share", Long.toString(Math.round(100.0 * share.getAsDouble())))));
     if (!text.isOnTheDay(plan.landed()) || !text.isOnTheDay(plan.launch())) {
       add(text.say("next-day"));
+    }
+    ZoneRules clock = plan.passage().zone().getRules();
+    if (!clock.getOffset(plan.departure()).equals(clock.getOffset(plan.landed()))) {
+      add(text.say("clock-stays", "clock", text.offset()));
     }
   }
 

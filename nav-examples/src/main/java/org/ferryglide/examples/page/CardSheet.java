@@ -19,7 +19,7 @@ import org.ferryglide.nav.passage.DeckCard;
  */
 public final class CardSheet {
   private static final int TO_A_SHEET = 4;
-  private static final Pattern HEADING = Pattern.compile("([0-9_]{3}°)(  .*)");
+  private static final Pattern HEADING = Pattern.compile("([0-9_]{3}°)(  ?[0-9]+ .*)");
 
   private final String name;
   private final DeckCard card;

@@ -143,6 +143,10 @@ public final class PassagePage {
             labels.say(
                 "page.day", "date", printed.date(), "clock", printed.offset(worked.departure())))
         .line();
+    if (worked.isClockChanged()) {
+      String clock = printed.offset(worked.departure());
+      body.element("p", labels.say("card.clock-stays", "clock", clock), "class", "stop").line();
+    }
     body.element("p", labels.say("caution")).close().line();
   }
 

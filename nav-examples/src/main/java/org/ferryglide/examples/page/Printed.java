@@ -116,7 +116,11 @@ final class Printed {
   /** A time with its date and its distance from UTC, for those who have nothing else at hand. */
   String dated(Instant time) {
     ZonedDateTime local = time.atZone(zone);
-    return two(local.getHour()) + ":" + two(local.getMinute()) + " " + date(local.toLocalDate());
+    String dated =
+        two(local.getHour()) + ":" + two(local.getMinute()) + " " + date(local.toLocalDate());
+    // a clock that is changed tells which of two hours it means
+    boolean isChanged = !offset(time).equals(offset(day.atStartOfDay(zone).toInstant()));
+    return isChanged ? dated + ", " + offset(time) : dated;
   }
 
   String date() {

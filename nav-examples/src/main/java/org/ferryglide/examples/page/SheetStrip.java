@@ -10,6 +10,9 @@ import org.ferryglide.nav.passage.TimedPlan;
 
 /** Below the sheet: a bar that shows a distance, and a rose with the variation. */
 final class SheetStrip {
+  /** A longer bar would run into the words beside the rose. */
+  private static final double MOST_BAR = 115.0;
+
   private static final double LEFT = 8.0;
 
   private final SheetPen pen;
@@ -31,7 +34,7 @@ final class SheetStrip {
         LEFT + 6,
         y + 30,
         pen.frame().units(1.0, pen.frame().middleLatitude()),
-        150,
+        MOST_BAR,
         printed,
         labels.say("plot.bar", "latitude", latitude(pen.frame().middleLatitude())));
     rose(300, y + 40);

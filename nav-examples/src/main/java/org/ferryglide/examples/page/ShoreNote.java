@@ -206,11 +206,12 @@ public final class ShoreNote {
   private String exactly(Instant time) {
     int seconds = time.atZone(printed.zone()).getSecond();
     String dated = printed.dated(time);
-    return (seconds == 0
+    String offset = printed.offset(time);
+    String exact =
+        seconds == 0
             ? dated
-            : dated.substring(0, 5) + ":" + Printed.two(seconds) + dated.substring(5))
-        + ", "
-        + printed.offset(time);
+            : dated.substring(0, 5) + ":" + Printed.two(seconds) + dated.substring(5);
+    return exact.endsWith(offset) ? exact : exact + ", " + offset;
   }
 
   private Part who() {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.zone.ZoneRules;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -129,7 +130,7 @@ public final class WorkedPassage {
    * @return what page, sheet and note print, with blanks for high water, way home and shore
    */
   public static WorkedPassage of(Passage passage, Instant departure) {
-    ZoneId zone = passage.zone();
+    ZoneId zone = passage.zone().getRules().getOffset(departure);
     LocalDate date = departure.atZone(zone).toLocalDate();
     Outcome<TimedPlan, NotPossible> plan = TimedPlan.of(passage, departure);
     return new WorkedPassage(
@@ -335,8 +336,16 @@ public final class WorkedPassage {
     return labels;
   }
 
+  /** By the clock of the departure throughout: one changed on the way shows an hour twice. */
   Printed printed() {
-    return printed(passage.zone());
+    return printed(passage.zone().getRules().getOffset(departure));
+  }
+
+  /** Whether the clocks ashore are changed while the party is out. */
+  boolean isClockChanged() {
+    ZoneRules clock = passage.zone().getRules();
+    Instant landed = plan.solved().map(TimedPlan::landed).orElse(departure);
+    return !clock.getOffset(departure).equals(clock.getOffset(landed));
   }
 
   /** By another clock. */

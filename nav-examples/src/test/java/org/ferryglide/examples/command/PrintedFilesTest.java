@@ -67,7 +67,6 @@ class PrintedFilesTest {
   @CsvSource({
     "--track, --track is of use with --gpx only",
     "--units km, '--units is of use with --card, --page, --sheet or --shore only'",
-    "--words party.csv, '--words are of use with --card, --page, --sheet or --shore only'",
     "--what-if --units km, '--units is of use with --card, --page, --sheet or --shore only'",
     "--what-if --card --units km, of --card and --what-if only one can be printed",
     "--what-if --card, of --card and --what-if only one can be printed"
@@ -76,6 +75,17 @@ class PrintedFilesTest {
     Ran ran = Ran.line("passage " + SCENARIO + " " + useless);
     assertEquals(2, ran.status(), ran.out());
     assertEquals(why, ran.err().lines().findFirst().orElse(""));
+  }
+
+  @Test
+  void wordsReachTheTextAndTheWhatIfsToo() throws Exception {
+    String words = folder.resolve("words.properties").toString();
+    Files.writeString(
+        Path.of(words), "text.notes = Anmerkungen\nnote.what-if.slower = langsamer\n");
+    Ran text = Ran.of("passage", SCENARIO, "--words", words);
+    assertTrue(text.out().contains("\nAnmerkungen\n"), text.out());
+    Ran whatIf = Ran.of("passage", SCENARIO, "--what-if", "--words", words);
+    assertTrue(whatIf.out().contains("\nlangsamer  "), whatIf.out());
   }
 
   @Test

@@ -108,6 +108,7 @@ class VerbExamplesTest {
         "0 passage scenarios/ollen-skerries --what-if",
         "4 passage scenarios/ollen-skerries --depart 2027-06-14T11:40+01:00",
         "5 passage scenarios/ollen-skerries --depart 2026-06-14T23:00+01:00",
+        "5 check scenarios/ollen-skerries --depart 2026-06-14T23:00+01:00",
         "4 departures scenarios/ollen-skerries --from 2027-01-01",
         "2 check scenarios/nowhere",
         "2 check scenarios",

@@ -34,6 +34,7 @@ import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.Window;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -63,6 +64,8 @@ class FurtherFiguresTest {
         WorkedPassage.of(PassageFolder.read(Path.of("scenarios/ollen-skerries"))).withWayHome());
     scenes.put("a-stop, way home", scenes.get("a-stop").withWayHome());
     scenes.put("one-leg, way home", scenes.get("one-leg").withWayHome());
+    scenes.put("clocks changed on the way", clocks("2026-10-24T22:10:00Z"));
+    scenes.put("clocks changed before", clocks("2026-10-25T09:00:00Z"));
     scenes.keySet().removeIf(name -> scenes.get(name).plan().solved().isEmpty());
     assertTrue(scenes.size() > 10, "scenes: " + scenes.keySet());
     return scenes.entrySet().stream()
@@ -70,6 +73,31 @@ class FurtherFiguresTest {
             scene ->
                 DynamicTest.dynamicTest(
                     scene.getKey(), () -> new Compared(scene.getValue()).compare()));
+  }
+
+  /** Four hours in a zone whose clocks are put back at 01:00 UTC of 25 October. */
+  private static WorkedPassage clocks(String departure) {
+    Passage passage =
+        Passage.builder("Past the change", ZoneId.of("Europe/London"), PageScenes.party(2.0))
+            .from(WayPoint.of("Slip", Position.parse("46°10.0'N 026°20.0'W")))
+            .to(WayPoint.of("Cove", Position.parse("46°15.0'N 026°13.0'W")))
+            .stream(PageScenes.turning(0.3))
+            .build();
+    return WorkedPassage.of(passage, Instant.parse(departure));
+  }
+
+  @Test
+  void aClockThatIsChangedIsToldAndTheTimesStayWithTheDeparture() throws Exception {
+    WorkedPassage night = clocks("2026-10-24T22:10:00Z");
+    String words = "The clocks are changed on the way: these times stay UTC+01:00.";
+    assertTrue(PassagePage.of(night).html().contains(words));
+    String card = night.card().orElseThrow().toString().replaceAll("\\s+", " ");
+    assertTrue(card.contains(words), card);
+    String shore = ShoreNote.of(night).text();
+    assertTrue(shore.contains("23:10 24 Oct 2026") && shore.contains("25 Oct 2026, UTC"), shore);
+    WorkedPassage day = clocks("2026-10-25T09:00:00Z");
+    assertTrue(day.card().orElseThrow().toString().contains("first boat afloat 08:45, clock UTC\n"));
+    assertTrue(PassagePage.of(day).html().contains("all times by the clock UTC;"));
   }
 
   /** One plan, its card and its page. */
@@ -84,7 +112,7 @@ class FurtherFiguresTest {
       this.worked = worked;
       this.plan = worked.plan().solved().orElseThrow();
       this.passage = plan.passage();
-      this.zone = passage.zone();
+      this.zone = passage.zone().getRules().getOffset(plan.departure());
       this.day = plan.departure().atZone(zone).toLocalDate();
     }
 
@@ -94,6 +122,11 @@ class FurtherFiguresTest {
       assertTrue(top.contains(bare("first boat afloat " + early(plan.launch()) + ",")), top);
       assertTrue(top.contains(bare("under way " + late(plan.departure()))), top);
       assertTrue(top.contains(bare("last ashore " + late(plan.landed()))), top);
+      List<String> afloat = worked.card().orElseThrow().afloat();
+      for (int i = 0; i < plan.legs().size(); i++) {
+        String eta = "ETA " + late(plan.legs().get(i).arrival());
+        assertTrue(afloat.get(i).lines().anyMatch(line -> line.endsWith(eta)), afloat.get(i));
+      }
       told(sections, "LEGS", legs());
       told(sections, "TIDAL HOURS", tidalHours());
       told(sections, "POSITION FOR RADIO", radio());

@@ -133,7 +133,8 @@ class OneSetOfFiguresTest {
       String line = side.lines().filter(it -> it.contains("ETA")).findFirst().orElseThrow();
       String magnetic =
           isMagnetic(leg) ? three(leg.get("headingMagneticDegrees").asDouble()) : "___°";
-      assertEquals(magnetic + "  " + minutes(leg) + " min", line.replaceAll(" +ETA.*", ""), side);
+      String before = line.replaceAll(" +ETA.*", "").replaceAll(" +", " ");
+      assertEquals(magnetic + " " + minutes(leg) + " min", before, side);
       if (!isMagnetic(leg)) {
         assertTrue(side.contains("true " + degrees(leg, "headingTrueDegrees")), side);
       }

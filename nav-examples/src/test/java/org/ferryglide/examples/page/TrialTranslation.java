@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.Lane;
 import org.ferryglide.nav.passage.Passage;
@@ -92,21 +93,36 @@ public final class TrialTranslation {
    */
   public static List<String> given(WorkedPassage worked) {
     Passage passage = worked.passage();
-    List<String> names = new ArrayList<>(List.of(passage.name()));
+    List<String> more = new ArrayList<>();
+    for (String item : List.of("party", "craft", "carried", "call", "remarks")) {
+      worked.shore().words(item).ifPresent(more::add);
+    }
+    worked.highWater().ifPresent(water -> more.add(water.port()));
+    return given(
+        passage, worked.plan().match(TimedPlan::notes, why -> passage.notes()), more);
+  }
+
+  /**
+   * Names and words that are the user's own.
+   *
+   * @param passage the passage
+   * @param notes what is told of it
+   * @param more names beside those of the passage
+   * @return them, the longest first
+   */
+  public static List<String> given(Passage passage, List<Note> notes, List<String> more) {
+    List<String> names = new ArrayList<>(more);
+    names.add(passage.name());
     List<WayPoint> places = new ArrayList<>(passage.wayPoints());
     places.addAll(passage.refuges());
     places.forEach(place -> names.addAll(List.of(place.name(), place.toSee())));
     passage.dangers().orElse(List.of()).stream().map(Danger::name).forEach(names::add);
     passage.lanes().orElse(List.of()).stream().map(Lane::name).forEach(names::add);
     passage.levels().forEach((port, level) -> names.addAll(List.of(port, level.datum())));
-    for (String item : List.of("party", "craft", "carried", "call", "remarks")) {
-      worked.shore().words(item).ifPresent(names::add);
-    }
-    worked.plan().match(TimedPlan::notes, why -> passage.notes()).stream()
+    notes.stream()
         .flatMap(note -> Stream.of("station", "file", "heading").map(note.data()::get))
         .filter(Objects::nonNull)
         .forEach(names::add);
-    worked.highWater().ifPresent(water -> names.add(water.port()));
     names.removeIf(String::isEmpty);
     names.sort(Comparator.comparingInt(String::length).reversed());
     return names;
