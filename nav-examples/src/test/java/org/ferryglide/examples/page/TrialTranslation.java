@@ -139,6 +139,9 @@ public final class TrialTranslation {
     String left = text.replaceAll("\\s+", " "); // a card wraps names
     for (String name : given) {
       left = left.replace(name, "·");
+      if (name.length() > 30 && name.matches("[A-Za-z0-9]+")) { // broken where it has no blank
+        left = left.replaceAll(String.join(" ?", name.split("")), "·");
+      }
       for (int kept = name.length() - 1; kept > 1; kept--) { // and cuts them where it must
         left = left.replace(name.substring(0, kept) + "…", "·");
       }
