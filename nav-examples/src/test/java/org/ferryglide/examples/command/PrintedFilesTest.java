@@ -92,7 +92,7 @@ class PrintedFilesTest {
   void whatIfsAndWindowsTellTheirWarnings() {
     Ran whatIf = Ran.of("passage", SCENARIO, "--what-if");
     assertTrue(
-        whatIf.out().contains("WARNING: stream: 2.4 kn, beyond 2, where it warns; 1 more"),
+        whatIf.out().contains("WARNING: stream: 2.5 kn, beyond 2, where it warns; 1 more"),
         whatIf.out());
     String help = Ran.of("departures", "--help").out();
     assertTrue(help.contains("in which no check of a passage stops"), help);
