@@ -42,7 +42,7 @@ final class PlanPrinter {
                   page.clock(Page.up(plan.departure())),
                   "arrival",
                   page.clock(Page.up(plan.arrival()))));
-          page.row("leg.reserve", reserve(page, plan));
+          page.row("text.reserve", reserve(page, plan));
           plan.verdicts()
               .forEach(
                   verdict -> page.labelled(page.findings().word(verdict), words(page, verdict)));
@@ -79,7 +79,7 @@ final class PlanPrinter {
                   .map(spare -> downInKnots(page, spare))
                   .orElseGet(() -> page.say("text.not-known"))));
     }
-    return page.say("text.reserve", "legs", String.join(", ", legs));
+    return page.say("text.reserve-of-legs", "legs", String.join(", ", legs));
   }
 
   /** What is to spare is never printed larger than it is. */
