@@ -73,6 +73,9 @@ final class Doubts {
   private List<String> lines(Predicate<Note> wanted) {
     List<Doubt> sorted = new ArrayList<>(doubts.values());
     sorted.sort(Comparator.comparing((Doubt doubt) -> doubt.note().severity()).reversed());
-    return sorted.stream().filter(doubt -> wanted.test(doubt.note())).map(doubt -> doubt.line(page)).toList();
+    return sorted.stream()
+        .filter(doubt -> wanted.test(doubt.note()))
+        .map(doubt -> doubt.line(page))
+        .toList();
   }
 }

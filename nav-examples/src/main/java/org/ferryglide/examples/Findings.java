@@ -144,8 +144,7 @@ public final class Findings {
     String first = judged(open.get(0));
     return open.size() == 1
         ? first
-        : labels.say(
-            "text.more", "finding", first, "more", Integer.toString(open.size() - 1));
+        : labels.say("text.more", "finding", first, "more", Integer.toString(open.size() - 1));
   }
 
   /** How it was judged, in a word. */

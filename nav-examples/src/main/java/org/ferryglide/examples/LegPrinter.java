@@ -161,8 +161,7 @@ final class LegPrinter {
     }
     if (nearest.isEmpty()) {
       page.row(
-          label,
-          page.say("text.no-station", "reach", page.nauticalMiles(folder.limits().reach())));
+          label, page.say("text.no-station", "reach", page.nauticalMiles(folder.limits().reach())));
     }
   }
 
@@ -201,8 +200,7 @@ final class LegPrinter {
     Instant after = hours.ceilingKey(until);
     if (before == null || after == null) {
       page.row(
-          "",
-          page.say("text.no-data-for", "time", page.clock(before == null ? departure : until)));
+          "", page.say("text.no-data-for", "time", page.clock(before == null ? departure : until)));
     }
     Instant from = before == null ? departure : before;
     Instant to = after == null ? until : after;
@@ -331,9 +329,7 @@ final class LegPrinter {
     String when = page.findings().at(why.when());
     String where =
         why.where()
-            .map(
-                place ->
-                    page.say("card.near", "place", place.text(AngleForm.DEGREES_MINUTES, 1)))
+            .map(place -> page.say("card.near", "place", place.text(AngleForm.DEGREES_MINUTES, 1)))
             .orElse("");
     if (why.reason() == Reason.NO_DATA) {
       return page.say("text.no-stream", "when", when, "where", where, "given", given(why));

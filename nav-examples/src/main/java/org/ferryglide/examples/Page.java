@@ -137,9 +137,7 @@ final class Page {
   }
 
   String setAndRate(Velocity stream) {
-    return stream.rate().knots() < SLACK_KNOTS
-        ? say("hours.slack")
-        : unit(stream.setAndRate());
+    return stream.rate().knots() < SLACK_KNOTS ? say("hours.slack") : unit(stream.setAndRate());
   }
 
   String trueAndMagnetic(TrueBearing heading, Variation variation) {

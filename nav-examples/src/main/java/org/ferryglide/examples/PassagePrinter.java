@@ -162,9 +162,7 @@ final class PassagePrinter {
     if (arrival.isEmpty()) {
       page.line(
           page.say(
-              passage.isWithoutData()
-                  ? "text.landing-without-data"
-                  : "text.landing-not-possible"));
+              passage.isWithoutData() ? "text.landing-without-data" : "text.landing-not-possible"));
       return;
     }
     Instant time = arrival.get();

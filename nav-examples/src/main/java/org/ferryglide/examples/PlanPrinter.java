@@ -128,8 +128,7 @@ final class PlanPrinter {
   }
 
   private static String counted(Page page, String key, int count, Note check) {
-    return page.say(
-        key, "count", Integer.toString(count), "check", page.findings().say(check));
+    return page.say(key, "count", Integer.toString(count), "check", page.findings().say(check));
   }
 
   private static String words(Page page, Departure departure) {
@@ -152,15 +151,13 @@ final class PlanPrinter {
 
   /** The deck card, all its sides. */
   static String card(WorkedPassage worked) {
-    return worked
-        .card()
-        .map(DeckCard::toString)
-        .orElseGet(() -> noCard(worked));
+    return worked.card().map(DeckCard::toString).orElseGet(() -> noCard(worked));
   }
 
   private static String noCard(WorkedPassage worked) {
     ZoneId zone = worked.passage().zone();
-    Findings findings = Findings.by(time -> time.atZone(zone).toLocalTime().toString(), worked.labels());
+    Findings findings =
+        Findings.by(time -> time.atZone(zone).toLocalTime().toString(), worked.labels());
     String why = worked.plan().why().map(NotPossible::note).map(findings::say).orElse("");
     return worked.labels().say("text.no-card", "why", why) + "\n";
   }

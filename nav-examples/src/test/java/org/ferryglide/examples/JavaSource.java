@@ -25,7 +25,8 @@ public final class JavaSource {
    * @return nothing where the compiler is content
    * @throws IOException if the source cannot be written
    */
-  public static String messagesOfCompiler(Path folder, String type, String source) throws IOException {
+  public static String messagesOfCompiler(Path folder, String type, String source)
+      throws IOException {
     Path file = folder.resolve(type + ".java");
     Files.writeString(file, source);
     ByteArrayOutputStream messages = new ByteArrayOutputStream();

@@ -46,7 +46,8 @@ class TranslatedTextTest {
             "streams.csv",
             "-3,005,2.1,1.0",
             "-3,005,9.1,6.0"));
-    folders.put("too slow", folder("party.csv", "3.0 kn", "1.5 kn", "passage.csv", "3.5 kn", "1.9 kn"));
+    folders.put(
+        "too slow", folder("party.csv", "3.0 kn", "1.5 kn", "passage.csv", "3.5 kn", "1.9 kn"));
     folders.put("by night", folder("passage.csv", "T11:40+01:00", "T22:40+01:00"));
     folders.put("out of reach", folder("limits.csv", "6.0 NM", "3.0 NM"));
     folders.put("far station", folder("streams.csv", "46.235,-26.17", "46.235,26.17"));

@@ -124,8 +124,7 @@ final class SteerVerb extends Verb {
         course(leg)
             .row("steer", heading.threeDigits() + " true")
             .value("headingTrueDegrees", heading.degrees());
-    variation(leg)
-        .ifPresent(it -> Magnetic.row(answer, heading, it, "headingMagneticDegrees"));
+    variation(leg).ifPresent(it -> Magnetic.row(answer, heading, it, "headingMagneticDegrees"));
     answer
         .row("made good", steered.speedMadeGood().inKnots(1))
         .row("time", Times.hoursAndMinutes(steered.duration()))

@@ -26,6 +26,7 @@ final class TidePicture {
 
   /** Between figures beside lines that lie closer. */
   private static final double APART = 7.5;
+
   private static final Duration STEP = Duration.ofMinutes(5);
 
   private TidePicture() {}
@@ -156,8 +157,7 @@ final class TidePicture {
     }
 
     /** Lines at what landings need, each with its figure beside the picture. */
-    private void limits(
-        Svg svg, DayFrame day, List<WayPoint> places, double least, double most) {
+    private void limits(Svg svg, DayFrame day, List<WayPoint> places, double least, double most) {
       Set<Double> levels = new TreeSet<>(Comparator.reverseOrder());
       for (WayPoint place : places) {
         landing(place)

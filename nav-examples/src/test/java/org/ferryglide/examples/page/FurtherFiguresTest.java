@@ -96,7 +96,8 @@ class FurtherFiguresTest {
     String shore = ShoreNote.of(night).text();
     assertTrue(shore.contains("23:10 24 Oct 2026") && shore.contains("25 Oct 2026, UTC"), shore);
     WorkedPassage day = clocks("2026-10-25T09:00:00Z");
-    assertTrue(day.card().orElseThrow().toString().contains("first boat afloat 08:45, clock UTC\n"));
+    assertTrue(
+        day.card().orElseThrow().toString().contains("first boat afloat 08:45, clock UTC\n"));
     assertTrue(PassagePage.of(day).html().contains("all times by the clock UTC;"));
   }
 
@@ -156,8 +157,7 @@ class FurtherFiguresTest {
       String title = "";
       for (List<String> side : lines) {
         for (String line : side.subList(lines.size() > 1 ? head : 0, side.size())) {
-          String begun =
-              TITLES.stream().filter(it -> isTitle(line, it)).findFirst().orElse("");
+          String begun = TITLES.stream().filter(it -> isTitle(line, it)).findFirst().orElse("");
           if (begun.isEmpty() && !line.startsWith("Official charts")) {
             sections.merge(title, bare(line), String::concat);
           } else if (begun.isEmpty()) {
@@ -224,9 +224,9 @@ class FurtherFiguresTest {
             Math.abs(off) < 0.001
                 ? "on the line throughout"
                 : "off the line at most "
-                + tenths(Math.abs(off) / 1852.0, RoundingMode.CEILING)
-                + " NM to the "
-                + (off < 0.0 ? "left" : "right"));
+                    + tenths(Math.abs(off) / 1852.0, RoundingMode.CEILING)
+                    + " NM to the "
+                    + (off < 0.0 ? "left" : "right"));
         all.add(
             one
                 ? "One heading: until the mark is in sight, then hold a transit."
@@ -318,8 +318,7 @@ class FurtherFiguresTest {
             passage.levels().get(landing.port().get()).heightMetresAt(when).orElseThrow();
         boolean low =
             metres - landing.lowestMetres() <= landing.highestMetres() - metres; // the nearer end
-        then =
-            ", then " + tenths(metres, low ? RoundingMode.FLOOR : RoundingMode.CEILING) + " m";
+        then = ", then " + tenths(metres, low ? RoundingMode.FLOOR : RoundingMode.CEILING) + " m";
       }
       return place.name() + ": " + levels(landing) + then + sector(landing);
     }
@@ -356,8 +355,7 @@ class FurtherFiguresTest {
         now = leg.departure().isAfter(time) ? now : leg;
       }
       if (!one.isUsable()) {
-        String why =
-            one.against().map(it -> worked.printed().about(it.note())).orElse("");
+        String why = one.against().map(it -> worked.printed().about(it.note())).orElse("");
         return card ? List.of(name + ": no, " + why) : List.of(late(time), name, "no", why, "");
       }
       if (one.isAt(plan.route().at(time))) {
@@ -471,8 +469,7 @@ class FurtherFiguresTest {
                 .match(
                     it -> List.of(variant.name(), late(it.arrival()), worst(it.worst())),
                     why ->
-                        List.of(
-                            variant.name(), "not possible", worked.printed().say(why.note()))));
+                        List.of(variant.name(), "not possible", worked.printed().say(why.note()))));
       }
       return all;
     }

@@ -67,7 +67,14 @@ class LabelsTest {
         sources.append(Files.readString(file));
       }
     }
-    List<String> made = List.of("shore.", "sheet.", "note.", "text.point.", "text.after-", "text.before-"); // put together with an item's name
+    List<String> made =
+        List.of(
+            "shore.",
+            "sheet.",
+            "note.",
+            "text.point.",
+            "text.after-",
+            "text.before-"); // put together with an item's name
     Set<String> keys = new HashSet<>(Labels.english().words().templates().keySet());
     keys.removeAll(DeckCard.english().templates().keySet());
     for (String key : keys) {

@@ -102,7 +102,10 @@ class OneSetOfFiguresTest {
       assertEquals(
           Math.abs(off) < 0.001
               ? "at no time"
-              : "at most " + up(Math.abs(off) / 1852.0) + " NM to the " + (off < 0 ? "left" : "right"),
+              : "at most "
+                  + up(Math.abs(off) / 1852.0)
+                  + " NM to the "
+                  + (off < 0 ? "left" : "right"),
           rows.get("off the line"));
       NodeList hours = section.getElementsByTagName("tr");
       for (int i = 0; i < leg.get("hours").size() && hours.getLength() > 0; i++) {

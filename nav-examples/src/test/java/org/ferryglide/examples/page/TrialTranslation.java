@@ -98,8 +98,7 @@ public final class TrialTranslation {
       worked.shore().words(item).ifPresent(more::add);
     }
     worked.highWater().ifPresent(water -> more.add(water.port()));
-    return given(
-        passage, worked.plan().match(TimedPlan::notes, why -> passage.notes()), more);
+    return given(passage, worked.plan().match(TimedPlan::notes, why -> passage.notes()), more);
   }
 
   /**
