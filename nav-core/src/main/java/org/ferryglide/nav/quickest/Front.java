@@ -20,9 +20,6 @@ final class Front {
    */
   private static final double APART_SECONDS = 900.0;
 
-  /** An area is entered so long after it opens, seconds: beyond the rounding of times. */
-  private static final double OPENED_SECONDS = 1e-3;
-
   /** Labels of one place at most. */
   private static final int MOST_LABELS = 40;
 
@@ -30,7 +27,7 @@ final class Front {
   private final NodeSpeeds speeds;
   private final Moves moves;
   private final MoveTimes times;
-  private final Waters waters;
+  private final Barriers barriers;
   private final double departure;
   private final boolean backward;
   private final boolean open;
@@ -43,12 +40,6 @@ final class Front {
 
   /** Whether some area is closed for a time, and the craft may wait until it opens. */
   private final boolean closing;
-
-  /** When each node lies in a closed area for the last time, seconds since 1970. */
-  private final double[] closedUntil;
-
-  /** Whether land is within a move of each node; empty in open water. */
-  private final boolean[] nearLand;
 
   /**
    * Labels are kept only where this front has been and the two times together are below a limit.
@@ -78,21 +69,16 @@ final class Front {
     this.grid = speeds.grid;
     this.speeds = speeds;
     this.moves = speeds.moves;
-    this.waters = waters;
     this.departure = departure;
     this.backward = !Double.isNaN(arrivalAtGoal);
     this.times = new MoveTimes(speeds, motion.calmSpeed(), arrivalAtGoal);
     this.open = waters.isOpen();
-    this.mayWait = !backward && !(speeds.steady && waters.closures().isEmpty());
+    barriers = new Barriers(grid, waters, moves.reach);
+    this.mayWait = !backward && !(speeds.steady && !barriers.hasClosures());
     settled = new SettledNodes(grid.nodes());
     waiting = new double[grid.nodes()];
     Arrays.fill(waiting, Double.POSITIVE_INFINITY);
-    closing = mayWait && !waters.closures().isEmpty();
-    closedUntil = new double[closing ? grid.nodes() : 0];
-    for (int node = 0; node < closedUntil.length; node++) {
-      closedUntil[node] = waters.lastClosed(grid.latitude(node), grid.longitude(node));
-    }
-    nearLand = open ? new boolean[0] : NearLand.of(grid, waters.land(), moves.reach);
+    closing = mayWait && barriers.hasClosures();
   }
 
   /** Keeps only labels where another front has been, both times together below a limit. */
@@ -146,9 +132,8 @@ final class Front {
     }
     int column = node / grid.rows;
     int row = node % grid.rows;
-    boolean looked = !open && nearLand[node];
     boolean once =
-        backward || (waters.closures().isEmpty() && (speeds.steady || speeds.holdsEverywhere()));
+        backward || (!barriers.hasClosures() && (speeds.steady || speeds.holdsEverywhere()));
     for (int m = 0; m < moves.count; m++) {
       int c = column + moves.columns[m];
       int r = row + moves.rows[m];
@@ -157,7 +142,7 @@ final class Front {
       }
       int other = c * grid.rows + r;
       // whoever must be out of an area may have to stay out of it until it opens
-      barred |= closing && departure + time < closedUntil[other];
+      barred |= closing && departure + time < barriers.lastClosed(other);
       boolean again = settled.has(other);
       if (again && (once || time < settled.last(other) + APART_SECONDS)) {
         continue;
@@ -185,31 +170,20 @@ final class Front {
       if (met != null && reached + met.firstReached(other) > togetherAtMost) {
         continue;
       }
-      if (!open && isBarred(node, other, looked || nearLand[other], time, reached)) {
+      if (!open && isBarred(node, other, time, reached)) {
         continue;
       }
       offer(other, reached, label);
     }
   }
 
-  private boolean isBarred(int node, int other, boolean nearLand, double from, double until) {
-    if (!nearLand && waters.closures().isEmpty()) {
-      return false;
-    }
-    double latitude = grid.latitude(node);
-    double longitude = grid.longitude(node);
-    double toLatitude = grid.latitude(other);
-    double toLongitude = grid.longitude(other);
-    if (nearLand && waters.land().blocks(latitude, longitude, toLatitude, toLongitude)) {
+  private boolean isBarred(int node, int other, double from, double until) {
+    if (barriers.isLand(node, other)) {
       return true;
     }
-    double start = departure + Math.min(times.clock(from), times.clock(until));
-    double end = departure + Math.max(times.clock(from), times.clock(until));
-    if (waters.isClosed(latitude, longitude, toLatitude, toLongitude, start, end)) {
-      barred = true;
-      return true;
-    }
-    return false;
+    boolean closed = isClosed(node, other, from, until);
+    barred |= closed;
+    return closed;
   }
 
   /** Whether a later label of a settled node can do nothing that the earlier one cannot. */
@@ -230,14 +204,8 @@ final class Front {
 
   /** Until when a craft waits at once: until some area opens, if that is soon. */
   private double waitsUntil(double time) {
-    double until = time + APART_SECONDS;
-    for (Waters.Closure closure : waters.closures()) {
-      double opens = closure.until() - departure + OPENED_SECONDS;
-      if (opens > time && opens < until) {
-        until = opens;
-      }
-    }
-    return until;
+    double opens = barriers.opensAfter(departure + time) - departure;
+    return Math.min(time + APART_SECONDS, opens);
   }
 
   private boolean holds(int node, double time, double until) {
@@ -249,14 +217,13 @@ final class Front {
 
   /** Whether a place is closed at some moment between two times. */
   private boolean isClosed(int node, double from, double until) {
-    if (waters.closures().isEmpty()) {
-      return false;
-    }
-    double latitude = grid.latitude(node);
-    double longitude = grid.longitude(node);
-    double start = departure + Math.min(times.clock(from), times.clock(until));
-    double end = departure + Math.max(times.clock(from), times.clock(until));
-    return waters.isClosed(latitude, longitude, latitude, longitude, start, end);
+    return isClosed(node, node, from, until);
+  }
+
+  private boolean isClosed(int node, int other, double from, double until) {
+    double one = departure + times.clock(from);
+    double two = departure + times.clock(until);
+    return barriers.isClosed(node, other, Math.min(one, two), Math.max(one, two));
   }
 
   private void offer(int node, double time, int before) {
