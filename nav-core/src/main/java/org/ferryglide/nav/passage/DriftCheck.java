@@ -2,6 +2,7 @@ package org.ferryglide.nav.passage;
 
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.basics.Top;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.Craft;
@@ -170,17 +171,12 @@ final class DriftCheck extends PassageCheck {
     if (best < 0 || isBeyondReach(candidate, best, least)) {
       return;
     }
-    double low = Math.max(first, best - 1);
-    double high = Math.min(last, best + 1);
-    while (high - low > NEAREST_PART) { // by thirds: one nearest place between the looks beside it
-      double third = (high - low) / 3.0;
-      if (clearance(danger, worst, low + third) < clearance(danger, worst, high - third)) {
-        high -= third;
-      } else {
-        low += third;
-      }
-    }
-    double middle = 0.5 * (low + high);
+    double middle = // one nearest place between the looks beside it
+        Top.of(
+            at -> -clearance(danger, worst, at),
+            Math.max(first, best - 1),
+            Math.min(last, best + 1),
+            NEAREST_PART);
     boolean between = clearance(danger, worst, middle) < least;
     worst.takeFrom(between ? (int) middle : best, between ? middle - (int) middle : 0.0);
   }

@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import org.ferryglide.examples.svg.Svg;
@@ -58,12 +57,14 @@ final class TidePicture {
 
     Svg draw(List<WayPoint> places) {
       DayFrame day = new DayFrame(worked);
+      int count = (int) Duration.between(day.from(), day.until()).dividedBy(STEP) + 1;
+      double[] metres = new double[count];
+      level.heightsEvenly(day.from().getEpochSecond(), STEP.getSeconds(), count, metres, 0);
       List<Instant> times = new ArrayList<>();
       List<Double> heights = new ArrayList<>();
-      for (Instant t = day.from(); !t.isAfter(day.until()); t = t.plus(STEP)) {
-        OptionalDouble height = level.heightMetresAt(t);
-        times.add(t);
-        heights.add(worked.printed().units().height(height.orElse(Double.NaN)));
+      for (int i = 0; i < count; i++) {
+        times.add(day.from().plus(STEP.multipliedBy(i)));
+        heights.add(worked.printed().units().height(metres[i]));
       }
       List<Turn> turns = turns(times, heights);
       double most = 0.5;
