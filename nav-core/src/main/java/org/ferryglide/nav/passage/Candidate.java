@@ -34,7 +34,12 @@ final class Candidate {
 
   private static final double HOUR = 3600.0;
 
-  /** What lies between two of a draw's looks is far less than what draws differ by. */
+  /**
+   * Between a draw's looks. Against looks every half minute, and drifts in steps of a minute, the
+   * chances of checks differed by 0.002 (dangers), 0.007 (drift), 0.011 (reserve), 0.012 (stream)
+   * and 0.019 (wind), root mean square, and by 0.05 at most, over 120 random passages with limits
+   * near what they meet; the 200 draws of each leave 0.035 themselves.
+   */
   private static final double DRAW_STEP_SECONDS = 180.0;
 
   final Passage passage;

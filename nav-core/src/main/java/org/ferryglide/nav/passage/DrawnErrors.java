@@ -26,6 +26,9 @@ final class DrawnErrors {
   private double start;
   private final double interval;
 
+  /** One over the interval, which is quicker to take times with. */
+  private final double perSecond;
+
   /** One for each interval, the last for all time after it. */
   private final double[] speed;
 
@@ -50,6 +53,7 @@ final class DrawnErrors {
    */
   DrawnErrors(PlanErrors errors, double seconds) {
     interval = seconds(errors.reckoning().interval());
+    perSecond = 1.0 / interval;
     int count = 1 + (int) Math.ceil(seconds / interval);
     speed = new double[count];
     currentEast = new double[count];
@@ -106,6 +110,7 @@ final class DrawnErrors {
     plottedNorth = 0.0;
     start = 0.0;
     interval = Double.POSITIVE_INFINITY;
+    perSecond = 0.0;
     speed = new double[] {speedFactor};
     currentEast = new double[1];
     currentNorth = new double[1];
@@ -156,12 +161,12 @@ final class DrawnErrors {
   }
 
   private int at(double time) {
-    return Math.max(0, Math.min(speed.length - 1, (int) ((time - start) / interval)));
+    return Math.max(0, Math.min(speed.length - 1, (int) ((time - start) * perSecond)));
   }
 
   /** When the next errors are drawn; infinite after the last. */
   double nextIntervalAfter(double time) {
-    double next = start + (Math.max(0.0, Math.floor((time - start) / interval)) + 1.0) * interval;
+    double next = start + (Math.max(0.0, Math.floor((time - start) * perSecond)) + 1.0) * interval;
     next = next > time ? next : next + interval;
     return next > start + (speed.length - 1) * interval ? Double.POSITIVE_INFINITY : next;
   }

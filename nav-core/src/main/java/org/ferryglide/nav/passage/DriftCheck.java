@@ -28,7 +28,10 @@ final class DriftCheck extends PassageCheck {
   /** How finely the nearest place between two looks is found, as a part of the way between them. */
   private static final double NEAREST_PART = 0.02;
 
+  /** Steps of a drift that comes near no danger, of which only is asked whether it is known. */
   private static final int FAR_MINUTES = 10;
+
+  /** Steps of a draw's drift; what they cost is told with the looks of draws in Candidate. */
   private static final int DRAW_MINUTES = 2;
 
   private static final Note NONE_WITHIN =
