@@ -56,7 +56,7 @@ final class Page {
   void paragraph(String words) {
     List<String> line = new ArrayList<>();
     int wide = 0;
-    for (String word : words.split(" ")) {
+    for (String word : words.split(" ", -1)) {
       if (wide + word.length() > LONGEST_LINE && !line.isEmpty()) {
         line("  " + String.join(" ", line));
         line.clear();
