@@ -164,6 +164,17 @@ class ReplanTest {
     assertTrue(
         earlier.isEmpty() || earlier.get("Skerry").isBefore(planned.get("Skerry")),
         () -> planned + " " + earlier);
+    // less slow, there is still a time, and it is the earlier one
+    int later = 0;
+    for (double share : new double[] {0.82, 0.78, 0.74, 0.7, 0.66}) {
+      Replan mild = Replan.from(plan, paddled(plan, share, 1.0, 0.0), GOOD_FIX, FIXED);
+      Instant sooner = mild.notLaterThan().get("Skerry");
+      if (!mild.isWithinError() && sooner != null) {
+        assertTrue(sooner.isBefore(planned.get("Skerry")), () -> planned + " " + sooner);
+        later++;
+      }
+    }
+    assertTrue(later > 0, "none of them had a time left");
   }
 
   @Test

@@ -32,6 +32,10 @@ class WayHomeTest {
   private static final Position POINT = Position.parse("46°17.0'N 026°15.5'W");
   private static final LocalDate DAY = LocalDate.of(2026, 6, 14);
 
+  /** A stream too strong to hold the track bars, as in the slow way, and no share below it. */
+  private static final PassageLimits ANY_SHARE =
+      PassageLimits.none().withCrossStreamShare(0.99, 1.0);
+
   /** Slip, skerry, cove and point, the track held. */
   private static PassageBuilder three(double paddling, StreamField stream, Landing atSlip) {
     LegOptions held = LegOptions.usual().withStrategy(Strategy.trackHeld());
@@ -83,9 +87,12 @@ class WayHomeTest {
     return ashore <= sunset && level <= highest;
   }
 
-  private static void homeAgrees(double paddling, double stream, double highest, String departure) {
+  private static WayHome homeAgrees(
+      double paddling, double stream, double highest, String departure) {
     Passage passage =
-        three(paddling, Scenes.turning(stream), Landing.between("Slip", 0.5, highest)).build();
+        three(paddling, Scenes.turning(stream), Landing.between("Slip", 0.5, highest))
+            .limits(ANY_SHARE)
+            .build();
     WayHome wayHome = WayHome.of(plan(passage, departure));
     List<Position> out = List.of(Scenes.SLIP, Scenes.SKERRY, Scenes.COVE);
     double slower = paddling * Party.USUAL_SLOWER_SHARE;
@@ -105,6 +112,60 @@ class WayHomeTest {
         }
       }
     }
+    return wayHome;
+  }
+
+  /** The way out, each leg by the slow way, with no bar between the two parties at the next. */
+  private static boolean goesOn(int wayPoint, double paddling, double stream, double time) {
+    List<Position> places = List.of(Scenes.SLIP, Scenes.SKERRY, Scenes.COVE, POINT);
+    double[] arrivals = new double[2];
+    for (int i = 0; i < 2; i++) {
+      double knots = i == 0 ? paddling : paddling * Party.USUAL_SLOWER_SHARE;
+      arrivals[i] =
+          SlowWay.arrival(
+              places.subList(wayPoint, wayPoint + 2),
+              Speed.ofKnots(knots).metresPerSecond(),
+              t -> north(stream, t),
+              time);
+      if (Double.isNaN(arrivals[i])) {
+        return false;
+      }
+    }
+    if (wayPoint == 2) {
+      double sunset =
+          SunDay.of(DAY, ZoneOffset.UTC, POINT).daylight().set().orElseThrow().getEpochSecond();
+      return arrivals[1] + 600.0 <= sunset;
+    }
+    for (double then = arrivals[0]; then < arrivals[1]; then += 240.0) {
+      if (!goesOn(wayPoint + 1, paddling, stream, then)) {
+        return false;
+      }
+    }
+    return goesOn(wayPoint + 1, paddling, stream, arrivals[1]);
+  }
+
+  @Test
+  void goingOnIsThatOfVectorsAtOneSecondWithABarInBetween() {
+    WayHome wayHome =
+        WayHome.of(
+            plan(
+                three(3.5, Scenes.turning(3.4), Landing.atAnyLevel())
+                    .limits(ANY_SHARE)
+                    .build(),
+                "06:00:00"));
+    Found<Window> fromCove = wayHome.turns().get(2).goingOn();
+    assertTrue(fromCove.items().size() >= 2, fromCove::toString);
+    for (int k = 1; k <= 2; k++) {
+      Found<Window> goingOn = wayHome.turns().get(k).goingOn();
+      Instant last = goingOn.asked().until();
+      for (Instant t = goingOn.asked().from(); t.isBefore(last); t = t.plusSeconds(907)) {
+        // between two parties the bar is looked at every four minutes
+        if (!isNearAnEdge(goingOn, t, SPHERE_SECONDS + 240.0)) {
+          boolean slow = goesOn(k, 3.5, 3.4, (double) t.getEpochSecond());
+          assertEquals(slow, holds(goingOn, t), "from " + k + " at " + t + ", of " + goingOn);
+        }
+      }
+    }
   }
 
   @Test
@@ -112,6 +173,9 @@ class WayHomeTest {
     homeAgrees(3.5, 1.0, 5.0, "10:00:00");
     homeAgrees(3.5, 1.0, 3.2, "07:00:00");
     homeAgrees(3.2, 1.6, 3.6, "07:30:00");
+    WayHome barred = homeAgrees(3.5, 3.4, 5.0, "06:00:00");
+    Found<Window> skerry = barred.turns().get(1).home();
+    assertTrue(skerry.items().size() >= 2, skerry::toString);
   }
 
   @Test

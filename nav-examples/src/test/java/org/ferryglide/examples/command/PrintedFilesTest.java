@@ -91,6 +91,7 @@ class PrintedFilesTest {
   @Test
   void whatIfsAndWindowsTellTheirWarnings() {
     Ran whatIf = Ran.of("passage", SCENARIO, "--what-if");
+    assertTrue(whatIf.out().startsWith("not checked: land down wind\n"), whatIf.out());
     assertTrue(
         whatIf.out().contains("WARNING: stream: 2.5 kn, beyond 2, where it warns; 1 more"),
         whatIf.out());
