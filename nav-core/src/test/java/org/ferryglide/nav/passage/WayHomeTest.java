@@ -149,9 +149,7 @@ class WayHomeTest {
     WayHome wayHome =
         WayHome.of(
             plan(
-                three(3.5, Scenes.turning(3.4), Landing.atAnyLevel())
-                    .limits(ANY_SHARE)
-                    .build(),
+                three(3.5, Scenes.turning(3.4), Landing.atAnyLevel()).limits(ANY_SHARE).build(),
                 "06:00:00"));
     Found<Window> fromCove = wayHome.turns().get(2).goingOn();
     assertTrue(fromCove.items().size() >= 2, fromCove::toString);
