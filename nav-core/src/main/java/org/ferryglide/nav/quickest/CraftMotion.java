@@ -32,6 +32,19 @@ public interface CraftMotion {
   boolean flow(double latitudeDegrees, double longitudeDegrees, double epochSeconds, double[] flow);
 
   /**
+   * Whether a path found may lead through a place at a time; {@link #flow} may keep a little clear
+   * of what bars it, so that a path relaxed along the edge of it stays outside.
+   *
+   * @param latitudeDegrees latitude, degrees
+   * @param longitudeDegrees longitude, degrees, of any turn
+   * @param epochSeconds seconds since 1970-01-01T00:00:00Z
+   * @return true where stream and wind are known and within all limits
+   */
+  default boolean isAllowed(double latitudeDegrees, double longitudeDegrees, double epochSeconds) {
+    return flow(latitudeDegrees, longitudeDegrees, epochSeconds, new double[FLOW]);
+  }
+
+  /**
    * The motion through the water with the bow on a heading: paddling with rests taken off, leeway,
    * and drift down the wind.
    *

@@ -163,6 +163,13 @@ final class Front {
         barred |= !again && took == 0.0;
         continue;
       }
+      if (speeds.close && !backward && time + took < waiting[other]) {
+        took = speeds.secondsAlong(node, other, m, time, took);
+        if (!(took > 0.0)) {
+          barred |= !again;
+          continue;
+        }
+      }
       double reached = time + took;
       if (reached >= waiting[other] || (again && isNeedless(other, reached))) {
         continue;

@@ -22,6 +22,12 @@ final class NodeSpeeds {
   /** Whether it does is asked for stretches of this length; 300 s did no better, see the front. */
   private static final double STRETCH_SECONDS = 1350.0;
 
+  /** A move looked along is looked at so often, squares. */
+  private static final double LOOK_SQUARES = 0.5;
+
+  /** Less than this share of the craft's speed is no way. */
+  private static final double LEAST_SHARE = 0.03;
+
   /** Even times of which each node keeps what was seen, a power of two. */
   private static final int KEPT = 4;
 
@@ -45,6 +51,10 @@ final class NodeSpeeds {
   /** Whether the flow was the same at all times wherever it was looked at. */
   final boolean steady;
 
+  /** Whether moves are looked at all along: for gates and gaps that lie between nodes. */
+  final boolean close;
+
+  private final CourseSpeed courseSpeed;
   private final CraftMotion motion;
   private final double departure;
   private final double calm;
@@ -89,7 +99,8 @@ final class NodeSpeeds {
       SearchGrid grid,
       Moves moves,
       double departure,
-      double between) {
+      double between,
+      boolean close) {
     this.motion = motion;
     this.grid = grid;
     this.moves = moves;
@@ -103,7 +114,9 @@ final class NodeSpeeds {
     streams = new float[windless ? 2 * times.length : 0];
     speeds = new float[windless ? 0 : times.length][];
     Arrays.fill(speeds, NO_SPEEDS);
-    steady = isSteady();
+    this.close = close;
+    this.courseSpeed = courseSpeed;
+    steady = !close && isSteady();
   }
 
   private boolean isSteady() {
@@ -226,6 +239,45 @@ final class NodeSpeeds {
       look.later = look.row;
     }
     return look.row.length != 0;
+  }
+
+  /**
+   * Seconds for a move by looks all along it; 0 if it cannot be made somewhere on it, or stream or
+   * wind are not known there.
+   *
+   * @param seconds when it is begun
+   * @param guess about how long it takes
+   */
+  double secondsAlong(int node, int other, int move, double seconds, double guess) {
+    double metres = moves.metres[move];
+    int parts = (int) Math.ceil(metres / (LOOK_SQUARES * grid.spacing));
+    double along = grid.along(node);
+    double right = grid.right(node);
+    double aside = 0.5 * LOOK_SQUARES * grid.spacing; // what is between two looks
+    double sum = 0.0;
+    for (int i = 0; i < parts; i++) {
+      double share = (i + 0.5) / parts;
+      double a = along + share * (grid.along(other) - along);
+      double r = right + share * (grid.right(other) - right);
+      double time = departure + Math.max(0.0, seconds + share * guess);
+      if (!isKnown(a, r + aside, time) || !isKnown(a, r - aside, time) || !isKnown(a, r, time)) {
+        return 0.0;
+      }
+      double speed =
+          courseSpeed.madeGood(
+              flow[0], flow[1], flow[2], flow[3], moves.sine[move], moves.cosine[move]);
+      if (!(speed > LEAST_SHARE * calm)) {
+        return 0.0;
+      }
+      sum += metres / parts / speed;
+    }
+    return sum;
+  }
+
+  /** Takes the flow at a place of the plane; false where it is not known. */
+  private boolean isKnown(double along, double right, double time) {
+    return motion.flow(
+        grid.plane.latitude(along, right), grid.plane.longitude(along, right), time, flow);
   }
 
   /** The speed made good on a move by what was seen; NaN or not above 0 if there is none. */

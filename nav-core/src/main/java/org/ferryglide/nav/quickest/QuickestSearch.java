@@ -28,6 +28,9 @@ public final class QuickestSearch {
    */
   private static final int[] FINER = {1, 4};
 
+  /** A way found is looked along so closely, metres. */
+  private static final double CLOSE_METRES = 5.0;
+
   /** Cut into tracks too few for its bends a way takes longer by more than this. */
   private static final double SPOILT = 1.005;
 
@@ -104,14 +107,38 @@ public final class QuickestSearch {
    * @return the ways, the quickest first; empty if nothing was found within the horizon
    */
   public List<FoundWay> ways(int most) {
-    List<Timed> ways = List.of();
     for (int finer : FINER) {
       List<Way> rough = roughWays.within(horizon, finer);
-      ways = rough.isEmpty() ? List.of() : refined(rough);
-      if (rough.isEmpty() || !ways.isEmpty()) {
-        break;
+      times.lookCloser(finer);
+      List<Timed> ways = rough.isEmpty() ? List.of() : refined(rough);
+      List<FoundWay> found = finished(ways, most);
+      boolean entered = found.removeIf(way -> !isClear(way));
+      if (rough.isEmpty() || !found.isEmpty() || (!ways.isEmpty() && !entered)) {
+        return found;
+      }
+      if (finer > 1) {
+        return unrefined(rough, ways, most);
       }
     }
+    return List.of();
+  }
+
+  /** Ways of the front as they are, where refined ones cut corners of what they keep out of. */
+  private List<FoundWay> unrefined(List<Way> rough, List<Timed> refined, int most) {
+    List<FoundWay> found = new ArrayList<>();
+    for (Way way : rough) {
+      double seconds = way.arrival(times);
+      if (seconds <= horizon) { // false for NaN
+        double best = refined.isEmpty() ? 0.95 * seconds : refined.get(0).seconds;
+        found.add(new FoundWay(seconds, Math.abs(seconds - best), rows.places(way), false));
+      }
+    }
+    found.removeIf(way -> !isClear(way));
+    found.sort(Comparator.comparingDouble(FoundWay::seconds));
+    return new ArrayList<>(found.subList(0, Math.min(most, found.size())));
+  }
+
+  private List<FoundWay> finished(List<Timed> ways, int most) {
     List<FoundWay> found = new ArrayList<>();
     for (int i = 0; i < ways.size() && ways.get(i).seconds <= horizon; i++) {
       Timed timed = ways.get(i);
@@ -121,7 +148,35 @@ public final class QuickestSearch {
       found.add(finished(timed.way.waits() ? tightened(timed) : timed));
     }
     found.sort(Comparator.comparingDouble(FoundWay::seconds));
-    return found.subList(0, Math.min(most, found.size()));
+    return new ArrayList<>(found.subList(0, Math.min(most, found.size())));
+  }
+
+  /** Whether a way keeps out of gaps in the data and waters beyond limits however narrow. */
+  private boolean isClear(FoundWay way) {
+    double[][] rows = way.rows();
+    for (int i = 0; i + 1 < rows.length; i++) {
+      double[] from = rows[i];
+      double[] to = rows[i + 1];
+      double latitude = from[FoundWay.LATITUDE];
+      double longitude = from[FoundWay.LONGITUDE];
+      double north = to[FoundWay.LATITUDE] - latitude;
+      double east = to[FoundWay.LONGITUDE] - longitude;
+      double metres =
+          Math.hypot(
+              north * SearchPlane.metresPerLatitudeDegree(latitude),
+              east * SearchPlane.metresPerLongitudeDegree(latitude));
+      int looks = (int) Math.ceil(metres / CLOSE_METRES);
+      double began = departure + from[FoundWay.TIME];
+      double took = to[FoundWay.TIME] - from[FoundWay.TIME];
+      for (int k = 0; k < looks; k++) {
+        double share = (double) k / looks;
+        if (!motion.isAllowed(
+            latitude + share * north, longitude + share * east, began + share * took)) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   private List<Timed> refined(List<Way> rough) {
@@ -157,7 +212,18 @@ public final class QuickestSearch {
       }
     }
     List<Timed> finest = finer(made, TRACKS.length - 1);
-    return finest.isEmpty() ? made : finest;
+    if (!finest.isEmpty() || !made.isEmpty()) {
+      return finest.isEmpty() ? made : finest;
+    }
+    for (Way way : rough) { // round a gap in the data the places of the front stay where they are
+      Way relaxed = relaxation.relaxed(way, 0, SETTLED_SHARE[0]);
+      double seconds = relaxed.arrival(times);
+      if (!Double.isNaN(seconds)) {
+        made.add(new Timed(relaxed, seconds, Double.NaN));
+      }
+    }
+    made.sort(Comparator.comparingDouble(timed -> timed.seconds));
+    return made;
   }
 
   private List<Timed> finer(List<Timed> ways, int level) {

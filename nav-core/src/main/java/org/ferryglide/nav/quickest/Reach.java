@@ -99,7 +99,7 @@ public final class Reach {
       double between = Math.max(30.0, Math.min(600.0, within / 40.0));
       SearchGrid grid = new SearchGrid(plane, 1, ASIDE, ASIDE);
       Moves moves = new Moves(grid, MOVE_SQUARES);
-      NodeSpeeds nodes = new NodeSpeeds(motion, speeds, grid, moves, departure, between);
+      NodeSpeeds nodes = new NodeSpeeds(motion, speeds, grid, moves, departure, between, false);
       double longest = BEYOND * within;
       Front front = new Front(nodes, motion, waters, departure, backward ? longest : Double.NaN);
       front.spread(longest, false);

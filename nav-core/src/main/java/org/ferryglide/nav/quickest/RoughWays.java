@@ -74,7 +74,7 @@ final class RoughWays {
           new SearchGrid(
               plane, parts, (int) Math.ceil(size[1] * parts), (int) Math.ceil(size[2] * parts));
       Moves moves = new Moves(grid, MOVE_SQUARES);
-      NodeSpeeds nodes = new NodeSpeeds(motion, speeds, grid, moves, departure, between);
+      NodeSpeeds nodes = new NodeSpeeds(motion, speeds, grid, moves, departure, between, finer > 1);
       rimMetres = 2.0 * grid.spacing;
       Front front = new Front(nodes, motion, waters, departure, Double.NaN);
       front.spread(Math.min(horizon, 1.03 * heldTime), true);

@@ -41,6 +41,9 @@ final class TrackTimes {
   /** Whether what cannot be made counts as very slow, the more so the further from possible. */
   private boolean lenient;
 
+  /** By how much steps are shorter than asked for. */
+  private int closer = 1;
+
   /** Longest step of the integration, metres. */
   private double longestStep = Double.POSITIVE_INFINITY;
 
@@ -69,7 +72,12 @@ final class TrackTimes {
 
   /** Sets how long a step of the integration may be, metres. */
   void stepAtMost(double metres) {
-    longestStep = metres;
+    longestStep = metres / closer;
+  }
+
+  /** Sets how many times shorter than asked for all steps are, from the next one set. */
+  void lookCloser(int times) {
+    closer = times;
   }
 
   /**

@@ -8,7 +8,8 @@
  * its callers, or to it when the craft learns something new:
  *
  * <pre>{@code
- * double[][] rows = QuickestSearch.path(motion, Obstacles.none(), start, goal, departure, 86400.0);
+ * QuickestSearch search = new QuickestSearch(motion, Waters.open(), start, goal, departure, 86400.0);
+ * List<FoundWay> ways = search.ways(1);
  * }</pre>
  */
 @NullMarked

@@ -30,6 +30,12 @@ final class QuickestPath implements Follower {
   /** One heading held is the answer only if it is quicker by more than this, seconds. */
   private static final double QUICKER_SECONDS = 0.5;
 
+  /** The search takes streams for so much harder where limits bar them. */
+  private static final double KEPT_CLEAR = 1.003;
+
+  /** One heading is looked at so often for gaps in the data, seconds. */
+  private static final double CLOSE_SECONDS = 5.0;
+
   /** A drift is looked at this often for obstacles, seconds. */
   private static final double LOOK_SECONDS = 60.0;
 
@@ -71,6 +77,10 @@ final class QuickestPath implements Follower {
     }
     boolean heldIsRough = constantHeading.isRough();
     Followed found = search(frame, departure, limit);
+    GroundTrack heldTrack = held == null ? null : held.track();
+    if (heldTrack != null && !isKnownAllAlong(heldTrack)) {
+      return found;
+    }
     if (held != null) {
       boolean quicker = held.isReached() && held.arrival() < found.arrival() - QUICKER_SECONDS;
       // pressed along a jump of the stream it gains metres that no craft can
@@ -82,6 +92,18 @@ final class QuickestPath implements Follower {
     }
     Followed anywhere = constantHeading.follow(frame, departure, limit);
     return anywhere.isReached() ? found : anywhere; // the stream forbids it even in open water
+  }
+
+  /** Whether stream and wind are known all along a track, however narrow a gap in them is. */
+  private boolean isKnownAllAlong(GroundTrack track) {
+    double[] place = new double[2];
+    for (double time = track.startSeconds(); time < track.endSeconds(); time += CLOSE_SECONDS) {
+      track.place(time, place);
+      if (!motion.isAllowed(place[0], place[1], time)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   CraftMotion searched() {
@@ -250,9 +272,7 @@ final class QuickestPath implements Follower {
       if (!motion.sample(latitude, longitude, time)) {
         return false;
       }
-      if (limited
-          && !(motion.sampleWind(latitude, longitude, time, flow)
-              && room.allows(motion.streamEast(), motion.streamNorth(), flow[0], flow[1]))) {
+      if (limited && !isWithin(latitude, longitude, time, KEPT_CLEAR, flow)) {
         return false; // waters beyond the limits are as good as unknown
       }
       flow[0] = motion.streamEast();
@@ -260,6 +280,19 @@ final class QuickestPath implements Follower {
       flow[2] = motion.windEast();
       flow[3] = motion.windNorth();
       return true;
+    }
+
+    @Override
+    public boolean isAllowed(double latitude, double longitude, double time) {
+      return motion.sample(latitude, longitude, time)
+          && (!limited || isWithin(latitude, longitude, time, 1.0, new double[2]));
+    }
+
+    private boolean isWithin(
+        double latitude, double longitude, double time, double factor, double[] wind) {
+      return motion.sampleWind(latitude, longitude, time, wind)
+          && room.allows(
+              factor * motion.streamEast(), factor * motion.streamNorth(), wind[0], wind[1]);
     }
 
     @Override
