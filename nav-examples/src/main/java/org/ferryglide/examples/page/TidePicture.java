@@ -59,7 +59,8 @@ final class TidePicture {
       DayFrame day = new DayFrame(worked);
       int count = (int) Duration.between(day.from(), day.until()).dividedBy(STEP) + 1;
       double[] metres = new double[count];
-      level.heightsEvenly(day.from().getEpochSecond(), STEP.getSeconds(), count, metres, 0);
+      level.heightsEvenly(
+          (double) day.from().getEpochSecond(), (double) STEP.getSeconds(), count, metres, 0);
       List<Instant> times = new ArrayList<>();
       List<Double> heights = new ArrayList<>();
       for (int i = 0; i < count; i++) {
