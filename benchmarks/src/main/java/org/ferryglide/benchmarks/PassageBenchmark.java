@@ -6,6 +6,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
@@ -149,16 +150,17 @@ public class PassageBenchmark {
   private static double read(TimedPlan plan) {
     double sum = plan.daylightLeftSeconds() + plan.notChecked().size();
     for (Verdict verdict : plan.verdicts()) {
-      sum += verdict.answer().ordinal() + verdict.figure().orElse(0.0);
-      sum += verdict.margin().orElse(0.0) + verdict.when().map(Instant::getNano).orElse(0);
+      sum += verdict.answer().hashCode() + verdict.figure().orElse(0.0);
+      sum += verdict.margin().orElse(0.0) + verdict.when().map(EpochSeconds::of).orElse(0.0);
       sum += verdict.where().map(Position::latitudeDegrees).orElse(0.0);
     }
     for (PlannedLeg leg : plan.legs()) {
       sum += leg.heading().degrees() + leg.speedMadeGood().metresPerSecond();
-      sum += leg.earliest().getNano() + leg.arrival().getNano() + leg.latest().getNano();
+      sum += EpochSeconds.of(leg.earliest());
+      sum += EpochSeconds.of(leg.arrival()) + EpochSeconds.of(leg.latest());
       sum += leg.spread().eastVariance() + (leg.sighting().isPresent() ? 1.0 : 0.0);
       for (PlannedHour hour : leg.hours()) {
-        sum += hour.span().from().getNano() + hour.position().longitudeDegrees();
+        sum += EpochSeconds.of(hour.span().from()) + hour.position().longitudeDegrees();
         sum += hour.heading().degrees() + hour.speedMadeGood().metresPerSecond();
         sum += hour.stream().map(Velocity::eastMetresPerSecond).orElse(0.0);
         sum += hour.levels().size();

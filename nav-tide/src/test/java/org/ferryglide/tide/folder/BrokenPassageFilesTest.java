@@ -41,7 +41,7 @@ class BrokenPassageFilesTest {
         "legs.csv | 1,track | 3,track | 2 | 1 | must be a number in [1.0, 2.0]",
         "legs.csv | 1,track | 1.5,track | 2 | 1 | must be a whole number",
         "legs.csv | 1,track | 2,track | 3 | 1 | stands twice",
-        "legs.csv | track held | track kept | 2 | 2 | must be one heading, track held",
+        "legs.csv | track held | track kept | 2 | 2 | must be constant heading, track held",
         "legs.csv | 3.2 | 0 | 2 | 3 | must be above 0",
         "legs.csv | none | no | 3 | 4 | must be none or empty",
         "legs.csv | 015° 0.4 kn | 015° | 3 | 5 | must be slack, a set and rate",
