@@ -9,6 +9,12 @@ import org.ferryglide.nav.timing.Verdict;
  * how much.
  */
 abstract class WorstAlong extends PassageCheck {
+  /**
+   * Looks count as even if the nearer neighbour is this part as far off as the other, or more: a
+   * parabola through a look just before a jump would rise far above the figure.
+   */
+  private static final double EVEN = 0.75;
+
   private final String unit;
   private final double warn;
   private final double stop;
@@ -95,14 +101,27 @@ abstract class WorstAlong extends PassageCheck {
   /** The figure at its worst, which may lie between two looks. */
   private double between(Candidate candidate, int look, double most) {
     double top = most;
-    if (isSmooth()
-        && look > 0
-        && look < candidate.size - 1
-        && candidate.leg[look - 1] == candidate.leg[look + 1]) {
-      double sinceBefore = candidate.time[look] - candidate.time[look - 1];
-      double untilAfter = candidate.time[look + 1] - candidate.time[look];
-      double rise = (most - badness(candidate, look - 1)) / sinceBefore;
-      double fall = (most - badness(candidate, look + 1)) / untilAfter;
+    int before = look - 1;
+    int after = look + 1;
+    if (!isSmooth() || before < 0 || after >= candidate.size) {
+      return mirrored ? -top : top;
+    }
+    double longer =
+        Math.max(
+            candidate.time[look] - candidate.time[before],
+            candidate.time[after] - candidate.time[look]);
+    while (before > 0 && candidate.time[look] - candidate.time[before] < EVEN * longer) {
+      before--;
+    }
+    while (after < candidate.size - 1
+        && candidate.time[after] - candidate.time[look] < EVEN * longer) {
+      after++;
+    }
+    if (candidate.leg[before] == candidate.leg[after]) {
+      double sinceBefore = candidate.time[look] - candidate.time[before];
+      double untilAfter = candidate.time[after] - candidate.time[look];
+      double rise = (most - badness(candidate, before)) / sinceBefore;
+      double fall = (most - badness(candidate, after)) / untilAfter;
       double bend = (rise + fall) / (sinceBefore + untilAfter);
       // only a smooth top: a figure left out beside it has no slope
       if (bend > 0.0 && bend < Double.POSITIVE_INFINITY) {
