@@ -78,7 +78,8 @@ public class LegRowsBenchmark {
   /** To nine figures and more: the exact bounds are those of the tests. */
   private static void agree(double[] rows, double[] calls) {
     for (int i = 0; i < rows.length; i++) {
-      if (!(Math.abs(Math.IEEEremainder(rows[i] - calls[i], 360.0)) <= 1e-7
+      if (!(Math.abs(Math.IEEEremainder(rows[i] - calls[i], 360.0))
+              <= 1e-7 + 1e-10 * Math.abs(calls[i])
           || (Double.isNaN(rows[i]) && Double.isNaN(calls[i])))) {
         throw new IllegalStateException(
             "rows and calls differ: " + rows[i] + " and " + calls[i] + " at " + i);
