@@ -276,7 +276,7 @@ final class AskedFor {
     }
     OptionalInt tenths = stops.isPresent() ? tenthsThatDo(stops.get(), latest) : tenths(latest);
     if (tenths.isEmpty()) {
-      return page.say("text.no-speed", "speed", page.unit("20 kn"));
+      return page.say("text.no-speed", "speed", page.knots(Speed.ofKnots(FASTEST_TENTHS / 10.0)));
     }
     double knots = tenths.getAsInt() / 10.0;
     double more = Math.ceil((knots - folder.speed().knots()) * 10.0 - 1e-6);

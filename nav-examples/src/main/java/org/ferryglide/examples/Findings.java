@@ -1,6 +1,7 @@
 package org.ferryglide.examples;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -83,6 +84,26 @@ public final class Findings {
    */
   public String sayPart(Note note, String part) {
     return labels.words().sayPart(note, part, printing);
+  }
+
+  /**
+   * What was not checked: what nobody gave anything for, and what could not be made.
+   *
+   * @param notGiven what nothing was given for
+   * @param verdicts the findings of a plan; none where there is no plan
+   * @return one line, also where all that was given was checked
+   */
+  public String notChecked(List<Note> notGiven, List<Verdict> verdicts) {
+    List<String> open = new ArrayList<>();
+    notGiven.forEach(note -> open.add(say(note)));
+    for (Verdict verdict : verdicts) {
+      if (verdict.answer() == Verdict.Answer.NOT_CHECKED) {
+        open.add(say(verdict));
+      }
+    }
+    return open.isEmpty()
+        ? labels.say("all-checked")
+        : labels.say("not-checked", "what", String.join(", ", open));
   }
 
   /**

@@ -113,8 +113,8 @@ record LaidOffLeg(
   }
 
   /**
-   * When the leg ends as its passage steers it, or else with one heading or with the track held;
-   * empty if it never does.
+   * When the leg ends as its passage steers it, or else with a constant heading or with the track
+   * held; empty if it never does.
    */
   Optional<Instant> arrival() {
     return solved().map(SteeredLeg::arrival);

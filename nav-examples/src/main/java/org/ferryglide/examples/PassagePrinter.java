@@ -12,6 +12,7 @@ import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.PassageLeg;
+import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.ferryglide.tide.height.TableCurve;
@@ -22,12 +23,14 @@ import org.ferryglide.tide.height.TideTable;
 final class PassagePrinter {
   private final LaidOffPassage passage;
   private final PassageFolder folder;
+  private final Passage whole;
   private final AskedFor asked;
   private final Page page;
 
   private PassagePrinter(LaidOffPassage passage, Labels labels) {
     this.passage = passage;
     this.folder = passage.folder();
+    this.whole = folder.passage();
     this.page = new Page(folder.start().getOffset(), folder.start().toLocalDate(), labels);
     this.asked = new AskedFor(passage, page);
   }
@@ -55,7 +58,11 @@ final class PassagePrinter {
             folder.start().getOffset().equals(ZoneOffset.UTC)
                 ? "UTC"
                 : "UTC" + folder.start().getOffset()));
-    PlanPrinter.printNotChecked(page, folder.passage().notChecked());
+    page.line(
+        page.findings()
+            .notChecked(
+                whole.notChecked(),
+                passage.plan().solved().map(TimedPlan::verdicts).orElse(List.of())));
     page.line(page.say("text.never-checked"));
     printTop(doubts, broken);
     page.line(page.say("text.rose", "rose", folder.rose().printed()));
@@ -83,7 +90,6 @@ final class PassagePrinter {
 
   /** How the legs are steered whose arrivals count, and with which rests and stops. */
   private String asSteered() {
-    Passage whole = folder.passage();
     boolean usual = true;
     boolean stops = false;
     for (PassageLeg leg : whole.legs()) {

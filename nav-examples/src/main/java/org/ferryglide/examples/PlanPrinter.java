@@ -2,6 +2,7 @@ package org.ferryglide.examples;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,14 +55,6 @@ final class PlanPrinter {
         });
   }
 
-  /** What nobody gave anything for, where all that is printed begins. */
-  static void printNotChecked(Page page, List<Note> open) {
-    if (!open.isEmpty()) {
-      List<String> what = open.stream().map(page.findings()::say).toList();
-      page.line(page.say("not-checked", "what", String.join(", ", what)));
-    }
-  }
-
   private static String words(Page page, Verdict verdict) {
     return page.findings().say(verdict) + page.findings().at(verdict.when());
   }
@@ -84,7 +77,7 @@ final class PlanPrinter {
 
   /** What is to spare is never printed larger than it is. */
   private static String downInKnots(Page page, Speed spare) {
-    return page.knots(Speed.ofKnots(Math.floor(spare.knots() * 10.0) / 10.0));
+    return page.knots(Speed.ofKnots(Math.floor(spare.knots() * 10.0 + 1e-9) / 10.0));
   }
 
   /** The windows of the day of the planned start in which no check stops. */
@@ -100,7 +93,7 @@ final class PlanPrinter {
             day.plusDays(1).atStartOfDay(zone).toInstant(),
             STEP);
     page.line(page.say("text.departures", "passage", passage.name(), "date", day.toString()));
-    printNotChecked(page, when.notChecked());
+    page.line(page.findings().notChecked(when.notChecked(), List.of()));
     for (Window window : when.windows().items()) {
       TimeSpan span = window.span();
       page.row(
@@ -155,10 +148,9 @@ final class PlanPrinter {
   }
 
   private static String noCard(WorkedPassage worked) {
-    ZoneId zone = worked.passage().zone();
-    Findings findings =
-        Findings.by(time -> time.atZone(zone).toLocalTime().toString(), worked.labels());
-    String why = worked.plan().why().map(NotPossible::note).map(findings::say).orElse("");
+    OffsetDateTime start = worked.departure().atZone(worked.passage().zone()).toOffsetDateTime();
+    Page page = new Page(start.getOffset(), start.toLocalDate(), worked.labels());
+    String why = worked.plan().why().map(page.findings()::say).orElse("");
     return worked.labels().say("text.no-card", "why", why) + "\n";
   }
 }

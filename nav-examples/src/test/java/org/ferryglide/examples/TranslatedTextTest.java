@@ -31,7 +31,7 @@ class TranslatedTextTest {
     return folder;
   }
 
-  /** Folders that between them print every label of the text. */
+  /** Folders that between them print nearly all labels of the text. */
   private static Map<String, PassageFolder> folders() throws Exception {
     Map<String, PassageFolder> folders = new LinkedHashMap<>();
     folders.put("as it comes", folder());

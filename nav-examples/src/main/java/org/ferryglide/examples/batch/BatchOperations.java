@@ -18,8 +18,8 @@ import org.ferryglide.nav.grid.MapGrid;
  *   <tr><td>geodesic-direct</td><td>lat1,lon1,initial_deg,distance_m</td>
  *     <td>lat2,lon2,final_deg</td></tr>
  *   <tr><td>leg-errors</td><td>lat1,lon1,lat2,lon2</td>
- *     <td>excess_m (rhumb line less geodesic), separation_m (a hundred times slower beyond 400 km
- *     and 80° of latitude), bearing_difference_deg (from the geodesic's initial course to the rhumb line's,
+ *     <td>excess_m (rhumb line less geodesic), separation_m (searched, and so slower, beyond 400 km
+ *     or 80° of latitude), bearing_difference_deg (from the geodesic's initial course to the rhumb line's,
  *     clockwise positive)</td></tr>
  *   <tr><td>cross-track</td><td>latA,lonA,latB,lonB,latP,lonP</td>
  *     <td>cross_track_m (right of A to B positive), along_track_m (from A), closest_lat,

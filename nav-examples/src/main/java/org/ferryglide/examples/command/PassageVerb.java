@@ -22,9 +22,11 @@ import org.ferryglide.examples.page.ShoreNote;
 import org.ferryglide.examples.page.WorkedPassage;
 import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.Variant;
 import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -190,12 +192,13 @@ final class PassageVerb extends FolderVerb {
   private static void whatIf(Answer answer, PassageFolder folder, Labels labels) {
     ZoneOffset offset = folder.start().getOffset();
     Findings findings = Times.findings(offset, labels);
-    List<String> open = folder.passage().notChecked().stream().map(findings::say).toList();
-    if (!open.isEmpty()) {
-      answer.line(labels.say("not-checked", "what", String.join(", ", open)));
-    }
+    Passage passage = folder.passage();
+    List<Variant> variants = Variant.sideBySide(passage, folder.start().toInstant());
+    List<Verdict> asPlanned =
+        variants.get(0).outcome().solved().map(TimedPlan::verdicts).orElse(List.of());
+    answer.line(findings.notChecked(passage.notChecked(), asPlanned));
     List<Object> all = new ArrayList<>();
-    for (Variant variant : Variant.sideBySide(folder.passage(), folder.start().toInstant())) {
+    for (Variant variant : variants) {
       String told =
           variant
               .outcome()
@@ -214,7 +217,7 @@ final class PassageVerb extends FolderVerb {
                           findings.say(why)));
       answer.row(findings.say(variant.about()), NAME_WIDTH, told);
       Map<String, Object> value = new LinkedHashMap<>();
-      value.put("name", findings.say(variant.about()));
+      value.put("name", variant.name());
       value.put("holds", variant.holds());
       value.put("told", told);
       all.add(value);

@@ -86,7 +86,7 @@ final class StudyReport {
     text.append(small(unit * sphere[figure])).append(") |");
   }
 
-  /** Three figures that count, and 0 for what is below the accuracy of a length. */
+  /** Three figures that count, and 0 for less than a ten-thousandth of the unit. */
   private static String small(double value) {
     return Math.abs(value) < 1e-4 ? "0" : digits(value);
   }

@@ -11,9 +11,6 @@ import org.jspecify.annotations.Nullable;
 final class DatedVariation implements NavigationFunctions.OfFour {
   private static final long serialVersionUID = 1L;
 
-  /** Where a snapshot writes the variation. */
-  private static final int VARIATION = MagneticSnapshot.ELEMENTS - 1;
-
   private transient volatile @Nullable Dated last;
 
   /** The field of a date. */
@@ -23,7 +20,7 @@ final class DatedVariation implements NavigationFunctions.OfFour {
   public double of(double year, double lat, double lon, double height) {
     double[] field = new double[MagneticSnapshot.ELEMENTS];
     at(year).elements(lat, lon, height, field, 0);
-    return field[VARIATION];
+    return field[MagneticSnapshot.DECLINATION];
   }
 
   /** The field of a date, the same object as before if it is the same date. */

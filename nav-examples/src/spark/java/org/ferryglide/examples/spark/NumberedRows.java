@@ -17,7 +17,7 @@ interface NumberedRows extends Serializable {
   /** How many are worked at a time. */
   int atATime();
 
-  /** Room for one thread to work in. */
+  /** The workspace of one thread. */
   Worker worker();
 
   /** Works rows, on one thread. */

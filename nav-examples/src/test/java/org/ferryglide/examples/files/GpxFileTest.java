@@ -92,16 +92,21 @@ class GpxFileTest {
     for (int leg = 0; leg < plan.legs().size(); leg++) {
       List<GpxContent.Point> path = content.tracks().get(leg).points();
       assertTrue(path.size() > 1, path.toString());
-      isAt(folder.wayPoints().get(leg).position(), path.get(0).position());
-      isAt(folder.wayPoints().get(leg + 1).position(), path.get(path.size() - 1).position());
+      isAt(folder.wayPoints().get(leg).position(), path.get(0).position(), 1e-8); // a millimetre
+      isAt(
+          folder.wayPoints().get(leg + 1).position(),
+          path.get(path.size() - 1).position(),
+          ENDS_DEGREES);
       assertTrue(path.stream().allMatch(it -> it.time().isEmpty()));
     }
   }
 
-  /** To a tenth of a metre: the search for a heading ends no nearer. */
-  private static void isAt(Position expected, Position actual) {
-    assertEquals(expected.latitudeDegrees(), actual.latitudeDegrees(), 1e-6);
-    assertEquals(expected.longitudeDegrees(), actual.longitudeDegrees(), 1e-6);
+  /** A tenth of a metre: the search for a heading ends no nearer. */
+  private static final double ENDS_DEGREES = 1e-6;
+
+  private static void isAt(Position expected, Position actual, double degrees) {
+    assertEquals(expected.latitudeDegrees(), actual.latitudeDegrees(), degrees);
+    assertEquals(expected.longitudeDegrees(), actual.longitudeDegrees(), degrees);
   }
 
   @Test

@@ -43,7 +43,8 @@ import org.w3c.dom.NodeList;
 
 /**
  * The card's further sides and the page's what-ifs and landings print the plan's own figures, each
- * rounded here to its worse side with none of the program's rounding.
+ * rounded here to its worse side. Words of checks, what-ifs and positions for radio are the
+ * program's own: of those, place and order are compared.
  */
 class FurtherFiguresTest {
   private static final List<String> TITLES =

@@ -144,7 +144,9 @@ class PassagePageTest {
         for (Verdict verdict :
             worked.plan().match(TimedPlan::verdicts, why -> List.<Verdict>of())) {
           if (verdict.answer() == Verdict.Answer.NOT_CHECKED) {
-            assertTrue(first.getTextContent().contains(verdict.reason()), scene.getKey());
+            assertTrue(
+                first.getTextContent().contains(worked.printed().say(verdict.note())),
+                scene.getKey());
           }
         }
       }
