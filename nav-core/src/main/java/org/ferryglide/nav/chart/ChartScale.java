@@ -33,10 +33,10 @@ import org.ferryglide.nav.measure.Distance;
  * the earth they are as long within 11 parts in 100 000 (compared with Airy 1830, each degree of
  * latitude), less than a pencil line. {@link #millimetres(RhumbLeg)} goes by the leg's ellipsoid.
  *
- * <p>The minute is that of the WGS84 ellipsoid: 1842.9 m at the equator, 1852 m near 45°, 1861.6 m
- * at the poles. Taking it for 1852 m is wrong by 0.52 % at the poles, 0.50 % at the equator and
- * 0.10 % at 50°. The chart stretches with latitude, so that minutes must be read at the latitude of
- * the leg; {@link #latitudeReadingRatio} tells what reading them elsewhere costs.
+ * <p>A minute is 1842.9 m at the equator, 1852 m near 45°, 1861.6 m at the poles. Taking it for
+ * 1852 m is wrong by 0.52 % at the poles, 0.50 % at the equator and 0.10 % at 50°. The chart
+ * stretches with latitude, so that minutes must be read at the latitude of the leg; {@link
+ * #latitudeReadingRatio} tells what reading them elsewhere costs.
  */
 public final class ChartScale implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -204,7 +204,7 @@ public final class ClosestApproach implements Serializable {
    * @throws IllegalArgumentException if either runs past a pole before
    */
   public Distance distanceAfter(Duration time) {
-    return GeodesicLeg.between(own.positionAfter(time), other.positionAfter(time)).length();
+    return sightAfter(time).length();
   }
 
   /**
@@ -216,7 +216,12 @@ public final class ClosestApproach implements Serializable {
    * @throws IllegalArgumentException if either runs past a pole before
    */
   public TrueBearing bearingAfter(Duration time) {
-    return GeodesicLeg.between(own.positionAfter(time), other.positionAfter(time)).initialCourse();
+    return sightAfter(time).initialCourse();
+  }
+
+  private GeodesicLeg sightAfter(Duration time) {
+    return GeodesicLeg.between(
+        ellipsoid, own.positionAfter(ellipsoid, time), other.positionAfter(ellipsoid, time));
   }
 
   /**

@@ -106,8 +106,7 @@ final class CrossingSearch {
     boolean shortA = 2.0 * halfA <= shortSegment(segmentA, pointA);
     boolean shortB = 2.0 * halfB <= shortSegment(segmentB, pointB);
     if (shortA && shortB) {
-      meet(loA, middleA, middleB);
-      meet(middleA, hiA, middleB);
+      meet(middleB, loA, middleA, hiA);
     } else if (shortB || (!shortA && halfA >= halfB)) {
       halve(loA, middleA, loB, hiB);
       halve(middleA, hiA, loB, hiB);
@@ -123,27 +122,25 @@ final class CrossingSearch {
   }
 
   /** Two crossings at most, which a lens between the two lines has at its tips. */
-  private void meet(double loA, double hiA, double nearB) {
-    if (!sides.look(loA, nearB)) {
-      approach(loA, nearB);
-      approach(hiA, nearB);
-      return;
-    }
-    double loB = sides.alongLine();
-    double offLo = sides.off();
-    double sineLo = sides.sine();
-    if (!sides.look(hiA, nearB)) {
-      approach(loA, loB);
-      approach(hiA, nearB);
-      return;
-    }
-    boolean changesSide = !(offLo * sides.off() > 0.0);
-    boolean comesNearer = offLo * sineLo < 0.0 && sides.off() * sides.sine() > 0.0;
-    boolean touches = Math.min(Math.abs(offLo), Math.abs(sides.off())) <= TOLERANCE_METRES;
-    if (changesSide || comesNearer || touches) {
-      double hiB = sides.alongLine();
-      approach(loA, loB);
-      approach(hiA, hiB);
+  private void meet(double nearB, double... along) {
+    double footBefore = nearB;
+    double offBefore = 0.0;
+    double sineBefore = 0.0;
+    for (int i = 0; i < along.length; i++) {
+      boolean seen = sides.look(along[i], nearB);
+      double foot = seen ? sides.alongLine() : nearB;
+      double off = seen ? sides.off() : 0.0; // so that it counts as touching
+      double sine = seen ? sides.sine() : 0.0;
+      boolean changesSide = !(offBefore * off > 0.0);
+      boolean comesNearer = offBefore * sineBefore < 0.0 && off * sine > 0.0;
+      boolean touches = Math.min(Math.abs(offBefore), Math.abs(off)) <= TOLERANCE_METRES;
+      if (i > 0 && (changesSide || comesNearer || touches)) {
+        approach(along[i - 1], footBefore);
+        approach(along[i], foot);
+      }
+      footBefore = foot;
+      offBefore = off;
+      sineBefore = sine;
     }
   }
 

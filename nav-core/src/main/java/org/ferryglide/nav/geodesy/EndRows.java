@@ -2,7 +2,7 @@ package org.ferryglide.nav.geodesy;
 
 /**
  * Ends of many lines, most of them short: block by block in loops of {@link Lanes} where many rows
- * of a block are short, else row by row. Holds the room it works in, and so belongs to one thread.
+ * of a block are short, else row by row. Holds its workspace, and so belongs to one thread.
  */
 abstract class EndRows {
   final Ellipsoid ellipsoid;
@@ -24,7 +24,7 @@ abstract class EndRows {
   private final double[] b = Lanes.lane();
 
   /**
-   * Room to work in.
+   * Makes the workspace.
    *
    * @param longestMetres longest line whose series hold; below 0 if none does on this ellipsoid
    * @param greatestLatitude nearer to a pole they do not, degrees

@@ -27,11 +27,13 @@ final class ShiftedFrame implements Serializable {
 
   private final boolean none;
 
-  /** The map's ellipsoid, its radius of the equator and first eccentricity squared. */
+  /** The map's ellipsoid. */
   private final Ellipsoid ellipsoid;
 
+  /** Its radius of the equator, metres, kept for the speed of every point. */
   private final double radius;
 
+  /** Its first eccentricity squared. */
   private final double e2;
 
   /** Ratio of the polar to the equatorial radius. */

@@ -162,7 +162,7 @@ public final class MagneticSnapshot implements Serializable {
     SphericalHarmonics.place(
         place.latitudeDegrees(), place.longitudeDegrees(), heightMetres, row, 0);
     SphericalHarmonics.evaluate(model.recursion(), field, model.degree(), row, 0, row, 0);
-    return new MagneticField(row[0], row[1], row[2]);
+    return new MagneticField(row[NORTH], row[EAST], row[DOWN]);
   }
 
   /**

@@ -23,9 +23,6 @@ final class KeptOut {
   /** Corners of a circle stand so much farther off that its sides keep the distance. */
   private static final double OUTSIDE = 1.0 / Math.cos(Math.PI / (2.0 * HALF_CIRCLE));
 
-  /** An angle within this of straight against, degrees, as the check has it. */
-  private static final double AGAINST_DEGREES = 60.0;
-
   private KeptOut() {}
 
   /** The strategy for a leg; another strategy than the quickest path stays as it is. */
@@ -78,7 +75,7 @@ final class KeptOut {
               new WindAgainstStream(
                   Speed.ofMetresPerSecond(limits.stop(PassageLimits.WIND_AGAINST_STREAM)),
                   Speed.ofMetresPerSecond(limits.leastStream() / factor),
-                  AGAINST_DEGREES));
+                  WaterChecks.AGAINST_DEGREES));
     }
     return kept;
   }

@@ -46,8 +46,8 @@ public final class LegOptions implements Serializable {
   }
 
   /**
-   * One heading held along a rhumb line, at the party's speed and with its rests, in the passage's
-   * stream.
+   * A constant heading along a rhumb line, at the party's speed and with its rests, in the
+   * passage's stream.
    *
    * @return the options; the {@code with} methods change one thing each
    */

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.passage;
 
-import java.util.Collections;
 import java.util.List;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.geodesy.RhumbLeg;
@@ -50,13 +49,15 @@ final class NearestLanding {
    * @param landings at least one
    * @param candidate whose looks are asked for
    * @param slow the passage at the slower speed
+   * @param shores as drawn; none where none were given
    */
-  NearestLanding(List<LandingCheck> landings, Candidate candidate, Passage slow) {
+  NearestLanding(
+      List<LandingCheck> landings, Candidate candidate, Passage slow, List<Outline> shores) {
     this.landings = landings;
     this.candidate = candidate;
     this.slow = slow;
     ashoreSeconds = Seconds.of(slow.party().landing());
-    shores = slow.shores().map(ShoreCheck::outlines).orElseGet(Collections::emptyList);
+    this.shores = shores;
     arrivals = new Arrivals[candidate.isDraw() ? candidate.route.legs().size() : 1];
     fastest = candidate.isDraw() ? Double.POSITIVE_INFINITY : fastest(slow);
     order = new int[landings.size()];

@@ -1,6 +1,5 @@
 package org.ferryglide.nav.passage;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
@@ -18,13 +17,11 @@ final class OpenWaterCheck extends PassageCheck {
       Note.information("why.open-water", "open water for " + (int) HELPFUL_NAUTICAL_MILES + " NM")
           .with("openNauticalMiles", HELPFUL_NAUTICAL_MILES);
 
-  private final List<Outline> shores = new ArrayList<>();
+  private final List<Outline> shores;
 
   OpenWaterCheck(Passage passage, List<List<Position>> lines) {
     super(Findings.OPEN_LAND_DOWN_WIND, passage);
-    for (List<Position> line : lines) {
-      shores.add(Outline.line(line, "a shore"));
-    }
+    shores = ShoreCheck.outlines(lines);
   }
 
   @Override

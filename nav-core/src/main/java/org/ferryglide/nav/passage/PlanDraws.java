@@ -81,7 +81,7 @@ final class PlanDraws {
     }
   }
 
-  /** What one thread draws with: made once, so that a draw makes nothing but its route. */
+  /** What a block of draws is made with, so that a draw makes nothing but its route. */
   private final class Draws {
     private final DrawnErrors drawn =
         new DrawnErrors(errors, LONGEST * (plan.route().arrivalSeconds() - departure));

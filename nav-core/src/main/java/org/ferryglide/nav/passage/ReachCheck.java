@@ -10,19 +10,22 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * How long the slower party needs to the nearest landing that it can use, ahead, astern or beside
- * the way, with a heading solved for it; looked at every ten minutes. The straight line there may
- * cross land and dangers, of which this check knows nothing; {@link LandingInReach} holds each way
- * there against all checks, at a price that a search of departures cannot pay.
+ * the way, with a heading solved for it; looked at every ten minutes. The straight line there
+ * crosses no shore that was drawn, but may cross dangers and land that was not; {@link
+ * LandingInReach} holds each way there against all checks, at a price that a search of departures
+ * cannot pay.
  */
 final class ReachCheck extends PassageCheck {
   private static final double LOOK_SECONDS = 600.0;
 
   private final Passage slow;
   private final List<LandingCheck> landings = new ArrayList<>();
+  private final List<Outline> shores;
 
   ReachCheck(Passage passage) {
     super(Note.information("check.reach", "time to a usable landing"), passage);
     slow = passage.slower();
+    shores = slow.shores().map(ShoreCheck::outlines).orElse(List.of());
     List<WayPoint> places = new ArrayList<>(slow.wayPoints());
     places.addAll(slow.refuges());
     for (WayPoint place : places) {
@@ -45,7 +48,7 @@ final class ReachCheck extends PassageCheck {
     boolean isOnlyWorse = margin < Double.POSITIVE_INFINITY;
     // one that takes no longer has no less of a margin
     double least = isOnlyWorse ? stop - margin * (stop - warning) : -1.0;
-    NearestLanding nearest = new NearestLanding(landings, candidate, slow);
+    NearestLanding nearest = new NearestLanding(landings, candidate, slow, shores);
     int[] looks = looks(candidate);
     boolean[] isBeyond = new boolean[looks.length];
     double worst = Math.max(-1.0, least);

@@ -35,7 +35,7 @@ final class ReserveCheck extends WorstAlong {
     double least = Double.POSITIVE_INFINITY;
     for (int look = candidate.lastLookOf(leg); look >= 0 && candidate.leg[look] == leg; look--) {
       double next = look == candidate.lastLookOf(leg) ? until : candidate.time[look + 1];
-      if (candidate.time[look] <= until && next >= from) {
+      if (candidate.time[look] < until && next > from) { // the interval that begins at the look
         double knots = figure(candidate, look);
         if (Double.isNaN(knots)) {
           return Double.NaN;

@@ -120,7 +120,12 @@ sealed interface Stops extends Stop {
       WaterLevel level = landed.passage.level(portName);
       double sign = atLeast ? 1.0 : -1.0;
       return Waits.firstAtLeastZero(
-          at -> sign * (level.heightMetres(at) - metres), landed.earliest(), landed.latest());
+          at -> {
+            double above = level.heightMetres(at) - metres;
+            return Double.isFinite(above) ? sign * above : Double.NaN;
+          },
+          landed.earliest(),
+          landed.latest());
     }
 
     @Override

@@ -9,8 +9,10 @@ import org.ferryglide.nav.note.Note;
 final class WaterChecks {
   private static final double METRES_A_SECOND_TO_KNOTS = 1.0 / Speed.ofKnots(1.0).metresPerSecond();
 
-  /** Cosine of 60°: a wind from within this of where the stream goes is against it. */
-  private static final double AGAINST = 0.5;
+  /** A wind from within this of where the stream goes is against it. */
+  static final double AGAINST_DEGREES = 60.0;
+
+  private static final double AGAINST = Math.cos(Math.toRadians(AGAINST_DEGREES));
 
   private WaterChecks() {}
 

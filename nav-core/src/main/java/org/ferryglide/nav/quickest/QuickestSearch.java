@@ -23,10 +23,8 @@ public final class QuickestSearch {
 
   private static final int[] TRACKS = {32, 64, 128};
 
-  /**
-   * By how much the front's grid is finer: at first, and where no way came out that can be made.
-   */
-  private static final int[] FINER = {1, 4};
+  /** By how much the front's grid is finer where no way came out that can be made. */
+  private static final int FINER = 4;
 
   /** A way found is looked along so closely, metres. */
   private static final double CLOSE_METRES = 5.0;
@@ -107,7 +105,7 @@ public final class QuickestSearch {
    * @return the ways, the quickest first; empty if nothing was found within the horizon
    */
   public List<FoundWay> ways(int most) {
-    for (int finer : FINER) {
+    for (int finer = 1; ; finer = FINER) {
       List<Way> rough = roughWays.within(horizon, finer);
       times.lookCloser(finer);
       List<Timed> ways = rough.isEmpty() ? List.of() : refined(rough);
@@ -120,7 +118,6 @@ public final class QuickestSearch {
         return unrefined(rough, ways, most);
       }
     }
-    return List.of();
   }
 
   /** Ways of the front as they are, where refined ones cut corners of what they keep out of. */

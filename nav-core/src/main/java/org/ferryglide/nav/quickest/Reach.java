@@ -16,7 +16,7 @@ public final class Reach {
   /** Squares from the middle to the rim. */
   private static final int ASIDE = 100;
 
-  /** How many squares a move of the front goes at most: 80 directions. */
+  /** How many squares a move of the front goes at most: 32 directions. */
   private static final int MOVE_SQUARES = 3;
 
   /** How far the first area goes, as a share of how far still water carries; and how much wider. */

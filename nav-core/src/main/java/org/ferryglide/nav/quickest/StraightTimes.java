@@ -6,8 +6,8 @@ import java.util.Arrays;
  * The times of a front, made earlier and sure: each node is timed anew on the straight track from
  * the node from which the front came, and on that from where the straight track to this one began,
  * so that ways turn at nodes but run in any direction. Every time is that of a way which {@link
- * TrackTimes} has timed; for a front run back from its goal it is the latest departure by it. Not
- * thread-safe.
+ * TrackTimes} has timed, but that after a wait the front's own time goes on; for a front run back
+ * from its goal it is the latest departure by it. Not thread-safe.
  */
 final class StraightTimes {
   /** Tracks are timed in steps of a square, but in no more than this. */

@@ -2,7 +2,6 @@ package org.ferryglide.nav.reckon;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Ellipsoid;
@@ -78,12 +77,11 @@ final class SteeredRuns {
     if (paddles
         && (met > MOST_OF_ITS_OWN * own + TABLED || met < LEAST_OF_ITS_OWN * own - TABLED)) {
       throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT,
-              "stream must be the one that the leg was steered in, at most %.0f %% of the speed"
-                  + " through the water, but was up to %.0f %%",
-              100.0 * own,
-              100.0 * met));
+          "stream must be the one that the leg was steered in, at most "
+              + Math.round(100.0 * own)
+              + " % of the speed through the water, but was up to "
+              + Math.round(100.0 * met)
+              + " %");
     }
   }
 

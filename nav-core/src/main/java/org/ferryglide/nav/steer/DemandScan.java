@@ -83,7 +83,7 @@ final class DemandScan {
       if (span > 0.0) {
         int looks = looks(segment, span);
         int first = goesOnAlike(segment) ? 1 : 0; // where the last look was
-        if (!isWait(segment) && isSteady(segment)) {
+        if (!track.isWait(segment) && isSteady(segment)) {
           look(segment, (double) first / looks, 0.0);
           continue;
         }
@@ -96,15 +96,9 @@ final class DemandScan {
   }
 
   private int looks(int segment, double span) {
-    return isWait(segment)
+    return track.isWait(segment)
         ? (int) Math.ceil(Math.min(MOST_WAIT_LOOKS, Math.max(FEWEST_LOOKS, span / WAIT_SECONDS)))
         : Math.min(MOST_LOOKS, Math.max(FEWEST_LOOKS, (int) Math.ceil(span / LOOK_SECONDS)));
-  }
-
-  /** Whether the craft holds its place for a segment, which no step has looked along. */
-  private boolean isWait(int segment) {
-    return track.latitudeOf(segment) == track.latitudeOf(segment + 1)
-        && track.longitudeOf(segment) == track.longitudeOf(segment + 1);
   }
 
   /**

@@ -103,6 +103,13 @@ public final class GroundTrack implements Serializable {
     return segments;
   }
 
+  /** Whether the craft holds its place for the time of a segment. */
+  boolean isWait(int segment) {
+    return timeOf(segment + 1) > timeOf(segment)
+        && latitudeOf(segment) == latitudeOf(segment + 1)
+        && longitudeOf(segment) == longitudeOf(segment + 1);
+  }
+
   double timeOf(int point) {
     return rows[point * WIDTH];
   }

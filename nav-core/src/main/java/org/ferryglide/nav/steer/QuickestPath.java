@@ -77,15 +77,16 @@ final class QuickestPath implements Follower {
     }
     boolean heldIsRough = constantHeading.isRough();
     Followed found = search(frame, departure, limit);
-    GroundTrack heldTrack = held == null ? null : held.track();
-    if (heldTrack != null && !isKnownAllAlong(heldTrack)) {
-      return found;
-    }
     if (held != null) {
       boolean quicker = held.isReached() && held.arrival() < found.arrival() - QUICKER_SECONDS;
       // pressed along a jump of the stream it gains metres that no craft can
       boolean rough = found.isReached() && heldIsRough;
-      return quicker && !rough ? held.with(NOT_FOUND) : found.isReached() ? found : held;
+      if (found.isReached() && (!quicker || rough)) {
+        return found;
+      }
+      GroundTrack heldTrack = held.track();
+      boolean known = heldTrack == null || isKnownAllAlong(heldTrack);
+      return !known ? found : quicker ? held.with(NOT_FOUND) : held;
     }
     if (found.isReached()) {
       return found;
@@ -272,7 +273,7 @@ final class QuickestPath implements Follower {
       if (!motion.sample(latitude, longitude, time)) {
         return false;
       }
-      if (limited && !isWithin(latitude, longitude, time, KEPT_CLEAR, flow)) {
+      if (limited && !room.allows(motion, latitude, longitude, time, KEPT_CLEAR, flow)) {
         return false; // waters beyond the limits are as good as unknown
       }
       flow[0] = motion.streamEast();
@@ -285,14 +286,7 @@ final class QuickestPath implements Follower {
     @Override
     public boolean isAllowed(double latitude, double longitude, double time) {
       return motion.sample(latitude, longitude, time)
-          && (!limited || isWithin(latitude, longitude, time, 1.0, new double[2]));
-    }
-
-    private boolean isWithin(
-        double latitude, double longitude, double time, double factor, double[] wind) {
-      return motion.sampleWind(latitude, longitude, time, wind)
-          && room.allows(
-              factor * motion.streamEast(), factor * motion.streamNorth(), wind[0], wind[1]);
+          && (!limited || room.allows(motion, latitude, longitude, time, 1.0, new double[2]));
     }
 
     @Override

@@ -156,6 +156,24 @@ final class SeaRoom implements Serializable {
     return new Waters(Obstacles.of(obstacles), closures);
   }
 
+  /**
+   * Whether the stream that a motion has sampled at a place and time, times a factor, and the wind
+   * there are within the limits; false if the wind is not known though a limit asks for it.
+   */
+  boolean allows(
+      Motion sampled,
+      double latitude,
+      double longitude,
+      double time,
+      double factor,
+      double[] wind) {
+    if (rough.isEmpty()) {
+      return allows(factor * sampled.streamEast(), factor * sampled.streamNorth(), 0.0, 0.0);
+    }
+    return sampled.sampleWind(latitude, longitude, time, wind)
+        && allows(factor * sampled.streamEast(), factor * sampled.streamNorth(), wind[0], wind[1]);
+  }
+
   /** Whether a stream and a wind over the ground are within the limits, metres a second. */
   boolean allows(double streamEast, double streamNorth, double windEast, double windNorth) {
     if (greatestStream != null

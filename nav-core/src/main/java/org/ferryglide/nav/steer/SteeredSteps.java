@@ -55,7 +55,7 @@ final class SteeredSteps {
     double from = path.startSeconds();
     for (int segment = 0; segment <= path.segments(); segment++) {
       boolean last = segment == path.segments();
-      if (!last && !isWait(segment)) {
+      if (!last && !path.isWait(segment)) {
         continue;
       }
       double until = last ? path.endSeconds() : path.timeOf(segment);
@@ -66,12 +66,6 @@ final class SteeredSteps {
       from = last ? until : path.timeOf(segment + 1);
     }
     return Outcome.ofSolved(SteeredRoute.of(legs));
-  }
-
-  private boolean isWait(int segment) {
-    return path.timeOf(segment + 1) > path.timeOf(segment)
-        && path.latitudeOf(segment) == path.latitudeOf(segment + 1)
-        && path.longitudeOf(segment) == path.longitudeOf(segment + 1);
   }
 
   /** Steps along a stretch of the path without waits. */
@@ -166,8 +160,7 @@ final class SteeredSteps {
   private boolean isAllowed(double time) {
     return !room.hasLimits()
         || (motion.sample(place[0], place[1], time)
-            && motion.sampleWind(place[0], place[1], time, wind)
-            && room.allows(motion.streamEast(), motion.streamNorth(), wind[0], wind[1]));
+            && room.allows(motion, place[0], place[1], time, 1.0, wind));
   }
 
   /** Waits where the path waits until a time; false if the craft may not stay there. */

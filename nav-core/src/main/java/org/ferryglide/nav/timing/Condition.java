@@ -195,7 +195,7 @@ public interface Condition {
                   : passage.legs().get(wayPoint - 1).leg().end();
           double height = level.heightMetres(EpochSeconds.of(time));
           Verdict verdict =
-              Double.isNaN(height)
+              !Double.isFinite(height)
                   ? Verdict.notChecked(
                       about, Note.information("why.no-height", "no height of tide is known then"))
                   : Verdict.of(

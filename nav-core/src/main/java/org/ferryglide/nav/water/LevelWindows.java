@@ -78,7 +78,7 @@ final class LevelWindows {
 
   private State state(double time) {
     double above = level.heightMetres(time) - wantedMetres;
-    return Double.isNaN(above) ? State.NO_DATA : above >= 0.0 ? State.ENOUGH : State.BELOW;
+    return !Double.isFinite(above) ? State.NO_DATA : above >= 0.0 ? State.ENOUGH : State.BELOW;
   }
 
   private double step(double time, double end) {

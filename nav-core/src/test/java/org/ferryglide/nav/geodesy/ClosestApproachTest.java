@@ -25,6 +25,21 @@ class ClosestApproachTest {
       new MovingVessel(HERE, TrueBearing.ofDegrees(90), Speed.ofKnots(3));
 
   @Test
+  void distancesAndBearingsGoByTheEllipsoidOfTheApproach() {
+    Ellipsoid sphere = Ellipsoid.sphere(6_371_000.0);
+    MovingVessel own = new MovingVessel(HERE, TrueBearing.ofDegrees(20), Speed.ofKnots(3));
+    MovingVessel ship =
+        new MovingVessel(
+            RhumbLeg.from(HERE, TrueBearing.ofDegrees(80), Distance.ofNauticalMiles(6)).end(),
+            TrueBearing.ofDegrees(270),
+            Speed.ofKnots(12));
+    ClosestApproach approach = ClosestApproach.between(sphere, own, ship, AN_HOUR);
+    assertEquals(
+        approach.distance().metres(), approach.distanceAfter(approach.time()).metres(), 1e-6);
+    assertEquals(0.0, approach.bearing().turnTo(approach.bearingAfter(approach.time())), 1e-9);
+  }
+
+  @Test
   void aVesselOnAConstantBearingCollides() {
     // Both reach the point 1 NM east of the kayak after 20 minutes.
     Position meeting = RhumbLeg.from(HERE, kayak.track(), Distance.ofNauticalMiles(1)).end();

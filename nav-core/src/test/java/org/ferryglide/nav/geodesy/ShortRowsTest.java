@@ -35,8 +35,12 @@ class ShortRowsTest {
           1e9 * worst[0],
           1e9 * worst[1],
           1e9 * ends[0],
-          1e9 * worstRhumbEnds(figure, Integer.parseInt(arguments[0]), 7),
-          1e9 * worstSeparation(figure, Integer.parseInt(arguments[0]), 7));
+          1e9
+              * worstRhumbEnds(
+                  figure, Integer.parseInt(arguments[0]), Long.parseLong(arguments[1])),
+          1e9
+              * worstSeparation(
+                  figure, Integer.parseInt(arguments[0]), Long.parseLong(arguments[1])));
     }
   }
 

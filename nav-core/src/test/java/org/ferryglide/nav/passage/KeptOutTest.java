@@ -15,6 +15,7 @@ import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.nav.steer.TrackPoint;
 import org.ferryglide.nav.water.StreamField;
+import org.ferryglide.nav.water.WindField;
 import org.junit.jupiter.api.Test;
 
 /** A quickest leg of a passage keeps out of what the party has named, looked at every second. */
@@ -93,5 +94,18 @@ class KeptOutTest {
                     .withRateError(0.25)));
     // 1 kn less the error of the rate, at 4 kn; the search looks every 50 m
     assertEquals(0.8 / 4.0, kept.legs().get(0).greatestStreamShare(), 0.004);
+  }
+
+  /** A limit of the stream asks for no wind: a forecast that ends bars no water. */
+  @Test
+  void aForecastThatEndsBarsNoWaterWhereOnlyTheStreamIsLimited() {
+    WindField ends =
+        (latitude, longitude, seconds, out, offset) -> {
+          out[offset] = 0.0;
+          out[offset + 1] = 0.0;
+          return seconds < Scenes.NOON.getEpochSecond() + 600.0;
+        };
+    PassageLimits limits = PassageLimits.none().withStream(Speed.ofKnots(1.5), Speed.ofKnots(2.0));
+    steered(passage(StreamField.slack()).wind(ends).limits(limits));
   }
 }

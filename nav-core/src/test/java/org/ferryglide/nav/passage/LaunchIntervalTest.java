@@ -73,7 +73,7 @@ class LaunchIntervalTest {
         assertTrue(beyond > 5.0, marks + " at " + t);
       }
       DeckCard card = DeckCard.of(plan).withMarksEvery(marks);
-      assertTrue(card.withLaunchInterval(interval).toString().length() > 0);
+      assertTrue(card.withLaunchInterval(interval).toString().contains("launch interval "));
       assertThrows(
           IllegalArgumentException.class,
           () -> card.withLaunchInterval(interval).withMarksEvery(2));

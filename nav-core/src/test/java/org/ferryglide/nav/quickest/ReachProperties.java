@@ -19,8 +19,14 @@ class ReachProperties {
   /** The search for the quickest path may itself be so much slower than the best there is. */
   private static final double EARLY = 1e-3;
 
-  /** How late a reach may be among eddies of up to 0.9 craft speeds. */
+  /**
+   * How late a reach may be among eddies of up to 0.9 craft speeds: the 4.5 % of the cases that the
+   * javadoc tells of, and a third more for places drawn afresh.
+   */
   private static final double LATE = 0.06;
+
+  /** The same from side to side: the 0.8 % told of there, and nearly as much for fresh draws. */
+  private static final double LATE_IN_A_SHEAR = 0.015;
 
   private static final double WITHIN_SECONDS = 6000.0;
   private static final double ARRIVAL_SECONDS = 7000.0;
@@ -109,7 +115,8 @@ class ReachProperties {
     Random random = new Random(seed);
     for (int i = 0; i < PLACES; i++) {
       double[] place = place(random);
-      assertHonest(reach.seconds(place[0], place[1]), quickest(craft, MIDDLE, place, 0.0), 0.015);
+      assertHonest(
+          reach.seconds(place[0], place[1]), quickest(craft, MIDDLE, place, 0.0), LATE_IN_A_SHEAR);
     }
   }
 }

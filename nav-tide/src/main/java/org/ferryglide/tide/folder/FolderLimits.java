@@ -159,12 +159,7 @@ public final class FolderLimits implements Serializable {
   }
 
   private static double share(String text) {
-    String number = text.endsWith("%") ? text.substring(0, text.length() - 1).trim() : "";
-    if (!number.matches("[0-9]{1,3}(\\.[0-9]{1,3})?")) {
-      throw new IllegalArgumentException(
-          "must be a share in per cent, as in 80 %, but was \"" + text + "\"");
-    }
-    return checkedShare(Double.parseDouble(number) / 100.0);
+    return checkedShare(Words.share(text));
   }
 
   private static double checkedShare(double share) {
@@ -359,6 +354,6 @@ public final class FolderLimits implements Serializable {
         + reach.inNauticalMiles(1)
         + (longestLeg.equals(CourseToSteer.USUAL_LONGEST_DURATION)
             ? ""
-            : ", a leg at most " + longestLeg);
+            : ", a leg at most " + longestLeg.toMinutes() + " min");
   }
 }

@@ -1,5 +1,6 @@
 package org.ferryglide.tide.folder;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -73,7 +74,7 @@ final class Words {
       throw new IllegalArgumentException(
           "must be a share in per cent, as in 25 %, but was \"" + text + "\"");
     }
-    return Double.parseDouble(matcher.group(1)) / 100.0;
+    return new BigDecimal(matcher.group(1)).movePointLeft(2).doubleValue(); // as it was written
   }
 
   /** How a leg is steered. */

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.function.ToDoubleFunction;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.basics.EpochSeconds;
 
@@ -181,6 +182,17 @@ public final class HarmonicPredictor implements Serializable {
     }
   }
 
+  private double greatest(double fromSeconds, double toSeconds, ToDoubleFunction<Terms> bound) {
+    double greatest = 0.0;
+    double time = Math.max(fromSeconds, FIRST_SECONDS);
+    while (time < Math.min(toSeconds, END_SECONDS)) {
+      Terms terms = terms(time);
+      greatest = Math.max(greatest, bound.applyAsDouble(terms));
+      time = terms.endSeconds;
+    }
+    return greatest;
+  }
+
   /**
    * A bound on how far the series can be from its mean.
    *
@@ -189,14 +201,7 @@ public final class HarmonicPredictor implements Serializable {
    * @return upper bound, in the unit of the constants; it need not be reached
    */
   public double greatestSwing(double fromSeconds, double toSeconds) {
-    double greatest = 0.0;
-    double time = Math.max(fromSeconds, FIRST_SECONDS);
-    while (time < Math.min(toSeconds, END_SECONDS)) {
-      Terms terms = terms(time);
-      greatest = Math.max(greatest, terms.greatestSwing());
-      time = terms.endSeconds;
-    }
-    return greatest;
+    return greatest(fromSeconds, toSeconds, Terms::greatestSwing);
   }
 
   /**
@@ -205,17 +210,12 @@ public final class HarmonicPredictor implements Serializable {
    * @param fromSeconds start of the span, seconds since 1970
    * @param toSeconds end of the span, seconds since 1970
    * @return upper bound of the magnitude of {@link #rate}, in the unit of the constants a second;
-   *     it need not be reached
+   *     it need not be reached; infinite unless all of the span is known
    */
   public double greatestRate(double fromSeconds, double toSeconds) {
-    double greatest = 0.0;
-    double time = Math.max(fromSeconds, FIRST_SECONDS);
-    while (time < Math.min(toSeconds, END_SECONDS)) {
-      Terms terms = terms(time);
-      greatest = Math.max(greatest, terms.greatestRate());
-      time = terms.endSeconds;
-    }
-    return greatest;
+    return fromSeconds >= FIRST_SECONDS && fromSeconds < toSeconds && toSeconds <= END_SECONDS
+        ? greatest(fromSeconds, toSeconds, Terms::greatestRate)
+        : Double.POSITIVE_INFINITY;
   }
 
   /**
@@ -227,14 +227,7 @@ public final class HarmonicPredictor implements Serializable {
    * @return upper bound of the magnitude, in the unit of the constants per second squared
    */
   public double greatestRateChange(double fromSeconds, double toSeconds) {
-    double greatest = 0.0;
-    double time = Math.max(fromSeconds, FIRST_SECONDS);
-    while (time < Math.min(toSeconds, END_SECONDS)) {
-      Terms terms = terms(time);
-      greatest = Math.max(greatest, terms.greatestRateChange());
-      time = terms.endSeconds;
-    }
-    return greatest;
+    return greatest(fromSeconds, toSeconds, Terms::greatestRateChange);
   }
 
   /**

@@ -140,7 +140,7 @@ public final class TideCharacter implements Serializable {
 
   @Override
   public int hashCode() {
-    return Objects.hash(formNumber, Double.hashCode(m2), Double.hashCode(s2), ageHours);
+    return Objects.hash(formNumber, m2, s2, ageHours);
   }
 
   /** The form number. */

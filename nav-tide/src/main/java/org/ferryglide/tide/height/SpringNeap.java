@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.sky.Moon;
 import org.ferryglide.nav.sky.MoonPhase;
@@ -161,10 +160,7 @@ public record SpringNeap(Kind kind, Instant time, Duration within) implements Se
         found.add(new SpringNeap(Kind.NEAPS, times.get(i), Duration.ofHours(12)));
       }
     }
-    TimeSpan asked =
-        TimeSpan.of(
-            EpochSeconds.toInstant(table.seconds(0)),
-            EpochSeconds.toInstant(table.seconds(table.segments())));
+    TimeSpan asked = TimeSpan.of(table.start(), table.end());
     return Found.of(found, asked, seen(times), List.of());
   }
 

@@ -196,6 +196,10 @@ public final class HarmonicStream implements StreamCurve, Serializable {
   @Override
   public void sampleEvenly(
       double startSeconds, double stepSeconds, int count, double[] eastNorth, int offset) {
+    if (!(stepSeconds > 0.0 && stepSeconds <= Double.MAX_VALUE)) {
+      StreamCurve.super.sampleEvenly(startSeconds, stepSeconds, count, eastNorth, offset);
+      return;
+    }
     Objects.checkFromIndexSize(offset, 2 * count, eastNorth.length);
     double[] forward = new double[count];
     double[] right = new double[count];

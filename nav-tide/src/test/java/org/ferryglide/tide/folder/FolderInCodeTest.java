@@ -311,4 +311,13 @@ class FolderInCodeTest {
                     WindResponse.commonPractice(WindResponse.Trim.EMPTY).withLeewayTimes(1.5)));
     assertThrows(IllegalArgumentException.class, () -> folder.withParty(own));
   }
+
+  @Test
+  void everyShareInThousandthsReadsBackEqual() throws IOException {
+    PassageFolder folder = inCode("shares");
+    for (int thousandths = 1; thousandths <= 1000; thousandths++) {
+      FolderLimits limits = FolderLimits.USUAL.withCrossStreamShare(thousandths / 1000.0);
+      assertEquals(limits, folder.withLimits(limits).limits());
+    }
+  }
 }
