@@ -10,6 +10,7 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.tide.height.MeanRanges;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.stream.Shoreline;
@@ -71,8 +72,8 @@ public class StationCurveBenchmark {
     List<TideEvent> events = new ArrayList<>();
     Instant high = Instant.parse("2026-01-01T03:00:00Z");
     for (int i = 0; i < 60; i++) {
-      events.add(TideEvent.low(high.minusSeconds(22_350), 1));
-      events.add(TideEvent.high(high, 5));
+      events.add(TideEvent.low(high.minusSeconds(22_350), Distance.ofMetres(1)));
+      events.add(TideEvent.high(high, Distance.ofMetres(5)));
       high = high.plusSeconds(44_714);
     }
     TideTable tides = TideTable.of("Port Ennor", "chart datum", events);
@@ -117,7 +118,8 @@ public class StationCurveBenchmark {
     return StreamTable.of(
         "station " + station,
         Position.ofDegrees(latitude, longitude),
-        StandardPort.aboutHighWater("Port Ennor", 2.4, 5.4),
+        StandardPort.aboutHighWater(
+            "Port Ennor", new MeanRanges(Distance.ofMetres(5.4), Distance.ofMetres(2.4))),
         hours);
   }
 

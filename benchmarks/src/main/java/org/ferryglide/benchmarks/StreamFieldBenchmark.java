@@ -11,6 +11,7 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.tide.height.MeanRanges;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.stream.HourlyStream;
@@ -71,8 +72,8 @@ public class StreamFieldBenchmark {
     Instant high = Instant.parse("2026-01-01T03:00:00Z");
     for (int i = 0; i < 706; i++) {
       double half = 2.0 + 0.8 * Math.cos(2 * Math.PI * i / 28.5);
-      events.add(TideEvent.low(high.minusSeconds(22_350), 3 - half));
-      events.add(TideEvent.high(high, 3 + half));
+      events.add(TideEvent.low(high.minusSeconds(22_350), Distance.ofMetres(3 - half)));
+      events.add(TideEvent.high(high, Distance.ofMetres(3 + half)));
       high = high.plusSeconds(44_714 + (i * 37 % 11 - 5) * 60L);
     }
     tides = TideTable.of("Port Ennor", "chart datum", events);
@@ -121,7 +122,8 @@ public class StreamFieldBenchmark {
     return StreamTable.of(
         "station " + station,
         Position.ofDegrees(50.0 + 0.2 * (station * 7 % 10) / 9, -5.3 + 0.3 * station / 9),
-        StandardPort.aboutHighWater("Port Ennor", 2.4, 5.4),
+        StandardPort.aboutHighWater(
+            "Port Ennor", new MeanRanges(Distance.ofMetres(5.4), Distance.ofMetres(2.4))),
         hours);
   }
 
@@ -147,12 +149,12 @@ public class StreamFieldBenchmark {
   public double tableByHand() {
     Instant instant = EpochSeconds.toInstant(times[next()]);
     TideEvent highWater = tides.highWaterNearest(instant);
-    double range = tides.rangeMetres(highWater);
+    double range = tides.range(highWater).metres();
     double hour = (EpochSeconds.of(instant) - EpochSeconds.of(highWater.time())) / 3600.0;
     int row = (int) Math.floor(Math.max(-6, Math.min(5.999, hour)));
     double share = hour - row;
-    Velocity before = table.at(row, range);
-    Velocity after = table.at(row + 1, range);
+    Velocity before = table.at(row, Distance.ofMetres(range));
+    Velocity after = table.at(row + 1, Distance.ofMetres(range));
     Velocity flow = before.times(1 - share).plus(after.times(share));
     return flow.eastMetresPerSecond() + flow.northMetresPerSecond();
   }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
@@ -21,6 +22,7 @@ import org.ferryglide.tide.harmonic.HarmonicConstant;
 import org.ferryglide.tide.harmonic.HarmonicConstants;
 import org.ferryglide.tide.harmonic.NodalConvention;
 import org.ferryglide.tide.harmonic.NodalScheme;
+import org.ferryglide.tide.height.MeanRanges;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.stream.HarmonicStream;
@@ -73,8 +75,8 @@ public class StreamQueryBenchmark {
     Instant high = Instant.parse("2026-05-30T03:00:00Z");
     for (int i = 0; i < 70; i++) {
       double half = 2.0 + 0.8 * Math.cos(2 * Math.PI * i / 28.5);
-      events.add(TideEvent.low(high.minusSeconds(22_350), 3 - half));
-      events.add(TideEvent.high(high, 3 + half));
+      events.add(TideEvent.low(high.minusSeconds(22_350), Distance.ofMetres(3 - half)));
+      events.add(TideEvent.high(high, Distance.ofMetres(3 + half)));
       high = high.plusSeconds(44_714);
     }
     List<StreamHour> hours = new ArrayList<>();
@@ -88,7 +90,11 @@ public class StreamQueryBenchmark {
               Speed.ofKnots(rate / 2)));
     }
     return StreamTable.of(
-            "Skarra Sound", PLACE, StandardPort.aboutHighWater("Port Ennor", 2.4, 5.4), hours)
+            "Skarra Sound",
+            PLACE,
+            StandardPort.aboutHighWater(
+                "Port Ennor", new MeanRanges(Distance.ofMetres(5.4), Distance.ofMetres(2.4))),
+            hours)
         .boundTo(TideTable.of("Port Ennor", "chart datum", events));
   }
 

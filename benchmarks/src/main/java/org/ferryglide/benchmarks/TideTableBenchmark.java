@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
 import org.ferryglide.tide.height.TableCurve;
@@ -55,7 +56,10 @@ public class TideTableBenchmark {
     Instant time = Instant.parse("2026-01-01T01:17:00Z");
     for (int i = 0; i < WATERS; i++) {
       double half = 1.7 + 0.6 * Math.cos(i * 2.0 * Math.PI / 57.0);
-      events.add(i % 2 == 0 ? TideEvent.low(time, 2.5 - half) : TideEvent.high(time, 2.5 + half));
+      events.add(
+          i % 2 == 0
+              ? TideEvent.low(time, Distance.ofMetres(2.5 - half))
+              : TideEvent.high(time, Distance.ofMetres(2.5 + half)));
       time = time.plusSeconds(22_360 + (i * 7919) % 1200 - 600);
     }
     return TideTable.of("Skarra", "chart datum", events);

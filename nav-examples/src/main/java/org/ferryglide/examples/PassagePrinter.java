@@ -211,13 +211,13 @@ final class PassagePrinter {
             "time",
             page.clock(highWater.time()),
             "height",
-            page.metres(highWater.heightMetres())));
+            page.metres(highWater.height().metres())));
     page.row(
         "text.range",
         page.say(
             "text.range-about",
             "height",
-            page.metres(Math.rint(table.rangeMetres(highWater) * 10.0) / 10.0)));
+            page.metres(Math.rint(table.range(highWater).metres() * 10.0) / 10.0)));
     landingNotes().stream()
         .filter(note -> note.severity() != Severity.INFORMATION)
         .forEach(page::row);
@@ -229,6 +229,6 @@ final class PassagePrinter {
         "time",
         page.clock(event.time()),
         "height",
-        page.metres(event.heightMetres()));
+        page.metres(event.height().metres()));
   }
 }

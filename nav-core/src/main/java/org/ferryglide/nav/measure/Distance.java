@@ -6,9 +6,10 @@ import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.basics.Seconds;
 
 /**
- * A length over the earth or the water, held in metres.
+ * A length over the earth or the water, a height or a depth, held in metres.
  *
- * <p>A method that gives a side as well as a length says so, and gives a distance with a sign.
+ * <p>A method that gives a side as well as a length says so, and gives a distance with a sign; so
+ * is a height below the level it is measured from negative.
  *
  * <pre>{@code
  * Distance leg = Distance.ofNauticalMiles(5.2);
@@ -16,7 +17,7 @@ import org.ferryglide.nav.basics.Seconds;
  * leg.inNauticalMiles(1); // 5.2 NM
  * }</pre>
  *
- * @param metres the length, metres, finite; negative only where a side is meant
+ * @param metres the length, metres, finite; negative only where a side or a level is meant
  */
 public record Distance(double metres) implements Comparable<Distance>, Serializable {
 

@@ -9,6 +9,7 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.fix.BearingLine;
 import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.teach.AnswerProblems;
@@ -105,10 +106,11 @@ final class ByHand {
     double highest = Double.NEGATIVE_INFINITY;
     double sum = 0.0;
     for (TideEvent water : table.events()) {
-      highest = Math.max(highest, water.heightMetres());
-      sum += water.heightMetres();
+      highest = Math.max(highest, water.height().metres());
+      sum += water.height().metres();
     }
     double mean = Math.rint(10.0 * sum / table.events().size()) / 10.0;
-    return TideProblems.depthOver(highest, chartedMetres, mean);
+    return TideProblems.depthOver(
+        Distance.ofMetres(highest), Distance.ofMetres(chartedMetres), Distance.ofMetres(mean));
   }
 }

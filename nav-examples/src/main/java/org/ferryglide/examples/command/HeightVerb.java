@@ -89,7 +89,7 @@ final class HeightVerb extends Verb {
     return (water.isHigh() ? "high water " : "low water ")
         + Times.minute(water.time(), offset)
         + ", "
-        + water.heightMetres()
+        + water.height().metres()
         + " m";
   }
 }

@@ -105,9 +105,8 @@ public final class WorkedPassage {
     TideTable tides = folder.streams().get(0).tides();
     TideEvent water = tides.highWaterNearest(middle);
     StandardPort port = folder.streams().get(0).table().standardPort();
-    double neaps = port.neapRangeMetres();
-    double share = (tides.rangeMetres(water) - neaps) / (port.springRangeMetres() - neaps);
-    HighWater high = new HighWater(tides.port(), water.time(), water.heightMetres(), share);
+    double share = port.meanRanges().springFraction(tides.range(water));
+    HighWater high = new HighWater(tides.port(), water.time(), water.height().metres(), share);
     return new WorkedPassage(
         bare.passage,
         start,

@@ -1,5 +1,7 @@
 package org.ferryglide.examples.teach;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
+
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -100,10 +102,10 @@ final class HandbookProblems {
     all.put(
         "landfall-aiming",
         LandfallProblems.aimOff(TrueBearing.ofDegrees(20), TrueBearing.ofDegrees(95), 9));
-    TideProblems.Water low = new TideProblems.Water(370.0, 1.2);
-    TideProblems.Water high = new TideProblems.Water(742.0, 5.4);
+    TideProblems.Water low = new TideProblems.Water(370.0, ofMetres(1.2));
+    TideProblems.Water high = new TideProblems.Water(742.0, ofMetres(5.4));
     all.put("tides-twelfths", TideProblems.byTwelfths(low, high, 540.0));
-    all.put("tides-depth", TideProblems.depthOver(3.2, -1.7, 2.9));
+    all.put("tides-depth", TideProblems.depthOver(ofMetres(3.2), ofMetres(-1.7), ofMetres(2.9)));
     all.put(
         "tides-secondary",
         SecondaryPortProblems.time(
@@ -114,8 +116,8 @@ final class HandbookProblems {
         "streams-rate",
         StreamProblems.rate(
             rows(),
-            new MeanRanges(6.0, 3.2),
-            new StreamProblems.Day(742.0, 6.1, 4.8, 700.0),
+            new MeanRanges(ofMetres(6.0), ofMetres(3.2)),
+            new StreamProblems.Day(742.0, ofMetres(6.1), ofMetres(4.8), 700.0),
             870.0));
     return all;
   }

@@ -11,6 +11,7 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.bearing.Variation;
 import org.ferryglide.nav.magnetic.AnnualChange;
 import org.ferryglide.nav.magnetic.CompassRose;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.height.ClockDifferences;
@@ -50,7 +51,9 @@ public final class PracticeArea {
     marks = marks(random, centre);
     rose = rose(random);
     card = card(random);
-    ranges = new MeanRanges(tenth(random, 4.0, 5.5), tenth(random, 1.5, 2.4));
+    ranges =
+        new MeanRanges(
+            Distance.ofMetres(tenth(random, 4.0, 5.5)), Distance.ofMetres(tenth(random, 1.5, 2.4)));
     waters = waters(random, ranges);
     stream = stream(random);
     int minutes = random.nextInt(55, 90);
@@ -125,11 +128,13 @@ public final class PracticeArea {
     double minutes = random.nextInt(10, 200);
     boolean high = random.nextBoolean();
     double range =
-        tenth(random, ranges.neapMetres() + 0.4, Math.max(ranges.neapMetres() + 0.6, 4.2));
+        tenth(random, ranges.neap().metres() + 0.4, Math.max(ranges.neap().metres() + 0.6, 4.2));
     double low = tenth(random, 0.6, 1.6);
     while (minutes < 1440.0) {
       waters.add(
-          new Water(minutes, tidy(low + (high ? range : 0.0) + random.nextInt(-1, 2) / 10.0)));
+          new Water(
+              minutes,
+              Distance.ofMetres(tidy(low + (high ? range : 0.0) + random.nextInt(-1, 2) / 10.0))));
       minutes += 372 + random.nextInt(-12, 13);
       high = !high;
     }

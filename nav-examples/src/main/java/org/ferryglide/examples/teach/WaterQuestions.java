@@ -2,6 +2,7 @@ package org.ferryglide.examples.teach;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.ReckoningProblems;
@@ -30,7 +31,10 @@ final class WaterQuestions {
 
   Problem depth() {
     double charted = draws.tenths(0.5, 3.0) * (draws.coin() ? 1.0 : -1.0);
-    return TideProblems.depthOver(draws.tenths(1.0, 6.0), charted, draws.tenths(2.4, 3.4));
+    return TideProblems.depthOver(
+        Distance.ofMetres(draws.tenths(1.0, 6.0)),
+        Distance.ofMetres(charted),
+        Distance.ofMetres(draws.tenths(2.4, 3.4)));
   }
 
   Problem twelfths() {
@@ -74,7 +78,11 @@ final class WaterQuestions {
     double neaps = PracticeArea.tidy(springs - draws.tenths(1.2, 2.0));
     double atNeaps = draws.tenths(0.3, 0.9) * (draws.coin() ? 1.0 : -1.0);
     return SecondaryPortProblems.height(
-        draws.tenths(neaps, springs), springs, PracticeArea.tidy(atNeaps * 2.0), neaps, atNeaps);
+        Distance.ofMetres(draws.tenths(neaps, springs)),
+        Distance.ofMetres(springs),
+        Distance.ofMetres(PracticeArea.tidy(atNeaps * 2.0)),
+        Distance.ofMetres(neaps),
+        Distance.ofMetres(atNeaps));
   }
 
   Problem nearestHour() {
@@ -89,16 +97,16 @@ final class WaterQuestions {
 
   private Water high() {
     List<Water> waters = area().waters();
-    return waters.get(waters.get(0).metres() > waters.get(1).metres() ? 0 : 1);
+    return waters.get(waters.get(0).height().metres() > waters.get(1).height().metres() ? 0 : 1);
   }
 
   private StreamProblems.Day day() {
     MeanRanges ranges = area().ranges();
-    double range = draws.tenths(ranges.neapMetres() - 0.3, ranges.springMetres() + 0.3);
+    double range = draws.tenths(ranges.neap().metres() - 0.3, ranges.spring().metres() + 0.3);
     return new StreamProblems.Day(
         high().clockMinutes(),
-        PracticeArea.tidy(range + draws.tenths(0.9, 1.8)),
-        range,
+        Distance.ofMetres(PracticeArea.tidy(range + draws.tenths(0.9, 1.8))),
+        Distance.ofMetres(range),
         high().clockMinutes() + 5.0 * draws.eitherSide(8, 24));
   }
 

@@ -102,7 +102,9 @@ public final class Worksheet {
     List<List<String>> tide = new ArrayList<>();
     for (Water water : area.waters()) {
       tide.add(
-          List.of(Quantity.CLOCK.text(water.clockMinutes()), Quantity.METRES.text(water.metres())));
+          List.of(
+              Quantity.CLOCK.text(water.clockMinutes()),
+              Quantity.METRES.text(water.height().metres())));
     }
     table(body, "Standard port, its zone", List.of("Time", "Height"), tide);
     table(
@@ -111,8 +113,8 @@ public final class Worksheet {
         List.of("Springs", "Neaps"),
         List.of(
             List.of(
-                Quantity.METRES.text(area.ranges().springMetres()),
-                Quantity.METRES.text(area.ranges().neapMetres()))));
+                Quantity.METRES.text(area.ranges().spring().metres()),
+                Quantity.METRES.text(area.ranges().neap().metres()))));
     table(
         body,
         "Secondary port, by standard port's time",

@@ -28,7 +28,7 @@ class TidePictureTest {
                 + " water "
                 + local.toLocalTime()
                 + ", "
-                + water.heightMetres()
+                + water.height().metres()
                 + " m.";
         assertTrue(picture.file().contains(words), words + "\n" + picture.file());
         told++;

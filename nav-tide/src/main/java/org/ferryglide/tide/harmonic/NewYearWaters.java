@@ -46,7 +46,7 @@ final class NewYearWaters {
 
   private static boolean isUpsideDown(TideEvent one, TideEvent next) {
     return one.isHigh()
-        ? one.heightMetres() < next.heightMetres()
-        : one.heightMetres() > next.heightMetres();
+        ? one.height().metres() < next.height().metres()
+        : one.height().metres() > next.height().metres();
   }
 }

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.tide.height.MeanRanges;
 
@@ -109,7 +110,9 @@ public final class TideCharacter implements Serializable {
    */
   public Optional<MeanRanges> meanRanges() {
     return m2 > 0.0 && s2 > 0.0
-        ? Optional.of(new MeanRanges(2.0 * (m2 + s2), 2.0 * Math.abs(m2 - s2)))
+        ? Optional.of(
+            new MeanRanges(
+                Distance.ofMetres(2.0 * (m2 + s2)), Distance.ofMetres(2.0 * Math.abs(m2 - s2))))
         : Optional.empty();
   }
 

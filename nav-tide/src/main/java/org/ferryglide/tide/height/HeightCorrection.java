@@ -3,6 +3,7 @@ package org.ferryglide.tide.height;
 import java.io.Serializable;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.measure.Distance;
 
 /**
  * How a height at the standard port becomes the height at a secondary port: by a difference, by a
@@ -10,9 +11,10 @@ import org.ferryglide.nav.basics.Arguments;
  *
  * <pre>{@code
  * // the standard port's mean high water springs 4.2 m and neaps 3.4 m; differences +1.1 and +0.8 m
- * HeightCorrection high = HeightCorrection.betweenLevels(4.2, 1.1, 3.4, 0.8);
- * high.heightMetres(3.8); // 4.75
- * HeightCorrection.ratio(0.95).heightMetres(10.0); // 9.5
+ * HeightCorrection high = HeightCorrection.betweenLevels(
+ *     Distance.ofMetres(4.2), Distance.ofMetres(1.1), Distance.ofMetres(3.4), Distance.ofMetres(0.8));
+ * high.height(Distance.ofMetres(3.8)); // 4.75 m
+ * HeightCorrection.ratio(0.95).height(Distance.ofMetres(10.0)); // 9.5 m
  * }</pre>
  *
  * <p>Every one is a straight line, continued beyond springs and neaps.
@@ -39,12 +41,12 @@ public final class HeightCorrection implements Serializable {
   /**
    * A height to add to the standard port's.
    *
-   * @param metres the difference, metres, in [-20, 20]
+   * @param difference the difference, in [-20, 20] metres
    * @return the correction
-   * @throws IllegalArgumentException if {@code metres} is NaN or outside [-20, 20]
+   * @throws IllegalArgumentException if {@code difference} is outside [-20, 20] metres
    */
-  public static HeightCorrection difference(double metres) {
-    return ratioAndDifference(1.0, metres);
+  public static HeightCorrection difference(Distance difference) {
+    return ratioAndDifference(1.0, difference);
   }
 
   /**
@@ -55,21 +57,21 @@ public final class HeightCorrection implements Serializable {
    * @throws IllegalArgumentException if {@code ratio} is NaN or outside [0, 10]
    */
   public static HeightCorrection ratio(double ratio) {
-    return ratioAndDifference(ratio, 0.0);
+    return ratioAndDifference(ratio, Distance.ZERO);
   }
 
   /**
    * A number to multiply the standard port's height by, and then a height to add.
    *
    * @param ratio the ratio, in [0, 10]
-   * @param metres the difference, metres, in [-20, 20]
+   * @param difference the difference, in [-20, 20] metres
    * @return the correction
-   * @throws IllegalArgumentException if an argument is NaN or outside its range
+   * @throws IllegalArgumentException if the ratio is NaN, or an argument is outside its range
    */
-  public static HeightCorrection ratioAndDifference(double ratio, double metres) {
+  public static HeightCorrection ratioAndDifference(double ratio, Distance difference) {
     return new HeightCorrection(
         Arguments.within(ratio, 0.0, 10.0, "height ratio", "times"),
-        Arguments.within(metres, -20.0, 20.0, "height difference", "metres"),
+        checked(difference),
         Double.NEGATIVE_INFINITY,
         Double.POSITIVE_INFINITY);
   }
@@ -78,25 +80,23 @@ public final class HeightCorrection implements Serializable {
    * Differences printed for two levels of the standard port: its mean high waters at springs and at
    * neaps, or its mean low waters.
    *
-   * @param springLevelMetres the standard port's level at springs, metres
-   * @param springDifferenceMetres height to add at that level, metres, in [-20, 20]
-   * @param neapLevelMetres the standard port's level at neaps, metres, not the same
-   * @param neapDifferenceMetres height to add at that level, metres, in [-20, 20]
+   * @param springLevel the standard port's level at springs
+   * @param springDifference height to add at that level, in [-20, 20] metres
+   * @param neapLevel the standard port's level at neaps, not the same
+   * @param neapDifference height to add at that level, in [-20, 20] metres
    * @return the correction
-   * @throws IllegalArgumentException if an argument is NaN, infinite or outside its range, or the
-   *     two levels are the same
+   * @throws IllegalArgumentException if a difference is outside its range, or the two levels are
+   *     the same
    */
   public static HeightCorrection betweenLevels(
-      double springLevelMetres,
-      double springDifferenceMetres,
-      double neapLevelMetres,
-      double neapDifferenceMetres) {
-    double springs = Arguments.finite(springLevelMetres, "level at springs", "metres");
-    double neaps = Arguments.finite(neapLevelMetres, "level at neaps", "metres");
-    double atSprings =
-        Arguments.within(springDifferenceMetres, -20.0, 20.0, "height difference", "metres");
-    double atNeaps =
-        Arguments.within(neapDifferenceMetres, -20.0, 20.0, "height difference", "metres");
+      Distance springLevel,
+      Distance springDifference,
+      Distance neapLevel,
+      Distance neapDifference) {
+    double springs = springLevel.metres();
+    double neaps = neapLevel.metres();
+    double atSprings = checked(springDifference);
+    double atNeaps = checked(neapDifference);
     if (springs == neaps) {
       throw new IllegalArgumentException(
           "levels at springs and at neaps must differ, but both were " + springs + " metres");
@@ -109,26 +109,30 @@ public final class HeightCorrection implements Serializable {
         Math.max(springs, neaps));
   }
 
+  private static double checked(Distance difference) {
+    return Arguments.within(difference.metres(), -20.0, 20.0, "height difference", "metres");
+  }
+
   /**
    * The height at the secondary port.
    *
-   * @param standardMetres height at the standard port, metres above its datum
-   * @return metres above the secondary port's datum; NaN for NaN
+   * @param standard height at the standard port, above its datum
+   * @return height above the secondary port's datum
    */
-  public double heightMetres(double standardMetres) {
-    return factor * standardMetres + addedMetres;
+  public Distance height(Distance standard) {
+    return Distance.ofMetres(factor * standard.metres() + addedMetres);
   }
 
   /**
    * Whether a height lies beyond the two levels that the differences were printed for, so that
    * their line is continued.
    *
-   * @param standardMetres height at the standard port, metres above its datum
+   * @param standard height at the standard port, above its datum
    * @return true above the higher or below the lower of the two levels; never for a ratio or a
    *     single difference
    */
-  public boolean isBeyondLevels(double standardMetres) {
-    return standardMetres < lowestMetres || standardMetres > highestMetres;
+  public boolean isBeyondLevels(Distance standard) {
+    return standard.metres() < lowestMetres || standard.metres() > highestMetres;
   }
 
   @Override

@@ -3,95 +3,93 @@ package org.ferryglide.tide.height;
 import java.io.Serializable;
 import java.util.List;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 
 /**
  * The mean spring range and the mean neap range of a port, between which a day's range is placed.
  *
  * <pre>{@code
- * MeanRanges ranges = new MeanRanges(4.8, 2.1);
- * ranges.springFraction(3.45); // 0.5: half way from neaps to springs
+ * MeanRanges ranges = new MeanRanges(Distance.ofMetres(4.8), Distance.ofMetres(2.1));
+ * ranges.springFraction(Distance.ofMetres(3.45)); // 0.5: half way from neaps to springs
  * }</pre>
  *
  * <p>Where the diurnal tide is large there are no springs and neaps of this kind.
  *
- * @param springMetres mean spring range, metres, above the neap range
- * @param neapMetres mean neap range, metres, not negative
+ * @param spring mean spring range, above the neap range
+ * @param neap mean neap range, not negative
  */
-public record MeanRanges(double springMetres, double neapMetres) implements Serializable {
+public record MeanRanges(Distance spring, Distance neap) implements Serializable {
 
   private static final long serialVersionUID = 1L;
 
   /**
    * Takes both ranges.
    *
-   * @param springMetres mean spring range, metres, above the neap range
-   * @param neapMetres mean neap range, metres, not negative
-   * @throws IllegalArgumentException if a range is NaN, infinite or negative, or the spring range
-   *     is not above the neap range
+   * @param spring mean spring range, above the neap range
+   * @param neap mean neap range, not negative
+   * @throws IllegalArgumentException if a range is negative, or the spring range is not above the
+   *     neap range
    */
   public MeanRanges {
-    springMetres = Arguments.notNegative(springMetres, "spring range", "metres");
-    neapMetres = Arguments.notNegative(neapMetres, "neap range", "metres");
-    if (!(springMetres > neapMetres)) {
+    Arguments.notNegative(spring.metres(), "spring range", "metres");
+    Arguments.notNegative(neap.metres(), "neap range", "metres");
+    if (spring.compareTo(neap) <= 0) {
       throw new IllegalArgumentException(
           "spring range must be above the neap range of "
-              + neapMetres
+              + neap.metres()
               + " metres, but was "
-              + springMetres);
+              + spring.metres());
     }
   }
 
   /**
    * The ranges between the mean levels that tables and charts print.
    *
-   * @param highSprings mean high water springs, metres above the datum
-   * @param highNeaps mean high water neaps, metres above the datum
-   * @param lowNeaps mean low water neaps, metres above the datum
-   * @param lowSprings mean low water springs, metres above the datum
+   * @param highSprings mean high water springs, above the datum
+   * @param highNeaps mean high water neaps, above the datum
+   * @param lowNeaps mean low water neaps, above the datum
+   * @param lowSprings mean low water springs, above the datum
    * @return spring range from low to high water springs, neap range from low to high water neaps
-   * @throws IllegalArgumentException if a level is NaN or infinite, or the ranges are not as the
-   *     constructor takes them
+   * @throws IllegalArgumentException if the ranges are not as the constructor takes them
    */
   public static MeanRanges ofLevels(
-      double highSprings, double highNeaps, double lowNeaps, double lowSprings) {
-    return new MeanRanges(highSprings - lowSprings, highNeaps - lowNeaps);
+      Distance highSprings, Distance highNeaps, Distance lowNeaps, Distance lowSprings) {
+    return new MeanRanges(highSprings.minus(lowSprings), highNeaps.minus(lowNeaps));
   }
 
   /**
    * The place of a range between neaps and springs.
    *
-   * @param rangeMetres range of a tide, metres
-   * @return 0 at mean neaps, 1 at mean springs, a straight line between and beyond both; NaN for
-   *     NaN
+   * @param range range of a tide
+   * @return 0 at mean neaps, 1 at mean springs, a straight line between and beyond both
    */
-  public double springFraction(double rangeMetres) {
-    return (rangeMetres - neapMetres) / (springMetres - neapMetres);
+  public double springFraction(Distance range) {
+    return (range.metres() - neap.metres()) / (spring.metres() - neap.metres());
   }
 
   /**
    * What to know about a value scaled by a range.
    *
-   * @param rangeMetres range of a tide, metres
+   * @param range range of a tide
    * @return one note if the range lies outside neaps to springs, else none
    */
-  public List<Note> notesFor(double rangeMetres) {
-    double fraction = springFraction(rangeMetres);
+  public List<Note> notesFor(Distance range) {
+    double fraction = springFraction(range);
     if (fraction > 1.0) {
       return List.of(
-          beyond("tide.beyond-springs", "The range is larger than at mean springs.", rangeMetres));
+          beyond("tide.beyond-springs", "The range is larger than at mean springs.", range));
     }
     if (fraction < 0.0) {
-      return List.of(
-          beyond("tide.below-neaps", "The range is smaller than at mean neaps.", rangeMetres));
+      return List.of(beyond("tide.below-neaps", "The range is smaller than at mean neaps.", range));
     }
     return List.of();
   }
 
-  private Note beyond(String code, String text, double rangeMetres) {
+  private Note beyond(String code, String text, Distance range) {
     return Note.information(code, text)
-        .with("rangeMetres", rangeMetres)
-        .with("springRangeMetres", springMetres)
-        .with("neapRangeMetres", neapMetres);
+        .with("rangeMetres", range.metres())
+        .with("springRangeMetres", spring.metres())
+        .with("neapRangeMetres", neap.metres());
   }
 }

@@ -1,6 +1,7 @@
 package org.ferryglide.tide.height;
 
 import java.io.Serializable;
+import org.ferryglide.nav.measure.Distance;
 
 /** A port's own curves at springs and at neaps, blended in every interval by its rise or fall. */
 final class NormalisedShape implements SegmentShape, Serializable {
@@ -22,7 +23,8 @@ final class NormalisedShape implements SegmentShape, Serializable {
     this.rising = new boolean[table.segments()];
     for (int segment = 0; segment < springFraction.length; segment++) {
       double range = Math.abs(table.height(segment + 1) - table.height(segment));
-      springFraction[segment] = Math.max(0.0, Math.min(1.0, ranges.springFraction(range)));
+      springFraction[segment] =
+          Math.max(0.0, Math.min(1.0, ranges.springFraction(Distance.ofMetres(range))));
       rising[segment] = table.isHigh(segment + 1);
     }
   }

@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 
 /**
@@ -24,8 +25,11 @@ import org.ferryglide.nav.note.Note;
  *             ClockDifferences.of(LocalTime.of(0, 0), 35).and(LocalTime.of(6, 0), 23))
  *         .withLowWaterTimes(
  *             ClockDifferences.of(LocalTime.of(5, 0), 47).and(LocalTime.of(11, 0), 4))
- *         .withHighWaterHeights(HeightCorrection.betweenLevels(4.2, 1.1, 3.4, 0.8))
- *         .withLowWaterHeights(HeightCorrection.betweenLevels(0.4, 0.1, 1.1, 0.2));
+ *         .withHighWaterHeights(HeightCorrection.difference(Distance.ofMetres(0.9)))
+ *         .withLowWaterHeights(
+ *             HeightCorrection.betweenLevels(
+ *                 Distance.ofMetres(0.4), Distance.ofMetres(0.1), // at springs
+ *                 Distance.ofMetres(1.1), Distance.ofMetres(0.2))); // at neaps
  * TideTable table = port.tableFrom(skarra);
  * }</pre>
  *
@@ -101,7 +105,8 @@ public final class SecondaryPort implements Serializable {
     if (name.isEmpty() || datum.isEmpty() || standardPort.isEmpty()) {
       throw new IllegalArgumentException("port, datum and standard port must not be empty");
     }
-    Waters none = new Waters(ClockDifferences.always(0.0), HeightCorrection.difference(0.0));
+    Waters none =
+        new Waters(ClockDifferences.always(0.0), HeightCorrection.difference(Distance.ZERO));
     return new SecondaryPort(
         name,
         datum,
@@ -224,12 +229,12 @@ public final class SecondaryPort implements Serializable {
     Instant time =
         standard.time().plusSeconds(Math.round(60.0 * waters.times.minutesAt(clockTime)));
     double height =
-        waters.heights.heightMetres(meanLevelHeight(standard)) + ownSeason.metresAt(time);
-    return new TideEvent(time, height, standard.kind());
+        waters.heights.height(meanLevelHeight(standard)).metres() + ownSeason.metresAt(time);
+    return new TideEvent(time, Distance.ofMetres(height), standard.kind());
   }
 
-  private double meanLevelHeight(TideEvent standard) {
-    return standard.heightMetres() - standardSeason.metresAt(standard.time());
+  private Distance meanLevelHeight(TideEvent standard) {
+    return standard.height().minus(Distance.ofMetres(standardSeason.metresAt(standard.time())));
   }
 
   /**

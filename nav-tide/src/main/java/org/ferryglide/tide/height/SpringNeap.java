@@ -144,7 +144,7 @@ public record SpringNeap(Kind kind, Instant time, Duration within) implements Se
       if (!table.isRangeOneSided(first) && !table.isRangeOneSided(second)) {
         Duration apart = Duration.between(first.time(), second.time());
         times.add(first.time().plus(apart.dividedBy(2)));
-        ranges.add(0.5 * (table.rangeMetres(first) + table.rangeMetres(second)));
+        ranges.add(0.5 * (table.range(first).metres() + table.range(second).metres()));
       }
     }
     List<SpringNeap> found = new ArrayList<>();

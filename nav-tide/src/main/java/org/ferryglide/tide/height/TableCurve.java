@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.Found;
@@ -117,7 +118,10 @@ public final class TableCurve implements TideCurve, Serializable {
    * @return the curve
    */
   public static TableCurve normalised(TideTable table, NormalisedCurve own) {
-    MeanRanges any = new MeanRanges(1.0, 0.0); // both curves are the same: any blend is too
+    MeanRanges any =
+        new MeanRanges(
+            Distance.ofMetres(1.0),
+            Distance.ofMetres(0.0)); // both curves are the same: any blend is too
     return new TableCurve(
         table, new NormalisedShape(table, own, own, any), CurveNotes.NORMALISED, null);
   }
@@ -272,7 +276,8 @@ public final class TableCurve implements TideCurve, Serializable {
     List<Note> all = notes.of(table, segment, shape);
     if (blendedBetween != null) {
       all.addAll(
-          blendedBetween.notesFor(Math.abs(table.height(segment + 1) - table.height(segment))));
+          blendedBetween.notesFor(
+              Distance.ofMetres(Math.abs(table.height(segment + 1) - table.height(segment)))));
     }
     return List.copyOf(all);
   }

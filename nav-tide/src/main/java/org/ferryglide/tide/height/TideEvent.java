@@ -3,20 +3,20 @@ package org.ferryglide.tide.height;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.Objects;
-import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.measure.Distance;
 
 /**
  * A high or a low water: when the tide turns, and how high it stands then.
  *
  * <pre>{@code
- * TideEvent.high(Instant.parse("2026-06-01T09:30:00Z"), 4.2);
+ * TideEvent.high(Instant.parse("2026-06-01T09:30:00Z"), Distance.ofMetres(4.2));
  * }</pre>
  *
  * @param time when the tide turns
- * @param heightMetres height above the table's datum, metres, finite
+ * @param height height above the table's datum
  * @param kind high or low water
  */
-public record TideEvent(Instant time, double heightMetres, Kind kind) implements Serializable {
+public record TideEvent(Instant time, Distance height, Kind kind) implements Serializable {
 
   private static final long serialVersionUID = 1L;
 
@@ -47,13 +47,12 @@ public record TideEvent(Instant time, double heightMetres, Kind kind) implements
    * Takes all parts; {@link #high} and {@link #low} read better.
    *
    * @param time when the tide turns
-   * @param heightMetres height above the table's datum, metres; -0.0 becomes 0.0
+   * @param height height above the table's datum
    * @param kind high or low water
-   * @throws IllegalArgumentException if {@code heightMetres} is NaN or infinite
    */
   public TideEvent {
     Objects.requireNonNull(time, "time");
-    heightMetres = Arguments.finite(heightMetres, "height", "metres");
+    Objects.requireNonNull(height, "height");
     Objects.requireNonNull(kind, "kind");
   }
 
@@ -61,24 +60,22 @@ public record TideEvent(Instant time, double heightMetres, Kind kind) implements
    * A high water.
    *
    * @param time when the tide turns
-   * @param heightMetres height above the table's datum, metres, finite
+   * @param height height above the table's datum
    * @return the event
-   * @throws IllegalArgumentException if {@code heightMetres} is NaN or infinite
    */
-  public static TideEvent high(Instant time, double heightMetres) {
-    return new TideEvent(time, heightMetres, Kind.HIGH);
+  public static TideEvent high(Instant time, Distance height) {
+    return new TideEvent(time, height, Kind.HIGH);
   }
 
   /**
    * A low water.
    *
    * @param time when the tide turns
-   * @param heightMetres height above the table's datum, metres, finite
+   * @param height height above the table's datum
    * @return the event
-   * @throws IllegalArgumentException if {@code heightMetres} is NaN or infinite
    */
-  public static TideEvent low(Instant time, double heightMetres) {
-    return new TideEvent(time, heightMetres, Kind.LOW);
+  public static TideEvent low(Instant time, Distance height) {
+    return new TideEvent(time, height, Kind.LOW);
   }
 
   /**

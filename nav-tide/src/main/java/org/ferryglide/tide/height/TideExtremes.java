@@ -3,6 +3,7 @@ package org.ferryglide.tide.height;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.measure.Distance;
 
 /**
  * The high and low waters of any curve, found for certain.
@@ -123,7 +124,7 @@ final class TideExtremes {
     found.add(
         new TideEvent(
             EpochSeconds.toInstant(turn),
-            curve.heightMetres(turn),
+            Distance.ofMetres(curve.heightMetres(turn)),
             lastSign > 0.0 ? TideEvent.Kind.HIGH : TideEvent.Kind.LOW));
   }
 }

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.tide.sheet.Plausibility;
@@ -26,11 +27,11 @@ import org.ferryglide.tide.sheet.TideJudgements;
  *         "Skarra",
  *         "chart datum",
  *         List.of(
- *             TideEvent.low(Instant.parse("2026-06-01T03:20:00Z"), 0.7),
- *             TideEvent.high(Instant.parse("2026-06-01T09:30:00Z"), 4.2),
- *             TideEvent.low(Instant.parse("2026-06-01T15:45:00Z"), 0.9)));
+ *             TideEvent.low(Instant.parse("2026-06-01T03:20:00Z"), Distance.ofMetres(0.7)),
+ *             TideEvent.high(Instant.parse("2026-06-01T09:30:00Z"), Distance.ofMetres(4.2)),
+ *             TideEvent.low(Instant.parse("2026-06-01T15:45:00Z"), Distance.ofMetres(0.9))));
  * TideEvent highWater = table.highWaterNearest(instant);
- * table.rangeMetres(highWater); // 3.4 m, the mean of a rise of 3.5 m and a fall of 3.3 m
+ * table.range(highWater); // 3.4 m, the mean of a rise of 3.5 m and a fall of 3.3 m
  * }</pre>
  */
 public final class TideTable implements Serializable {
@@ -289,12 +290,12 @@ public final class TideTable implements Serializable {
    * larger, and {@link #notesFor} says so.
    *
    * @param highWater a high water of this table
-   * @return the range, metres, never negative
+   * @return the range, never negative
    * @throws IllegalArgumentException if {@code highWater} is not a high water of this table
    */
-  public double rangeMetres(TideEvent highWater) {
+  public Distance range(TideEvent highWater) {
     int i = indexOfHighWater(highWater);
-    return Plausibility.rangeMetres(waters.rise(i), waters.fall(i));
+    return Distance.ofMetres(Plausibility.rangeMetres(waters.rise(i), waters.fall(i)));
   }
 
   /**

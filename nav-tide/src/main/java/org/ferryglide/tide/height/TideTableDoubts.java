@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.tide.height.TideEvent.Kind;
 import org.ferryglide.tide.height.TideTableReader.Water;
@@ -55,7 +56,9 @@ final class TideTableDoubts {
 
   private static TideEvent event(Water water) {
     return new TideEvent(
-        water.time.toInstant(), water.height, water.kind.orElseThrow(IllegalStateException::new));
+        water.time.toInstant(),
+        Distance.ofMetres(water.height),
+        water.kind.orElseThrow(IllegalStateException::new));
   }
 
   /**

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.basics.Seconds;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.tide.height.TideEvent.Kind;
 import org.ferryglide.tide.sheet.Sheet;
@@ -276,7 +277,7 @@ public final class TideTableReader {
       events.add(
           new TideEvent(
               water.time.toInstant(),
-              water.height,
+              Distance.ofMetres(water.height),
               water.kind.orElse(above ? Kind.HIGH : Kind.LOW)));
     }
     return events;

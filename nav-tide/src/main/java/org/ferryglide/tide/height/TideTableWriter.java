@@ -28,7 +28,7 @@ final class TideTableWriter {
           .append(',')
           .append(time)
           .append(',')
-          .append(water.heightMetres())
+          .append(water.height().metres())
           .append(water.isHigh() ? ",high\n" : ",low\n");
       names = ",";
     }

@@ -31,14 +31,14 @@ record WaterFault(String heading, String text) {
     }
     TideEvent high = after.isHigh() ? after : before;
     TideEvent low = after.isHigh() ? before : after;
-    if (high.heightMetres() < low.heightMetres()) {
+    if (high.height().metres() < low.height().metres()) {
       return Optional.of(
           new WaterFault(
               "height_m",
               "a high water must not be lower than the low water beside it, but was "
-                  + high.heightMetres()
+                  + high.height().metres()
                   + " m beside "
-                  + low.heightMetres()
+                  + low.height().metres()
                   + " m"));
     }
     if (Duration.between(before.time(), after.time()).compareTo(longest) > 0) {

@@ -31,7 +31,7 @@ final class WatersInOrder implements Serializable {
     this.heights = new double[events.length];
     for (int i = 0; i < events.length; i++) {
       seconds[i] = EpochSeconds.of(events[i].time());
-      heights[i] = events[i].heightMetres();
+      heights[i] = events[i].height().metres();
     }
   }
 

@@ -2,6 +2,7 @@ package org.ferryglide.tide.stream;
 
 import java.util.Arrays;
 import java.util.List;
+import org.ferryglide.nav.measure.Distance;
 
 /** Lays the rows of an hourly table along the tides of its standard port. */
 final class HourlyRows {
@@ -63,7 +64,8 @@ final class HourlyRows {
     HourlyRows rows = new HourlyRows(printed.stream().mapToInt(StreamHour::hour).toArray(), times);
     StandardPort port = table.standardPort();
     for (int i = 0; i < count; i++) {
-      double springFraction = port.meanRanges().springFraction(tides.rangeMetres(known[i]));
+      double springFraction =
+          port.meanRanges().springFraction(Distance.ofMetres(tides.rangeMetres(known[i])));
       int tideFlags = StreamFlags.ofSpringFraction(springFraction) | tides.flags(known[i]);
       for (int r = 0; r < printed.size(); r++) {
         rows.scale(i * printed.size() + r, printed.get(r), springFraction, tideFlags);

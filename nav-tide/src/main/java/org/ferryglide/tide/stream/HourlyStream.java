@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
@@ -102,12 +103,12 @@ public final class HourlyStream implements StreamCurve, Serializable {
   /**
    * The same stream with one range for all tides.
    *
-   * @param metres the range at the standard port, metres, finite, at least 0
+   * @param range the range at the standard port, at least 0
    * @return a changed copy
-   * @throws IllegalArgumentException if the range is not finite or negative
+   * @throws IllegalArgumentException if the range is negative
    */
-  public HourlyStream withRangeMetres(double metres) {
-    return withRange(TideRange.ofMetres(metres));
+  public HourlyStream withRange(Distance range) {
+    return withRange(TideRange.of(range));
   }
 
   /** The same stream scaled by another range. */

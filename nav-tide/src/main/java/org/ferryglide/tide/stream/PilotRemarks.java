@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.height.TideTable;
@@ -21,7 +22,8 @@ import org.ferryglide.tide.sheet.TideJudgements;
  *     PilotRemarks.of(
  *         "Tarn Head",
  *         position,
- *         StandardPort.aboutHighWater("Port Ennor", 2.3, 4.9),
+ *         StandardPort.aboutHighWater(
+ *             "Port Ennor", new MeanRanges(Distance.ofMetres(4.9), Distance.ofMetres(2.3))),
  *         List.of(
  *             PilotTurn.begins("-0430", TrueBearing.ofDegrees(180), Speed.ofKnots(2.5)),
  *             PilotTurn.begins("+0145", TrueBearing.ofDegrees(0), Speed.ofKnots(3))));
@@ -137,12 +139,12 @@ public final class PilotRemarks implements Serializable {
   /**
    * The same stream with one range for all tides.
    *
-   * @param metres the range at the standard port, metres, finite, at least 0
+   * @param range the range at the standard port, at least 0
    * @return a changed copy
-   * @throws IllegalArgumentException if the range is not finite or negative
+   * @throws IllegalArgumentException if the range is negative
    */
-  public PilotRemarks withRangeMetres(double metres) {
-    return withRange(TideRange.ofMetres(metres));
+  public PilotRemarks withRange(Distance range) {
+    return withRange(TideRange.of(range));
   }
 
   private PilotRemarks withRange(TideRange choice) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
@@ -97,8 +98,8 @@ final class PilotStream extends SlackCurve {
     double neap =
         printed
             ? turn.neapRate().get().metresPerSecond()
-            : spring * port.neapRangeMetres() / port.springRangeMetres();
-    double springFraction = port.meanRanges().springFraction(rangeMetres);
+            : spring * port.meanRanges().neap().metres() / port.meanRanges().spring().metres();
+    double springFraction = port.meanRanges().springFraction(Distance.ofMetres(rangeMetres));
     double rate = StreamRates.atSpringFraction(neap, spring, springFraction);
     Velocity flow = Velocity.ofSetAndRate(turn.set(), Speed.ofMetresPerSecond(rate));
     int flags =

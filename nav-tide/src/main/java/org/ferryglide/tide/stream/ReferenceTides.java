@@ -70,7 +70,7 @@ final class ReferenceTides implements Serializable {
     int to = from + step;
     return to < 0 || to >= events.size()
         ? Double.NaN
-        : Math.abs(events.get(to).heightMetres() - events.get(from).heightMetres());
+        : Math.abs(events.get(to).height().metres() - events.get(from).height().metres());
   }
 
   private static void averageByDay(

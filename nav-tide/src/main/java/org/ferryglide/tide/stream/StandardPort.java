@@ -7,10 +7,11 @@ import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 
 /**
- * The port whose tides a stream table follows, and the two ranges its rates are printed for.
+ * The port whose tides a stream table follows, and the mean ranges its rates are printed for.
  *
  * <pre>{@code
- * StandardPort port = StandardPort.aboutHighWater("Port Ennor", 2.3, 4.9);
+ * MeanRanges ranges = new MeanRanges(Distance.ofMetres(4.9), Distance.ofMetres(2.3));
+ * StandardPort port = StandardPort.aboutHighWater("Port Ennor", ranges);
  * }</pre>
  *
  * @param name the port's name, as its tide table has it
@@ -39,50 +40,15 @@ public record StandardPort(String name, TideEvent.Kind about, MeanRanges meanRan
   }
 
   /**
-   * Takes a port with its two ranges.
-   *
-   * @param name the port's name, not empty
-   * @param about whether hours are counted from high or low waters
-   * @param neapRangeMetres mean neap range, metres, finite, at least 0
-   * @param springRangeMetres mean spring range, metres, finite, above the neap range
-   * @throws IllegalArgumentException if the name is empty, a range is not finite or negative, or
-   *     the spring range is not above the neap range
-   */
-  public StandardPort(
-      String name, TideEvent.Kind about, double neapRangeMetres, double springRangeMetres) {
-    this(name, about, new MeanRanges(springRangeMetres, neapRangeMetres));
-  }
-
-  /**
    * A port whose high waters are the hours' origin, the commonest kind.
    *
    * @param name the port's name, not empty
-   * @param neapRangeMetres mean neap range, metres, finite, at least 0
-   * @param springRangeMetres mean spring range, metres, finite, above the neap range
+   * @param meanRanges mean neap and mean spring range
    * @return the port
-   * @throws IllegalArgumentException as the constructor does
+   * @throws IllegalArgumentException if the name is empty
    */
-  public static StandardPort aboutHighWater(
-      String name, double neapRangeMetres, double springRangeMetres) {
-    return new StandardPort(name, TideEvent.Kind.HIGH, neapRangeMetres, springRangeMetres);
-  }
-
-  /**
-   * The mean neap range.
-   *
-   * @return metres, at least 0
-   */
-  public double neapRangeMetres() {
-    return meanRanges.neapMetres();
-  }
-
-  /**
-   * The mean spring range.
-   *
-   * @return metres, above the neap range
-   */
-  public double springRangeMetres() {
-    return meanRanges.springMetres();
+  public static StandardPort aboutHighWater(String name, MeanRanges meanRanges) {
+    return new StandardPort(name, TideEvent.Kind.HIGH, meanRanges);
   }
 
   /**

@@ -1,12 +1,14 @@
 package org.ferryglide.tide.stream;
 
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.tide.height.MeanRanges;
 
 /**
- * Rates of a tidal stream on plain doubles: any one unit of rate, metres of range.
+ * Rates of a tidal stream on plain doubles: any one unit of rate.
  *
  * <pre>{@code
- * double knots = StreamRates.byRange(1.0, 2.1, 4.8, new MeanRanges(6.0, 3.2)); // 1.63
+ * MeanRanges ranges = new MeanRanges(Distance.ofMetres(6.0), Distance.ofMetres(3.2));
+ * double knots = StreamRates.byRange(1.0, 2.1, Distance.ofMetres(4.8), ranges); // 1.63
  * }</pre>
  *
  * <p>NaN in gives NaN out; nothing is allocated.
@@ -41,12 +43,11 @@ final class StreamRates {
    *
    * @param neapRate rate at mean neaps
    * @param springRate rate at mean springs, same unit
-   * @param rangeMetres range of the tide, metres
+   * @param range range of the tide
    * @param meanRanges mean neap and mean spring range
    * @return the rate, at least 0, same unit; NaN for NaN
    */
-  static double byRange(
-      double neapRate, double springRate, double rangeMetres, MeanRanges meanRanges) {
-    return atSpringFraction(neapRate, springRate, meanRanges.springFraction(rangeMetres));
+  static double byRange(double neapRate, double springRate, Distance range, MeanRanges meanRanges) {
+    return atSpringFraction(neapRate, springRate, meanRanges.springFraction(range));
   }
 }

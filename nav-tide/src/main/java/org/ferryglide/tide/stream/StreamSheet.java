@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.tide.height.MeanRanges;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.sheet.Sheet;
 
@@ -172,7 +174,11 @@ final class StreamSheet {
                 name,
                 Position.ofDegrees(latitude.getAsDouble(), longitude.getAsDouble()),
                 new StandardPort(
-                    first.text("port"), about, neap.getAsDouble(), spring.getAsDouble()),
+                    first.text("port"),
+                    about,
+                    new MeanRanges(
+                        Distance.ofMetres(spring.getAsDouble()),
+                        Distance.ofMetres(neap.getAsDouble()))),
                 hours,
                 source,
                 station.lineOfHour))
@@ -206,8 +212,8 @@ final class StreamSheet {
               Double.toString(table.position().latitudeDegrees()),
               Double.toString(table.position().longitudeDegrees()),
               Sheet.field("name of a port", port.name()),
-              Double.toString(port.neapRangeMetres()),
-              Double.toString(port.springRangeMetres()),
+              Double.toString(port.meanRanges().neap().metres()),
+              Double.toString(port.meanRanges().spring().metres()),
               port.mark());
       for (StreamHour row : table.hours()) {
         out.append(Sheet.field("name of a station", table.station()))

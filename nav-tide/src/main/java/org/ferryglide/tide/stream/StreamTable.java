@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Note;
@@ -207,13 +209,12 @@ public final class StreamTable implements Serializable {
    * The stream of one row at a given range of the tide.
    *
    * @param hour hours after the port's high (or low) water
-   * @param rangeMetres range at the standard port, metres, finite, at least 0
+   * @param range range at the standard port, at least 0
    * @return set as printed and rate on the line from neaps to springs, never below zero
-   * @throws IllegalArgumentException if the table has no such row, or the range is not finite or
-   *     negative
+   * @throws IllegalArgumentException if the table has no such row, or the range is negative
    */
-  public Velocity at(int hour, double rangeMetres) {
-    double range = TideRange.ofMetres(rangeMetres).metres();
+  public Velocity at(int hour, Distance range) {
+    Arguments.notNegative(range.metres(), "range of the tide", "metres");
     for (StreamHour row : hours) {
       if (row.hour() == hour) {
         return Velocity.ofSetAndRate(

@@ -72,7 +72,8 @@ final class StreamTableDoubts {
 
   /** Doubts about the ranges of the port that a table counts from. */
   static List<Doubt> ofRanges(StandardPort port) {
-    return Plausibility.neapRangeIsSmall(port.neapRangeMetres(), port.springRangeMetres())
+    return Plausibility.neapRangeIsSmall(
+            port.meanRanges().neap().metres(), port.meanRanges().spring().metres())
         ? List.of(
             new Doubt(
                 -1,
@@ -80,12 +81,12 @@ final class StreamTableDoubts {
                 Note.information(
                         "doubt.neap-range",
                         "the neap range of "
-                            + port.neapRangeMetres()
+                            + port.meanRanges().neap().metres()
                             + " m is very small beside the spring range of "
-                            + port.springRangeMetres()
+                            + port.meanRanges().spring().metres()
                             + " m.")
-                    .with("neapRange", Double.toString(port.neapRangeMetres()))
-                    .with("springRange", Double.toString(port.springRangeMetres()))))
+                    .with("neapRange", Double.toString(port.meanRanges().neap().metres()))
+                    .with("springRange", Double.toString(port.meanRanges().spring().metres()))))
         : List.of();
   }
 

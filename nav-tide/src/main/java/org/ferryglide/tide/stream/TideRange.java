@@ -3,13 +3,14 @@ package org.ferryglide.tide.stream;
 import java.io.Serializable;
 import java.time.ZoneId;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.measure.Distance;
 
 /**
  * Which range of the tide scales the rates of a stream table.
  *
  * <pre>{@code
  * HourlyStream forToday = stream.withRange(TideRange.ofTheDay(ZoneId.of("UTC")));
- * HourlyStream atSprings = stream.withRange(TideRange.ofMetres(4.9));
+ * HourlyStream atSprings = stream.withRange(TideRange.of(Distance.ofMetres(4.9)));
  * }</pre>
  */
 final class TideRange implements Serializable {
@@ -33,7 +34,7 @@ final class TideRange implements Serializable {
    * tables about low water, of the fall before and the rise after it). The default. Where one of
    * the two is less than half the other, as at a double high water, the larger is taken, since the
    * mean would make the stream too weak; the note {@code stream.unequal-range} tells, and {@link
-   * #ofMetres} lets the caller name another.
+   * #of} lets the caller name another.
    *
    * @return the choice
    */
@@ -55,12 +56,12 @@ final class TideRange implements Serializable {
   /**
    * One range for all tides, named by the caller.
    *
-   * @param metres the range at the standard port, metres, finite, at least 0
+   * @param range the range at the standard port, at least 0
    * @return the choice
-   * @throws IllegalArgumentException if the range is not finite or negative
+   * @throws IllegalArgumentException if the range is negative
    */
-  public static TideRange ofMetres(double metres) {
-    return new TideRange("", Arguments.notNegative(metres, "range of the tide", "metres"));
+  public static TideRange of(Distance range) {
+    return new TideRange("", Arguments.notNegative(range.metres(), "range of the tide", "metres"));
   }
 
   String zone() {

@@ -1,7 +1,8 @@
 package org.ferryglide.tide.teach;
 
 import java.time.LocalTime;
-import org.ferryglide.nav.basics.Arguments;
+import java.util.Objects;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.Quantity;
 import org.ferryglide.tide.height.ClockDifferences;
@@ -85,30 +86,30 @@ public final class SecondaryPortProblems {
   /**
    * The height of a high or low water at a secondary port.
    *
-   * @param standardMetres height of the water at the standard port, metres
-   * @param springMetres mean spring level of that water at the standard port, metres
-   * @param springDifference difference printed for it, metres
-   * @param neapMetres mean neap level at the standard port, metres
-   * @param neapDifference difference printed for it, metres
+   * @param standard height of the water at the standard port
+   * @param springLevel mean spring level of that water at the standard port
+   * @param springDifference difference printed for it
+   * @param neapLevel mean neap level at the standard port
+   * @param neapDifference difference printed for it
    * @return the problem; its answer is the height at the secondary port
-   * @throws IllegalArgumentException if a value is NaN, infinite or beyond what {@link
+   * @throws IllegalArgumentException if a difference or a level is beyond what {@link
    *     HeightCorrection#betweenLevels} takes
    */
   public static Problem height(
-      double standardMetres,
-      double springMetres,
-      double springDifference,
-      double neapMetres,
-      double neapDifference) {
-    Arguments.finite(standardMetres, "height", "metres");
+      Distance standard,
+      Distance springLevel,
+      Distance springDifference,
+      Distance neapLevel,
+      Distance neapDifference) {
+    Objects.requireNonNull(standard, "standard");
     HeightCorrection.betweenLevels(
-        springMetres, springDifference, neapMetres, neapDifference); // refuses
+        springLevel, springDifference, neapLevel, neapDifference); // refuses
     return Problem.titled("Height of a water at a secondary port")
-        .given(STANDARD, Quantity.METRES, standardMetres, "height of the water there")
-        .given(SPRINGS, Quantity.METRES, springMetres, "mean level at the standard port")
-        .given(AT_SPRINGS, Quantity.METRES, springDifference, "printed")
-        .given(NEAPS, Quantity.METRES, neapMetres, "mean level at the standard port")
-        .given(AT_NEAPS, Quantity.METRES, neapDifference, "printed")
+        .given(STANDARD, Quantity.METRES, standard.metres(), "height of the water there")
+        .given(SPRINGS, Quantity.METRES, springLevel.metres(), "mean level at the standard port")
+        .given(AT_SPRINGS, Quantity.METRES, springDifference.metres(), "printed")
+        .given(NEAPS, Quantity.METRES, neapLevel.metres(), "mean level at the standard port")
+        .given(AT_NEAPS, Quantity.METRES, neapDifference.metres(), "printed")
         .then(
             "Neaps to springs",
             Quantity.SHARE,

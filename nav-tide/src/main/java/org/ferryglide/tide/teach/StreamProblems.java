@@ -2,8 +2,10 @@ package org.ferryglide.tide.teach;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.teach.Figures;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.Quantity;
@@ -19,8 +21,10 @@ import org.ferryglide.tide.stream.StreamHour;
  * MeanRanges#springFraction} says, and is never below zero. Slips are common practice, no source.
  *
  * <pre>{@code
- * StreamProblems.Day day = new StreamProblems.Day(742.0, 5.4, 3.4, 790.0);
- * Problem problem = StreamProblems.rate(rows, new MeanRanges(4.6, 2.1), day, 870.0);
+ * MeanRanges ranges = new MeanRanges(Distance.ofMetres(4.6), Distance.ofMetres(2.1));
+ * StreamProblems.Day day =
+ *     new StreamProblems.Day(742.0, Distance.ofMetres(5.4), Distance.ofMetres(3.4), 790.0);
+ * Problem problem = StreamProblems.rate(rows, ranges, day, 870.0);
  * problem.answer(); // knots, two hours after high water
  * }</pre>
  */
@@ -49,16 +53,13 @@ public final class StreamProblems {
    *
    * @param highWaterClockMinutes high water at the standard port, minutes since midnight by the
    *     clock in use, finite
-   * @param highMetres height of that high water, metres, which some take for the range, finite
-   * @param rangeMetres range of the day, metres, finite
+   * @param high height of that high water, which some take for the range
+   * @param range range of the day
    * @param elsewhereClockMinutes high water at the place itself, which some take for the standard
    *     port's, minutes since midnight, finite
    */
   public record Day(
-      double highWaterClockMinutes,
-      double highMetres,
-      double rangeMetres,
-      double elsewhereClockMinutes)
+      double highWaterClockMinutes, Distance high, Distance range, double elsewhereClockMinutes)
       implements Serializable {
     private static final long serialVersionUID = 1L;
 
@@ -66,15 +67,15 @@ public final class StreamProblems {
      * Checks the parts.
      *
      * @param highWaterClockMinutes high water at the standard port, minutes since midnight
-     * @param highMetres height of that high water, metres
-     * @param rangeMetres range of the day, metres
+     * @param high height of that high water
+     * @param range range of the day
      * @param elsewhereClockMinutes high water at the place itself, minutes since midnight
-     * @throws IllegalArgumentException if a value is NaN or infinite
+     * @throws IllegalArgumentException if a time is NaN or infinite
      */
     public Day {
       Arguments.finite(highWaterClockMinutes, "high water", "minutes");
-      Arguments.finite(highMetres, "height", "metres");
-      Arguments.finite(rangeMetres, "range", "metres");
+      Objects.requireNonNull(high, "high");
+      Objects.requireNonNull(range, "range");
       Arguments.finite(elsewhereClockMinutes, "high water at the place", "minutes");
     }
   }
@@ -209,10 +210,10 @@ public final class StreamProblems {
             2.0,
             f -> f.of(HIGH_WATER) - LATER_EACH_DAY)
         .given(AT, Quantity.CLOCK, clockMinutes, "asked for, local time")
-        .given(HEIGHT, Quantity.METRES, day.highMetres(), "of that high water")
-        .given(RANGE, Quantity.METRES, day.rangeMetres(), "of the day")
-        .given(NEAP_RANGE, Quantity.METRES, meanRanges.neapMetres(), "mean, standard port")
-        .given(SPRING_RANGE, Quantity.METRES, meanRanges.springMetres(), "mean, standard port")
+        .given(HEIGHT, Quantity.METRES, day.high().metres(), "of that high water")
+        .given(RANGE, Quantity.METRES, day.range().metres(), "of the day")
+        .given(NEAP_RANGE, Quantity.METRES, meanRanges.neap().metres(), "mean, standard port")
+        .given(SPRING_RANGE, Quantity.METRES, meanRanges.spring().metres(), "mean, standard port")
         .then(HOUR, Quantity.COUNT, words, rule)
         .slip(HOUR, "before and after high water swapped", 4.0, f -> -f.of(HOUR))
         .slip(HOUR, "table hour off by one, late", 2.0, f -> f.of(HOUR) + 1.0)

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import org.ferryglide.nav.basics.Seconds;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.water.ChartedDepth;
 import org.ferryglide.nav.water.WaterLevel;
@@ -81,18 +82,19 @@ public final class TableProblems {
    * @param charted the figure on the chart
    * @param level the tide
    * @param time the time asked for
-   * @param meanLevelMetres mean level above the datum, which a careless reader takes for the datum
+   * @param meanLevel mean level above the datum, which a careless reader takes for the datum
    * @return the problem; its answer is the depth of water
    * @throws IllegalArgumentException if the datums differ or the level is not known then
    */
   public static Problem depth(
-      ChartedDepth charted, WaterLevel level, Instant time, double meanLevelMetres) {
+      ChartedDepth charted, WaterLevel level, Instant time, Distance meanLevel) {
     charted.requireSameDatum(level);
     double height =
         level
             .heightMetresAt(time)
             .orElseThrow(() -> new IllegalArgumentException("no height is known at " + time));
-    return TideProblems.depthOver(height, charted.metresBelowDatum(), meanLevelMetres);
+    return TideProblems.depthOver(
+        Distance.ofMetres(height), Distance.ofMetres(charted.metresBelowDatum()), meanLevel);
   }
 
   /**
@@ -118,7 +120,7 @@ public final class TableProblems {
     return StreamProblems.betweenHours(
         stream.table().hours(),
         stream.table().standardPort().meanRanges(),
-        new StreamProblems.Day(clock, high.heightMetres(), stream.tides().rangeMetres(high), clock),
+        new StreamProblems.Day(clock, high.height(), stream.tides().range(high), clock),
         minutes(midnight, time));
   }
 
@@ -143,7 +145,7 @@ public final class TableProblems {
   }
 
   private static TideProblems.Water water(ZonedDateTime midnight, TideEvent water) {
-    return new TideProblems.Water(minutes(midnight, water.time()), water.heightMetres());
+    return new TideProblems.Water(minutes(midnight, water.time()), water.height());
   }
 
   private static double minutes(ZonedDateTime midnight, Instant time) {

@@ -1,7 +1,9 @@
 package org.ferryglide.tide.teach;
 
 import java.io.Serializable;
+import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.teach.Quantity;
 import org.ferryglide.nav.teach.Rule;
@@ -16,8 +18,8 @@ import org.ferryglide.tide.height.NormalisedCurve;
  * practice, no source.
  *
  * <pre>{@code
- * TideProblems.Water low = new TideProblems.Water(370.0, 1.2); // 06:10
- * TideProblems.Water high = new TideProblems.Water(742.0, 5.4); // 12:22
+ * TideProblems.Water low = new TideProblems.Water(370.0, Distance.ofMetres(1.2)); // 06:10
+ * TideProblems.Water high = new TideProblems.Water(742.0, Distance.ofMetres(5.4)); // 12:22
  * Problem problem = TideProblems.byTwelfths(low, high, 540.0);
  * problem.answer(); // metres at 09:00
  * }</pre>
@@ -42,21 +44,21 @@ public final class TideProblems {
    * A high or low water of the table.
    *
    * @param clockMinutes time of day, minutes since midnight, finite
-   * @param metres height above the datum, finite
+   * @param height height above the datum
    */
-  public record Water(double clockMinutes, double metres) implements Serializable {
+  public record Water(double clockMinutes, Distance height) implements Serializable {
     private static final long serialVersionUID = 1L;
 
     /**
      * Checks the parts.
      *
      * @param clockMinutes time of day, minutes since midnight
-     * @param metres height above the datum
-     * @throws IllegalArgumentException if a value is NaN or infinite
+     * @param height height above the datum
+     * @throws IllegalArgumentException if the time is NaN or infinite
      */
     public Water {
       Arguments.finite(clockMinutes, "time", "minutes");
-      Arguments.finite(metres, "height", "metres");
+      Objects.requireNonNull(height, "height");
     }
   }
 
@@ -129,7 +131,7 @@ public final class TideProblems {
    */
   public static Problem byCurve(
       NormalisedCurve curve, Water before, Water after, double clockMinutes) {
-    boolean rising = after.metres() > before.metres();
+    boolean rising = after.height().metres() > before.height().metres();
     return between(
             "Height of the tide by the port's curve",
             before,
@@ -189,9 +191,9 @@ public final class TideProblems {
     }
     return Problem.titled(title)
         .given(BEFORE, Quantity.CLOCK, before.clockMinutes(), "tide table, local time")
-        .given(LEVEL_BEFORE, Quantity.METRES, before.metres(), "tide table")
+        .given(LEVEL_BEFORE, Quantity.METRES, before.height().metres(), "tide table")
         .given(AFTER, Quantity.CLOCK, after.clockMinutes(), "tide table, local time")
-        .given(LEVEL_AFTER, Quantity.METRES, after.metres(), "tide table")
+        .given(LEVEL_AFTER, Quantity.METRES, after.height().metres(), "tide table")
         .given(AT, Quantity.CLOCK, clockMinutes, "asked for")
         .then(
             RANGE,
@@ -225,23 +227,21 @@ public final class TideProblems {
   /**
    * The depth of water over a bank that dries, or over a sounding.
    *
-   * @param heightMetres height of the tide above the datum
-   * @param chartedMetres charted depth below the datum; a height that dries is below zero
-   * @param meanLevelMetres mean level above the datum, which a careless reader takes for the datum
+   * @param height height of the tide above the datum
+   * @param charted charted depth below the datum; a height that dries is below zero
+   * @param meanLevel mean level above the datum, which a careless reader takes for the datum
    * @return the problem; its answer is the depth of water, below zero where the bank stands dry
-   * @throws IllegalArgumentException if a value is NaN or infinite
    */
-  public static Problem depthOver(
-      double heightMetres, double chartedMetres, double meanLevelMetres) {
-    boolean dries = chartedMetres < 0.0;
+  public static Problem depthOver(Distance height, Distance charted, Distance meanLevel) {
+    boolean dries = charted.metres() < 0.0;
     return Problem.titled(dries ? "Depth over a bank that dries" : "Depth over a sounding")
-        .given(HEIGHT, Quantity.METRES, heightMetres, "of the tide, above chart datum")
+        .given(HEIGHT, Quantity.METRES, height.metres(), "of the tide, above chart datum")
         .given(
             dries ? DRIES : CHARTED,
             Quantity.METRES,
-            Math.abs(chartedMetres),
+            charted.magnitude().metres(),
             "on the chart, from the same datum")
-        .given(MEAN_LEVEL, Quantity.METRES, meanLevelMetres, "above chart datum")
+        .given(MEAN_LEVEL, Quantity.METRES, meanLevel.metres(), "above chart datum")
         .then(
             DEPTH,
             Quantity.METRES,

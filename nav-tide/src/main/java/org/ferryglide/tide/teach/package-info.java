@@ -5,7 +5,9 @@
  * <pre>{@code
  * Problem problem =
  *     TideProblems.byTwelfths(
- *         new TideProblems.Water(370.0, 1.2), new TideProblems.Water(742.0, 5.4), 540.0);
+ *         new TideProblems.Water(370.0, Distance.ofMetres(1.2)),
+ *         new TideProblems.Water(742.0, Distance.ofMetres(5.4)),
+ *         540.0);
  * System.out.println(problem.working());
  * }</pre>
  *

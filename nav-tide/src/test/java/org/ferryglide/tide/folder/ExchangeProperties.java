@@ -20,11 +20,13 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.magnetic.CompassRose;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.testing.Seeds;
+import org.ferryglide.tide.height.MeanRanges;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.stream.StandardPort;
@@ -65,7 +67,11 @@ class ExchangeProperties {
     return StreamTable.of(
         station,
         somewhere(random),
-        new StandardPort(port, TideEvent.Kind.LOW, neap, neap + 1.0 + random.nextDouble()),
+        new StandardPort(
+            port,
+            TideEvent.Kind.LOW,
+            new MeanRanges(
+                Distance.ofMetres(neap + 1.0 + random.nextDouble()), Distance.ofMetres(neap))),
         hours);
   }
 
@@ -95,9 +101,11 @@ class ExchangeProperties {
             port,
             "chart datum",
             List.of(
-                TideEvent.high(start.minusHours(6).toInstant(), 4.0 + random.nextDouble()),
-                TideEvent.low(start.toInstant(), random.nextDouble()),
-                TideEvent.high(start.plusHours(6).toInstant(), 4.0 + random.nextDouble())));
+                TideEvent.high(
+                    start.minusHours(6).toInstant(), Distance.ofMetres(4.0 + random.nextDouble())),
+                TideEvent.low(start.toInstant(), Distance.ofMetres(random.nextDouble())),
+                TideEvent.high(
+                    start.plusHours(6).toInstant(), Distance.ofMetres(4.0 + random.nextDouble()))));
     StreamTable stream = streams("Sound", port, random);
     PassageFolder made =
         PassageFolder.of(

@@ -172,8 +172,8 @@ class HarmonicProperties {
     for (int i = 1; i < waters.size(); i++) {
       TideEvent one = waters.get(i - 1);
       TideEvent other = waters.get(i);
-      double high = Math.max(one.heightMetres(), other.heightMetres());
-      double low = Math.min(one.heightMetres(), other.heightMetres());
+      double high = Math.max(one.height().metres(), other.height().metres());
+      double low = Math.min(one.height().metres(), other.height().metres());
       for (double t = one.time().getEpochSecond() + 1.0;
           t < other.time().getEpochSecond();
           t += 300) {

@@ -48,7 +48,8 @@ class HarmonicTideTest {
       Instant minute = water.time().plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
       assertEquals(OffsetDateTime.parse(row.text("utc")).toInstant(), minute);
       assertEquals(TideEvent.Kind.valueOf(row.text("kind")), water.kind());
-      assertEquals(Published.number(row, "height_m"), water.heightMetres(), OFFICIAL_WORST_METRES);
+      assertEquals(
+          Published.number(row, "height_m"), water.height().metres(), OFFICIAL_WORST_METRES);
     }
   }
 
@@ -84,8 +85,8 @@ class HarmonicTideTest {
     for (int i = 1; i < waters.size(); i++) {
       double start = EpochSeconds.of(waters.get(i - 1).time());
       double end = EpochSeconds.of(waters.get(i).time());
-      double one = waters.get(i - 1).heightMetres();
-      double other = waters.get(i).heightMetres();
+      double one = waters.get(i - 1).height().metres();
+      double other = waters.get(i).height().metres();
       for (double t = start; t < end; t += 60.0) {
         double height = tide.heightMetres(t);
         assertTrue(height >= Math.min(one, other) - 1e-9 && height <= Math.max(one, other) + 1e-9);

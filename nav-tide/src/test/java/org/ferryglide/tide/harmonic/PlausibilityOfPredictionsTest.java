@@ -39,7 +39,7 @@ class PlausibilityOfPredictionsTest {
               .toArray());
       allHeights.add(
           waters.stream()
-              .mapToDouble(water -> Math.rint(100.0 * water.heightMetres()) / 100.0)
+              .mapToDouble(water -> Math.rint(100.0 * water.height().metres()) / 100.0)
               .toArray());
     }
   }

@@ -46,7 +46,7 @@ class TableCurveAccuracyTest {
     double changes = 0.0;
     List<TideEvent> events = table.events();
     for (int i = 1; i < events.size(); i++) {
-      changes += Math.abs(events.get(i).heightMetres() - events.get(i - 1).heightMetres());
+      changes += Math.abs(events.get(i).height().metres() - events.get(i - 1).height().metres());
     }
     double percent = 100.0 / (changes / (events.size() - 1));
     return new double[] {percent * Math.sqrt(squares / count), percent * largest};

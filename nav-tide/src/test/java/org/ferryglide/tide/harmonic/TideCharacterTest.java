@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.tide.height.MeanRanges;
 import org.ferryglide.tide.height.SpringNeap;
 import org.ferryglide.tide.height.TideTable;
@@ -81,7 +82,9 @@ class TideCharacterTest {
                 List.of(
                     new HarmonicConstant(Constituents.M2, 1.5, 350.0),
                     new HarmonicConstant(Constituents.S2, 0.5, 10.0))));
-    assertEquals(Optional.of(new MeanRanges(4.0, 2.0)), character.meanRanges());
+    assertEquals(
+        Optional.of(new MeanRanges(Distance.ofMetres(4.0), Distance.ofMetres(2.0))),
+        character.meanRanges());
     assertEquals(0.0, character.formNumber());
     // 20° at 1.0158958° an hour, across north
     assertEquals(Duration.ofMinutes(1181), character.ageOfTide().orElseThrow());

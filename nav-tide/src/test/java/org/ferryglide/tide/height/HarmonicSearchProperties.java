@@ -40,7 +40,7 @@ class HarmonicSearchProperties {
       assertNotEquals(waters.get(i).kind(), waters.get(i + 1).kind());
       double sign = waters.get(i).isHigh() ? -1.0 : 1.0;
       double end = EpochSeconds.of(waters.get(i + 1).time());
-      double before = waters.get(i).heightMetres();
+      double before = waters.get(i).height().metres();
       for (double t = EpochSeconds.of(waters.get(i).time()) + 30.0; t < end; t += 30.0) {
         double height = tide.heightMetres(t);
         assertTrue(sign * (height - before) > -1e-9, "turned back before " + t);
@@ -56,7 +56,7 @@ class HarmonicSearchProperties {
       double sign = water.isHigh() ? 1.0 : -1.0;
       assertTrue(sign * tide.slopeMetresPerSecond(time - 1.0) > 0.0);
       assertTrue(sign * tide.slopeMetresPerSecond(time + 1.0) < 0.0);
-      assertEquals(tide.heightMetres(time), water.heightMetres(), 1e-9);
+      assertEquals(tide.heightMetres(time), water.height().metres(), 1e-9);
     }
   }
 

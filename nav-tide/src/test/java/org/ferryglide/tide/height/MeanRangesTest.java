@@ -1,5 +1,6 @@
 package org.ferryglide.tide.height;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -11,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class MeanRangesTest {
   /** Mean ranges of a standard port; common practice, no source. */
-  private static final MeanRanges PUBLISHED = new MeanRanges(6.0, 3.2);
+  private static final MeanRanges PUBLISHED = new MeanRanges(ofMetres(6.0), ofMetres(3.2));
 
   @ParameterizedTest
   @CsvSource({
@@ -27,41 +28,39 @@ class MeanRangesTest {
     "1.8, -0.5"
   })
   void aRangeHasItsPlaceBetweenNeapsAndSprings(double range, double fraction) {
-    assertEquals(fraction, PUBLISHED.springFraction(range), 5e-7); // half a printed digit
+    assertEquals(fraction, PUBLISHED.springFraction(ofMetres(range)), 5e-7); // half a printed digit
   }
 
   @Test
   void levelsGiveTheRangesBetweenThem() {
-    MeanRanges ranges = MeanRanges.ofLevels(4.2, 3.4, 1.1, 0.4);
-    assertEquals(3.8, ranges.springMetres(), 1e-12);
-    assertEquals(2.3, ranges.neapMetres(), 1e-12);
+    MeanRanges ranges =
+        MeanRanges.ofLevels(ofMetres(4.2), ofMetres(3.4), ofMetres(1.1), ofMetres(0.4));
+    assertEquals(3.8, ranges.spring().metres(), 1e-12);
+    assertEquals(2.3, ranges.neap().metres(), 1e-12);
   }
 
   @Test
   void aRangeBeyondSpringsOrNeapsIsNoted() {
-    assertEquals(List.of(), PUBLISHED.notesFor(6.0));
-    assertEquals(List.of(), PUBLISHED.notesFor(3.2));
-    Note beyond = PUBLISHED.notesFor(6.4).get(0);
+    assertEquals(List.of(), PUBLISHED.notesFor(ofMetres(6.0)));
+    assertEquals(List.of(), PUBLISHED.notesFor(ofMetres(3.2)));
+    Note beyond = PUBLISHED.notesFor(ofMetres(6.4)).get(0);
     assertEquals("tide.beyond-springs", beyond.code());
     assertEquals("6.4", beyond.data().get("rangeMetres"));
     assertEquals("6.0", beyond.data().get("springRangeMetres"));
-    assertEquals("tide.below-neaps", PUBLISHED.notesFor(3.0).get(0).code());
+    assertEquals("tide.below-neaps", PUBLISHED.notesFor(ofMetres(3.0)).get(0).code());
   }
 
   @Test
   void aSpringRangeThatIsNotTheLargerIsRefused() {
     assertEquals(
         "spring range must be above the neap range of 3.0 metres, but was 3.0",
-        assertThrows(IllegalArgumentException.class, () -> new MeanRanges(3.0, 3.0)).getMessage());
+        assertThrows(
+                IllegalArgumentException.class, () -> new MeanRanges(ofMetres(3.0), ofMetres(3.0)))
+            .getMessage());
     assertEquals(
         "neap range must be a finite number of metres, at least 0, but was -1.0",
-        assertThrows(IllegalArgumentException.class, () -> new MeanRanges(3.0, -1.0)).getMessage());
-    assertThrows(IllegalArgumentException.class, () -> new MeanRanges(Double.NaN, 1.0));
-  }
-
-  @Test
-  void nanComesThroughTheFraction() {
-    assertEquals(Double.NaN, PUBLISHED.springFraction(Double.NaN));
-    assertEquals(List.of(), PUBLISHED.notesFor(Double.NaN));
+        assertThrows(
+                IllegalArgumentException.class, () -> new MeanRanges(ofMetres(3.0), ofMetres(-1.0)))
+            .getMessage());
   }
 }

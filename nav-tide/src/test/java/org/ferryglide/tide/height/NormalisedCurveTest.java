@@ -12,6 +12,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.testing.Seeds;
@@ -66,7 +67,7 @@ class NormalisedCurveTest {
   @Test
   void springsAndNeapsAreBlendedByTheRise() {
     // rises of 5 m, 3 m and 4 m against springs 5 m and neaps 3 m, each at a quarter of its time
-    MeanRanges ranges = new MeanRanges(5.0, 3.0);
+    MeanRanges ranges = new MeanRanges(Distance.ofMetres(5.0), Distance.ofMetres(3.0));
     double[] risesOf = {5.0, 3.0, 4.0, 6.0, 2.0};
     double[] expected = {0.22, 0.1, 0.16, 0.22, 0.1}; // beyond both, as at springs and at neaps
     for (int i = 0; i < risesOf.length; i++) {
@@ -80,7 +81,9 @@ class NormalisedCurveTest {
   @Test
   void aRiseBeyondSpringsIsNoted() {
     TideTable table = Tables.ofHours("Skarra", 0, 0.0, 6, 6.0);
-    TideCurve curve = TableCurve.normalised(table, SPRINGS, NEAPS, new MeanRanges(5.0, 3.0));
+    TideCurve curve =
+        TableCurve.normalised(
+            table, SPRINGS, NEAPS, new MeanRanges(Distance.ofMetres(5.0), Distance.ofMetres(3.0)));
     assertEquals(
         List.of("tide.own-curve", "tide.beyond-springs"),
         curve.notesAt(Tables.atHour(1)).stream().map(Note::code).toList());
@@ -98,9 +101,9 @@ class NormalisedCurveTest {
     assertEquals(
         List.of(Kind.HIGH, Kind.LOW, Kind.HIGH), waters.stream().map(TideEvent::kind).toList());
     assertEquals(Tables.atHour(3.6), waters.get(0).time());
-    assertEquals(3.8, waters.get(0).heightMetres(), 1e-9);
+    assertEquals(3.8, waters.get(0).height().metres(), 1e-9);
     assertEquals(Tables.atHour(4.8), waters.get(1).time());
-    assertEquals(3.6, waters.get(1).heightMetres(), 1e-9);
+    assertEquals(3.6, waters.get(1).height().metres(), 1e-9);
     assertEquals(Tables.atHour(6), waters.get(2).time());
   }
 

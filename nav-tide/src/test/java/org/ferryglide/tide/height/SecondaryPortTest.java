@@ -1,5 +1,6 @@
 package org.ferryglide.tide.height;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -27,8 +28,12 @@ class SecondaryPortTest {
               ClockDifferences.of(LocalTime.of(0, 0), 35).and(LocalTime.of(6, 0), 23))
           .withLowWaterTimes(
               ClockDifferences.of(LocalTime.of(5, 0), 47).and(LocalTime.of(11, 0), 4))
-          .withHighWaterHeights(HeightCorrection.betweenLevels(4.2, 1.1, 3.4, 0.8))
-          .withLowWaterHeights(HeightCorrection.betweenLevels(0.4, 0.1, 1.1, 0.2));
+          .withHighWaterHeights(
+              HeightCorrection.betweenLevels(
+                  ofMetres(4.2), ofMetres(1.1), ofMetres(3.4), ofMetres(0.8)))
+          .withLowWaterHeights(
+              HeightCorrection.betweenLevels(
+                  ofMetres(0.4), ofMetres(0.1), ofMetres(1.1), ofMetres(0.2)));
 
   private static Instant at(String time) {
     return Instant.parse(time);
@@ -37,9 +42,10 @@ class SecondaryPortTest {
   @Test
   void trainingPageHighWaterOfTheMorning() {
     // standard port 0638 UT 4.2 m; the differences give +24 minutes and +1.1 m
-    TideEvent water = LITTLEPORT.waterFrom(TideEvent.high(at("2026-06-01T06:38:00Z"), 4.2));
+    TideEvent water =
+        LITTLEPORT.waterFrom(TideEvent.high(at("2026-06-01T06:38:00Z"), ofMetres(4.2)));
     assertEquals(at("2026-06-01T07:02:16Z"), water.time());
-    assertEquals(5.3, water.heightMetres(), 1e-9);
+    assertEquals(5.3, water.height().metres(), 1e-9);
     assertTrue(water.isHigh());
   }
 
@@ -49,7 +55,7 @@ class SecondaryPortTest {
     // 03:00 UTC is 06:00 there, for which +23 is printed
     assertEquals(
         at("2026-06-01T03:23:00Z"),
-        port.waterFrom(TideEvent.high(at("2026-06-01T03:00:00Z"), 4.2)).time());
+        port.waterFrom(TideEvent.high(at("2026-06-01T03:00:00Z"), ofMetres(4.2))).time());
   }
 
   @Test
@@ -62,10 +68,10 @@ class SecondaryPortTest {
             "Boston",
             "MLLW",
             List.of(
-                TideEvent.low(at("2004-04-19T04:56:00Z"), -0.1 * METRES_PER_FOOT),
-                TideEvent.high(at("2004-04-19T11:11:00Z"), 10.0 * METRES_PER_FOOT),
-                TideEvent.low(at("2004-04-19T17:10:00Z"), 0.5 * METRES_PER_FOOT),
-                TideEvent.high(at("2004-04-19T23:22:00Z"), 10.4 * METRES_PER_FOOT)));
+                TideEvent.low(at("2004-04-19T04:56:00Z"), ofMetres(-0.1 * METRES_PER_FOOT)),
+                TideEvent.high(at("2004-04-19T11:11:00Z"), ofMetres(10.0 * METRES_PER_FOOT)),
+                TideEvent.low(at("2004-04-19T17:10:00Z"), ofMetres(0.5 * METRES_PER_FOOT)),
+                TideEvent.high(at("2004-04-19T23:22:00Z"), ofMetres(10.4 * METRES_PER_FOOT))));
     TideTable rainsford =
         SecondaryPort.of("Rainsford Island", "MLLW", "Boston")
             .withLowWaterTimes(ClockDifferences.always(2))
@@ -75,9 +81,9 @@ class SecondaryPortTest {
     TideEvent high = rainsford.events().get(1);
     TideEvent low = rainsford.events().get(2);
     assertEquals(at("2004-04-19T11:11:00Z"), high.time());
-    assertEquals(9.5, high.heightMetres() / METRES_PER_FOOT, 0.05); // half a printed tenth
+    assertEquals(9.5, high.height().metres() / METRES_PER_FOOT, 0.05); // half a printed tenth
     assertEquals(at("2004-04-19T17:12:00Z"), low.time());
-    assertEquals(0.475, low.heightMetres() / METRES_PER_FOOT, 1e-9);
+    assertEquals(0.475, low.height().metres() / METRES_PER_FOOT, 1e-9);
     // half of the interval after high water, where the notes take the tide
     double half =
         TableCurve.twelfths(rainsford).heightMetresAt(at("2004-04-19T14:11:30Z")).getAsDouble()
@@ -97,8 +103,8 @@ class SecondaryPortTest {
             new double[] {0, 0, 0, 0, 0, 0.2, 0.2, 0, 0, 0, 0, 0},
             new double[] {0, 0, 0, 0, 0, -0.1, -0.1, 0, 0, 0, 0, 0});
     // 4.4 m in June is a mean-level 4.2 m: 5.3 m here, less a decimetre
-    TideEvent water = port.waterFrom(TideEvent.high(at("2026-06-10T06:00:00Z"), 4.4));
-    assertEquals(5.2, water.heightMetres(), 1e-9);
+    TideEvent water = port.waterFrom(TideEvent.high(at("2026-06-10T06:00:00Z"), ofMetres(4.4)));
+    assertEquals(5.2, water.height().metres(), 1e-9);
   }
 
   @Test
@@ -185,6 +191,6 @@ class SecondaryPortTest {
   private static HeightCorrection height(Sheet.Row row, String heading) {
     return row.text("height_kind").equals("ratio")
         ? HeightCorrection.ratio(number(row, heading))
-        : HeightCorrection.difference(number(row, heading));
+        : HeightCorrection.difference(ofMetres(number(row, heading)));
   }
 }

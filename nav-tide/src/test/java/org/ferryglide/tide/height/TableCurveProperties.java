@@ -13,6 +13,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
 import org.ferryglide.testing.Seeds;
@@ -42,7 +43,7 @@ class TableCurveProperties {
     for (TideCurve curve : Tables.curvesThrough(table)) {
       for (TideEvent water : table.events()) {
         assertEquals(
-            water.heightMetres(),
+            water.height().metres(),
             curve.heightMetresAt(water.time()).getAsDouble(),
             ROUNDING_METRES,
             curve::toString);
@@ -122,7 +123,8 @@ class TableCurveProperties {
         Duration apart = Duration.between(inner.get(i).time(), found.get(i).time()).abs();
         boolean stands = curve.toString().contains("by the clock");
         assertTrue(stands || apart.toMillis() <= 1, curve + " " + apart);
-        assertEquals(inner.get(i).heightMetres(), found.get(i).heightMetres(), ROUNDING_METRES);
+        assertEquals(
+            inner.get(i).height().metres(), found.get(i).height().metres(), ROUNDING_METRES);
       }
     }
   }
@@ -130,8 +132,10 @@ class TableCurveProperties {
   @Property(seed = Seeds.SEED, tries = 100)
   void theWatersBoundTheCurve(@ForAll("tables") TideTable table, @ForAll("shares") double share) {
     double height = TableCurve.smooth(table).heightMetres(at(table, share));
-    double highest = table.events().stream().mapToDouble(TideEvent::heightMetres).max().orElse(0);
-    double lowest = table.events().stream().mapToDouble(TideEvent::heightMetres).min().orElse(0);
+    double highest =
+        table.events().stream().mapToDouble(water -> water.height().metres()).max().orElse(0);
+    double lowest =
+        table.events().stream().mapToDouble(water -> water.height().metres()).min().orElse(0);
     assertTrue(height <= highest + ROUNDING_METRES && height >= lowest - ROUNDING_METRES);
   }
 
@@ -141,7 +145,7 @@ class TableCurveProperties {
     Duration later = Duration.ofMinutes(12_345);
     List<TideEvent> moved = new ArrayList<>();
     for (TideEvent event : table.events()) {
-      moved.add(new TideEvent(event.time().plus(later), event.heightMetres(), event.kind()));
+      moved.add(new TideEvent(event.time().plus(later), event.height(), event.kind()));
     }
     TideTable movedTable = TideTable.of("Skarra", "chart datum", moved);
     double seconds = at(table, share);
@@ -158,7 +162,9 @@ class TableCurveProperties {
       @ForAll("tables") TideTable table, @ForAll("shares") double share) {
     List<TideEvent> scaled = new ArrayList<>();
     for (TideEvent event : table.events()) {
-      scaled.add(new TideEvent(event.time(), 2.0 * event.heightMetres() + 0.7, event.kind()));
+      scaled.add(
+          new TideEvent(
+              event.time(), Distance.ofMetres(2.0 * event.height().metres() + 0.7), event.kind()));
     }
     TideTable scaledTable = TideTable.of("Skarra", "another datum", scaled);
     double seconds = at(table, share);

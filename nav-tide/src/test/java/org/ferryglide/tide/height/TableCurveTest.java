@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
 import org.junit.jupiter.api.Test;
@@ -51,8 +52,12 @@ class TableCurveTest {
             "Montague Harbour",
             "chart datum",
             List.of(
-                TideEvent.low(Instant.parse("2003-10-01T03:27:00Z"), 2.2 * METRES_PER_FOOT),
-                TideEvent.high(Instant.parse("2003-10-01T11:41:00Z"), 11.4 * METRES_PER_FOOT)));
+                TideEvent.low(
+                    Instant.parse("2003-10-01T03:27:00Z"),
+                    Distance.ofMetres(2.2 * METRES_PER_FOOT)),
+                TideEvent.high(
+                    Instant.parse("2003-10-01T11:41:00Z"),
+                    Distance.ofMetres(11.4 * METRES_PER_FOOT))));
     double feet =
         TableCurve.cosine(table).heightMetresAt(Instant.parse("2003-10-01T07:00:00Z")).getAsDouble()
             / METRES_PER_FOOT;

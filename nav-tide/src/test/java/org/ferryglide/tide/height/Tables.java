@@ -6,6 +6,7 @@ import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.water.Found;
 
 /** Tables for tests; times count from {@link #MIDNIGHT}. */
@@ -22,7 +23,7 @@ final class Tables {
       events.add(
           new TideEvent(
               atHour(hoursAndHeights[i]),
-              hoursAndHeights[i + 1],
+              Distance.ofMetres(hoursAndHeights[i + 1]),
               high ? TideEvent.Kind.HIGH : TideEvent.Kind.LOW));
       high = !high;
     }
@@ -53,7 +54,8 @@ final class Tables {
         TableCurve.cosine(table),
         TableCurve.smooth(table),
         TableCurve.normalised(table, springs),
-        TableCurve.normalised(table, springs, neaps, new MeanRanges(4.0, 2.0)));
+        TableCurve.normalised(
+            table, springs, neaps, new MeanRanges(Distance.ofMetres(4.0), Distance.ofMetres(2.0))));
   }
 
   /** Tables of 2 to 12 waters, 20 minutes to 17 hours apart, ranges from 0.1 to 9 m. */

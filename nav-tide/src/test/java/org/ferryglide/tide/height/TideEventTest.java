@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.tide.height.TideEvent.Kind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,23 +17,26 @@ class TideEventTest {
 
   @Test
   void highAndLowAreEachOthersOpposite() {
-    assertTrue(TideEvent.high(TIME, 4.2).isHigh());
-    assertFalse(TideEvent.low(TIME, 0.7).isHigh());
+    assertTrue(TideEvent.high(TIME, Distance.ofMetres(4.2)).isHigh());
+    assertFalse(TideEvent.low(TIME, Distance.ofMetres(0.7)).isHigh());
     assertEquals(Kind.LOW, Kind.HIGH.opposite());
     assertEquals(Kind.HIGH, Kind.LOW.opposite());
   }
 
   @Test
   void negativeZeroIsTheSameHeightAsZero() {
-    assertEquals(TideEvent.low(TIME, 0.0), TideEvent.low(TIME, -0.0));
+    assertEquals(
+        TideEvent.low(TIME, Distance.ofMetres(0.0)), TideEvent.low(TIME, Distance.ofMetres(-0.0)));
   }
 
   @ParameterizedTest
   @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
   void aHeightThatIsNoneIsRefused(double height) {
     assertEquals(
-        "height must be a finite number of metres, but was " + height,
-        assertThrows(IllegalArgumentException.class, () -> TideEvent.high(TIME, height))
+        "distance must be a finite number of metres, but was " + height,
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> TideEvent.high(TIME, Distance.ofMetres(height)))
             .getMessage());
   }
 }

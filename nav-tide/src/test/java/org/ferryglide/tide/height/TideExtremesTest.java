@@ -29,7 +29,7 @@ class TideExtremesTest {
       TideEvent water = waters.get(i);
       assertEquals((i + 1) * half, EpochSeconds.of(water.time()), 1e-3); // a secant does better
       assertEquals(i % 2 == 0 ? Kind.LOW : Kind.HIGH, water.kind());
-      assertEquals(i % 2 == 0 ? -2.0 : 2.0, water.heightMetres(), 1e-12);
+      assertEquals(i % 2 == 0 ? -2.0 : 2.0, water.height().metres(), 1e-12);
     }
   }
 
@@ -54,7 +54,7 @@ class TideExtremesTest {
     List<TideEvent> waters = TideExtremes.between(curve, -0.5 * period + 1, 0.5 * period - 1);
     assertEquals(
         List.of(Kind.HIGH, Kind.LOW, Kind.HIGH), waters.stream().map(TideEvent::kind).toList());
-    double dip = waters.get(0).heightMetres() - waters.get(1).heightMetres();
+    double dip = waters.get(0).height().metres() - waters.get(1).height().metres();
     assertEquals(2.0 * beyond * beyond / fourth, dip, 1e-6);
     assertTrue(dip < 0.002, "dip " + dip);
     double half = Math.acos(1.0 / (4.0 * fourth)) / Math.toRadians(M2) * 3600.0;
@@ -74,7 +74,7 @@ class TideExtremesTest {
     assertEquals(1, waters.size());
     assertEquals(Kind.HIGH, waters.get(0).kind());
     // so flat that its slope is below rounding for seconds: its height is what can be told
-    assertEquals(0.75, waters.get(0).heightMetres(), 1e-9);
+    assertEquals(0.75, waters.get(0).height().metres(), 1e-9);
   }
 
   @Test

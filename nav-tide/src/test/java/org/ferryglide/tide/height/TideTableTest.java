@@ -1,5 +1,6 @@
 package org.ferryglide.tide.height;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -98,16 +99,16 @@ class TideTableTest {
 
   @Test
   void theRangeIsTheMeanOfTheRiseBeforeAndTheFallAfter() {
-    assertEquals(3.4, TABLE.rangeMetres(FIRST_HIGH), 1e-12);
+    assertEquals(3.4, TABLE.range(FIRST_HIGH).metres(), 1e-12);
     assertFalse(TABLE.isRangeOneSided(FIRST_HIGH));
   }
 
   @Test
   void atTheEdgeOfTheTableTheRangeIsTheOneSideThatIsThere() {
-    assertEquals(3.2, TABLE.rangeMetres(SECOND_HIGH), 1e-12);
+    assertEquals(3.2, TABLE.range(SECOND_HIGH).metres(), 1e-12);
     assertTrue(TABLE.isRangeOneSided(SECOND_HIGH));
     TideTable falling = Tables.ofHours("Skarra", 0, 4.0, 6, 1.0);
-    assertEquals(3.0, falling.rangeMetres(falling.events().get(0)), 1e-12);
+    assertEquals(3.0, falling.range(falling.events().get(0)).metres(), 1e-12);
     assertTrue(falling.isRangeOneSided(falling.events().get(0)));
   }
 
@@ -117,8 +118,8 @@ class TideTableTest {
     TideTable table =
         Tables.ofHours("Lunna", 0, 1.0, 5, 4.0, 6.5, 3.8, 8, 3.9, 12.5, 1.0, 17.5, 4.0);
     List<TideEvent> highs = table.highWaters();
-    assertEquals(3.0, table.rangeMetres(highs.get(0)), 1e-12);
-    assertEquals(2.9, table.rangeMetres(highs.get(1)), 1e-12);
+    assertEquals(3.0, table.range(highs.get(0)).metres(), 1e-12);
+    assertEquals(2.9, table.range(highs.get(1)).metres(), 1e-12);
     Note note = table.notesFor(highs.get(0)).get(0);
     assertEquals("tide.doubt.unequal-range", note.code());
     assertEquals(Severity.CAUTION, note.severity());
@@ -130,11 +131,11 @@ class TideTableTest {
   void theRangeOfAnythingElseIsRefused() {
     assertEquals(
         "must be a high water of the table of Skarra, but was " + FIRST_LOW,
-        assertThrows(IllegalArgumentException.class, () -> TABLE.rangeMetres(FIRST_LOW))
+        assertThrows(IllegalArgumentException.class, () -> TABLE.range(FIRST_LOW).metres())
             .getMessage());
-    TideEvent other = TideEvent.high(FIRST_HIGH.time(), 9.9);
-    assertThrows(IllegalArgumentException.class, () -> TABLE.rangeMetres(other));
-    TideEvent earlier = TideEvent.high(at("00:00:00"), 4.0);
+    TideEvent other = TideEvent.high(FIRST_HIGH.time(), ofMetres(9.9));
+    assertThrows(IllegalArgumentException.class, () -> TABLE.range(other).metres());
+    TideEvent earlier = TideEvent.high(at("00:00:00"), ofMetres(4.0));
     assertThrows(IllegalArgumentException.class, () -> TABLE.isRangeOneSided(earlier));
   }
 
@@ -161,7 +162,7 @@ class TideTableTest {
     assertEquals(
         "water 2: must be later than the water before, at 2026-06-01T03:20:00Z, but was"
             + " 2026-06-01T03:20:00Z",
-        refusalOf(List.of(FIRST_LOW, TideEvent.high(FIRST_LOW.time(), 4.0))));
+        refusalOf(List.of(FIRST_LOW, TideEvent.high(FIRST_LOW.time(), ofMetres(4.0)))));
   }
 
   @Test
@@ -179,20 +180,22 @@ class TideTableTest {
     assertEquals(
         "water 2: a high water must not be lower than the low water beside it, but was 0.6 m"
             + " beside 0.7 m",
-        refusalOf(List.of(FIRST_LOW, TideEvent.high(FIRST_HIGH.time(), 0.6))));
+        refusalOf(List.of(FIRST_LOW, TideEvent.high(FIRST_HIGH.time(), ofMetres(0.6)))));
   }
 
   @Test
   void aHighWaterLevelWithTheLowWaterIsATideThatVanishes() {
     TideTable table =
         TideTable.of(
-            "Lunna", "chart datum", List.of(FIRST_LOW, TideEvent.high(FIRST_HIGH.time(), 0.7)));
-    assertEquals(0.0, table.rangeMetres(table.highWaters().get(0)));
+            "Lunna",
+            "chart datum",
+            List.of(FIRST_LOW, TideEvent.high(FIRST_HIGH.time(), ofMetres(0.7))));
+    assertEquals(0.0, table.range(table.highWaters().get(0)).metres());
   }
 
   @Test
   void aDayAndAnHourWithoutAWaterIsAGap() {
-    TideEvent late = TideEvent.high(FIRST_LOW.time().plusSeconds(25 * 3600 + 1), 4.0);
+    TideEvent late = TideEvent.high(FIRST_LOW.time().plusSeconds(25 * 3600 + 1), ofMetres(4.0));
     assertEquals(
         "water 2: a water seems to be missing: waters must be at most 25 hours apart, but the water"
             + " before was at 2026-06-01T03:20:00Z",

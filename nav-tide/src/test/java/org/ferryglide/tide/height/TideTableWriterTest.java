@@ -17,6 +17,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.testing.Seeds;
 import org.junit.jupiter.api.Test;
@@ -66,8 +67,8 @@ class TideTableWriterTest {
                 time = time.plus(Duration.ofNanos(apart.get(i)));
                 events.add(
                     i % 2 == 0
-                        ? TideEvent.low(time, -up.get(i) / 3.0)
-                        : TideEvent.high(time, up.get(i) / 3.0));
+                        ? TideEvent.low(time, Distance.ofMetres(-up.get(i) / 3.0))
+                        : TideEvent.high(time, Distance.ofMetres(up.get(i) / 3.0)));
               }
               return TideTable.of("Skarra #1", "mean level", events);
             });
@@ -92,7 +93,9 @@ class TideTableWriterTest {
         TideTable.of(
             "Skarra",
             "chart datum",
-            List.of(TideEvent.low(far, 1.0), TideEvent.high(far.plusSeconds(20_000), 2.0)));
+            List.of(
+                TideEvent.low(far, Distance.ofMetres(1.0)),
+                TideEvent.high(far.plusSeconds(20_000), Distance.ofMetres(2.0))));
     assertEquals(
         "a water must be in the years 0 to 9999 to be written, but was at +10000-01-01T00:00:00Z",
         assertThrows(IllegalArgumentException.class, () -> written(late)).getMessage());

@@ -1,5 +1,6 @@
 package org.ferryglide.tide.height;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -26,8 +27,10 @@ class ValuesAreEqualTest {
   void correctionsAreValues() {
     check(() -> HeightCorrection.ratio(0.9), HeightCorrection.ratio(0.8));
     check(
-        () -> HeightCorrection.betweenLevels(4.2, 1.1, 3.4, 0.8),
-        HeightCorrection.betweenLevels(4.2, 1.1, 3.4, 0.7));
+        () ->
+            HeightCorrection.betweenLevels(
+                ofMetres(4.2), ofMetres(1.1), ofMetres(3.4), ofMetres(0.8)),
+        HeightCorrection.betweenLevels(ofMetres(4.2), ofMetres(1.1), ofMetres(3.4), ofMetres(0.7)));
     LocalTime six = LocalTime.of(6, 0);
     check(
         () -> ClockDifferences.of(LocalTime.MIDNIGHT, 35).and(six, 23),

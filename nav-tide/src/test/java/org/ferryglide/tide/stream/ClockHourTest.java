@@ -1,5 +1,6 @@
 package org.ferryglide.tide.stream;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -19,13 +20,13 @@ class ClockHourTest {
           "Port Ennor",
           "chart datum",
           List.of(
-              TideEvent.low(Instant.parse("2026-05-31T17:05:00Z"), 0.5),
-              TideEvent.high(Instant.parse("2026-05-31T23:17:00Z"), 5.5),
-              TideEvent.low(Instant.parse("2026-06-01T05:30:00Z"), 0.5),
-              TideEvent.high(Instant.parse("2026-06-01T11:42:00Z"), 5.5),
-              TideEvent.low(Instant.parse("2026-06-01T17:55:00Z"), 0.5),
-              TideEvent.high(Instant.parse("2026-06-02T00:07:00Z"), 5.5),
-              TideEvent.low(Instant.parse("2026-06-02T06:20:00Z"), 0.5)));
+              TideEvent.low(Instant.parse("2026-05-31T17:05:00Z"), ofMetres(0.5)),
+              TideEvent.high(Instant.parse("2026-05-31T23:17:00Z"), ofMetres(5.5)),
+              TideEvent.low(Instant.parse("2026-06-01T05:30:00Z"), ofMetres(0.5)),
+              TideEvent.high(Instant.parse("2026-06-01T11:42:00Z"), ofMetres(5.5)),
+              TideEvent.low(Instant.parse("2026-06-01T17:55:00Z"), ofMetres(0.5)),
+              TideEvent.high(Instant.parse("2026-06-02T00:07:00Z"), ofMetres(5.5)),
+              TideEvent.low(Instant.parse("2026-06-02T06:20:00Z"), ofMetres(0.5))));
 
   private static final HourlyStream STREAM = StreamSamples.table().boundTo(TIDES);
   private static final LocalDate DAY = LocalDate.parse("2026-06-01");

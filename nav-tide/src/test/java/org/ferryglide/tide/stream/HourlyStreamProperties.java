@@ -16,6 +16,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import net.jqwik.api.constraints.Size;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.testing.Seeds;
 
 class HourlyStreamProperties {
@@ -135,9 +136,9 @@ class HourlyStreamProperties {
       @ForAll @DoubleRange(min = 2, max = 9) @Scale(6) double range) {
     HourlyStream stream = table.boundTo(StreamSamples.tides(4.0));
     double t = EpochSeconds.of(StreamSamples.afterHigh(hours));
-    double[] neaps = sample(stream.withRange(TideRange.ofMetres(2.0)), t);
-    double[] springs = sample(stream.withRange(TideRange.ofMetres(5.0)), t);
-    double[] here = sample(stream.withRange(TideRange.ofMetres(range)), t);
+    double[] neaps = sample(stream.withRange(Distance.ofMetres(2.0)), t);
+    double[] springs = sample(stream.withRange(Distance.ofMetres(5.0)), t);
+    double[] here = sample(stream.withRange(Distance.ofMetres(range)), t);
     double w = (range - 2.0) / 3.0;
     for (int axis = 0; axis < 2; axis++) {
       assertEquals(neaps[axis] + w * (springs[axis] - neaps[axis]), here[axis], 10 * ROUNDING);

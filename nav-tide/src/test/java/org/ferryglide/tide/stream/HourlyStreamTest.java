@@ -1,5 +1,6 @@
 package org.ferryglide.tide.stream;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.ferryglide.tide.stream.StreamSamples.afterHigh;
 import static org.ferryglide.tide.stream.StreamSamples.tides;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -29,6 +30,7 @@ import org.ferryglide.tide.harmonic.HarmonicConstants;
 import org.ferryglide.tide.harmonic.HarmonicTide;
 import org.ferryglide.tide.harmonic.NodalConvention;
 import org.ferryglide.tide.harmonic.NodalScheme;
+import org.ferryglide.tide.height.MeanRanges;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 import org.junit.jupiter.api.Test;
@@ -126,10 +128,11 @@ class HourlyStreamTest {
     HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, 690, 690));
     // rows of the first tide end 6 h after high water; those of the second begin at 5 h 30 min
     StreamTable table = StreamSamples.table();
-    Velocity lastAlone = table.at(6, 5.0);
-    Velocity fifthAndHalf = table.at(5, 5.0).plus(lastAlone).times(0.5);
+    Velocity lastAlone = table.at(6, ofMetres(5.0));
+    Velocity fifthAndHalf = table.at(5, ofMetres(5.0)).plus(lastAlone).times(0.5);
     assertFlow(fifthAndHalf, stream.at(afterHigh(5.5)).get(), ROUNDING);
-    Velocity nextHalfHour = table.at(-6, 5.0).plus(table.at(-5, 5.0)).times(0.5);
+    Velocity nextHalfHour =
+        table.at(-6, ofMetres(5.0)).plus(table.at(-5, ofMetres(5.0))).times(0.5);
     assertFlow(nextHalfHour, stream.at(afterHigh(6.0)).get(), ROUNDING);
     assertEquals(List.of("stream.cross-faded"), codes(stream, afterHigh(5.75)));
   }
@@ -164,11 +167,11 @@ class HourlyStreamTest {
             "Port Ennor",
             "chart datum",
             List.of(
-                TideEvent.low(afterHigh(-6), 0.5),
-                TideEvent.high(afterHigh(0), 4.5),
-                TideEvent.low(afterHigh(6.2), 1.5),
-                TideEvent.high(afterHigh(12.4), 5.5),
-                TideEvent.low(afterHigh(18.6), 0.5)));
+                TideEvent.low(afterHigh(-6), ofMetres(0.5)),
+                TideEvent.high(afterHigh(0), ofMetres(4.5)),
+                TideEvent.low(afterHigh(6.2), ofMetres(1.5)),
+                TideEvent.high(afterHigh(12.4), ofMetres(5.5)),
+                TideEvent.low(afterHigh(18.6), ofMetres(0.5))));
     HourlyStream stream = StreamSamples.table().boundTo(tides);
     // first tide: rise 4.0, fall 3.0, mean 3.5 m, halfway between 2.0 and 5.0 m
     assertEquals(0.75 * 3.0, stream.at(afterHigh(3)).get().rate().knots(), ROUNDING);
@@ -178,7 +181,7 @@ class HourlyStreamTest {
     HourlyStream ofTheDay = stream.withRange(TideRange.ofTheDay(ZoneId.of("UTC")));
     assertEquals(
         1.5 + 1.5 * (4.0 - 2.0) / 3.0, ofTheDay.at(afterHigh(3)).get().rate().knots(), ROUNDING);
-    HourlyStream named = stream.withRange(TideRange.ofMetres(5.0));
+    HourlyStream named = stream.withRange(ofMetres(5.0));
     assertEquals(3.0, named.at(afterHigh(3)).get().rate().knots(), ROUNDING);
   }
 
@@ -190,11 +193,11 @@ class HourlyStreamTest {
             "Port Ennor",
             "chart datum",
             List.of(
-                TideEvent.low(afterHigh(-6), 0.5),
-                TideEvent.high(afterHigh(0), 4.5),
-                TideEvent.low(afterHigh(6.2), 1.5),
-                TideEvent.high(afterHigh(12.4), 5.5),
-                TideEvent.low(afterHigh(18.6), 0.5)));
+                TideEvent.low(afterHigh(-6), ofMetres(0.5)),
+                TideEvent.high(afterHigh(0), ofMetres(4.5)),
+                TideEvent.low(afterHigh(6.2), ofMetres(1.5)),
+                TideEvent.high(afterHigh(12.4), ofMetres(5.5)),
+                TideEvent.low(afterHigh(18.6), ofMetres(0.5))));
     HourlyStream stream =
         StreamSamples.table().boundTo(tides).withRange(TideRange.ofTheDay(ZoneId.of("+10:00")));
     assertEquals(0.75 * 3.0, stream.at(afterHigh(3)).get().rate().knots(), ROUNDING);
@@ -204,8 +207,8 @@ class HourlyStreamTest {
   void theNearestHighWaterCountsAcrossMidnight() {
     // high water 06:00 and 18:25 on 1 June, 06:50 on 2 June: 00:20 is 5.92 h after and 6.5 h before
     HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, 745, 745));
-    Velocity fifth = StreamSamples.table().at(5, 5.0);
-    Velocity sixth = StreamSamples.table().at(6, 5.0);
+    Velocity fifth = StreamSamples.table().at(5, ofMetres(5.0));
+    Velocity sixth = StreamSamples.table().at(6, ofMetres(5.0));
     double w = 55.0 / 60.0;
     assertFlow(
         fifth.times(1 - w).plus(sixth.times(w)),
@@ -234,7 +237,9 @@ class HourlyStreamTest {
         TideTable.of(
             "Port Ennor",
             "chart datum",
-            List.of(TideEvent.high(afterHigh(0), 4.5), TideEvent.low(afterHigh(6), 1.0)));
+            List.of(
+                TideEvent.high(afterHigh(0), ofMetres(4.5)),
+                TideEvent.low(afterHigh(6), ofMetres(1.0))));
     HourlyStream oneSided = StreamSamples.table().boundTo(edge);
     assertEquals(List.of("stream.one-sided-range"), codes(oneSided, afterHigh(2)));
     assertEquals(0.75 * 2.1, oneSided.at(afterHigh(2)).get().rate().knots(), ROUNDING);
@@ -256,7 +261,8 @@ class HourlyStreamTest {
         StreamSamples.table(
             "L",
             StreamSamples.SKARRA,
-            new StandardPort("Port Ennor", TideEvent.Kind.LOW, 2.0, 5.0));
+            new StandardPort(
+                "Port Ennor", TideEvent.Kind.LOW, new MeanRanges(ofMetres(5.0), ofMetres(2.0))));
     HourlyStream stream = table.boundTo(tides(5.0, USUAL_TIDE, USUAL_TIDE));
     Instant low = minutesAfterHigh(USUAL_TIDE / 2.0);
     assertEquals(3.0, stream.at(low.plus(Duration.ofHours(3))).get().rate().knots(), ROUNDING);
@@ -281,7 +287,9 @@ class HourlyStreamTest {
         TideTable.of(
             "Brannoc",
             "chart datum",
-            List.of(TideEvent.high(afterHigh(0), 4.5), TideEvent.low(afterHigh(6), 1.0)));
+            List.of(
+                TideEvent.high(afterHigh(0), ofMetres(4.5)),
+                TideEvent.low(afterHigh(6), ofMetres(1.0))));
     assertEquals(
         "stream table Skarra Sound must be bound to the tides of Port Ennor, but was given those"
             + " of Brannoc",
@@ -316,7 +324,10 @@ class HourlyStreamTest {
     int before = Math.min(5, (int) Math.floor(hours + 1e-9));
     double share = hours - before;
     StreamTable table = StreamSamples.table();
-    return table.at(before, 5.0).times(1.0 - share).plus(table.at(before + 1, 5.0).times(share));
+    return table
+        .at(before, ofMetres(5.0))
+        .times(1.0 - share)
+        .plus(table.at(before + 1, ofMetres(5.0)).times(share));
   }
 
   /** Three high waters within ten hours, as in a mixed tide, must not cost a whole year. */
@@ -357,11 +368,11 @@ class HourlyStreamTest {
             "Port Ennor",
             "chart datum",
             List.of(
-                TideEvent.low(afterHigh(-6), 0.5),
-                TideEvent.high(afterHigh(0), 5.5),
-                TideEvent.low(afterHigh(6), 0.5),
-                TideEvent.high(second, 5.5),
-                TideEvent.low(second.plusSeconds(6 * 3600), 0.5)));
+                TideEvent.low(afterHigh(-6), ofMetres(0.5)),
+                TideEvent.high(afterHigh(0), ofMetres(5.5)),
+                TideEvent.low(afterHigh(6), ofMetres(0.5)),
+                TideEvent.high(second, ofMetres(5.5)),
+                TideEvent.low(second.plusSeconds(6 * 3600), ofMetres(0.5))));
     HourlyStream smooth =
         StreamSamples.table().boundTo(tides).withBetweenHours(BetweenHours.SMOOTH);
     double[] out = new double[2];
@@ -398,7 +409,7 @@ class HourlyStreamTest {
             Instant.parse("2026-06-01T00:00:00Z"), Instant.parse("2026-07-01T00:00:00Z"));
     HourlyStream stream = StreamSamples.table().boundTo(june);
     TideEvent high = june.highWaters().get(20);
-    double springness = (june.rangeMetres(high) - 2.0) / 3.0;
+    double springness = (june.range(high).metres() - 2.0) / 3.0;
     assertEquals(
         1.5 + 1.5 * springness,
         stream.at(high.time().plus(Duration.ofHours(3))).get().rate().knots(),
@@ -458,20 +469,20 @@ class HourlyStreamTest {
             "Port Ennor",
             "chart datum",
             List.of(
-                TideEvent.low(afterHigh(-6), 0.5),
-                TideEvent.high(afterHigh(-1), 4.5),
-                TideEvent.low(afterHigh(0), 4.3),
-                TideEvent.high(afterHigh(1), 4.5),
-                TideEvent.low(afterHigh(7), 0.5),
-                TideEvent.high(afterHigh(13), 4.5),
-                TideEvent.low(afterHigh(19), 0.5)));
+                TideEvent.low(afterHigh(-6), ofMetres(0.5)),
+                TideEvent.high(afterHigh(-1), ofMetres(4.5)),
+                TideEvent.low(afterHigh(0), ofMetres(4.3)),
+                TideEvent.high(afterHigh(1), ofMetres(4.5)),
+                TideEvent.low(afterHigh(7), ofMetres(0.5)),
+                TideEvent.high(afterHigh(13), ofMetres(4.5)),
+                TideEvent.low(afterHigh(19), ofMetres(0.5))));
     HourlyStream stream = StreamSamples.table().boundTo(doubled);
     assertTrue(codes(stream, afterHigh(-3)).contains("stream.unequal-range"));
     assertTrue(codes(stream, afterHigh(3)).contains("stream.unequal-range"));
     assertFalse(codes(stream, afterHigh(15)).contains("stream.unequal-range"));
     assertEquals(
         0.2 + 0.2 * (4.0 - 2.0) / 3.0, stream.at(afterHigh(-6)).get().rate().knots(), ROUNDING);
-    HourlyStream named = stream.withRange(TideRange.ofMetres(4.0));
+    HourlyStream named = stream.withRange(ofMetres(4.0));
     assertFalse(codes(named, afterHigh(-3)).contains("stream.unequal-range"));
   }
 
@@ -482,10 +493,10 @@ class HourlyStreamTest {
             "Port Ennor",
             "chart datum",
             List.of(
-                TideEvent.high(afterHigh(0), 5.5),
-                TideEvent.low(afterHigh(6), 0.5),
-                TideEvent.high(afterHigh(12.4), 5.5),
-                TideEvent.low(afterHigh(19), 0.5)));
+                TideEvent.high(afterHigh(0), ofMetres(5.5)),
+                TideEvent.low(afterHigh(6), ofMetres(0.5)),
+                TideEvent.high(afterHigh(12.4), ofMetres(5.5)),
+                TideEvent.low(afterHigh(19), ofMetres(0.5))));
     HourlyStream each = StreamSamples.table().boundTo(cut);
     assertFalse(codes(each, afterHigh(13)).contains("stream.one-sided-range"));
     HourlyStream day = each.withRange(TideRange.ofTheDay(ZoneId.of("UTC")));

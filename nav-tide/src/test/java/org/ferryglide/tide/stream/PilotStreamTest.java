@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.TextFormatException;
@@ -102,7 +103,7 @@ class PilotStreamTest {
     assertEquals(List.of("stream.rough-rule"), codes(stream, afterHigh(4)));
     assertEquals(List.of("stream.no-data"), codes(stream, afterHigh(-5)));
     assertTrue(
-        codes(REMARKS.withRangeMetres(5.5).boundTo(tides(4.0, 745, 745)), afterHigh(4))
+        codes(REMARKS.withRange(Distance.ofMetres(5.5)).boundTo(tides(4.0, 745, 745)), afterHigh(4))
             .contains("stream.beyond-springs"));
     assertEquals("Tarn Head", stream.source());
   }

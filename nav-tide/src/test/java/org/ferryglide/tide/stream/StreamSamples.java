@@ -1,18 +1,22 @@
 package org.ferryglide.tide.stream;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
+
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.tide.height.MeanRanges;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
 
 /** Invented tides and tables for the tests of this room. */
 final class StreamSamples {
   static final Position SKARRA = Position.ofDegrees(50.11, -5.52);
-  static final StandardPort ENNOR = StandardPort.aboutHighWater("Port Ennor", 2.0, 5.0);
+  static final StandardPort ENNOR =
+      StandardPort.aboutHighWater("Port Ennor", new MeanRanges(ofMetres(5.0), ofMetres(2.0)));
   static final Instant FIRST_HIGH = Instant.parse("2026-06-01T06:00:00Z");
 
   /** Sets and rates of an ordinary rectilinear channel, -6 to 6. */
@@ -45,14 +49,14 @@ final class StreamSamples {
   static TideTable tides(double rangeMetres, int... minutesBetweenHighs) {
     List<TideEvent> events = new ArrayList<>();
     Instant high = FIRST_HIGH;
-    events.add(TideEvent.low(high.minusSeconds(6 * 3600), 0.5));
-    events.add(TideEvent.high(high, 0.5 + rangeMetres));
+    events.add(TideEvent.low(high.minusSeconds(6 * 3600), ofMetres(0.5)));
+    events.add(TideEvent.high(high, ofMetres(0.5 + rangeMetres)));
     for (int minutes : minutesBetweenHighs) {
-      events.add(TideEvent.low(high.plusSeconds(minutes * 30L), 0.5));
+      events.add(TideEvent.low(high.plusSeconds(minutes * 30L), ofMetres(0.5)));
       high = high.plusSeconds(minutes * 60L);
-      events.add(TideEvent.high(high, 0.5 + rangeMetres));
+      events.add(TideEvent.high(high, ofMetres(0.5 + rangeMetres)));
     }
-    events.add(TideEvent.low(high.plusSeconds(6 * 3600), 0.5));
+    events.add(TideEvent.low(high.plusSeconds(6 * 3600), ofMetres(0.5)));
     return TideTable.of("Port Ennor", "chart datum", events);
   }
 

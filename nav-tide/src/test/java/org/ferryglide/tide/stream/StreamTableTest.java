@@ -1,5 +1,6 @@
 package org.ferryglide.tide.stream;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -15,6 +16,7 @@ import java.util.List;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.tide.height.MeanRanges;
 import org.ferryglide.tide.height.TideEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -50,7 +52,9 @@ class StreamTableTest {
     StreamTable table = tables.get(1);
     assertEquals("Brannoc", table.station());
     assertEquals(Position.ofDegrees(50.11, -5.52), table.position());
-    assertEquals(StandardPort.aboutHighWater("Port Ennor", 2.0, 5.0), table.standardPort());
+    assertEquals(
+        StandardPort.aboutHighWater("Port Ennor", new MeanRanges(ofMetres(5.0), ofMetres(2.0))),
+        table.standardPort());
     assertEquals(13, table.hours().size());
     assertTrue(table.isComplete());
     assertEquals(StreamSamples.row(-6, 61, 2.4, 1.1), table.hours().get(0));
@@ -233,12 +237,13 @@ class StreamTableTest {
   @Test
   void rateOfARowAtARange() {
     StreamTable table = StreamSamples.table();
-    assertEquals(3.0, table.at(3, 5.0).rate().knots(), 1e-12);
-    assertEquals(1.5, table.at(3, 2.0).rate().knots(), 1e-12);
-    assertEquals(243.0, table.at(3, 2.0).set().degrees(), 1e-9);
+    assertEquals(3.0, table.at(3, ofMetres(5.0)).rate().knots(), 1e-12);
+    assertEquals(1.5, table.at(3, ofMetres(2.0)).rate().knots(), 1e-12);
+    assertEquals(243.0, table.at(3, ofMetres(2.0)).set().degrees(), 1e-9);
     assertEquals(
         "stream table Skarra Sound has no row for hour 7",
-        assertThrows(IllegalArgumentException.class, () -> table.at(7, 3.0)).getMessage());
+        assertThrows(IllegalArgumentException.class, () -> table.at(7, ofMetres(3.0)))
+            .getMessage());
   }
 
   @Test
@@ -264,7 +269,9 @@ class StreamTableTest {
     assertEquals(
         "spring range must be above the neap range of 3.0 metres, but was 3.0",
         assertThrows(
-                IllegalArgumentException.class, () -> StandardPort.aboutHighWater("A", 3.0, 3.0))
+                IllegalArgumentException.class,
+                () ->
+                    StandardPort.aboutHighWater("A", new MeanRanges(ofMetres(3.0), ofMetres(3.0))))
             .getMessage());
   }
 
@@ -288,7 +295,10 @@ class StreamTableTest {
             StreamSamples.table(
                 "The \"Gut\", west",
                 Position.ofDegrees(-50.123456789, 179.9),
-                new StandardPort("Ennor, Port", TideEvent.Kind.LOW, 2.1, 4.9)));
+                new StandardPort(
+                    "Ennor, Port",
+                    TideEvent.Kind.LOW,
+                    new MeanRanges(ofMetres(4.9), ofMetres(2.1)))));
     StringBuilder sheet = new StringBuilder();
     StreamTable.writeAll(tables, sheet);
     assertEquals(tables, read(sheet.toString()));

@@ -1,5 +1,6 @@
 package org.ferryglide.tide.teach;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.LocalTime;
@@ -33,7 +34,8 @@ class PublishedTideProblemsTest {
    */
   @Test
   void heightByTheCosine() {
-    Problem problem = TideProblems.byCosine(new Water(207, 2.2), new Water(701, 11.4), 420.0);
+    Problem problem =
+        TideProblems.byCosine(new Water(207, ofMetres(2.2)), new Water(701, ofMetres(11.4)), 420.0);
     assertEquals(9.2, problem.exact("Rise"), HALF_TENTH);
     assertEquals(213.0 / 494.0, problem.exact("Share of the interval"), 0.5 / 494.0);
     assertEquals(3.6, problem.exact("Rise") * problem.exact("Share of the range"), HALF_TENTH);
@@ -48,7 +50,8 @@ class PublishedTideProblemsTest {
   @Test
   void heightByTwelfths() {
     Problem problem =
-        TideProblems.byTwelfths(new Water(671, 9.5), new Water(1032, 0.475), 671 + 361 / 2.0);
+        TideProblems.byTwelfths(
+            new Water(671, ofMetres(9.5)), new Water(1032, ofMetres(0.475)), 671 + 361 / 2.0);
     assertEquals(6.0, problem.exact("Twelfths gone"), HALF_TENTH);
     assertEquals(5.0, problem.answer(), HALF_TENTH);
   }
@@ -75,7 +78,9 @@ class PublishedTideProblemsTest {
    */
   @Test
   void heightAtASecondaryPort() {
-    Problem problem = SecondaryPortProblems.height(4.2, 4.2, 1.1, 3.4, 0.8);
+    Problem problem =
+        SecondaryPortProblems.height(
+            ofMetres(4.2), ofMetres(4.2), ofMetres(1.1), ofMetres(3.4), ofMetres(0.8));
     assertEquals(1.1, problem.exact("Difference"), HALF_TENTH);
     assertEquals(5.3, problem.answer(), HALF_TENTH);
   }
@@ -92,7 +97,10 @@ class PublishedTideProblemsTest {
             new StreamHour(1, TrueBearing.ofDegrees(90), Speed.ofKnots(2.1), Speed.ofKnots(1.0)));
     Problem problem =
         StreamProblems.rate(
-            rows, new MeanRanges(6.0, 3.2), new StreamProblems.Day(600, 6.0, 4.8, 640), 600);
+            rows,
+            new MeanRanges(ofMetres(6.0), ofMetres(3.2)),
+            new StreamProblems.Day(600, ofMetres(6.0), ofMetres(4.8), 640),
+            600);
     assertEquals(1.6 / 2.8, problem.exact("Neaps to springs"), 0.005);
     assertEquals(1.6, problem.answer(), HALF_TENTH);
   }

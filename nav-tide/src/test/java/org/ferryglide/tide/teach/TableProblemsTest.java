@@ -1,5 +1,6 @@
 package org.ferryglide.tide.teach;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -20,6 +21,7 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.teach.Problem;
 import org.ferryglide.nav.water.ChartedDepth;
 import org.ferryglide.testing.Seeds;
+import org.ferryglide.tide.height.MeanRanges;
 import org.ferryglide.tide.height.NormalisedCurve;
 import org.ferryglide.tide.height.TableCurve;
 import org.ferryglide.tide.height.TideCurve;
@@ -48,11 +50,11 @@ class TableProblemsTest {
           "Ennor",
           "chart datum",
           List.of(
-              TideEvent.low(Instant.parse("2026-06-01T00:10:00Z"), 0.9),
-              TideEvent.high(Instant.parse("2026-06-01T06:22:00Z"), 5.4),
-              TideEvent.low(Instant.parse("2026-06-01T12:31:00Z"), 1.2),
-              TideEvent.high(Instant.parse("2026-06-01T18:47:00Z"), 5.1),
-              TideEvent.low(Instant.parse("2026-06-02T01:05:00Z"), 1.3)));
+              TideEvent.low(Instant.parse("2026-06-01T00:10:00Z"), ofMetres(0.9)),
+              TideEvent.high(Instant.parse("2026-06-01T06:22:00Z"), ofMetres(5.4)),
+              TideEvent.low(Instant.parse("2026-06-01T12:31:00Z"), ofMetres(1.2)),
+              TideEvent.high(Instant.parse("2026-06-01T18:47:00Z"), ofMetres(5.1)),
+              TideEvent.low(Instant.parse("2026-06-02T01:05:00Z"), ofMetres(1.3))));
 
   private static final NormalisedCurve OWN =
       NormalisedCurve.ofEvenSteps(
@@ -90,7 +92,7 @@ class TableProblemsTest {
         StreamTable.of(
                 "A",
                 Position.ofDegrees(46.2, -26.3),
-                StandardPort.aboutHighWater("Ennor", 2.1, 4.6),
+                StandardPort.aboutHighWater("Ennor", new MeanRanges(ofMetres(4.6), ofMetres(2.1))),
                 rows)
             .boundTo(TABLE);
     Instant time = Instant.parse("2026-06-01T06:22:00Z").plusSeconds(60L * minute);
@@ -113,13 +115,14 @@ class TableProblemsTest {
             ChartedDepth.ofSounding(2.3, "chart datum"))) {
       assertEquals(
           charted.depthMetresAt(curve, time).orElseThrow(),
-          TableProblems.depth(charted, curve, time, 3.1).answer(),
+          TableProblems.depth(charted, curve, time, ofMetres(3.1)).answer(),
           ROUNDING);
     }
     assertThrows(
         IllegalArgumentException.class,
         () ->
-            TableProblems.depth(ChartedDepth.ofSounding(2.3, "mean sea level"), curve, time, 3.1));
+            TableProblems.depth(
+                ChartedDepth.ofSounding(2.3, "mean sea level"), curve, time, ofMetres(3.1)));
     assertThrows(
         IllegalArgumentException.class,
         () -> TableProblems.cosine(TABLE, Instant.parse("2026-06-03T09:00:00Z"), ZONE));

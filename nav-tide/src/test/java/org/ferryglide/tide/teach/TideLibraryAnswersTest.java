@@ -1,5 +1,6 @@
 package org.ferryglide.tide.teach;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.Instant;
@@ -37,7 +38,7 @@ class TideLibraryAnswersTest {
   private static final double ROUNDING = 1e-6;
 
   private static final Instant MIDNIGHT = Instant.parse("2026-06-14T00:00:00Z");
-  private static final MeanRanges RANGES = new MeanRanges(5.0, 2.0);
+  private static final MeanRanges RANGES = new MeanRanges(ofMetres(5.0), ofMetres(2.0));
   private static final NormalisedCurve CURVE =
       NormalisedCurve.ofEvenSteps(
           new double[] {0.0, 0.12, 0.34, 0.62, 0.85, 0.97, 1.0},
@@ -49,8 +50,8 @@ class TideLibraryAnswersTest {
 
   private static TideEvent event(Water water, boolean high) {
     return high
-        ? TideEvent.high(at(water.clockMinutes()), water.metres())
-        : TideEvent.low(at(water.clockMinutes()), water.metres());
+        ? TideEvent.high(at(water.clockMinutes()), water.height())
+        : TideEvent.low(at(water.clockMinutes()), water.height());
   }
 
   private static void answers(double expected, Problem problem) {
@@ -77,8 +78,8 @@ class TideLibraryAnswersTest {
       @ForAll @IntRange(min = 330, max = 430) int minutes,
       @ForAll @DoubleRange(max = 1) double share,
       @ForAll boolean rising) {
-    Water lowWater = new Water(rising ? 300 : 300 + minutes, low);
-    Water highWater = new Water(rising ? 300 + minutes : 300, low + rise);
+    Water lowWater = new Water(rising ? 300 : 300 + minutes, ofMetres(low));
+    Water highWater = new Water(rising ? 300 + minutes : 300, ofMetres(low + rise));
     Water before = rising ? lowWater : highWater;
     Water after = rising ? highWater : lowWater;
     double clock = 300 + Math.rint(share * minutes);
@@ -108,8 +109,16 @@ class TideLibraryAnswersTest {
         clock + differences.minutesAt(LocalTime.MIDNIGHT.plusMinutes(clock)) + 60.0,
         SecondaryPortProblems.time(clock, differences, 60.0));
     answers(
-        HeightCorrection.betweenLevels(5.4, atSprings, 4.1, atNeaps).heightMetres(metres),
-        SecondaryPortProblems.height(metres, 5.4, atSprings, 4.1, atNeaps));
+        HeightCorrection.betweenLevels(
+                ofMetres(5.4), ofMetres(atSprings), ofMetres(4.1), ofMetres(atNeaps))
+            .height(ofMetres(metres))
+            .metres(),
+        SecondaryPortProblems.height(
+            ofMetres(metres),
+            ofMetres(5.4),
+            ofMetres(atSprings),
+            ofMetres(4.1),
+            ofMetres(atNeaps)));
   }
 
   @Property(seed = Seeds.SEED, tries = 100)
@@ -118,7 +127,7 @@ class TideLibraryAnswersTest {
       @ForAll @DoubleRange(min = -4, max = 9) double charted) {
     answers(
         new ChartedDepth(charted, "datum").depthMetres(tide),
-        TideProblems.depthOver(tide, charted, 3.0));
+        TideProblems.depthOver(ofMetres(tide), ofMetres(charted), ofMetres(3.0)));
   }
 
   @Property(seed = Seeds.SEED, tries = 200)
@@ -142,18 +151,16 @@ class TideLibraryAnswersTest {
             "Port",
             "datum",
             List.of(
-                TideEvent.low(at(high - 370), 1.0),
-                TideEvent.high(at(high), 5.0),
-                TideEvent.low(at(high + 370), 1.0)));
+                TideEvent.low(at(high - 370), ofMetres(1.0)),
+                TideEvent.high(at(high), ofMetres(5.0)),
+                TideEvent.low(at(high + 370), ofMetres(1.0))));
     HourlyStream stream =
         StreamTable.of(
-                "A",
-                Position.ofDegrees(46, -26),
-                StandardPort.aboutHighWater("Port", RANGES.neapMetres(), RANGES.springMetres()),
-                rows)
+                "A", Position.ofDegrees(46, -26), StandardPort.aboutHighWater("Port", RANGES), rows)
             .boundTo(tides)
-            .withRangeMetres(range);
-    StreamProblems.Day day = new StreamProblems.Day(high, 5.0, range, high + 30.0);
+            .withRange(ofMetres(range));
+    StreamProblems.Day day =
+        new StreamProblems.Day(high, ofMetres(5.0), ofMetres(range), high + 30.0);
     double clock = high + minutes;
     Velocity between = velocity(stream, at(clock));
     Problem problem = StreamProblems.betweenHours(rows, RANGES, day, clock);

@@ -1,5 +1,6 @@
 package org.ferryglide.tide.teach;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -17,8 +18,8 @@ import org.junit.jupiter.api.Test;
 
 class TideProblemsTest {
   private static final double ROUNDING = 1e-9;
-  private static final Water LOW = new Water(360.0, 1.0);
-  private static final Water HIGH = new Water(720.0, 7.0);
+  private static final Water LOW = new Water(360.0, ofMetres(1.0));
+  private static final Water HIGH = new Water(720.0, ofMetres(7.0));
 
   @Test
   void twelfthsGoOneThreeSixNineElevenTwelve() {
@@ -52,11 +53,17 @@ class TideProblemsTest {
 
   @Test
   void aBankThatDriesTakesFromTheTideASoundingAddsToIt() {
-    assertEquals(1.6, TideProblems.depthOver(3.4, -1.8, 2.6).answer(), ROUNDING);
-    assertEquals(5.2, TideProblems.depthOver(3.4, 1.8, 2.6).answer(), ROUNDING);
+    assertEquals(
+        1.6,
+        TideProblems.depthOver(ofMetres(3.4), ofMetres(-1.8), ofMetres(2.6)).answer(),
+        ROUNDING);
+    assertEquals(
+        5.2,
+        TideProblems.depthOver(ofMetres(3.4), ofMetres(1.8), ofMetres(2.6)).answer(),
+        ROUNDING);
     assertEquals(
         "drying height added",
-        TideProblems.depthOver(3.4, -1.8, 2.6)
+        TideProblems.depthOver(ofMetres(3.4), ofMetres(-1.8), ofMetres(2.6))
             .mark(5.2)
             .explanations()
             .get(0)
@@ -76,9 +83,13 @@ class TideProblemsTest {
               Speed.ofKnots(2.0 + hour / 2.0),
               Speed.ofKnots(1.0 + hour / 4.0)));
     }
-    MeanRanges ranges = new MeanRanges(5.0, 2.0);
+    MeanRanges ranges = new MeanRanges(ofMetres(5.0), ofMetres(2.0));
     Problem problem =
-        StreamProblems.rate(rows, ranges, new StreamProblems.Day(700.0, 5.5, 3.5, 790.0), 765.0);
+        StreamProblems.rate(
+            rows,
+            ranges,
+            new StreamProblems.Day(700.0, ofMetres(5.5), ofMetres(3.5), 790.0),
+            765.0);
     assertEquals(1.0, problem.exact("Table hour"), ROUNDING);
     assertEquals(0.5, problem.exact("Neaps to springs"), ROUNDING);
     assertEquals((2.5 + 1.25) / 2.0, problem.answer(), ROUNDING);
@@ -96,9 +107,9 @@ class TideProblemsTest {
         () ->
             StreamProblems.rate(
                 List.of(StreamHour.slack(0), StreamHour.slack(1)),
-                new MeanRanges(5, 2),
-                new StreamProblems.Day(700, 5, 3, 720),
+                new MeanRanges(ofMetres(5), ofMetres(2)),
+                new StreamProblems.Day(700, ofMetres(5), ofMetres(3), 720),
                 900));
-    assertThrows(IllegalArgumentException.class, () -> new Water(Double.NaN, 1.0));
+    assertThrows(IllegalArgumentException.class, () -> new Water(Double.NaN, ofMetres(1.0)));
   }
 }
