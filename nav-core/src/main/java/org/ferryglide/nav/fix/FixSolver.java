@@ -4,7 +4,6 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.geodesy.Geodesics;
 import org.ferryglide.nav.note.Outcome;
@@ -128,11 +127,7 @@ public final class FixSolver implements Serializable {
     if (found.isEmpty()) {
       return Outcome.ofUnsolved(NoFix.diagnose(all, squares));
     }
-    double least = found.get(0)[2];
-    List<double[]> best =
-        found.stream()
-            .filter(place -> place[2] <= least + SAME_SQUARES)
-            .collect(Collectors.toList());
+    List<double[]> best = agreeingAsWellAsTheFirst(found);
     if (best.size() > 1 && near == null) {
       return Outcome.ofUnsolved(
           new NoFix(
@@ -144,7 +139,7 @@ public final class FixSolver implements Serializable {
                   + "; give a rough position to tell which"));
     }
     double[] chosen = near == null ? best.get(0) : nearest(best, near);
-    if (!squares.solveFrom(chosen[0], chosen[1]) || FixRegion.isUnbounded(squares)) {
+    if (!isSettledAt(chosen, squares) || FixRegion.isUnbounded(squares)) {
       return Outcome.ofUnsolved(NoFix.unbounded());
     }
     return Outcome.ofSolved(fix(all, squares, found, chosen));
@@ -164,7 +159,7 @@ public final class FixSolver implements Serializable {
       LeastSquares squares = new LeastSquares(all, prior);
       List<double[]> found = solutions(squares);
       for (double[] place : found) {
-        if (squares.solveFrom(place[0], place[1]) && !FixRegion.isUnbounded(squares)) {
+        if (isSettledAt(place, squares) && !FixRegion.isUnbounded(squares)) {
           fixes.add(fix(all, squares, found, place));
         }
       }
@@ -209,6 +204,20 @@ public final class FixSolver implements Serializable {
     }
     found.sort((a, b) -> Double.compare(a[2], b[2]));
     return found;
+  }
+
+  /** Brings the solution back to a place found before, unless the search ended there. */
+  private static boolean isSettledAt(double[] place, LeastSquares squares) {
+    return (squares.lat() == place[0] && squares.lon() == place[1])
+        || squares.solveFrom(place[0], place[1]);
+  }
+
+  private static List<double[]> agreeingAsWellAsTheFirst(List<double[]> found) {
+    int count = 1;
+    while (count < found.size() && found.get(count)[2] <= found.get(0)[2] + SAME_SQUARES) {
+      count++;
+    }
+    return found.subList(0, count);
   }
 
   private static boolean isNew(List<double[]> found, LeastSquares squares) {
