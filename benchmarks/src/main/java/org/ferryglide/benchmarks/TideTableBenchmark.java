@@ -100,7 +100,7 @@ public class TideTableBenchmark {
   /** Windows over a sill in a month, every edge to a thousandth of a second. */
   @Benchmark
   public Found<Window> monthOfWindows() {
-    return curve.windowsAtLeast(3.1, from, to);
+    return curve.windowsAtLeast(Distance.ofMetres(3.1), from, to);
   }
 
   /** The peer: a look every minute of the month, which finds the edges to a minute. */

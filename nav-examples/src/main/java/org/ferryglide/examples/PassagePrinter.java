@@ -176,7 +176,7 @@ final class PassagePrinter {
     TableCurve twelfths = TableCurve.twelfths(table);
     String place = folder.wayPoints().get(folder.wayPoints().size() - 1).name();
     page.line(page.say("text.landing", "place", place, "time", page.clock(Page.up(time))));
-    if (cosine.heightMetresAt(time).isEmpty()) {
+    if (cosine.heightAt(time).isEmpty()) {
       page.row(
           "text.height",
           page.say(
@@ -194,11 +194,11 @@ final class PassagePrinter {
         page.say(
             "text.heights",
             "cosine",
-            page.metresDown(cosine.heightMetresAt(time).getAsDouble()),
+            page.metresDown(cosine.heightAt(time).get().metres()),
             "datum",
             table.datum(),
             "twelfths",
-            page.metresDown(twelfths.heightMetresAt(time).getAsDouble()),
+            page.metresDown(twelfths.heightAt(time).get().metres()),
             "port",
             table.port()));
     table.lastUpTo(time).ifPresent(before -> page.row("", water("text.after", before)));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.plane.Gaussian;
 import org.ferryglide.nav.position.Position;
@@ -68,7 +69,8 @@ public final class Fix implements Serializable {
     List<Residual> residuals = new ArrayList<>(n);
     for (int i = 0; i < n; i++) {
       double slope = Math.hypot(rows[i][1], rows[i][2]);
-      residuals.add(new Residual(lines.get(i), rows[i][0], Math.abs(rows[i][0]) / slope));
+      residuals.add(
+          new Residual(lines.get(i), rows[i][0], Distance.ofMetres(Math.abs(rows[i][0]) / slope)));
     }
     double cut = bestCut(rows);
     int free = n - (prior == null ? 2 : 0);
@@ -205,16 +207,16 @@ public final class Fix implements Serializable {
    *
    * <pre>{@code
    * Fix.Residual worst = fix.residuals().get(0);
-   * worst.metres(); // how far the line passes from the fix
+   * worst.distance(); // how far the line passes from the fix
    * worst.standardDeviations(); // 3.2: suspicious
    * }</pre>
    *
    * @param line the observation
    * @param standardDeviations observed less what would be observed at the fix, in standard
    *     deviations of the observation
-   * @param metres how far the line passes from the fix, metres, at least 0
+   * @param distance how far the line passes from the fix, at least 0
    */
-  public record Residual(PositionLine line, double standardDeviations, double metres)
+  public record Residual(PositionLine line, double standardDeviations, Distance distance)
       implements Serializable {
 
     private static final long serialVersionUID = 1L;
@@ -224,10 +226,11 @@ public final class Fix implements Serializable {
      *
      * @param line the observation
      * @param standardDeviations how far off, in standard deviations
-     * @param metres how far the line passes from the fix
+     * @param distance how far the line passes from the fix
      */
     public Residual {
       Objects.requireNonNull(line, "line");
+      Objects.requireNonNull(distance, "distance");
     }
   }
 }

@@ -3,8 +3,9 @@ package org.ferryglide.nav.fix;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.Objects;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.ChartedDepth;
 import org.ferryglide.nav.water.WaterLevel;
@@ -14,8 +15,9 @@ import org.ferryglide.nav.water.WaterLevel;
  *
  * <pre>{@code
  * // 7.4 m by the lead, tide 2.1 m above datum: 5.3 m
- * Sounding.reduced(reckonedThen, 7.4, 2.1, "chart datum");
- * Sounding.reduced(reckonedThen, 7.4, tide, at); // the same, by a tide that knows its datum
+ * Distance measured = Distance.ofMetres(7.4);
+ * Sounding.reduced(reckonedThen, measured, Distance.ofMetres(2.1), "chart datum");
+ * Sounding.reduced(reckonedThen, measured, tide, at); // the same, by a tide that knows its datum
  * }</pre>
  *
  * @param reckoned where it was taken by the reckoning
@@ -26,7 +28,7 @@ public record Sounding(Position reckoned, ChartedDepth depth) implements Seriali
   private static final long serialVersionUID = 1L;
 
   /**
-   * Takes both parts; {@link #reduced(Position, double, WaterLevel, Instant)} takes the depth as
+   * Takes both parts; {@link #reduced(Position, Distance, WaterLevel, Instant)} takes the depth as
    * measured.
    *
    * @param reckoned where it was taken
@@ -41,37 +43,32 @@ public record Sounding(Position reckoned, ChartedDepth depth) implements Seriali
    * Reduces a measured depth.
    *
    * @param reckoned where it was taken by the reckoning
-   * @param measuredMetres the depth from the surface, metres, at least 0
-   * @param tideMetres height of the water above the datum at the time, metres
+   * @param measured the depth from the surface, at least 0
+   * @param height height of the water above the datum at the time
    * @param datum the level that the tide is measured from
    * @return the sounding
-   * @throws IllegalArgumentException if a number is NaN or infinite, the depth negative, or the
-   *     datum empty
+   * @throws IllegalArgumentException if the depth is negative or the datum empty
    */
   public static Sounding reduced(
-      Position reckoned, double measuredMetres, double tideMetres, String datum) {
-    return new Sounding(
-        reckoned,
-        new ChartedDepth(
-            Arguments.notNegative(measuredMetres, "measured depth", "metres")
-                - Arguments.finite(tideMetres, "height of tide", "metres"),
-            datum));
+      Position reckoned, Distance measured, Distance height, String datum) {
+    Arguments.notNegative(measured.metres(), "measured depth", "metres");
+    return new Sounding(reckoned, new ChartedDepth(measured.minus(height), datum));
   }
 
   /**
    * Reduces a measured depth by the tide of the time.
    *
    * @param reckoned where it was taken by the reckoning
-   * @param measuredMetres the depth from the surface, metres, at least 0
+   * @param measured the depth from the surface, at least 0
    * @param tide the height of the water, above the datum that the sounding is reduced to
    * @param taken when it was taken
    * @return the sounding
-   * @throws IllegalArgumentException if the depth is NaN, infinite or negative, or the tide has no
-   *     data for that time
+   * @throws IllegalArgumentException if the depth is negative, or the tide has no data for that
+   *     time
    */
   public static Sounding reduced(
-      Position reckoned, double measuredMetres, WaterLevel tide, Instant taken) {
-    OptionalDouble height = tide.heightMetresAt(taken);
+      Position reckoned, Distance measured, WaterLevel tide, Instant taken) {
+    Optional<Distance> height = tide.heightAt(taken);
     if (!height.isPresent()) {
       throw new IllegalArgumentException(
           "tide must have data when the sounding was taken, but "
@@ -79,6 +76,6 @@ public record Sounding(Position reckoned, ChartedDepth depth) implements Seriali
               + " has none at "
               + taken);
     }
-    return reduced(reckoned, measuredMetres, height.getAsDouble(), tide.datum());
+    return reduced(reckoned, measured, height.get(), tide.datum());
   }
 }

@@ -119,7 +119,7 @@ final class SoundingFit {
           (depth(sounding.reckoned(), east + SLOPE_METRES, north) - depth) / SLOPE_METRES;
       double slopeNorth =
           (depth(sounding.reckoned(), east, north + SLOPE_METRES) - depth) / SLOPE_METRES;
-      double residual = (sounding.depth().metresBelowDatum() - depth) / sigma;
+      double residual = (sounding.depth().belowDatum().metres() - depth) / sigma;
       double je = slopeEast / sigma;
       double jn = slopeNorth / sigma;
       if (Double.isNaN(residual + je + jn)) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.plane.Gaussian;
 import org.ferryglide.nav.plane.LocalPlane;
@@ -24,7 +25,8 @@ import org.ferryglide.nav.water.DepthField;
  * says so.
  *
  * <pre>{@code
- * Optional<SoundingLine> fit = SoundingLine.match(soundings, chart, 0.5, reckonedNow);
+ * Distance sigma = Distance.ofMetres(0.5);
+ * Optional<SoundingLine> fit = SoundingLine.match(soundings, chart, sigma, reckonedNow);
  * fit.get().position(); // where the last sounding was taken
  * }</pre>
  *
@@ -62,8 +64,8 @@ public record SoundingLine(EstimatedPosition position, double agreement, List<No
    *
    * @param soundings the soundings in order of time, at least one, reduced to the chart's datum
    * @param chart the charted depths
-   * @param depthSigmaMetres how uncertain a depth is, chart and lead together, one standard
-   *     deviation, metres, above 0
+   * @param depthSigma how uncertain a depth is, chart and lead together, one standard deviation,
+   *     above 0
    * @param reckoned the reckoned position of the last sounding with its uncertainty, which must not
    *     be nothing in any direction
    * @return the fit; empty if the chart has no data wherever it was looked for
@@ -71,18 +73,15 @@ public record SoundingLine(EstimatedPosition position, double agreement, List<No
    *     than the chart's, or a value is out of range
    */
   public static Optional<SoundingLine> match(
-      List<Sounding> soundings,
-      DepthField chart,
-      double depthSigmaMetres,
-      EstimatedPosition reckoned) {
-    Arguments.positive(depthSigmaMetres, "uncertainty of a depth", "metres");
+      List<Sounding> soundings, DepthField chart, Distance depthSigma, EstimatedPosition reckoned) {
+    double sigma = Arguments.positive(depthSigma.metres(), "uncertainty of a depth", "metres");
     if (soundings.isEmpty()) {
       throw new IllegalArgumentException("a line of soundings needs at least one");
     }
     soundings.forEach(sounding -> requireSameDatum(sounding, chart));
     ErrorEllipse one = reckoned.covariance().ellipse(ErrorEllipse.ONE_STANDARD_DEVIATION);
     Arguments.positive(one.semiMinorAxis().metres(), "uncertainty of the reckoning", "metres");
-    SoundingFit fit = new SoundingFit(soundings, chart, depthSigmaMetres, reckoned.covariance());
+    SoundingFit fit = new SoundingFit(soundings, chart, sigma, reckoned.covariance());
     double radians = Math.toRadians(one.direction().degrees());
     List<double[]> found = new ArrayList<>(); // east, north, squares
     for (int i = -STARTS_EACH_WAY; i <= STARTS_EACH_WAY; i++) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.Variation;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 
@@ -145,22 +146,22 @@ public final class MagneticSnapshot implements Serializable {
    * @return the field
    */
   public MagneticField field(Position place) {
-    return field(place, 0.0);
+    return field(place, Distance.ZERO);
   }
 
   /**
    * The field at a place and height.
    *
    * @param place the place
-   * @param heightMetres height above the WGS84 ellipsoid, metres, in [-10000, 850000]
+   * @param height height above the WGS84 ellipsoid, in [-10, 850] km
    * @return the field
-   * @throws IllegalArgumentException if {@code heightMetres} is NaN or out of range
+   * @throws IllegalArgumentException if {@code height} is out of range
    */
-  public MagneticField field(Position place, double heightMetres) {
-    Arguments.within(heightMetres, -10_000.0, 850_000.0, "height", "metres");
+  public MagneticField field(Position place, Distance height) {
+    Arguments.within(height.metres(), -10_000.0, 850_000.0, "height", "metres");
     double[] row = new double[ELEMENTS];
     SphericalHarmonics.place(
-        place.latitudeDegrees(), place.longitudeDegrees(), heightMetres, row, 0);
+        place.latitudeDegrees(), place.longitudeDegrees(), height.metres(), row, 0);
     SphericalHarmonics.evaluate(model.recursion(), field, model.degree(), row, 0, row, 0);
     return new MagneticField(row[NORTH], row[EAST], row[DOWN]);
   }

@@ -128,32 +128,24 @@ public final class Danger implements Serializable {
    * The same danger closed while the water is low, as over a ledge.
    *
    * @param port the level to look at, by its name in the passage
-   * @param metres the least height at which it is open, metres above the datum
+   * @param level the least height at which it is open, above the datum
    * @return the changed danger
-   * @throws IllegalArgumentException if the name is empty or {@code metres} is NaN or infinite
+   * @throws IllegalArgumentException if the name is empty
    */
-  public Danger closedBelowLevel(String port, double metres) {
-    return closed(
-        new Closing.Level(
-            Names.checked(port, "name of a port"),
-            Arguments.finite(metres, "level", "metres"),
-            false));
+  public Danger closedBelowLevel(String port, Distance level) {
+    return closed(new Closing.Level(Names.checked(port, "name of a port"), level.metres(), false));
   }
 
   /**
    * The same danger closed while the water is high, as below a bridge or over a covering ledge.
    *
    * @param port the level to look at, by its name in the passage
-   * @param metres the greatest height at which it is open, metres above the datum
+   * @param level the greatest height at which it is open, above the datum
    * @return the changed danger
-   * @throws IllegalArgumentException if the name is empty or {@code metres} is NaN or infinite
+   * @throws IllegalArgumentException if the name is empty
    */
-  public Danger closedAboveLevel(String port, double metres) {
-    return closed(
-        new Closing.Level(
-            Names.checked(port, "name of a port"),
-            Arguments.finite(metres, "level", "metres"),
-            true));
+  public Danger closedAboveLevel(String port, Distance level) {
+    return closed(new Closing.Level(Names.checked(port, "name of a port"), level.metres(), true));
   }
 
   /**

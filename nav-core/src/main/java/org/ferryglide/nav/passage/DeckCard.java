@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.note.Words;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * DeckCard card =
  *     DeckCard.of(plan)
- *         .withHighWater("Orrin Quay", highWater, 5.3, OptionalDouble.of(0.85))
+ *         .withHighWater("Orrin Quay", highWater, Distance.ofMetres(5.3), OptionalDouble.of(0.85))
  *         .withNotLaterThan(2, lastTurn);
  * card.afloat().forEach(System.out::println); // a side for each leg, at most 24 by 10
  * System.out.println(card); // every side
@@ -267,19 +268,19 @@ public final class DeckCard implements Serializable {
    *
    * @param port where
    * @param time when; printed to the minute before
-   * @param heightMetres its height, metres above the datum of the table; printed rounded down
+   * @param height its height above the datum of the table; printed rounded down
    * @param springFraction where its range lies from mean neaps (0) to mean springs (1); empty if
    *     not known
    * @return the changed card
-   * @throws IllegalArgumentException if the name is empty or a figure is NaN or infinite
+   * @throws IllegalArgumentException if the name is empty or the share is NaN or infinite
    */
   public DeckCard withHighWater(
-      String port, Instant time, double heightMetres, OptionalDouble springFraction) {
+      String port, Instant time, Distance height, OptionalDouble springFraction) {
     HighWater water =
         new HighWater(
             Names.checked(port, "name of a port"),
             Objects.requireNonNull(time, "time"),
-            Arguments.finite(heightMetres, "height", "metres"),
+            height.metres(),
             springFraction.isPresent()
                 ? Arguments.finite(springFraction.getAsDouble(), "share of springs", "parts")
                 : Double.NaN);

@@ -6,6 +6,7 @@ import java.time.zone.ZoneRules;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.AngleForm;
@@ -258,14 +259,14 @@ final class FurtherSides {
     String works = levels(landing);
     if (landing.port().isPresent()) {
       WaterLevel level = plan.passage().levels().get(landing.port().get());
-      OptionalDouble metres = level == null ? OptionalDouble.empty() : level.heightMetresAt(when);
+      Optional<Distance> height = level == null ? Optional.empty() : level.heightAt(when);
       works =
           text.say(
               "works-then",
               "works",
               works,
               "height",
-              metres.isPresent() ? rounded(landing, metres.getAsDouble()) : CardText.BLANK_FIGURE,
+              height.map(it -> rounded(landing, it.metres())).orElse(CardText.BLANK_FIGURE),
               "unit",
               text.heightUnit());
     }

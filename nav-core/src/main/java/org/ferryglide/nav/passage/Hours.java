@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
@@ -104,18 +105,18 @@ final class Hours {
     return (Math.floor((from + shift) / HOUR) + 1.0) * HOUR - shift;
   }
 
-  private Map<String, Double> levels(double time) {
+  private Map<String, Distance> levels(double time) {
     if (passage.levels().isEmpty()) {
       return Collections.emptyMap();
     }
-    Map<String, Double> heights = new LinkedHashMap<>();
+    Map<String, Distance> heights = new LinkedHashMap<>();
     passage
         .levels()
         .forEach(
             (port, level) -> {
               double height = level.heightMetres(time);
               if (Double.isFinite(height)) {
-                heights.put(port, height);
+                heights.put(port, Distance.ofMetres(height));
               }
             });
     return Collections.unmodifiableMap(heights);

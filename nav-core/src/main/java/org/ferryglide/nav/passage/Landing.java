@@ -3,8 +3,8 @@ package org.ferryglide.nav.passage;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
-import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * Landing cove =
- *     Landing.between("Orrin Quay", 0.8, 4.6)
+ *     Landing.between("Orrin Quay", Distance.ofMetres(0.8), Distance.ofMetres(4.6))
  *         .withOpenSector(TrueBearing.ofDegrees(200), TrueBearing.ofDegrees(290));
  * cove.isOpenTo(TrueBearing.ofDegrees(240)); // true: a wind FROM 240° blows onto it
  * }</pre>
@@ -53,20 +53,21 @@ public final class Landing implements Serializable {
    * A landing that works between two levels.
    *
    * @param port the level to look at, by its name in the passage
-   * @param lowestMetres the lowest height at which it works, metres above the level's datum
-   * @param highestMetres the highest, not below the lowest
+   * @param lowest the lowest height at which it works, above the level's datum
+   * @param highest the highest, not below the lowest
    * @return the landing
-   * @throws IllegalArgumentException if a height is NaN or infinite, or they are the wrong way
-   *     round
+   * @throws IllegalArgumentException if the name is empty or the heights are the wrong way round
    */
-  public static Landing between(String port, double lowestMetres, double highestMetres) {
-    double lowest = Arguments.finite(lowestMetres, "lowest level", "metres");
-    double highest = Arguments.finite(highestMetres, "highest level", "metres");
-    if (highest < lowest) {
+  public static Landing between(String port, Distance lowest, Distance highest) {
+    if (highest.compareTo(lowest) < 0) {
       throw new IllegalArgumentException(
-          "highest level must be at least the lowest of " + lowest + " metres, but was " + highest);
+          "highest level must be at least the lowest of "
+              + lowest.metres()
+              + " metres, but was "
+              + highest.metres());
     }
-    return new Landing(Names.checked(port, "name of a port"), lowest, highest, null, null);
+    return new Landing(
+        Names.checked(port, "name of a port"), lowest.metres(), highest.metres(), null, null);
   }
 
   /**
@@ -97,29 +98,49 @@ public final class Landing implements Serializable {
   /**
    * The lowest level at which it works.
    *
-   * @return metres above the datum; negative infinity if none is too low
+   * @return height above the datum; empty if none is too low
    */
-  public double lowestMetres() {
-    return lowestMetres;
+  public Optional<Distance> lowest() {
+    return known(lowestMetres);
   }
 
   /**
    * The highest level at which it works.
    *
-   * @return metres above the datum; positive infinity if none is too high
+   * @return height above the datum; empty if none is too high
    */
-  public double highestMetres() {
-    return highestMetres;
+  public Optional<Distance> highest() {
+    return known(highestMetres);
+  }
+
+  private static Optional<Distance> known(double metres) {
+    return Double.isFinite(metres) ? Optional.of(Distance.ofMetres(metres)) : Optional.empty();
   }
 
   /**
    * By how much the water is within the levels.
    *
-   * @param heightMetres height of the water, metres above the datum
-   * @return metres to the nearer of the two levels, negative outside them; NaN if the height is
+   * @param height height of the water above the datum
+   * @return distance to the nearer of the two levels, negative outside them; empty if the landing
+   *     works at every level
    */
-  public double marginMetres(double heightMetres) {
+  public Optional<Distance> margin(Distance height) {
+    return known(marginMetres(height.metres()));
+  }
+
+  /** The same in metres: infinite if it works at every level, NaN if the height is. */
+  double marginMetres(double heightMetres) {
     return Math.min(heightMetres - lowestMetres, highestMetres - heightMetres);
+  }
+
+  /** Metres above the datum; negative infinity if none is too low. */
+  double lowestMetres() {
+    return lowestMetres;
+  }
+
+  /** Metres above the datum; infinity if none is too high. */
+  double highestMetres() {
+    return highestMetres;
   }
 
   /**

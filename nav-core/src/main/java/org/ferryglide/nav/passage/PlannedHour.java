@@ -32,7 +32,7 @@ public final class PlannedHour implements Serializable {
   private final Speed speedMadeGood;
   private final Leg leg;
   private final Position end;
-  private final Map<String, Double> levels;
+  private final Map<String, Distance> levels;
   private final double reserveMetresPerSecond;
 
   PlannedHour(
@@ -43,7 +43,7 @@ public final class PlannedHour implements Serializable {
       Speed speedMadeGood,
       Leg leg,
       Position end,
-      Map<String, Double> levels,
+      Map<String, Distance> levels,
       double reserveMetresPerSecond) {
     this.levels = levels;
     this.reserveMetresPerSecond = reserveMetresPerSecond;
@@ -125,10 +125,10 @@ public final class PlannedHour implements Serializable {
   /**
    * The heights of the water as it begins.
    *
-   * @return metres above each level's datum, by the ports of the passage; a height that is not
+   * @return heights above each level's datum, by the ports of the passage; a height that is not
    *     known is left out; unmodifiable
    */
-  public Map<String, Double> levels() {
+  public Map<String, Distance> levels() {
     return levels;
   }
 

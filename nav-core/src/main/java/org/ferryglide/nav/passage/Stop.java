@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
 import org.ferryglide.nav.basics.Arguments;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 
@@ -14,7 +15,7 @@ import org.ferryglide.nav.note.Note;
  * <pre>{@code
  * Stop lunch = Stop.ashore(Duration.ofMinutes(40));
  * Stop gate = Stop.untilStreamAtMost(Speed.ofKnots(1)); // wait for slack in the narrows ahead
- * Stop bar = Stop.untilLevelAtLeast("Orrin Quay", 2.5); // wait for water
+ * Stop bar = Stop.untilLevelAtLeast("Orrin Quay", Distance.ofMetres(2.5)); // wait for water
  * }</pre>
  *
  * <p>What a party waits for holds when it is under way again, its minutes of launching over: for
@@ -56,26 +57,24 @@ public sealed interface Stop extends Serializable permits Stops {
    * A stay until there is enough water as the party is under way again.
    *
    * @param port the level to look at, by its name in the passage
-   * @param metres the least height above the level's datum
+   * @param level the least height above the level's datum
    * @return the stop
-   * @throws IllegalArgumentException if {@code metres} is NaN or infinite
+   * @throws IllegalArgumentException if the name is empty
    */
-  static Stop untilLevelAtLeast(String port, double metres) {
-    return new Stops.UntilLevel(
-        Names.checked(port, "name of a port"), Arguments.finite(metres, "level", "metres"), true);
+  static Stop untilLevelAtLeast(String port, Distance level) {
+    return new Stops.UntilLevel(Names.checked(port, "name of a port"), level.metres(), true);
   }
 
   /**
    * A stay until there is little enough water as the party is under way again.
    *
    * @param port the level to look at, by its name in the passage
-   * @param metres the greatest height above the level's datum
+   * @param level the greatest height above the level's datum
    * @return the stop
-   * @throws IllegalArgumentException if {@code metres} is NaN or infinite
+   * @throws IllegalArgumentException if the name is empty
    */
-  static Stop untilLevelAtMost(String port, double metres) {
-    return new Stops.UntilLevel(
-        Names.checked(port, "name of a port"), Arguments.finite(metres, "level", "metres"), false);
+  static Stop untilLevelAtMost(String port, Distance level) {
+    return new Stops.UntilLevel(Names.checked(port, "name of a port"), level.metres(), false);
   }
 
   /**

@@ -16,7 +16,8 @@ import org.jspecify.annotations.Nullable;
  *         .withToSee("white beacon on the north end")
  *         .withMark(Distance.ofMetres(12))
  *         .withStop(Stop.ashore(Duration.ofMinutes(30)))
- *         .withLanding(Landing.between("Orrin Quay", 1.2, 4.0));
+ *         .withLanding(
+ *             Landing.between("Orrin Quay", Distance.ofMetres(1.2), Distance.ofMetres(4)));
  * }</pre>
  */
 public final class WayPoint implements Serializable {

@@ -9,7 +9,8 @@ import org.ferryglide.nav.measure.Distance;
  *
  * <pre>{@code
  * // charted 37 m above high water springs (5.2 m); the water stands at 2.2 m: 40 m
- * Distance height = DistanceOff.heightAboveWater(Distance.ofMetres(37), 5.2, 2.2);
+ * Distance height = DistanceOff.heightAboveWater(
+ *     Distance.ofMetres(37), Distance.ofMetres(5.2), Distance.ofMetres(2.2));
  * DistanceOff.byVerticalAngle(height, 0.8); // 1.55 NM for 0° 48'
  * }</pre>
  *
@@ -26,18 +27,14 @@ public final class DistanceOff {
    * How high a charted height stands above the water now.
    *
    * @param chartedHeight height as charted, above the level the chart states for heights
-   * @param heightDatumMetres that level above chart datum, metres: mean high water springs or
-   *     highest tide at the place
-   * @param waterLevelMetres height of the water above chart datum now, metres, from the tide tables
+   * @param heightDatum that level above chart datum: mean high water springs or highest tide at the
+   *     place
+   * @param waterLevel height of the water above chart datum now, from the tide tables
    * @return the charted height, plus what the water has fallen below the level of heights
-   * @throws IllegalArgumentException if a number is NaN or infinite
    */
   public static Distance heightAboveWater(
-      Distance chartedHeight, double heightDatumMetres, double waterLevelMetres) {
-    return Distance.ofMetres(
-        chartedHeight.metres()
-            + Arguments.finite(heightDatumMetres, "level of charted heights", "metres")
-            - Arguments.finite(waterLevelMetres, "height of the water", "metres"));
+      Distance chartedHeight, Distance heightDatum, Distance waterLevel) {
+    return chartedHeight.plus(heightDatum).minus(waterLevel);
   }
 
   /**

@@ -81,23 +81,23 @@ public final class DistanceOffProblems {
   /**
    * Distance off by the height of a mark and the angle it stands under.
    *
-   * @param chartedMetres height as charted, metres, above the level the chart states for heights
-   * @param datumMetres that level above chart datum, metres
-   * @param tideMetres height of the tide above chart datum now, metres
+   * @param charted height as charted, above the level the chart states for heights
+   * @param datum that level above chart datum
+   * @param tide height of the tide above chart datum now
    * @param minutesOfArc angle from the waterline to the top, minutes, above 0 and at most 600
    * @return the problem; its answer is the distance off
    * @throws IllegalArgumentException if a value is out of range or the mark stands under water
    */
   public static Problem verticalAngle(
-      double chartedMetres, double datumMetres, double tideMetres, double minutesOfArc) {
-    Arguments.positive(chartedMetres, "charted height", "metres");
-    Arguments.positive(chartedMetres + datumMetres - tideMetres, "height above water", "metres");
+      Distance charted, Distance datum, Distance tide, double minutesOfArc) {
+    Arguments.positive(charted.metres(), "charted height", "metres");
+    Arguments.positive(charted.plus(datum).minus(tide).metres(), "height above water", "metres");
     Arguments.positive(minutesOfArc, "angle", "minutes of arc");
     Arguments.within(minutesOfArc, 0.0, 600.0, "angle", "minutes of arc");
     return Problem.titled("Distance off by a vertical angle")
-        .given(CHARTED, Quantity.METRES, chartedMetres, "above the level of heights")
-        .given(DATUM, Quantity.METRES, datumMetres, "that level above chart datum")
-        .given(TIDE, Quantity.METRES, tideMetres, "above chart datum now")
+        .given(CHARTED, Quantity.METRES, charted.metres(), "above the level of heights")
+        .given(DATUM, Quantity.METRES, datum.metres(), "that level above chart datum")
+        .given(TIDE, Quantity.METRES, tide.metres(), "above chart datum now")
         .given("Angle", Quantity.ARC_MINUTES, minutesOfArc, "waterline to top")
         .then(
             "Height",
@@ -174,17 +174,17 @@ public final class DistanceOffProblems {
   /**
    * Distance off a light as it rises above the horizon or dips below it.
    *
-   * @param heightMetres height of the light above the water now, metres, above 0
-   * @param eyeMetres height of the eye above the water, metres, above 0
+   * @param height height of the light above the water now, above 0
+   * @param eyeHeight height of the eye above the water, above 0
    * @return the problem; its answer is the distance off
    * @throws IllegalArgumentException if a value is out of range
    */
-  public static Problem risingLight(double heightMetres, double eyeMetres) {
-    Arguments.positive(heightMetres, "height of the light", "metres");
-    Arguments.positive(eyeMetres, "height of the eye", "metres");
+  public static Problem risingLight(Distance height, Distance eyeHeight) {
+    Arguments.positive(height.metres(), "height of the light", "metres");
+    Arguments.positive(eyeHeight.metres(), "height of the eye", "metres");
     return Problem.titled("Distance off a light that rises or dips")
-        .given("Height", Quantity.METRES, heightMetres, "of the light above the water now")
-        .given("Eye", Quantity.METRES, eyeMetres, "above the water")
+        .given("Height", Quantity.METRES, height.metres(), "of the light above the water now")
+        .given("Eye", Quantity.METRES, eyeHeight.metres(), "above the water")
         .then(
             LIGHT,
             Quantity.NAUTICAL_MILES,

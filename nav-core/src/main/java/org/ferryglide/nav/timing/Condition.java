@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
@@ -32,7 +33,7 @@ import org.ferryglide.nav.water.Window;
  * <pre>{@code
  * Condition daylight =
  *     Condition.during("daylight", List.of(TimeSpan.of(sunrise, sunset)), Duration.ofHours(1));
- * Condition bar = Condition.depthAtLeast("the bar", 2, level, depth, 1.0, 0.5);
+ * Condition bar = Condition.depthAtLeast("the bar", 2, level, depth, Distance.ofMetres(1), Distance.ofMetres(0.5));
  * Condition shortEnough = Condition.of("length", "hours", 6, 8, p -> p.duration().toMinutes() / 60.0);
  * }</pre>
  */
@@ -156,12 +157,11 @@ public interface Condition {
    * @param wayPoint number of the way point: 0 for the start, the number of legs for the end
    * @param level the height of the water there
    * @param charted the charted depth there, of the same datum
-   * @param warnBelowMetres a depth of water below this warns, metres
-   * @param leastMetres least depth of water wanted, metres, at least 0 and below the depth that
-   *     warns
+   * @param warnBelow a depth of water below this warns
+   * @param leastDepth least depth of water wanted, at least 0 and below the depth that warns
    * @return a condition whose figure is the depth of water in metres; not checked outside the
    *     tide's data or where the passage has no such way point
-   * @throws IllegalArgumentException if a depth is NaN or infinite or out of order, the way point
+   * @throws IllegalArgumentException if a depth is negative or out of order, the way point
    *     negative, or the datums differ
    */
   static Condition depthAtLeast(
@@ -169,12 +169,12 @@ public interface Condition {
       int wayPoint,
       WaterLevel level,
       ChartedDepth charted,
-      double warnBelowMetres,
-      double leastMetres) {
+      Distance warnBelow,
+      Distance leastDepth) {
     charted.requireSameDatum(level);
-    double least = Arguments.notNegative(leastMetres, "least depth", "metres");
-    Arguments.positive(
-        warnBelowMetres - least, "step from the least depth to the warning", "metres");
+    double least = Arguments.notNegative(leastDepth.metres(), "least depth", "metres");
+    double warns = warnBelow.metres();
+    Arguments.positive(warns - least, "step from the least depth to the warning", "metres");
     if (wayPoint < 0) {
       throw new IllegalArgumentException("way point must be at least 0, but was " + wayPoint);
     }
@@ -199,7 +199,7 @@ public interface Condition {
                   ? Verdict.notChecked(
                       about, Note.information("why.no-height", "no height of tide is known then"))
                   : Verdict.of(
-                      about, charted.depthMetres(height), "metres", warnBelowMetres, least);
+                      about, charted.belowDatum().metres() + height, "metres", warns, least);
           return verdict.at(time).at(there);
         });
   }

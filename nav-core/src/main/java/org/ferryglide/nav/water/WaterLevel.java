@@ -2,8 +2,9 @@ package org.ferryglide.nav.water;
 
 import java.time.Instant;
 import java.util.Objects;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 
 /**
@@ -12,7 +13,7 @@ import org.ferryglide.nav.position.Position;
  * <p>Implementations are immutable and safe to share between threads.
  *
  * <pre>{@code
- * OptionalDouble height = level.heightMetresAt(Instant.parse("2026-06-01T09:30:00Z"));
+ * Optional<Distance> height = level.heightAt(Instant.parse("2026-06-01T09:30:00Z"));
  * }</pre>
  */
 public interface WaterLevel extends TimedField {
@@ -29,11 +30,11 @@ public interface WaterLevel extends TimedField {
    * The height at a time.
    *
    * @param instant when
-   * @return metres above {@link #datum}; empty if there are no data for that time
+   * @return height above {@link #datum}; empty if there are no data for that time
    */
-  default OptionalDouble heightMetresAt(Instant instant) {
+  default Optional<Distance> heightAt(Instant instant) {
     double height = heightMetres(EpochSeconds.of(instant));
-    return Double.isNaN(height) ? OptionalDouble.empty() : OptionalDouble.of(height);
+    return Double.isFinite(height) ? Optional.of(Distance.ofMetres(height)) : Optional.empty();
   }
 
   /**
@@ -94,41 +95,36 @@ public interface WaterLevel extends TimedField {
    * The times while the water is at a level or above it: water enough over a sill, a bar, mud.
    *
    * <pre>{@code
-   * level.windowsAtLeast(2.4, from, until).first(3); // the next three
+   * level.windowsAtLeast(Distance.ofMetres(2.4), from, until).first(3); // the next three
    * }</pre>
    *
-   * @param levelMetres the level, metres above {@link #datum}, finite
+   * @param height the level, above {@link #datum}
    * @param from start of the search
    * @param until end of the search
    * @return the windows, to a thousandth of a second of the level, and what part of the time it has
    *     data for; what is shorter than a minute may be passed over, unless {@link #greatestSlope}
    *     is known or the level has a search of its own
-   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code until} is
-   *     before {@code from}
+   * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
-  default Found<Window> windowsAtLeast(double levelMetres, Instant from, Instant until) {
-    return new LevelWindows(this, levelMetres, from, until).find();
+  default Found<Window> windowsAtLeast(Distance height, Instant from, Instant until) {
+    return new LevelWindows(this, height.metres(), from, until).find();
   }
 
   /**
    * The times while there is water enough over a charted depth.
    *
    * @param depth the depth, from the same datum
-   * @param depthNeededMetres depth that the craft needs, metres, not negative
-   * @param marginMetres margin for swell, air pressure, wind and error, metres, not negative
+   * @param depthNeeded depth that the craft needs, not negative
+   * @param margin margin for swell, air pressure, wind and error, not negative
    * @param from start of the search
    * @param until end of the search
    * @return the windows, and what part of the time the level has data for
-   * @throws IllegalArgumentException if the level has another datum, a number is NaN, infinite or
-   *     negative, or {@code until} is before {@code from}
+   * @throws IllegalArgumentException if the level has another datum, a number is negative, or
+   *     {@code until} is before {@code from}
    */
   default Found<Window> windowsOver(
-      ChartedDepth depth,
-      double depthNeededMetres,
-      double marginMetres,
-      Instant from,
-      Instant until) {
+      ChartedDepth depth, Distance depthNeeded, Distance margin, Instant from, Instant until) {
     depth.requireSameDatum(this);
-    return windowsAtLeast(depth.tideNeededMetres(depthNeededMetres, marginMetres), from, until);
+    return windowsAtLeast(depth.tideNeeded(depthNeeded, margin), from, until);
   }
 }

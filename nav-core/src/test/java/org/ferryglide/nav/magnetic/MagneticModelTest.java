@@ -13,6 +13,7 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
 import org.ferryglide.nav.position.Position;
@@ -218,11 +219,12 @@ class MagneticModelTest {
     MagneticSnapshot snapshot = MagneticModel.wmm2025().atDecimalYear(2026);
     assertEquals(
         snapshot.variation(PLACE).degreesEast(),
-        snapshot.field(PLACE, 300.0).declinationDegrees(),
+        snapshot.field(PLACE, Distance.ofMetres(300.0)).declinationDegrees(),
         0.001);
     assertEquals(
         "height must be in [-10000, 850000] metres, but was 900000.0",
-        assertThrows(IllegalArgumentException.class, () -> snapshot.field(PLACE, 9e5))
+        assertThrows(
+                IllegalArgumentException.class, () -> snapshot.field(PLACE, Distance.ofMetres(9e5)))
             .getMessage());
   }
 

@@ -143,7 +143,7 @@ class AimingOffProperties {
     WayPoint mark =
         WayPoint.of("Skerry", Scenes.SKERRY)
             .withMark(Distance.ofMetres(2.0))
-            .withLanding(Landing.between("Bar", 0.0, 9.0));
+            .withLanding(Landing.between("Bar", Distance.ofMetres(0.0), Distance.ofMetres(9.0)));
     WayPoint aimed = WayPoint.of("off Skerry", Scenes.COVE).aimedOffFor(mark);
     Passage passage =
         Passage.builder("Covers", ZoneOffset.UTC, Scenes.party(3.5))

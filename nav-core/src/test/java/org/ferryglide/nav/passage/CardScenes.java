@@ -68,7 +68,7 @@ final class CardScenes {
             .visibility(Distance.ofNauticalMiles(2))
             .build())
         .withMarksEvery(5)
-        .withHighWater("Cove bar", Scenes.NOON, 4.06, OptionalDouble.of(0.854))
+        .withHighWater("Cove bar", Scenes.NOON, Distance.ofMetres(4.06), OptionalDouble.of(0.854))
         .withLaunchInterval("11:40 to 12:20, the stream ends it")
         .withNotLaterThan(1, Instant.parse("2026-06-14T12:25:30Z"))
         .withFurther("WAY HOME", List.of("13:30-14:40 steer 250 magnetic, 95 min"));
@@ -105,7 +105,7 @@ final class CardScenes {
             .to(
                 WayPoint.of("Cove with a name that is much too long", Scenes.COVE)
                     .withLanding(
-                        Landing.between("Cove bar", 1.5, 3.8)
+                        Landing.between("Cove bar", Distance.ofMetres(1.5), Distance.ofMetres(3.8))
                             .withOpenSector(
                                 TrueBearing.ofDegrees(200), TrueBearing.ofDegrees(290))))
             .stream(Scenes.turning(1.0))

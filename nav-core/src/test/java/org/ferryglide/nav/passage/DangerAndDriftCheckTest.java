@@ -94,11 +94,12 @@ class DangerAndDriftCheckTest {
     cases.add(new Object[] {NEAR.closedAboveWind(Speed.ofKnots(11)), blow, STOPPED});
     cases.add(new Object[] {NEAR.closedAboveWind(Speed.ofKnots(13)), blow, WITHIN});
     cases.add(new Object[] {NEAR.closedAboveWind(Speed.ofKnots(13)), same, NOT_CHECKED});
-    cases.add(new Object[] {NEAR.closedAboveLevel("Bar", 3.0), level, STOPPED});
-    cases.add(new Object[] {NEAR.closedAboveLevel("Bar", 4.1), level, WITHIN});
-    cases.add(new Object[] {NEAR.closedBelowLevel("Bar", 4.1), level, STOPPED});
-    cases.add(new Object[] {NEAR.closedBelowLevel("Bar", 3.0), level, WITHIN});
-    cases.add(new Object[] {NEAR.closedBelowLevel("Bar", 3.0), dry, NOT_CHECKED});
+    cases.add(new Object[] {NEAR.closedAboveLevel("Bar", Distance.ofMetres(3.0)), level, STOPPED});
+    cases.add(new Object[] {NEAR.closedAboveLevel("Bar", Distance.ofMetres(4.1)), level, WITHIN});
+    cases.add(new Object[] {NEAR.closedBelowLevel("Bar", Distance.ofMetres(4.1)), level, STOPPED});
+    cases.add(new Object[] {NEAR.closedBelowLevel("Bar", Distance.ofMetres(3.0)), level, WITHIN});
+    cases.add(
+        new Object[] {NEAR.closedBelowLevel("Bar", Distance.ofMetres(3.0)), dry, NOT_CHECKED});
     // closed by one of two: it is closed, known or not what the other says
     cases.add(
         new Object[] {

@@ -247,7 +247,9 @@ class DeckCardTest {
     assertThrows(IllegalArgumentException.class, () -> card.withNotLaterThan(2, Scenes.NOON));
     assertThrows(
         IllegalArgumentException.class,
-        () -> card.withHighWater("Bar", Scenes.NOON, Double.NaN, OptionalDouble.empty()));
+        () ->
+            card.withHighWater(
+                "Bar", Scenes.NOON, Distance.ofMetres(5.3), OptionalDouble.of(Double.NaN)));
     assertThrows(IllegalArgumentException.class, () -> card.withLaunchInterval(" "));
     assertThrows(
         IllegalArgumentException.class, () -> card.withFurther("Home", List.of("a\u001b[2J")));

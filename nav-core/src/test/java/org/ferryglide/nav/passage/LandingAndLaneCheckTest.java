@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.ferryglide.nav.timing.Verdict.Answer.NOT_CHECKED;
 import static org.ferryglide.nav.timing.Verdict.Answer.STOPPED;
 import static org.ferryglide.nav.timing.Verdict.Answer.WARNED;
@@ -11,7 +12,6 @@ import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
-import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.timing.Verdict;
@@ -67,13 +67,13 @@ class LandingAndLaneCheckTest {
     double[] spare = {0.4, 0.2, -0.1};
     Verdict.Answer[] answers = {WITHIN, WARNED, STOPPED};
     for (int i = 0; i < spare.length; i++) {
-      Landing landing = Landing.between("Bar", atTheEnd() - spare[i], 20.0);
+      Landing landing = Landing.between("Bar", ofMetres(atTheEnd() - spare[i]), ofMetres(20.0));
       PassageBuilder passage = to(north(landing)).level("Bar", falling(1e9));
       Verdict verdict = Told.of(passage, Scenes.NOON, "landing at North");
       assertEquals(answers[i], verdict.answer());
       assertEquals(spare[i], verdict.figure().orElseThrow(), 1e-3);
     }
-    Landing landing = Landing.between("Bar", 0.0, 20.0);
+    Landing landing = Landing.between("Bar", ofMetres(0.0), ofMetres(20.0));
     PassageBuilder unknown = to(north(landing)).level("Bar", falling(3600));
     assertEquals(NOT_CHECKED, Told.of(unknown, Scenes.NOON, "landing at North").answer());
   }
@@ -81,7 +81,7 @@ class LandingAndLaneCheckTest {
   @Test
   void aWarningOfTheWindDoesNotHideAMissingLevel() {
     Landing landing =
-        Landing.between("Bar", 15.0, 20.0)
+        Landing.between("Bar", ofMetres(15.0), ofMetres(20.0))
             .withOpenSector(TrueBearing.ofDegrees(330), TrueBearing.ofDegrees(30));
     PassageBuilder passage =
         to(north(landing))
@@ -119,7 +119,8 @@ class LandingAndLaneCheckTest {
   void launchingAgainAfterAStopNeedsItsWaterToo() {
     // on arrival there are about 8.4 m, two hours later 6.2: the stop strands the party
     WayPoint stop =
-        north(Landing.between("Bar", 7.0, 20.0)).withStop(Stop.ashore(Duration.ofHours(2)));
+        north(Landing.between("Bar", ofMetres(7.0), ofMetres(20.0)))
+            .withStop(Stop.ashore(Duration.ofHours(2)));
     PassageBuilder passage = to(stop).to(WayPoint.of("Home", SOUTH)).level("Bar", falling(1e9));
     Verdict verdict = Told.of(passage, Scenes.NOON, "landing at North");
     assertEquals(STOPPED, verdict.answer());
@@ -141,7 +142,7 @@ class LandingAndLaneCheckTest {
         List.of(
             Position.ofDegrees(latitude - up, -26.0 - half),
             Position.ofDegrees(latitude + up, -26.0 + half)),
-        Distance.ofMetres(widthMetres));
+        ofMetres(widthMetres));
   }
 
   @Test
@@ -187,7 +188,7 @@ class LandingAndLaneCheckTest {
         Lane.along(
             "Orrin fairway",
             List.of(Position.ofDegrees(46.2, -26.1), Position.ofDegrees(46.2, -25.9)),
-            Distance.ofMetres(400));
+            ofMetres(400));
     PassageBuilder beside = to(WayPoint.of("North", NORTH)).lanes(List.of(far));
     assertEquals(WITHIN, Told.of(beside, Scenes.NOON, "crossing").answer());
   }

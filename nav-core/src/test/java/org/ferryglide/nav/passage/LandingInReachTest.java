@@ -28,7 +28,10 @@ class LandingInReachTest {
     return Passage.builder("Slip to cove", ZoneOffset.UTC, Scenes.party(3.5))
         .from(WayPoint.of("Slip", Scenes.SLIP).withLanding(Landing.atAnyLevel()))
         .to(WayPoint.of("Skerry", Scenes.SKERRY))
-        .to(WayPoint.of("Cove", Scenes.COVE).withLanding(Landing.between("Cove bar", 0.0, 3.0)))
+        .to(
+            WayPoint.of("Cove", Scenes.COVE)
+                .withLanding(
+                    Landing.between("Cove bar", Distance.ofMetres(0.0), Distance.ofMetres(3.0))))
         .stream(stream)
         .refuge(WayPoint.of("Bight", BIGHT).withLanding(Landing.atAnyLevel()))
         .level("Cove bar", Scenes.level())
@@ -192,7 +195,10 @@ class LandingInReachTest {
         Passage.builder("Slip to cove", ZoneOffset.UTC, Scenes.party(3.5))
             .from(WayPoint.of("Slip", Scenes.SLIP))
             .to(WayPoint.of("Skerry", Scenes.SKERRY))
-            .to(WayPoint.of("Cove", Scenes.COVE).withLanding(Landing.between("Bar", 9.0, 10.0)))
+            .to(
+                WayPoint.of("Cove", Scenes.COVE)
+                    .withLanding(
+                        Landing.between("Bar", Distance.ofMetres(9.0), Distance.ofMetres(10.0))))
             .stream(Scenes.turning(0.5))
             .level("Bar", Scenes.level())
             .limits(

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,6 +9,7 @@ import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
@@ -74,8 +76,8 @@ class PassageRefusalsTest {
 
   @Test
   void dangersAndRefugesHaveNamesOfTheirOwn() {
-    Danger one = Danger.point("Rock", Scenes.SKERRY, Distance.ofMetres(100));
-    Danger other = Danger.point("Rock", Scenes.COVE, Distance.ofMetres(100));
+    Danger one = Danger.point("Rock", Scenes.SKERRY, ofMetres(100));
+    Danger other = Danger.point("Rock", Scenes.COVE, ofMetres(100));
     refused(
         "dangers must have names of their own, but two were called Rock",
         () -> Scenes.passage(3, 0).dangers(List.of(one, other)));
@@ -115,8 +117,10 @@ class PassageRefusalsTest {
         };
     PassageBuilder passage =
         Passage.builder("endless", ZoneOffset.UTC, Scenes.party(3.5))
-            .from(WayPoint.of("Slip", Scenes.SLIP).withLanding(Landing.between("Bar", 0, 5)))
-            .to(WayPoint.of("Skerry", Scenes.SKERRY).withMark(Distance.ofMetres(9), "Bar"))
+            .from(
+                WayPoint.of("Slip", Scenes.SLIP)
+                    .withLanding(Landing.between("Bar", ofMetres(0), ofMetres(5))))
+            .to(WayPoint.of("Skerry", Scenes.SKERRY).withMark(ofMetres(9), "Bar"))
             .stream(Scenes.turning(1.0))
             .level("Bar", endless)
             .visibility(Distance.ofNauticalMiles(2));
@@ -147,13 +151,13 @@ class PassageRefusalsTest {
 
   @Test
   void dangersRefuseWhatWouldNeverCloseOrHasNoShape() {
-    Danger rock = Danger.point("Rock", Scenes.SKERRY, Distance.ofMetres(100));
+    Danger rock = Danger.point("Rock", Scenes.SKERRY, ofMetres(100));
     refused(
         "times at which Rock is closed must be at least one, but were none",
         () -> rock.closedDuring(List.of()));
     refused(
-        "level must be a finite number of metres, but was NaN",
-        () -> rock.closedBelowLevel("Bar", Double.NaN));
+        "name of a port must not be empty, but was \"\"",
+        () -> rock.closedBelowLevel("", ofMetres(1)));
     refused(
         "outline of Race must have at least 3 corners, but had 2",
         () -> Danger.area("Race", List.of(Scenes.SLIP, Scenes.COVE), Distance.ZERO));
@@ -180,9 +184,19 @@ class PassageRefusalsTest {
   void landingsRefuseLevelsTheWrongWayRound() {
     refused(
         "highest level must be at least the lowest of 3.0 metres, but was 1.0",
-        () -> Landing.between("Bar", 3, 1));
-    refused(
-        "lowest level must be a finite number of metres, but was Infinity",
-        () -> Landing.between("Bar", Double.POSITIVE_INFINITY, 1));
+        () -> Landing.between("Bar", ofMetres(3), ofMetres(1)));
+  }
+
+  @Test
+  void aLandingTellsItsLevelsAndHowFarTheWaterIsWithinThem() {
+    Landing cove = Landing.between("Bar", ofMetres(0.5), ofMetres(4));
+    assertEquals(Optional.of(ofMetres(0.5)), cove.lowest());
+    assertEquals(Optional.of(ofMetres(4)), cove.highest());
+    assertEquals(Optional.of(ofMetres(0.25)), cove.margin(ofMetres(0.75)));
+    assertEquals(Optional.of(ofMetres(-1)), cove.margin(ofMetres(5)));
+    Landing slip = Landing.atAnyLevel();
+    assertEquals(Optional.empty(), slip.lowest());
+    assertEquals(Optional.empty(), slip.highest());
+    assertEquals(Optional.empty(), slip.margin(ofMetres(5)));
   }
 }

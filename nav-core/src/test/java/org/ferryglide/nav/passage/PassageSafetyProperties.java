@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -49,7 +50,7 @@ class PassageSafetyProperties {
         };
     WaterLevel level = holed(holes[4], holes[5]);
     Landing landing =
-        Landing.between("Bar", 0.0, 10.0)
+        Landing.between("Bar", ofMetres(0.0), ofMetres(10.0))
             .withOpenSector(TrueBearing.ofDegrees(0), TrueBearing.ofDegrees(359));
     return Passage.builder("holes", ZoneOffset.UTC, Scenes.party(3.5))
         .from(WayPoint.of("Slip", Scenes.SLIP).withLanding(landing))
@@ -60,8 +61,8 @@ class PassageSafetyProperties {
         .level("Bar", level)
         .dangers(
             List.of(
-                Danger.point("Rock", Scenes.SKERRY, Distance.ofMetres(100))
-                    .closedAboveLevel("Bar", 6.0)))
+                Danger.point("Rock", Scenes.SKERRY, ofMetres(100))
+                    .closedAboveLevel("Bar", ofMetres(6.0))))
         .limits(
             PassageLimits.none()
                 .withStream(Speed.ofKnots(2), Speed.ofKnots(3))
@@ -148,23 +149,23 @@ class PassageSafetyProperties {
             .from(WayPoint.of("Slip", Scenes.SLIP))
             .to(
                 WayPoint.of("Skerry", Scenes.SKERRY)
-                    .withMark(Distance.ofMetres(12))
-                    .withStop(Stop.untilLevelAtMost("Bar", 3.0)))
-            .to(WayPoint.of("Cove", Scenes.COVE).withLanding(Landing.between("Bar", 0, 5)), inshore)
+                    .withMark(ofMetres(12))
+                    .withStop(Stop.untilLevelAtMost("Bar", ofMetres(3.0))))
+            .to(
+                WayPoint.of("Cove", Scenes.COVE)
+                    .withLanding(Landing.between("Bar", ofMetres(0), ofMetres(5))),
+                inshore)
             .stream(Told.stream(20, 1))
             .wind(Told.wind(270, 10))
             .level("Bar", Scenes.level())
             .visibility(Distance.ofNauticalMiles(2))
             .dangers(
                 List.of(
-                    Danger.point("Rock", Scenes.COVE, Distance.ofMetres(100))
+                    Danger.point("Rock", Scenes.COVE, ofMetres(100))
                         .closedDuring(
                             List.of(TimeSpan.of(Scenes.NOON, Scenes.NOON.plusSeconds(60))))
                         .closedAboveStream(Speed.ofKnots(2))))
-            .lanes(
-                List.of(
-                    Lane.along(
-                        "Fairway", List.of(Scenes.SLIP, Scenes.COVE), Distance.ofMetres(50))))
+            .lanes(List.of(Lane.along("Fairway", List.of(Scenes.SLIP, Scenes.COVE), ofMetres(50))))
             .shores(List.of(List.of(Scenes.SLIP, Scenes.COVE)))
             .build();
     TimedPlan plan = TimedPlan.of(passage, Scenes.NOON).orElseThrow();

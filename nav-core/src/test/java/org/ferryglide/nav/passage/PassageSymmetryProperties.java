@@ -65,9 +65,17 @@ class PassageSymmetryProperties {
               Distance.ofMetres(300));
       passage =
           Passage.builder("scene", ZoneOffset.UTC, Scenes.party(3.0 + random.nextDouble()))
-              .from(places.get(0).withLanding(Landing.between("port", 1.0, 4.5)))
+              .from(
+                  places
+                      .get(0)
+                      .withLanding(
+                          Landing.between("port", Distance.ofMetres(1.0), Distance.ofMetres(4.5))))
               .to(places.get(1))
-              .to(places.get(2).withLanding(Landing.between("port", 1.2, 3.8)))
+              .to(
+                  places
+                      .get(2)
+                      .withLanding(
+                          Landing.between("port", Distance.ofMetres(1.2), Distance.ofMetres(3.8))))
               .stream(stream(north, across, phase))
               .level("port", level(phase))
               .dangers(List.of(danger))

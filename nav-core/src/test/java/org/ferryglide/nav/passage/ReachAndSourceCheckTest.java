@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.ferryglide.nav.timing.Verdict.Answer.NOT_CHECKED;
 import static org.ferryglide.nav.timing.Verdict.Answer.STOPPED;
 import static org.ferryglide.nav.timing.Verdict.Answer.WARNED;
@@ -71,12 +72,12 @@ class ReachAndSourceCheckTest {
   @Test
   void landingsThatDoNotWorkOrAreNotKnownDoNotCount() {
     PassageBuilder dry =
-        between(Landing.between("Bar", 8.0, 9.0))
+        between(Landing.between("Bar", ofMetres(8.0), ofMetres(9.0)))
             .level("Bar", Scenes.level())
             .limits(limits(9, 10));
     assertEquals(STOPPED, Told.of(dry, Scenes.NOON, "time to a usable").answer());
     PassageBuilder unknown =
-        between(Landing.between("Bar", 0.0, 9.0))
+        between(Landing.between("Bar", ofMetres(0.0), ofMetres(9.0)))
             .level("Bar", at(Double.NaN, null))
             .limits(limits(900, 1000));
     assertEquals(NOT_CHECKED, Told.of(unknown, Scenes.NOON, "time to a usable").answer());
@@ -114,7 +115,7 @@ class ReachAndSourceCheckTest {
     PassageBuilder condemned =
         between(Landing.atAnyLevel()).note(Note.warning("test.doubt", "heights of another port"));
     assertEquals(STOPPED, Told.of(condemned, Scenes.NOON, "tables").answer());
-    Landing bar = Landing.between("Bar", 0.0, 9.0);
+    Landing bar = Landing.between("Bar", ofMetres(0.0), ofMetres(9.0));
     // 0.2° of latitude are 12 NM, 0.5° are 30
     PassageBuilder near = between(bar).level("Bar", at(5, Position.ofDegrees(46.3, -26.0)));
     assertEquals(WITHIN, Told.of(near, Scenes.NOON, "tables").answer());

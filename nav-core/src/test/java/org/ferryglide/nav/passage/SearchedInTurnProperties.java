@@ -45,7 +45,8 @@ class SearchedInTurnProperties {
   private static Landing landing(Random random) {
     return random.nextBoolean()
         ? Landing.atAnyLevel()
-        : Landing.between("Bar", 1.0 + 2.0 * random.nextDouble(), 9.0);
+        : Landing.between(
+            "Bar", Distance.ofMetres(1.0 + 2.0 * random.nextDouble()), Distance.ofMetres(9.0));
   }
 
   /**

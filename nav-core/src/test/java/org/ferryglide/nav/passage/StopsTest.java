@@ -60,10 +60,12 @@ class StopsTest {
   void levelsEndWhenTheCosineReachesThem() {
     // 2.5 + 1.5 cos(2πt/T): falls through 2 m at arccos(-1/3) of the tide, rises through it later
     double falls = Scenes.TIDE_SECONDS * Math.acos(-1.0 / 3.0) / (2.0 * Math.PI);
-    assertEquals(falls, afloat(stopping(Stop.untilLevelAtMost("Bar", 2.0))), 1.0);
+    assertEquals(
+        falls, afloat(stopping(Stop.untilLevelAtMost("Bar", Distance.ofMetres(2.0)))), 1.0);
     double rises = Scenes.TIDE_SECONDS * (1.0 - Math.acos(0.9) / (2.0 * Math.PI));
-    assertEquals(rises, afloat(stopping(Stop.untilLevelAtLeast("Bar", 2.5 + 1.35))), 1.0);
-    PassageBuilder now = stopping(Stop.untilLevelAtLeast("Bar", 1.0));
+    assertEquals(
+        rises, afloat(stopping(Stop.untilLevelAtLeast("Bar", Distance.ofMetres(2.5 + 1.35)))), 1.0);
+    PassageBuilder now = stopping(Stop.untilLevelAtLeast("Bar", Distance.ofMetres(1.0)));
     assertEquals(atOnce(now), afloat(now), 0.01);
   }
 
@@ -128,8 +130,8 @@ class StopsTest {
   @Test
   void whatNeverEndsIsNotPossibleAndNamesTheLegAfterIt() {
     Stop[] never = {
-      Stop.untilLevelAtLeast("Bar", 4.1),
-      Stop.untilLevelAtMost("Bar", 0.9),
+      Stop.untilLevelAtLeast("Bar", Distance.ofMetres(4.1)),
+      Stop.untilLevelAtMost("Bar", Distance.ofMetres(0.9)),
       Stop.ashore(Duration.ofDays(2)),
       Stop.ashore(Duration.ofSeconds(Long.MAX_VALUE)),
       Stop.until(Scenes.NOON.plus(Duration.ofDays(2))),
@@ -234,10 +236,10 @@ class StopsTest {
     TimedPlan plan = TimedPlan.of(half.build(), Scenes.NOON).orElseThrow();
     PlannedHour first = plan.legs().get(0).hours().get(0);
     assertEquals(Duration.ofMinutes(30), first.span().duration());
-    assertEquals(4.0, first.levels().get("Bar"), 1e-9);
+    assertEquals(4.0, first.levels().get("Bar").metres(), 1e-9);
     PlannedHour second = plan.legs().get(0).hours().get(1);
     double then = 2.5 + 1.5 * Math.cos(2.0 * Math.PI * 1800.0 / Scenes.TIDE_SECONDS);
-    assertEquals(then, second.levels().get("Bar"), 1e-9);
+    assertEquals(then, second.levels().get("Bar").metres(), 1e-9);
     assertEquals(
         1800.0,
         plan.daylightLeftSeconds(first.span().from())

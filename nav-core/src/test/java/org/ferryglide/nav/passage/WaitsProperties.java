@@ -10,6 +10,7 @@ import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.testing.Seeds;
 
@@ -77,7 +78,7 @@ class WaitsProperties {
     Stop stop =
         random.nextBoolean()
             ? Stop.untilStreamAtMost(Speed.ofKnots(0.1 + 0.4 * random.nextDouble()))
-            : Stop.untilLevelAtLeast("Cove bar", 2.0 + random.nextDouble());
+            : Stop.untilLevelAtLeast("Cove bar", Distance.ofMetres(2.0 + random.nextDouble()));
     Passage passage =
         Passage.builder("waiting", ZoneOffset.UTC, Scenes.party(3.5))
             .from(WayPoint.of("Slip", Scenes.SLIP))

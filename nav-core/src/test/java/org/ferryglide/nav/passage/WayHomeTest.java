@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.position.Position;
@@ -90,7 +91,10 @@ class WayHomeTest {
   private static WayHome homeAgrees(
       double paddling, double stream, double highest, String departure) {
     Passage passage =
-        three(paddling, Scenes.turning(stream), Landing.between("Slip", 0.5, highest))
+        three(
+                paddling,
+                Scenes.turning(stream),
+                Landing.between("Slip", Distance.ofMetres(0.5), Distance.ofMetres(highest)))
             .limits(ANY_SHARE)
             .build();
     WayHome wayHome = WayHome.of(plan(passage, departure));

@@ -1,5 +1,6 @@
 package org.ferryglide.nav.sight;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -15,7 +16,7 @@ class DistanceOffTest {
   private static final double HALF_A_PRINTED_TENTH = 0.05;
 
   private static Distance feet(double feet) {
-    return Distance.ofMetres(feet * METRES_PER_FOOT);
+    return ofMetres(feet * METRES_PER_FOOT);
   }
 
   /** Source: Bowditch 2024, table 12, D = 1.17 √ft; 640 ft is misprinted 29.5 there for 29.6. */
@@ -42,7 +43,7 @@ class DistanceOffTest {
   /** Source: constants of the rules, from their published forms with an earth of 6371 km. */
   @Test
   void eachRuleHasItsOwnRefraction() {
-    Distance metre = Distance.ofMetres(1);
+    Distance metre = ofMetres(1);
     assertEquals(1.927, Refraction.NONE.horizon(metre).nauticalMiles(), 0.0005);
     assertEquals(2.08, Refraction.ONE_SEVENTH.horizon(metre).nauticalMiles(), 0.005);
     assertEquals(2.12, Refraction.ofCoefficient(0.173).horizon(metre).nauticalMiles(), 0.005);
@@ -77,27 +78,25 @@ class DistanceOffTest {
   /** The rule 2.08 (√h + √e), a refraction of a seventh. */
   @Test
   void geographicRangeIsTheSumOfBothHorizons() {
-    Distance seated = Distance.ofMetres(0.9);
+    Distance seated = ofMetres(0.9);
     assertEquals(1.83, Refraction.NONE.horizon(seated).nauticalMiles(), 0.005);
     assertEquals(
         11.3,
-        Refraction.ONE_SEVENTH.geographicRange(Distance.ofMetres(20), seated).nauticalMiles(),
+        Refraction.ONE_SEVENTH.geographicRange(ofMetres(20), seated).nauticalMiles(),
         HALF_A_PRINTED_TENTH);
   }
 
   /** Source: dip 0.97' √ft, 1.76' √m; Bowditch 2024, table 8 and its explanation. */
   @Test
   void dipIsThatOfTheAlmanac() {
-    assertEquals(1.76, Refraction.BOWDITCH_BEYOND_HORIZON.dipMinutes(Distance.ofMetres(1)), 0.005);
+    assertEquals(1.76, Refraction.BOWDITCH_BEYOND_HORIZON.dipMinutes(ofMetres(1)), 0.005);
   }
 
   /** The rules 1.856 h(m)/angle' and 0.566 h(ft)/angle' in nautical miles: common practice. */
   @Test
   void verticalAngleToTheWaterlineAgreesWithTheRule() {
     assertEquals(
-        1.856 * 40 / 24,
-        DistanceOff.byVerticalAngle(Distance.ofMetres(40), 0.4).nauticalMiles(),
-        0.001);
+        1.856 * 40 / 24, DistanceOff.byVerticalAngle(ofMetres(40), 0.4).nauticalMiles(), 0.001);
     assertEquals(
         0.566 * 100 / 30, DistanceOff.byVerticalAngle(feet(100), 0.5).nauticalMiles(), 0.001);
   }
@@ -132,8 +131,8 @@ class DistanceOffTest {
 
   @Test
   void noAngleAboveTheHorizonIsTheGeographicRange() {
-    Distance eye = Distance.ofMetres(0.9);
-    Distance top = Distance.ofMetres(60);
+    Distance eye = ofMetres(0.9);
+    Distance top = ofMetres(60);
     assertEquals(
         Refraction.ONE_SEVENTH.geographicRange(top, eye).metres(),
         DistanceOff.beyondHorizon(top, eye, 0.0, Refraction.ONE_SEVENTH).metres(),
@@ -142,7 +141,7 @@ class DistanceOffTest {
 
   @Test
   void theUncertaintyIsTheSlope() {
-    Distance height = Distance.ofMetres(40);
+    Distance height = ofMetres(40);
     Distance at = DistanceOff.byVerticalAngle(height, 0.4);
     double minute = 1 / 60.0;
     double slope =
@@ -152,12 +151,10 @@ class DistanceOffTest {
     assertEquals(
         slope, DistanceOff.uncertainty(at, height, 1.0, Distance.ZERO).metres(), 0.001 * slope);
     assertEquals(
-        at.metres() / 40,
-        DistanceOff.uncertainty(at, height, 0.0, Distance.ofMetres(1)).metres(),
-        1e-9);
+        at.metres() / 40, DistanceOff.uncertainty(at, height, 0.0, ofMetres(1)).metres(), 1e-9);
     assertEquals(
         Math.hypot(slope, at.metres() / 40),
-        DistanceOff.uncertainty(at, height, 1.0, Distance.ofMetres(1)).metres(),
+        DistanceOff.uncertainty(at, height, 1.0, ofMetres(1)).metres(),
         0.001 * slope);
     // Near a cliff the angle's slope is not that of a small angle: 30 m below a top of 40 m.
     Distance close = DistanceOff.byVerticalAngle(height, 53.130102);
@@ -193,8 +190,8 @@ class DistanceOffTest {
 
   @Test
   void theShorterRangeGoverns() {
-    Distance eye = Distance.ofMetres(0.9);
-    Distance tower = Distance.ofMetres(20);
+    Distance eye = ofMetres(0.9);
+    Distance tower = ofMetres(20);
     LightRange clear =
         LightRange.of(
             Distance.ofNauticalMiles(18),
@@ -217,9 +214,13 @@ class DistanceOffTest {
   @Test
   void aFallenTideRaisesTheMark() {
     assertEquals(
-        40.0, DistanceOff.heightAboveWater(Distance.ofMetres(37), 5.2, 2.2).metres(), 1e-12);
+        40.0,
+        DistanceOff.heightAboveWater(ofMetres(37), ofMetres(5.2), ofMetres(2.2)).metres(),
+        1e-12);
     assertEquals(
-        36.9, DistanceOff.heightAboveWater(Distance.ofMetres(37), 5.2, 5.3).metres(), 1e-12);
+        36.9,
+        DistanceOff.heightAboveWater(ofMetres(37), ofMetres(5.2), ofMetres(5.3)).metres(),
+        1e-12);
   }
 
   @Test
@@ -227,14 +228,11 @@ class DistanceOffTest {
     assertEquals(
         "vertical angle must be in (0, 90) degrees, but was 0.0",
         assertThrows(
-                IllegalArgumentException.class,
-                () -> DistanceOff.byVerticalAngle(Distance.ofMetres(40), 0))
+                IllegalArgumentException.class, () -> DistanceOff.byVerticalAngle(ofMetres(40), 0))
             .getMessage());
     assertEquals(
         "height of the eye must be a finite number of metres, at least 0, but was -1.0",
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> Refraction.NONE.horizon(Distance.ofMetres(-1)))
+        assertThrows(IllegalArgumentException.class, () -> Refraction.NONE.horizon(ofMetres(-1)))
             .getMessage());
     assertThrows(IllegalArgumentException.class, () -> Refraction.ofCoefficient(Double.NaN));
   }

@@ -299,7 +299,7 @@ class LibraryAnswersTest {
         Refraction.ONE_SEVENTH
             .geographicRange(Distance.ofMetres(height), Distance.ofMetres(eye))
             .nauticalMiles(),
-        DistanceOffProblems.risingLight(height, eye),
+        DistanceOffProblems.risingLight(Distance.ofMetres(height), Distance.ofMetres(eye)),
         ROUNDING);
     Distance paddled = Distance.ofNauticalMiles(height / 6.0);
     number(

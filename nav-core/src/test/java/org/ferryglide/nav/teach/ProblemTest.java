@@ -211,7 +211,9 @@ class ProblemTest {
         ROUNDING);
     assertEquals(
         DistanceOff.byVerticalAngle(Distance.ofMetres(40), arc / 60.0).nauticalMiles(),
-        DistanceOffProblems.verticalAngle(38, 5, 3, arc).answer(),
+        DistanceOffProblems.verticalAngle(
+                Distance.ofMetres(38), Distance.ofMetres(5), Distance.ofMetres(3), arc)
+            .answer(),
         ROUNDING);
     // a running fix without stream is the same triangle as two bearings on the bow
     Problem fix =

@@ -191,7 +191,9 @@ class PublishedProblemsTest {
    */
   @Test
   void aLightAtItsGeographicRange() {
-    Problem problem = DistanceOffProblems.risingLight(80 * 0.3048, 35 * 0.3048);
+    Problem problem =
+        DistanceOffProblems.risingLight(
+            Distance.ofMetres(80 * 0.3048), Distance.ofMetres(35 * 0.3048));
     assertEquals(17.4, problem.answer(), 0.02 * 17.4);
   }
 }

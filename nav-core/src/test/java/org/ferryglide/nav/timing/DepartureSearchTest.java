@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Outcome;
@@ -244,7 +245,12 @@ class DepartureSearchTest {
     SteeredRoute passage = solver().solve(ROUTE, four).orElseThrow();
     Condition bar =
         Condition.depthAtLeast(
-            "the bar", 1, level, ChartedDepth.ofDryingHeight(1.0, "chart datum"), 1.0, 0.5);
+            "the bar",
+            1,
+            level,
+            ChartedDepth.ofDryingHeight(Distance.ofMetres(1.0), "chart datum"),
+            Distance.ofMetres(1.0),
+            Distance.ofMetres(0.5));
     assertEquals("depth at the bar", bar.name());
     Verdict overBar = bar.check(passage);
     assertEquals("metres", overBar.unit());

@@ -1,16 +1,18 @@
 package org.ferryglide.nav.water;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.Instant;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.junit.jupiter.api.Test;
 
 class ChartedDepthTest {
-  private static final ChartedDepth BAR = ChartedDepth.ofDryingHeight(1.6, "chart datum");
-  private static final ChartedDepth SOUNDING = ChartedDepth.ofSounding(2.0, "chart datum");
+  private static final ChartedDepth BAR = ChartedDepth.ofDryingHeight(ofMetres(1.6), "chart datum");
+  private static final ChartedDepth SOUNDING =
+      ChartedDepth.ofSounding(ofMetres(2.0), "chart datum");
   private static final Instant START = Instant.parse("2026-06-01T00:00:00Z");
 
   /** Three metres for twelve hours. */
@@ -33,33 +35,32 @@ class ChartedDepthTest {
 
   @Test
   void aSoundingAddsToTheTideAndADryingHeightTakesFromIt() {
-    assertEquals(5.5, SOUNDING.depthMetres(3.5), 1e-12);
-    assertEquals(1.9, BAR.depthMetres(3.5), 1e-12);
-    assertEquals(-0.6, BAR.depthMetres(1.0), 1e-12);
-    assertEquals(Double.NaN, BAR.depthMetres(Double.NaN));
+    assertEquals(5.5, SOUNDING.depth(ofMetres(3.5)).metres(), 1e-12);
+    assertEquals(1.9, BAR.depth(ofMetres(3.5)).metres(), 1e-12);
+    assertEquals(-0.6, BAR.depth(ofMetres(1.0)).metres(), 1e-12);
   }
 
   @Test
   void theTideNeededLeavesTheDepthAndTheMargin() {
-    assertEquals(2.4, BAR.tideNeededMetres(0.3, 0.5), 1e-12);
-    assertEquals(-1.2, SOUNDING.tideNeededMetres(0.3, 0.5), 1e-12);
+    assertEquals(2.4, BAR.tideNeeded(ofMetres(0.3), ofMetres(0.5)).metres(), 1e-12);
+    assertEquals(-1.2, SOUNDING.tideNeeded(ofMetres(0.3), ofMetres(0.5)).metres(), 1e-12);
   }
 
   @Test
   void theDepthAtATimeIsEmptyWhereTheTideIsUnknown() {
-    assertEquals(1.4, BAR.depthMetresAt(TIDE, START.plusSeconds(10_800)).getAsDouble(), 1e-9);
-    assertEquals(OptionalDouble.empty(), BAR.depthMetresAt(TIDE, START.plusSeconds(46_800)));
+    assertEquals(1.4, BAR.depthAt(TIDE, START.plusSeconds(10_800)).get().metres(), 1e-9);
+    assertEquals(Optional.empty(), BAR.depthAt(TIDE, START.plusSeconds(46_800)));
   }
 
   @Test
   void anotherDatumIsRefused() {
-    ChartedDepth other = ChartedDepth.ofSounding(2.0, "mean sea level");
+    ChartedDepth other = ChartedDepth.ofSounding(ofMetres(2.0), "mean sea level");
     assertEquals(
         "tide must be measured from the depth's datum, \"mean sea level\", but is measured from"
             + " \"chart datum\"",
         assertThrows(
                 IllegalArgumentException.class,
-                () -> other.depthMetresAt(TIDE, START.plusSeconds(10_800)))
+                () -> other.depthAt(TIDE, START.plusSeconds(10_800)))
             .getMessage());
     assertThrows(IllegalArgumentException.class, () -> other.requireSameDatum(TIDE));
   }
@@ -68,14 +69,19 @@ class ChartedDepthTest {
   void valuesThatAreNoneAreRefused() {
     assertEquals(
         "drying height must be a finite number of metres, at least 0, but was -1.0",
-        assertThrows(IllegalArgumentException.class, () -> ChartedDepth.ofDryingHeight(-1.0, "x"))
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> ChartedDepth.ofDryingHeight(ofMetres(-1.0), "x"))
             .getMessage());
     assertEquals(
         "margin must be a finite number of metres, at least 0, but was -0.1",
-        assertThrows(IllegalArgumentException.class, () -> BAR.tideNeededMetres(0.3, -0.1))
+        assertThrows(
+                IllegalArgumentException.class, () -> BAR.tideNeeded(ofMetres(0.3), ofMetres(-0.1)))
             .getMessage());
-    assertThrows(IllegalArgumentException.class, () -> BAR.tideNeededMetres(Double.NaN, 0.1));
-    assertThrows(IllegalArgumentException.class, () -> ChartedDepth.ofSounding(1.0, ""));
-    assertThrows(IllegalArgumentException.class, () -> ChartedDepth.ofSounding(Double.NaN, "x"));
+    assertThrows(
+        IllegalArgumentException.class, () -> BAR.tideNeeded(ofMetres(-0.3), ofMetres(0.1)));
+    assertThrows(IllegalArgumentException.class, () -> ChartedDepth.ofSounding(ofMetres(1.0), ""));
+    assertThrows(
+        IllegalArgumentException.class, () -> ChartedDepth.ofSounding(ofMetres(-1.0), "x"));
   }
 }

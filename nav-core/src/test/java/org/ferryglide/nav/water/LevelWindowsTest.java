@@ -1,5 +1,6 @@
 package org.ferryglide.nav.water;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -52,7 +53,7 @@ class LevelWindowsTest {
   @Test
   void windowsOpenAndCloseWhereTheClosedFormHasThem() {
     for (Sine level : List.of(new Sine(), new Steady())) {
-      Found<Window> found = level.windowsAtLeast(4.0, at(0), at(2.0 * PERIOD_SECONDS));
+      Found<Window> found = level.windowsAtLeast(ofMetres(4.0), at(0), at(2.0 * PERIOD_SECONDS));
       assertEquals(2, found.items().size());
       for (int i = 0; i < 2; i++) {
         Window window = found.items().get(i);
@@ -63,8 +64,8 @@ class LevelWindowsTest {
         assertFalse(window.openBefore() || window.openAfter());
       }
       assertTrue(found.isWhole());
-      assertTrue(level.windowsAtLeast(5.1, at(0), at(PERIOD_SECONDS)).isNever());
-      Window all = level.windowsAtLeast(0.9, at(0), at(PERIOD_SECONDS)).items().get(0);
+      assertTrue(level.windowsAtLeast(ofMetres(5.1), at(0), at(PERIOD_SECONDS)).isNever());
+      Window all = level.windowsAtLeast(ofMetres(0.9), at(0), at(PERIOD_SECONDS)).items().get(0);
       assertTrue(all.openBefore() && all.openAfter());
     }
   }
@@ -73,8 +74,8 @@ class LevelWindowsTest {
   void aBoundOfTheSlopeSavesMostLooks() {
     Sine often = new Sine();
     Sine seldom = new Steady();
-    often.windowsAtLeast(4.0, at(0), at(2.0 * PERIOD_SECONDS));
-    seldom.windowsAtLeast(4.0, at(0), at(2.0 * PERIOD_SECONDS));
+    often.windowsAtLeast(ofMetres(4.0), at(0), at(2.0 * PERIOD_SECONDS));
+    seldom.windowsAtLeast(ofMetres(4.0), at(0), at(2.0 * PERIOD_SECONDS));
     assertTrue(seldom.asked.get() * 5 < often.asked.get(), () -> seldom.asked + " " + often.asked);
   }
 
@@ -90,7 +91,7 @@ class LevelWindowsTest {
             return hole ? Double.NaN : super.heightMetres(epochSeconds);
           }
         };
-    Found<Window> found = level.windowsAtLeast(4.0, at(0), at(PERIOD_SECONDS));
+    Found<Window> found = level.windowsAtLeast(ofMetres(4.0), at(0), at(PERIOD_SECONDS));
     assertFalse(found.isWhole());
     assertEquals(2, found.items().size());
     assertTrue(found.items().get(0).openAfter());
@@ -103,16 +104,17 @@ class LevelWindowsTest {
   @Test
   void depthsAreAskedOnTheirOwnDatum() {
     Sine level = new Sine();
-    ChartedDepth bar = ChartedDepth.ofDryingHeight(3.0, "chart datum");
+    ChartedDepth bar = ChartedDepth.ofDryingHeight(ofMetres(3.0), "chart datum");
     assertEquals(
-        level.windowsAtLeast(4.0, at(0), at(PERIOD_SECONDS)).items(),
-        level.windowsOver(bar, 0.6, 0.4, at(0), at(PERIOD_SECONDS)).items());
-    ChartedDepth other = ChartedDepth.ofDryingHeight(3.0, "mean sea level");
+        level.windowsAtLeast(ofMetres(4.0), at(0), at(PERIOD_SECONDS)).items(),
+        level.windowsOver(bar, ofMetres(0.6), ofMetres(0.4), at(0), at(PERIOD_SECONDS)).items());
+    ChartedDepth other = ChartedDepth.ofDryingHeight(ofMetres(3.0), "mean sea level");
     assertThrows(
-        IllegalArgumentException.class, () -> level.windowsOver(other, 1, 0, at(0), at(1)));
+        IllegalArgumentException.class,
+        () -> level.windowsOver(other, ofMetres(1), ofMetres(0), at(0), at(1)));
     assertThrows(
-        IllegalArgumentException.class, () -> level.windowsAtLeast(Double.NaN, at(0), at(1)));
-    assertThrows(IllegalArgumentException.class, () -> level.windowsAtLeast(1, at(1), at(0)));
-    assertEquals(List.of(TimeSpan.of(at(5), at(5))), level.windowsAtLeast(9, at(5), at(5)).seen());
+        IllegalArgumentException.class, () -> level.windowsAtLeast(ofMetres(1), at(1), at(0)));
+    assertEquals(
+        List.of(TimeSpan.of(at(5), at(5))), level.windowsAtLeast(ofMetres(9), at(5), at(5)).seen());
   }
 }

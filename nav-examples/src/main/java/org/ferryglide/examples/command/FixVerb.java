@@ -138,10 +138,11 @@ final class FixVerb extends Verb {
             .value("cutDegrees", fix.cutDegrees());
     List<Object> residuals = new ArrayList<>();
     for (Fix.Residual residual : fix.residuals()) {
-      answer.row("off", Math.round(residual.metres()) + " m from " + residual.line().name());
+      answer.row(
+          "off", Math.round(residual.distance().metres()) + " m from " + residual.line().name());
       Map<String, Object> value = new LinkedHashMap<>();
       value.put("mark", residual.line().name());
-      value.put("metres", residual.metres());
+      value.put("metres", residual.distance().metres());
       residuals.add(value);
     }
     return answer.value("possible", true).value("residuals", residuals).notes(fix.notes());

@@ -6,7 +6,8 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Objects;
-import java.util.OptionalDouble;
+import java.util.Optional;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.tide.height.TableCurve;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
@@ -49,7 +50,7 @@ final class HeightVerb extends Verb {
     Instant time = when.toInstant();
     ZoneOffset offset = when.getOffset();
     TableCurve cosine = TableCurve.cosine(read);
-    OptionalDouble height = cosine.heightMetresAt(time);
+    Optional<Distance> height = cosine.heightAt(time);
     Answer answer =
         new Answer()
             .row("port", read.port())
@@ -66,11 +67,11 @@ final class HeightVerb extends Verb {
                   + Times.minute(read.end(), offset))
           .status(Status.DATA_MISSING);
     }
-    double twelfths = TableCurve.twelfths(read).heightMetresAt(time).orElseThrow();
+    double twelfths = TableCurve.twelfths(read).heightAt(time).orElseThrow().metres();
     answer
-        .row("height", metres(height.getAsDouble()) + " above " + read.datum() + ", by the cosine")
+        .row("height", metres(height.get().metres()) + " above " + read.datum() + ", by the cosine")
         .row("", metres(twelfths) + " by the rule of twelfths")
-        .value("heightMetres", height.getAsDouble())
+        .value("heightMetres", height.get().metres())
         .value("heightMetresByTwelfths", twelfths);
     read.lastUpTo(time).ifPresent(water -> answer.row("after", words(water, offset)));
     read.firstAfter(time).ifPresent(water -> answer.row("before", words(water, offset)));

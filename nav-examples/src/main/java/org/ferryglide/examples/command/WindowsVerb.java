@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.water.ChartedDepth;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
@@ -60,12 +61,19 @@ final class WindowsVerb extends TableVerb {
   protected Answer answer() throws IOException {
     TideTable table = read();
     ChartedDepth spot = spot(table);
-    double needed = InputRefused.given(() -> spot.tideNeededMetres(depth, margin));
+    double needed =
+        InputRefused.given(
+            () -> spot.tideNeeded(Distance.ofMetres(depth), Distance.ofMetres(margin)).metres());
     Found<Window> found =
         InputRefused.given(
             () ->
                 TableCurve.cosine(table)
-                    .windowsOver(spot, depth, margin, from(table), until(table)));
+                    .windowsOver(
+                        spot,
+                        Distance.ofMetres(depth),
+                        Distance.ofMetres(margin),
+                        from(table),
+                        until(table)));
     Answer answer =
         new Answer()
             .row("port", table.port())
@@ -73,7 +81,7 @@ final class WindowsVerb extends TableVerb {
             .value("tideNeededMetres", needed);
     windows(answer, found);
     working.adding(
-        answer, it -> it.working(ByHand.depth(table, spot.metresBelowDatum()).working()));
+        answer, it -> it.working(ByHand.depth(table, spot.belowDatum().metres()).working()));
     return answer;
   }
 
@@ -84,8 +92,9 @@ final class WindowsVerb extends TableVerb {
     return InputRefused.given(
         () ->
             drying != null
-                ? ChartedDepth.ofDryingHeight(drying, table.datum())
-                : ChartedDepth.ofSounding(Objects.requireNonNull(sounding), table.datum()));
+                ? ChartedDepth.ofDryingHeight(Distance.ofMetres(drying), table.datum())
+                : ChartedDepth.ofSounding(
+                    Distance.ofMetres(Objects.requireNonNull(sounding)), table.datum()));
   }
 
   /** The windows; none from missing data is not the same as none. */

@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.ferryglide.examples.svg.Markup;
 import org.ferryglide.nav.bearing.Bearing;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -282,12 +281,12 @@ final class LegParts {
         .levels()
         .forEach(
             (port, level) -> {
-              OptionalDouble metres = level.heightMetresAt(leg.arrival());
+              Optional<Distance> height = level.heightAt(leg.arrival());
               levels.append(levels.isEmpty() ? "" : "; ").append(port).append(' ');
               levels.append(
-                  metres.isPresent()
-                      ? printed.heightDown(metres.getAsDouble())
-                      : "__ " + printed.heightUnit());
+                  height
+                      .map(it -> printed.heightDown(it.metres()))
+                      .orElse("__ " + printed.heightUnit()));
             });
     return levels.isEmpty() ? Optional.empty() : Optional.of(levels.toString());
   }

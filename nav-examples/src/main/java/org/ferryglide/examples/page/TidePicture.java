@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.ferryglide.examples.svg.Svg;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.passage.Landing;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.WayPoint;
@@ -150,12 +151,13 @@ final class TidePicture {
 
     /** Up: the least water with which it works. */
     private String lowest(Landing landing) {
-      return Printed.up(worked.printed().units().height(landing.lowestMetres()));
+      return Printed.up(worked.printed().units().height(landing.lowest().orElseThrow().metres()));
     }
 
     /** Down: the most. */
     private String highest(Landing landing) {
-      return Printed.down(worked.printed().units().height(landing.highestMetres()));
+      return Printed.down(
+          worked.printed().units().height(landing.highest().orElseThrow().metres()));
     }
 
     /** Lines at what landings need, each with its figure beside the picture. */
@@ -259,7 +261,10 @@ final class TidePicture {
 
     private double height(double second) {
       Instant time = Instant.ofEpochMilli(Math.round(1000.0 * second));
-      return worked.printed().units().height(level.heightMetresAt(time).orElse(Double.NaN));
+      return worked
+          .printed()
+          .units()
+          .height(level.heightAt(time).map(Distance::metres).orElse(Double.NaN));
     }
   }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.DeckCard;
@@ -268,7 +269,10 @@ public final class WorkedPassage {
     if (highWater != null) {
       card =
           card.withHighWater(
-              highWater.port(), highWater.time(), highWater.heightMetres(), highWater.share());
+              highWater.port(),
+              highWater.time(),
+              Distance.ofMetres(highWater.heightMetres()),
+              highWater.share());
     }
     if (launchInterval != null) {
       card = card.withLaunchInterval(launchInterval);

@@ -9,6 +9,7 @@ import org.ferryglide.nav.bearing.GridConvergence;
 import org.ferryglide.nav.bearing.MagneticBearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.sight.ClearingBearing;
 import org.ferryglide.nav.teach.BearingProblems;
 import org.ferryglide.nav.teach.ChartProblems;
@@ -127,14 +128,15 @@ final class Questions {
 
   private Problem vertical() {
     return DistanceOffProblems.verticalAngle(
-        draws.mark().heightMetres(),
-        draws.tenths(4.5, 6.0),
-        draws.tenths(0.5, 3.5),
+        Distance.ofMetres(draws.mark().heightMetres()),
+        Distance.ofMetres(draws.tenths(4.5, 6.0)),
+        Distance.ofMetres(draws.tenths(0.5, 3.5)),
         draws.whole(25, 90));
   }
 
   private Problem rising() {
-    return DistanceOffProblems.risingLight(draws.tenths(8.0, 45.0), draws.tenths(0.7, 1.1));
+    return DistanceOffProblems.risingLight(
+        Distance.ofMetres(draws.tenths(8.0, 45.0)), Distance.ofMetres(draws.tenths(0.7, 1.1)));
   }
 
   private Problem back() {

@@ -316,9 +316,10 @@ class FurtherFiguresTest {
       String then = "";
       if (landing.port().isPresent()) {
         double metres =
-            passage.levels().get(landing.port().get()).heightMetresAt(when).orElseThrow();
+            passage.levels().get(landing.port().get()).heightAt(when).orElseThrow().metres();
         boolean low =
-            metres - landing.lowestMetres() <= landing.highestMetres() - metres; // the nearer end
+            metres - landing.lowest().orElseThrow().metres()
+                <= landing.highest().orElseThrow().metres() - metres; // the nearer end
         then = ", then " + tenths(metres, low ? RoundingMode.FLOOR : RoundingMode.CEILING) + " m";
       }
       return place.name() + ": " + levels(landing) + then + sector(landing);
@@ -330,9 +331,9 @@ class FurtherFiguresTest {
           .map(
               port ->
                   "works "
-                      + tenths(landing.lowestMetres(), RoundingMode.CEILING)
+                      + tenths(landing.lowest().orElseThrow().metres(), RoundingMode.CEILING)
                       + " to "
-                      + tenths(landing.highestMetres(), RoundingMode.FLOOR)
+                      + tenths(landing.highest().orElseThrow().metres(), RoundingMode.FLOOR)
                       + " m "
                       + port)
           .orElse("at any level");

@@ -147,7 +147,7 @@ public final class PageScenes {
         .to(
             WayPoint.of("Cove with a name that is much too long", COVE)
                 .withLanding(
-                    Landing.between("Cove bar", 1.5, 3.8)
+                    Landing.between("Cove bar", Distance.ofMetres(1.5), Distance.ofMetres(3.8))
                         .withOpenSector(TrueBearing.ofDegrees(200), TrueBearing.ofDegrees(290))),
             LegOptions.usual().withStrategy(Strategy.newHeadingEvery(Duration.ofMinutes(30))))
         .stream(turning(1.0))
@@ -255,7 +255,9 @@ public final class PageScenes {
     String name = "Langernameohnejedeslueckchen".repeat(3).substring(0, 60);
     return Passage.builder(name, ZoneOffset.UTC, party(3.5))
         .from(WayPoint.of(name, SLIP).withLanding(Landing.atAnyLevel()))
-        .to(WayPoint.of(name + "2", SKERRY).withLanding(Landing.between(name, 1.0, 3.5)))
+        .to(
+            WayPoint.of(name + "2", SKERRY)
+                .withLanding(Landing.between(name, Distance.ofMetres(1.0), Distance.ofMetres(3.5))))
         .level(name, level())
         .stream(turning(1.0))
         .variation(ROSE)

@@ -57,7 +57,9 @@ class PrintedFiguresProperties {
       longitude += degrees * Math.sin(direction) / Math.cos(Math.toRadians(latitude));
       WayPoint place =
           WayPoint.of("Place " + leg, Position.ofDegrees(latitude, longitude))
-              .withLanding(Landing.between("Bar", 0.3 + random.nextDouble(), 3.2));
+              .withLanding(
+                  Landing.between(
+                      "Bar", Distance.ofMetres(0.3 + random.nextDouble()), Distance.ofMetres(3.2)));
       builder.to(
           random.nextInt(4) == 0 && leg < legs
               ? place.withStop(Stop.ashore(Duration.ofSeconds(900 + random.nextInt(900))))
@@ -129,7 +131,9 @@ class PrintedFiguresProperties {
     TimedPlan plan = plan(random);
     double high = 3.0 + random.nextDouble();
     Instant water = PageScenes.NOON.plusMillis(random.nextInt(7_200_000));
-    DeckCard card = DeckCard.of(plan).withHighWater("Bar", water, high, OptionalDouble.empty());
+    DeckCard card =
+        DeckCard.of(plan)
+            .withHighWater("Bar", water, Distance.ofMetres(high), OptionalDouble.empty());
     String further = whole(card.further());
     isEarly(found("first boat afloat " + CLOCK, further).get(0), plan.launch());
     isLate(found("last ashore " + CLOCK, further).get(0), plan.landed());
@@ -169,10 +173,12 @@ class PrintedFiguresProperties {
           found(
               leg.leg().to().name() + ": works ([0-9.]+) to ([0-9.]+) m Bar, then (-?[0-9.]+) m",
               further);
-      up(levels.get(0), landing.lowestMetres());
-      down(levels.get(1), landing.highestMetres());
-      double then = PageScenes.level().heightMetresAt(leg.arrival()).orElseThrow();
-      boolean nearTheLowest = then - landing.lowestMetres() <= landing.highestMetres() - then;
+      up(levels.get(0), landing.lowest().orElseThrow().metres());
+      down(levels.get(1), landing.highest().orElseThrow().metres());
+      double then = PageScenes.level().heightAt(leg.arrival()).orElseThrow().metres();
+      boolean nearTheLowest =
+          then - landing.lowest().orElseThrow().metres()
+              <= landing.highest().orElseThrow().metres() - then;
       if (nearTheLowest) {
         down(levels.get(2), then); // too little water is the danger
       } else {
@@ -226,7 +232,7 @@ class PrintedFiguresProperties {
         0.5 * TENTH + ROUNDING);
     down(made.get(2), leg.speedMadeGood().knots());
     offTheLine(leg, text, "at most ([0-9.]+) NM to the", "at no time");
-    double then = PageScenes.level().heightMetresAt(leg.arrival()).orElseThrow();
+    double then = PageScenes.level().heightAt(leg.arrival()).orElseThrow().metres();
     down(found("tide thenBar (-?[0-9.]+) m", text).get(0), then);
     NodeList rows = section.getElementsByTagName("tr");
     for (int hour = 0; hour < leg.hours().size(); hour++) {

@@ -193,10 +193,10 @@ final class DangerSheet {
     OptionalDouble below = Words.number(row, "closed_below_m", -20.0, 30.0);
     OptionalDouble above = Words.number(row, "closed_above_m", -20.0, 30.0);
     if (below.isPresent() && !port.isEmpty()) {
-      danger = danger.closedBelowLevel(port, below.getAsDouble());
+      danger = danger.closedBelowLevel(port, Distance.ofMetres(below.getAsDouble()));
     }
     return above.isPresent() && !port.isEmpty()
-        ? danger.closedAboveLevel(port, above.getAsDouble())
+        ? danger.closedAboveLevel(port, Distance.ofMetres(above.getAsDouble()))
         : danger;
   }
 }

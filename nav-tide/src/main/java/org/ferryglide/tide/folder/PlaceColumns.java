@@ -93,7 +93,12 @@ final class PlaceColumns {
     }
     return row.read(
         "highest_m",
-        text -> Optional.of(Landing.between(port, lowest.getAsDouble(), highest.getAsDouble())),
+        text ->
+            Optional.of(
+                Landing.between(
+                    port,
+                    Distance.ofMetres(lowest.getAsDouble()),
+                    Distance.ofMetres(highest.getAsDouble()))),
         Optional.empty());
   }
 }

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.passage.Stop;
 import org.ferryglide.nav.steer.Strategy;
@@ -103,8 +104,8 @@ final class Words {
     if (level.matches()) {
       double metres = Double.parseDouble(level.group(1));
       return "more".equals(level.group(2))
-          ? Stop.untilLevelAtLeast(level.group(3), metres)
-          : Stop.untilLevelAtMost(level.group(3), metres);
+          ? Stop.untilLevelAtLeast(level.group(3), Distance.ofMetres(metres))
+          : Stop.untilLevelAtMost(level.group(3), Distance.ofMetres(metres));
     }
     Matcher slack = SLACK.matcher(text);
     if (slack.matches()) {

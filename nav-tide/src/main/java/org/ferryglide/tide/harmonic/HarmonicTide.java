@@ -23,7 +23,7 @@ import org.ferryglide.tide.height.TideTable;
  *     HarmonicConstants.read("skarra.csv", reader, NodalScheme.schureman());
  * HarmonicTide tide =
  *     HarmonicTide.of("Skarra", "chart datum", constants, NodalConvention.MID_YEAR);
- * OptionalDouble height = tide.heightMetresAt(Instant.parse("2026-06-01T09:30:00Z"));
+ * Optional<Distance> height = tide.heightAt(Instant.parse("2026-06-01T09:30:00Z"));
  * TideTable june = tide.table(from, until);
  * }</pre>
  *

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * TideCurve curve = TableCurve.cosine(table);
- * OptionalDouble height = curve.heightMetresAt(Instant.parse("2026-06-01T12:00:00Z"));
+ * Optional<Distance> height = curve.heightAt(Instant.parse("2026-06-01T12:00:00Z"));
  * List<Note> notes = curve.notesAt(Instant.parse("2026-06-01T12:00:00Z"));
  * }</pre>
  *

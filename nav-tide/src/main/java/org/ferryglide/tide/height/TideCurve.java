@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.Explanation;
@@ -140,16 +141,15 @@ public interface TideCurve extends WaterLevel {
   /**
    * The times at which the rising tide passes a level, to a thousandth of a second of the curve.
    *
-   * @param levelMetres the level, metres above {@link #datum}, finite
+   * @param height the level, above {@link #datum}
    * @param from start of the search
    * @param until end of the search
    * @return the times in order, and what part of the time the curve has data for; a level that a
    *     water only touches is not passed
-   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code until} is
-   *     before {@code from}
+   * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
-  default Found<Instant> timesRisingTo(double levelMetres, Instant from, Instant until) {
-    return new LevelSearch(this, levelMetres, true, from, until)
+  default Found<Instant> timesRisingTo(Distance height, Instant from, Instant until) {
+    return new LevelSearch(this, height.metres(), true, from, until)
         .crossings()
         .filter(TideCrossing::rising)
         .map(TideCrossing::time);
@@ -158,16 +158,15 @@ public interface TideCurve extends WaterLevel {
   /**
    * The times at which the falling tide passes a level, to a thousandth of a second of the curve.
    *
-   * @param levelMetres the level, metres above {@link #datum}, finite
+   * @param height the level, above {@link #datum}
    * @param from start of the search
    * @param until end of the search
    * @return the times in order, and what part of the time the curve has data for; a level that a
    *     water only touches is not passed
-   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code until} is
-   *     before {@code from}
+   * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
-  default Found<Instant> timesFallingTo(double levelMetres, Instant from, Instant until) {
-    return new LevelSearch(this, levelMetres, true, from, until)
+  default Found<Instant> timesFallingTo(Distance height, Instant from, Instant until) {
+    return new LevelSearch(this, height.metres(), true, from, until)
         .crossings()
         .filter(crossing -> !crossing.rising())
         .map(TideCrossing::time);
@@ -176,31 +175,29 @@ public interface TideCurve extends WaterLevel {
   /**
    * The times while the tide is at a level or above it: water enough over a sill, a bar, mud.
    *
-   * @param levelMetres the level, metres above {@link #datum}, finite
+   * @param height the level, above {@link #datum}
    * @param from start of the search
    * @param until end of the search
    * @return the windows, and what part of the time the curve has data for; the next three are
    *     {@code first(3)}
-   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code until} is
-   *     before {@code from}
+   * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
   @Override
-  default Found<Window> windowsAtLeast(double levelMetres, Instant from, Instant until) {
-    return new LevelSearch(this, levelMetres, true, from, until).windows();
+  default Found<Window> windowsAtLeast(Distance height, Instant from, Instant until) {
+    return new LevelSearch(this, height.metres(), true, from, until).windows();
   }
 
   /**
    * The times while the tide is at a level or below it: a landing ledge or a beach uncovered.
    *
-   * @param levelMetres the level, metres above {@link #datum}, finite
+   * @param height the level, above {@link #datum}
    * @param from start of the search
    * @param until end of the search
    * @return the windows, and what part of the time the curve has data for; the next three are
    *     {@code first(3)}
-   * @throws IllegalArgumentException if {@code levelMetres} is NaN or infinite, or {@code until} is
-   *     before {@code from}
+   * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
-  default Found<Window> windowsAtMost(double levelMetres, Instant from, Instant until) {
-    return new LevelSearch(this, levelMetres, false, from, until).windows();
+  default Found<Window> windowsAtMost(Distance height, Instant from, Instant until) {
+    return new LevelSearch(this, height.metres(), false, from, until).windows();
   }
 }

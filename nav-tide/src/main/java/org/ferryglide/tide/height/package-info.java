@@ -10,9 +10,11 @@
  * <pre>{@code
  * TideTable table = TideTable.read("skarra.csv", reader);
  * TideCurve curve = TableCurve.smooth(table);
- * OptionalDouble height = curve.heightMetresAt(Instant.parse("2026-06-01T09:30:00Z"));
- * ChartedDepth bar = ChartedDepth.ofDryingHeight(1.6, "chart datum");
- * Found<Window> overTheBar = curve.windowsOver(bar, 0.3, 0.5, from, to); // 0.3 m, 0.5 m margin
+ * Optional<Distance> height = curve.heightAt(Instant.parse("2026-06-01T09:30:00Z"));
+ * ChartedDepth bar = ChartedDepth.ofDryingHeight(Distance.ofMetres(1.6), "chart datum");
+ * Distance draught = Distance.ofMetres(0.3);
+ * Found<Window> overTheBar =
+ *     curve.windowsOver(bar, draught, Distance.ofMetres(0.5), from, to); // 0.5 m margin
  * }</pre>
  *
  * <p>A {@link org.ferryglide.tide.height.SecondaryPort} makes a table from that of its standard

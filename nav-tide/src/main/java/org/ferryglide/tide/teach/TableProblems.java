@@ -19,7 +19,7 @@ import org.ferryglide.tide.stream.HourlyStream;
  * and marks a learner's: {@link Problem#working()}.
  *
  * <pre>{@code
- * TableCurve.cosine(table).heightMetresAt(nine); // the answer
+ * TableCurve.cosine(table).heightAt(nine); // the answer
  * System.out.println(TableProblems.cosine(table, nine, zone).working()); // how it is worked
  * }</pre>
  *
@@ -77,7 +77,7 @@ public final class TableProblems {
   }
 
   /**
-   * What {@link ChartedDepth#depthMetresAt} answers.
+   * What {@link ChartedDepth#depthAt} answers.
    *
    * @param charted the figure on the chart
    * @param level the tide
@@ -89,12 +89,11 @@ public final class TableProblems {
   public static Problem depth(
       ChartedDepth charted, WaterLevel level, Instant time, Distance meanLevel) {
     charted.requireSameDatum(level);
-    double height =
+    Distance height =
         level
-            .heightMetresAt(time)
+            .heightAt(time)
             .orElseThrow(() -> new IllegalArgumentException("no height is known at " + time));
-    return TideProblems.depthOver(
-        Distance.ofMetres(height), Distance.ofMetres(charted.metresBelowDatum()), meanLevel);
+    return TideProblems.depthOver(height, charted.belowDatum(), meanLevel);
   }
 
   /**

@@ -1,5 +1,6 @@
 package org.ferryglide.tide.folder;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -101,9 +102,9 @@ class FolderPassageTest {
             .withSlowerSpeed(Speed.ofKnots(2.9))
             .withLaunching(Duration.ofMinutes(15))
             .withLanding(Duration.ofMinutes(10))
-            .withEyeHeight(Distance.ofMetres(0.8));
+            .withEyeHeight(ofMetres(0.8));
     Landing cove =
-        Landing.between("Orrin Quay", 0.4, 4.6)
+        Landing.between("Orrin Quay", ofMetres(0.4), ofMetres(4.6))
             .withOpenSector(TrueBearing.ofDegrees(200), TrueBearing.ofDegrees(290));
     Duration ever = Duration.ofDays(36525);
     Danger race =
@@ -113,7 +114,7 @@ class FolderPassageTest {
                     Position.parse("46°11.4'N 026°17.4'W"),
                     Position.parse("46°11.6'N 026°16.4'W"),
                     Position.parse("46°11.1'N 026°16.6'W")),
-                Distance.ofMetres(100))
+                ofMetres(100))
             .closedDuring(
                 List.of(
                     TimeSpan.of(table.start().minus(ever), table.start().plusSeconds(3600)),
@@ -123,8 +124,8 @@ class FolderPassageTest {
                     TimeSpan.of(table.end().minusSeconds(7200), table.end().plus(ever))))
             .closedAboveStream(Speed.ofKnots(2.2))
             .closedAboveWind(Speed.ofKnots(16))
-            .closedBelowLevel("Orrin Quay", 0.2)
-            .closedAboveLevel("Orrin Quay", 6.0);
+            .closedBelowLevel("Orrin Quay", ofMetres(0.2))
+            .closedAboveLevel("Orrin Quay", ofMetres(6.0));
     return Passage.builder("Out and over", ZoneId.of("Atlantic/Azores"), party)
         .from(
             WayPoint.of("Marrow Slip", Position.parse("46°10.0'N 026°20.0'W"))
@@ -132,7 +133,7 @@ class FolderPassageTest {
         .to(
             WayPoint.of("Hesk Point", Position.parse("46°11.8'N 026°17.6'W"))
                 .withToSee("white beacon")
-                .withMark(Distance.ofMetres(14))
+                .withMark(ofMetres(14))
                 .withStop(Stop.ashore(Duration.ofMinutes(20))),
             LegOptions.usual().withStrategy(Strategy.trackHeld()).withSpeed(Speed.ofKnots(3.2)))
         .to(
@@ -156,8 +157,7 @@ class FolderPassageTest {
         .swellFrom(TrueBearing.ofDegrees(310))
         .dangers(
             List.of(
-                Danger.point(
-                    "Fang Rock", Position.parse("46°10.3'N 026°15.4'W"), Distance.ofMetres(150)),
+                Danger.point("Fang Rock", Position.parse("46°10.3'N 026°15.4'W"), ofMetres(150)),
                 race))
         .lanes(
             List.of(
@@ -166,7 +166,7 @@ class FolderPassageTest {
                     List.of(
                         Position.parse("46°13.9'N 026°14.0'W"),
                         Position.parse("46°12.7'N 026°10.5'W")),
-                    Distance.ofMetres(400))))
+                    ofMetres(400))))
         .refuge(
             WayPoint.of("Sel Sand", Position.parse("46°11.3'N 026°13.8'W"))
                 .withLanding(Landing.atAnyLevel()))
@@ -331,11 +331,11 @@ class FolderPassageTest {
     String heading = "place,stop\n";
     files.put("places.csv", heading + "Hesk Point,until 2.5 m or more at Orrin Quay\n");
     assertEquals(
-        Stop.untilLevelAtLeast("Orrin Quay", 2.5),
+        Stop.untilLevelAtLeast("Orrin Quay", ofMetres(2.5)),
         read(files).passage().wayPoints().get(1).stop().get());
     files.put("places.csv", heading + "Hesk Point,until 1 m or less at Orrin Quay\n");
     assertEquals(
-        Stop.untilLevelAtMost("Orrin Quay", 1.0),
+        Stop.untilLevelAtMost("Orrin Quay", ofMetres(1.0)),
         read(files).passage().wayPoints().get(1).stop().get());
     files.put("places.csv", heading + "Hesk Point,until 2026-06-14T10:44+01:00\n");
     assertEquals(Stop.until(LOW_WATER), read(files).passage().wayPoints().get(1).stop().get());

@@ -16,6 +16,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.water.WaterLevel;
 import org.ferryglide.nav.water.Window;
@@ -137,8 +138,8 @@ class HarmonicProperties {
     Instant from = Instant.ofEpochSecond((long) time);
     Instant until = from.plus(Duration.ofDays(10));
     double wanted = constants.mean() + 0.3;
-    List<Window> expected = tide.windowsAtLeast(wanted, from, until).items();
-    List<Window> found = level.windowsAtLeast(wanted, from, until).items();
+    List<Window> expected = tide.windowsAtLeast(Distance.ofMetres(wanted), from, until).items();
+    List<Window> found = level.windowsAtLeast(Distance.ofMetres(wanted), from, until).items();
     assertEquals(expected.size(), found.size());
     for (int i = 0; i < found.size(); i++) {
       Duration apart = Duration.between(expected.get(i).from(), found.get(i).from()).abs();

@@ -9,7 +9,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.tide.height.TideEvent;
@@ -146,9 +146,7 @@ class HarmonicTideTest {
 
   @Test
   void aTimeWithoutDataHasNoHeight() {
-    assertEquals(
-        OptionalDouble.empty(),
-        tide(SEATTLE).heightMetresAt(Instant.parse("2300-01-01T00:00:00Z")));
+    assertEquals(Optional.empty(), tide(SEATTLE).heightAt(Instant.parse("2300-01-01T00:00:00Z")));
   }
 
   @Test

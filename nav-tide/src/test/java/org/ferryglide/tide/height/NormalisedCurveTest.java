@@ -74,7 +74,7 @@ class NormalisedCurveTest {
       TideTable table = Tables.ofHours("Skarra", 0, 0.0, 6, risesOf[i]);
       TideCurve curve = TableCurve.normalised(table, SPRINGS, NEAPS, ranges);
       assertEquals(
-          expected[i] * risesOf[i], curve.heightMetresAt(Tables.atHour(1.5)).getAsDouble(), 1e-9);
+          expected[i] * risesOf[i], curve.heightAt(Tables.atHour(1.5)).get().metres(), 1e-9);
     }
   }
 

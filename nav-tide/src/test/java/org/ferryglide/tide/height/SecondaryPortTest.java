@@ -86,13 +86,13 @@ class SecondaryPortTest {
     assertEquals(0.475, low.height().metres() / METRES_PER_FOOT, 1e-9);
     // half of the interval after high water, where the notes take the tide
     double half =
-        TableCurve.twelfths(rainsford).heightMetresAt(at("2004-04-19T14:11:30Z")).getAsDouble()
+        TableCurve.twelfths(rainsford).heightAt(at("2004-04-19T14:11:30Z")).get().metres()
             / METRES_PER_FOOT;
     assertEquals(5.0, half, 0.05);
     assertEquals(4.9875, half, 1e-6);
     // at 1400 itself the cosine gives 5.44 ft: what "nearly three hours" costs
     double cosine =
-        TableCurve.cosine(rainsford).heightMetresAt(at("2004-04-19T14:00:00Z")).getAsDouble();
+        TableCurve.cosine(rainsford).heightAt(at("2004-04-19T14:00:00Z")).get().metres();
     assertEquals(5.438350, cosine / METRES_PER_FOOT, 5e-7);
   }
 

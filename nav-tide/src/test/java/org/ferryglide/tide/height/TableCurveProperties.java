@@ -44,7 +44,7 @@ class TableCurveProperties {
       for (TideEvent water : table.events()) {
         assertEquals(
             water.height().metres(),
-            curve.heightMetresAt(water.time()).getAsDouble(),
+            curve.heightAt(water.time()).get().metres(),
             ROUNDING_METRES,
             curve::toString);
       }
@@ -214,10 +214,12 @@ class TableCurveProperties {
       @ForAll("shares") double inside) {
     double level = -3.0 + 9.0 * height;
     for (TideCurve curve : Tables.curvesThrough(table)) {
-      for (Window window : curve.windowsAtLeast(level, table.start(), table.end())) {
+      for (Window window :
+          curve.windowsAtLeast(Distance.ofMetres(level), table.start(), table.end())) {
         assertTrue(curve.heightMetres(within(window, inside)) >= level - 1e-4);
       }
-      for (Window window : curve.windowsAtMost(level, table.start(), table.end())) {
+      for (Window window :
+          curve.windowsAtMost(Distance.ofMetres(level), table.start(), table.end())) {
         assertTrue(curve.heightMetres(within(window, inside)) <= level + 1e-4);
       }
     }
@@ -238,8 +240,8 @@ class TableCurveProperties {
       if (curve.toString().contains("by the clock")) {
         continue; // a stand exactly at the level counts for both
       }
-      Found<Window> above = curve.windowsAtLeast(level, from, to);
-      Found<Window> below = curve.windowsAtMost(level, from, to);
+      Found<Window> above = curve.windowsAtLeast(Distance.ofMetres(level), from, to);
+      Found<Window> below = curve.windowsAtMost(Distance.ofMetres(level), from, to);
       double gap =
           Duration.between(from, to).minus(length(above)).minus(length(below)).toNanos() * 1e-9;
       assertEquals(0.0, gap, 0.005 * (above.items().size() + below.items().size() + 1));

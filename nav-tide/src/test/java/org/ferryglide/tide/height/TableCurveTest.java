@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Severity;
@@ -21,7 +20,7 @@ class TableCurveTest {
       Tables.ofHours("Skarra", 0, 1.0, 6.2, 5.0, 12.4, 1.2, 18.6, 4.8);
 
   private static double height(TideCurve curve, double hour) {
-    return curve.heightMetresAt(Tables.atHour(hour)).getAsDouble();
+    return curve.heightAt(Tables.atHour(hour)).get().metres();
   }
 
   private static List<String> codes(TideCurve curve, double hour) {
@@ -59,7 +58,7 @@ class TableCurveTest {
                     Instant.parse("2003-10-01T11:41:00Z"),
                     Distance.ofMetres(11.4 * METRES_PER_FOOT))));
     double feet =
-        TableCurve.cosine(table).heightMetresAt(Instant.parse("2003-10-01T07:00:00Z")).getAsDouble()
+        TableCurve.cosine(table).heightAt(Instant.parse("2003-10-01T07:00:00Z")).get().metres()
             / METRES_PER_FOOT;
     assertEquals(5.8, feet, 0.05); // half a printed tenth
     assertEquals(5.813106, feet, 5e-7);
@@ -114,15 +113,15 @@ class TableCurveTest {
   @Test
   void outsideTheTableThereIsNoHeight() {
     for (TideCurve curve : Tables.curvesThrough(SEMIDIURNAL)) {
-      assertEquals(OptionalDouble.empty(), curve.heightMetresAt(Tables.atHour(-0.001)));
-      assertEquals(OptionalDouble.empty(), curve.heightMetresAt(Tables.atHour(18.601)));
+      assertEquals(Optional.empty(), curve.heightAt(Tables.atHour(-0.001)));
+      assertEquals(Optional.empty(), curve.heightAt(Tables.atHour(18.601)));
       assertEquals(Double.NaN, curve.heightMetres(Double.NaN));
       assertEquals(Double.NaN, curve.heightMetres(Double.NEGATIVE_INFINITY));
       assertEquals(Double.NaN, curve.slopeMetresPerSecond(0.0));
       assertEquals(Double.NaN, curve.greatestSlopeChange(0.0, 1.0));
       assertEquals(List.of(), curve.notesAt(Tables.atHour(20)));
-      assertTrue(curve.heightMetresAt(Tables.atHour(0)).isPresent());
-      assertTrue(curve.heightMetresAt(Tables.atHour(18.6)).isPresent());
+      assertTrue(curve.heightAt(Tables.atHour(0)).isPresent());
+      assertTrue(curve.heightAt(Tables.atHour(18.6)).isPresent());
     }
   }
 

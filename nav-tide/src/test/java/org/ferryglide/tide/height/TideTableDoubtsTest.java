@@ -11,6 +11,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.note.Note;
 import org.junit.jupiter.api.Test;
@@ -145,7 +146,11 @@ class TideTableDoubtsTest {
     Instant noon = time(9).toInstant().plusSeconds(3600);
     TideCurve curve = TableCurve.cosine(table);
     assertTrue(curve.notesAt(noon).contains(doubt));
-    assertTrue(curve.windowsAtLeast(3.0, table.start(), table.end()).notes().contains(doubt));
+    assertTrue(
+        curve
+            .windowsAtLeast(Distance.ofMetres(3.0), table.start(), table.end())
+            .notes()
+            .contains(doubt));
     TideTable secondary = SecondaryPort.of("Lunna Pool", "chart datum", "Skarra").tableFrom(table);
     assertTrue(secondary.notes().contains(doubt));
   }

@@ -143,8 +143,7 @@ class TideTableTest {
   void aDiurnalTideHasOneHighWaterADay() {
     TideTable table = Tables.ofHours("Lunna", 0, 0.1, 12.4, 0.7, 24.8, 0.1, 37.2, 0.6);
     assertEquals(2, table.highWaters().size());
-    assertEquals(
-        0.4, TableCurve.cosine(table).heightMetresAt(Tables.atHour(6.2)).getAsDouble(), 1e-9);
+    assertEquals(0.4, TableCurve.cosine(table).heightAt(Tables.atHour(6.2)).get().metres(), 1e-9);
   }
 
   @Test
@@ -243,7 +242,7 @@ class TideTableTest {
     for (TableCurve curve : Tables.curvesThrough(table)) {
       TableCurve copy = (TableCurve) roundTrip(curve);
       Instant noon = at("12:00:00");
-      assertEquals(curve.heightMetresAt(noon), copy.heightMetresAt(noon));
+      assertEquals(curve.heightAt(noon), copy.heightAt(noon));
       assertEquals(curve.notesAt(noon), copy.notesAt(noon));
     }
   }

@@ -1,5 +1,6 @@
 package org.ferryglide.tide.height;
 
+import static org.ferryglide.nav.measure.Distance.ofMetres;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -34,7 +35,8 @@ class TideWindowsTest {
 
   @Test
   void everyTideOpensAWindow() {
-    Found<Window> windows = TWELFTHS.windowsAtLeast(2.0, Tables.atHour(0), Tables.atHour(24));
+    Found<Window> windows =
+        TWELFTHS.windowsAtLeast(ofMetres(2.0), Tables.atHour(0), Tables.atHour(24));
     assertEquals(2, windows.items().size());
     assertHour(2, windows.items().get(0).from());
     assertHour(10, windows.items().get(0).until());
@@ -45,7 +47,8 @@ class TideWindowsTest {
 
   @Test
   void windowsThatTheSearchCutsSaySo() {
-    Found<Window> below = TWELFTHS.windowsAtMost(2.0, Tables.atHour(1), Tables.atHour(23));
+    Found<Window> below =
+        TWELFTHS.windowsAtMost(ofMetres(2.0), Tables.atHour(1), Tables.atHour(23));
     assertEquals(3, below.items().size());
     Window first = below.items().get(0);
     assertTrue(first.openBefore());
@@ -61,10 +64,10 @@ class TideWindowsTest {
   void aLevelNeverReachedHasNoWindowAndOneNeverLeftIsOneWindow() {
     Instant from = Tables.atHour(0);
     Instant to = Tables.atHour(24);
-    assertEquals(List.of(), TWELFTHS.windowsAtLeast(5.1, from, to).items());
+    assertEquals(List.of(), TWELFTHS.windowsAtLeast(ofMetres(5.1), from, to).items());
     assertEquals(
         List.of(new Window(TimeSpan.of(from, to), true, true)),
-        TWELFTHS.windowsAtMost(5.1, from, to).items());
+        TWELFTHS.windowsAtMost(ofMetres(5.1), from, to).items());
     assertTrue(Tables.crossings(TWELFTHS, 5.1, from, to).isEmpty());
   }
 
@@ -74,8 +77,9 @@ class TideWindowsTest {
     Instant to = Tables.atHour(24);
     for (TideCurve curve : Tables.curvesThrough(TABLE)) {
       assertTrue(Tables.crossings(curve, 5.0, from, to).isEmpty(), curve::toString);
-      assertEquals(List.of(), curve.windowsAtLeast(5.0, from, to).items(), curve::toString);
-      assertEquals(1, curve.windowsAtMost(5.0, from, to).items().size(), curve::toString);
+      assertEquals(
+          List.of(), curve.windowsAtLeast(ofMetres(5.0), from, to).items(), curve::toString);
+      assertEquals(1, curve.windowsAtMost(ofMetres(5.0), from, to).items().size(), curve::toString);
     }
   }
 
@@ -90,7 +94,8 @@ class TideWindowsTest {
 
   @Test
   void aSearchBeyondTheDataIsCutAndSaysSo() {
-    Found<Window> windows = TWELFTHS.windowsAtLeast(2.0, Tables.atHour(-5), Tables.atHour(30));
+    Found<Window> windows =
+        TWELFTHS.windowsAtLeast(ofMetres(2.0), Tables.atHour(-5), Tables.atHour(30));
     assertEquals(2, windows.items().size());
     assertEquals(List.of("search.not-seen", "tide.twelfths"), codes(windows));
     assertEquals(List.of(TimeSpan.of(Tables.atHour(0), Tables.atHour(24))), windows.seen());
@@ -99,7 +104,8 @@ class TideWindowsTest {
 
   @Test
   void aSearchWithoutAnyDataFindsNothingAndSaysSo() {
-    Found<Window> windows = TWELFTHS.windowsAtMost(9.0, Tables.atHour(30), Tables.atHour(40));
+    Found<Window> windows =
+        TWELFTHS.windowsAtMost(ofMetres(9.0), Tables.atHour(30), Tables.atHour(40));
     assertEquals(List.of(), windows.items());
     assertEquals("search.not-seen", windows.notes().get(0).code());
     assertEquals(List.of(), windows.seen());
@@ -128,26 +134,32 @@ class TideWindowsTest {
     TideCurve still = TableCurve.cosine(Tables.ofHours("Lunna", 0, 1.0, 6, 1.0, 12, 1.0));
     Instant from = Tables.atHour(0);
     Instant to = Tables.atHour(12);
-    assertEquals(1, still.windowsAtLeast(1.0, from, to).items().size());
-    assertEquals(1, still.windowsAtMost(1.0, from, to).items().size());
+    assertEquals(1, still.windowsAtLeast(ofMetres(1.0), from, to).items().size());
+    assertEquals(1, still.windowsAtMost(ofMetres(1.0), from, to).items().size());
     assertTrue(Tables.crossings(still, 1.0, from, to).isEmpty());
   }
 
   @Test
   void waterOverABarIsFromItsOwnDatum() {
-    ChartedDepth bar = ChartedDepth.ofDryingHeight(1.6, "chart datum");
-    Found<Window> over = TWELFTHS.windowsOver(bar, 0.2, 0.2, Tables.atHour(0), Tables.atHour(24));
-    assertEquals(TWELFTHS.windowsAtLeast(2.0, Tables.atHour(0), Tables.atHour(24)), over);
-    ChartedDepth other = ChartedDepth.ofDryingHeight(1.6, "mean level");
+    ChartedDepth bar = ChartedDepth.ofDryingHeight(ofMetres(1.6), "chart datum");
+    Found<Window> over =
+        TWELFTHS.windowsOver(
+            bar, ofMetres(0.2), ofMetres(0.2), Tables.atHour(0), Tables.atHour(24));
+    assertEquals(TWELFTHS.windowsAtLeast(ofMetres(2.0), Tables.atHour(0), Tables.atHour(24)), over);
+    ChartedDepth other = ChartedDepth.ofDryingHeight(ofMetres(1.6), "mean level");
     assertThrows(
         IllegalArgumentException.class,
-        () -> TWELFTHS.windowsOver(other, 0.2, 0.2, Tables.atHour(0), Tables.atHour(24)));
+        () ->
+            TWELFTHS.windowsOver(
+                other, ofMetres(0.2), ofMetres(0.2), Tables.atHour(0), Tables.atHour(24)));
   }
 
   @Test
   void noDataIsNotNever() {
-    assertTrue(TWELFTHS.windowsAtLeast(5.1, Tables.atHour(0), Tables.atHour(24)).isNever());
-    assertFalse(TWELFTHS.windowsAtLeast(5.1, Tables.atHour(0), Tables.atHour(25)).isNever());
+    assertTrue(
+        TWELFTHS.windowsAtLeast(ofMetres(5.1), Tables.atHour(0), Tables.atHour(24)).isNever());
+    assertFalse(
+        TWELFTHS.windowsAtLeast(ofMetres(5.1), Tables.atHour(0), Tables.atHour(25)).isNever());
     assertFalse(Tables.crossings(TWELFTHS, 5.1, Tables.atHour(30), Tables.atHour(40)).isNever());
     assertFalse(TWELFTHS.extremes(Tables.atHour(30), Tables.atHour(40)).isNever());
     assertTrue(TWELFTHS.extremes(Tables.atHour(1), Tables.atHour(5)).isNever());
@@ -157,6 +169,6 @@ class TideWindowsTest {
   void notesComeWithAnEmptyAnswerToo() {
     assertEquals(
         List.of("tide.twelfths"),
-        codes(TWELFTHS.windowsAtLeast(5.1, Tables.atHour(0), Tables.atHour(24))));
+        codes(TWELFTHS.windowsAtLeast(ofMetres(5.1), Tables.atHour(0), Tables.atHour(24))));
   }
 }

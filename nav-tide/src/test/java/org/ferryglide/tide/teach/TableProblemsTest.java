@@ -14,6 +14,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Working;
@@ -69,7 +70,7 @@ class TableProblemsTest {
   }
 
   private static void same(TideCurve curve, Instant time, Problem problem) {
-    assertEquals(curve.heightMetresAt(time).orElseThrow(), problem.answer(), ROUNDING);
+    assertEquals(curve.heightAt(time).orElseThrow().metres(), problem.answer(), ROUNDING);
     Working working = problem.working();
     assertEquals(problem.answer(), working.result().exact(), ROUNDING);
     assertTrue(working.toString().contains("Rounding  "), working::toString);
@@ -111,10 +112,10 @@ class TableProblemsTest {
     Instant time = Instant.parse("2026-06-01T09:00:00Z");
     for (ChartedDepth charted :
         List.of(
-            ChartedDepth.ofDryingHeight(1.6, "chart datum"),
-            ChartedDepth.ofSounding(2.3, "chart datum"))) {
+            ChartedDepth.ofDryingHeight(Distance.ofMetres(1.6), "chart datum"),
+            ChartedDepth.ofSounding(Distance.ofMetres(2.3), "chart datum"))) {
       assertEquals(
-          charted.depthMetresAt(curve, time).orElseThrow(),
+          charted.depthAt(curve, time).orElseThrow().metres(),
           TableProblems.depth(charted, curve, time, ofMetres(3.1)).answer(),
           ROUNDING);
     }
@@ -122,7 +123,10 @@ class TableProblemsTest {
         IllegalArgumentException.class,
         () ->
             TableProblems.depth(
-                ChartedDepth.ofSounding(2.3, "mean sea level"), curve, time, ofMetres(3.1)));
+                ChartedDepth.ofSounding(Distance.ofMetres(2.3), "mean sea level"),
+                curve,
+                time,
+                ofMetres(3.1)));
     assertThrows(
         IllegalArgumentException.class,
         () -> TableProblems.cosine(TABLE, Instant.parse("2026-06-03T09:00:00Z"), ZONE));

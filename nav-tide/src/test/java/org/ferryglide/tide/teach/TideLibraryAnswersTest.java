@@ -12,6 +12,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.Step;
@@ -87,13 +88,13 @@ class TideLibraryAnswersTest {
         TideTable.of("Port", "datum", List.of(event(before, !rising), event(after, rising)));
     Instant time = at(clock);
     answers(
-        TableCurve.twelfths(table).heightMetresAt(time).orElseThrow(),
+        TableCurve.twelfths(table).heightAt(time).orElseThrow().metres(),
         TideProblems.byTwelfths(before, after, clock));
     answers(
-        TableCurve.cosine(table).heightMetresAt(time).orElseThrow(),
+        TableCurve.cosine(table).heightAt(time).orElseThrow().metres(),
         TideProblems.byCosine(before, after, clock));
     answers(
-        TableCurve.normalised(table, CURVE).heightMetresAt(time).orElseThrow(),
+        TableCurve.normalised(table, CURVE).heightAt(time).orElseThrow().metres(),
         TideProblems.byCurve(CURVE, before, after, clock));
   }
 
@@ -126,7 +127,9 @@ class TideLibraryAnswersTest {
       @ForAll @DoubleRange(min = 0, max = 7) double tide,
       @ForAll @DoubleRange(min = -4, max = 9) double charted) {
     answers(
-        new ChartedDepth(charted, "datum").depthMetres(tide),
+        new ChartedDepth(Distance.ofMetres(charted), "datum")
+            .depth(Distance.ofMetres(tide))
+            .metres(),
         TideProblems.depthOver(ofMetres(tide), ofMetres(charted), ofMetres(3.0)));
   }
 
