@@ -3,8 +3,8 @@ package org.ferryglide.nav.basics;
 import java.util.function.DoublePredicate;
 
 /**
- * Where yes turns to no, by halving: what jumps from one to the other leaves nothing for a quicker
- * method to go by.
+ * Where yes turns to no, by halving: a jump from one to the other gives a quicker method nothing to
+ * go by.
  */
 public final class Edge {
   private Edge() {}

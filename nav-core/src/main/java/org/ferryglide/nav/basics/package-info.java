@@ -1,6 +1,6 @@
 /**
- * What every room of both modules stands on: checks of arguments, turns of angles, instants and
- * durations as seconds, many rows shared out over the processors. Exported to the tides alone; no
+ * What every package of both modules rests on: checks of arguments, turns of angles, instants and
+ * durations as seconds, many rows shared out over the processors. Exported to nav-tide alone; no
  * user needs it.
  */
 @NullMarked

@@ -34,7 +34,7 @@ public record Deviation(double degreesEast) implements Serializable {
   }
 
   /**
-   * Makes the angle from magnetic north to where a compass points from its easterly angle.
+   * Makes a deviation from degrees east.
    *
    * @param degreesEast degrees, east positive, in [-180, 180]
    * @return the deviation
@@ -45,7 +45,7 @@ public record Deviation(double degreesEast) implements Serializable {
   }
 
   /**
-   * Makes the angle from magnetic north to where a compass points from its westerly angle.
+   * Makes a deviation from degrees west.
    *
    * @param degreesWest degrees, west positive, in [-180, 180]
    * @return the deviation

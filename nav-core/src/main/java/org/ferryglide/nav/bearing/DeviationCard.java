@@ -73,7 +73,7 @@ final class DeviationCard implements Serializable {
   /**
    * The card.
    *
-   * @return lines parted by {@code \n}: title, both tables side by side, the notes of the table,
+   * @return lines separated by {@code \n}: title, both tables side by side, the notes of the table,
    *     what to beware of
    */
   String text() {

@@ -9,7 +9,7 @@ import org.ferryglide.nav.basics.Arguments;
  * <pre>  A + B sin θ + C cos θ + D sin 2θ + E cos 2θ</pre>
  *
  * <p>A is the same on every heading (a compass not mounted fore and aft, or a known bearing that is
- * off), B and C come from magnetism of its own near the compass (a loudspeaker, a stove), D and E
+ * off), B and C come from permanent magnetism near the compass (a loudspeaker, a stove), D and E
  * from soft iron that the Earth magnetises. East is positive.
  *
  * <pre>{@code

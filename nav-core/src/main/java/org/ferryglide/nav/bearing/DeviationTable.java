@@ -233,7 +233,7 @@ public final class DeviationTable implements Serializable {
    * The table as a card to carry: every 45°, in whole degrees.
    *
    * @param title one line: say which compass, which load, which date
-   * @return lines parted by {@code \n}: title, both tables side by side, the notes of the table,
+   * @return lines separated by {@code \n}: title, both tables side by side, the notes of the table,
    *     what to beware of
    */
   public String card(String title) {
@@ -246,7 +246,7 @@ public final class DeviationTable implements Serializable {
    * @param title one line: say which compass, which load, which date
    * @param stepDegrees between its headings, degrees, in [1, 90]
    * @param rounding how finely angles are written
-   * @return lines parted by {@code \n}, as {@link #card(String)} has them
+   * @return lines separated by {@code \n}, as {@link #card(String)} has them
    * @throws IllegalArgumentException if {@code stepDegrees} is out of range
    */
   public String card(String title, int stepDegrees, HandRounding rounding) {

@@ -83,8 +83,8 @@ public record HeadingDeviation(CompassBearing heading, Deviation deviation)
 
   /**
    * The boat lies on a heading while a mark is sighted across the compass: say next what the
-   * compass showed. The heading stands apart because both are bearings by the same compass, and
-   * swapped they would give a deviation of any size.
+   * compass showed. The heading is given by itself because both are bearings by the same compass,
+   * and the wrong deviation would come of swapping them.
    *
    * <pre>{@code
    * HeadingDeviation.whileHeading(CompassBearing.ofDegrees(90))

@@ -108,7 +108,7 @@ public final class SwingFit implements Serializable {
   /**
    * Fits the coefficients to the sights of a swing.
    *
-   * @param sights at least five, spread over the circle; eight or more are worth the trouble
+   * @param sights at least five, spread over the circle; eight or more are better
    * @return the fit
    * @throws IllegalArgumentException if there are fewer than five sights, their headings lie so
    *     close together that they do not fix the coefficients, or most bearings look reversed
@@ -329,11 +329,10 @@ public final class SwingFit implements Serializable {
   }
 
   /**
-   * How far the fitted deviation may be off on the heading where it is known least, with nineteen
-   * chances in twenty of being within it there: Student's factor for the number of sights, times
-   * the scatter (at least the half degree to which a deck compass is read), times what the spread
-   * of the headings makes of it. It grows without measure when the sights leave part of the circle
-   * out.
+   * How far the fitted deviation may be off on the heading where it is known least, so that it is
+   * within this in 19 cases of 20: Student's factor for the number of sights, times the scatter (at
+   * least the half degree to which a deck compass is read), times a factor that grows without bound
+   * as the sights leave more of the circle out.
    *
    * @return degrees; infinite when five sights leave no scatter to be seen
    * @see <a href="https://www.itl.nist.gov/div898/handbook/pmd/section5/pmd512.htm">NIST/SEMATECH

@@ -34,7 +34,7 @@ public record Variation(double degreesEast) implements Serializable {
   }
 
   /**
-   * Makes the angle from true north to magnetic north from its easterly angle.
+   * Makes a variation from degrees east.
    *
    * @param degreesEast degrees, east positive, in [-180, 180]
    * @return the variation
@@ -45,7 +45,7 @@ public record Variation(double degreesEast) implements Serializable {
   }
 
   /**
-   * Makes the angle from true north to magnetic north from its westerly angle.
+   * Makes a variation from degrees west.
    *
    * @param degreesWest degrees, west positive, in [-180, 180]
    * @return the variation

@@ -18,8 +18,8 @@ import org.ferryglide.nav.measure.Distance;
  * }</pre>
  *
  * <p>A Mercator chart has its natural scale on one parallel, printed as for example "1:75 000 at
- * latitude 50°"; elsewhere a distance takes more paper the nearer it is to the pole. A plan or a
- * land map has one scale throughout, within a few parts in a thousand.
+ * latitude 50°"; elsewhere the same distance is drawn the longer the nearer it is to the pole. A
+ * plan or a land map has one scale throughout, within a few parts in a thousand.
  *
  * <p>At the side of a Mercator chart a minute of latitude serves as a nautical mile:
  *
@@ -109,7 +109,7 @@ public final class ChartScale implements Serializable {
   }
 
   /**
-   * The paper a distance takes.
+   * How long a distance is on paper.
    *
    * @param distance distance on the water
    * @param latitudeDegrees latitude of the middle of the leg, degrees
@@ -136,8 +136,9 @@ public final class ChartScale implements Serializable {
   }
 
   /**
-   * The paper that a rhumb leg takes, exactly, however many latitudes it crosses: on a Mercator
-   * chart the leg is a straight line of this length. The chart is one of the leg's ellipsoid.
+   * How long a rhumb leg is on paper, exactly, however many latitudes it crosses: on a Mercator
+   * chart the leg is a straight line of this length. The chart is taken to be drawn on the leg's
+   * ellipsoid.
    *
    * @param leg the leg, within latitudes [-85, 85] on a Mercator chart
    * @return millimetres on the chart
@@ -219,7 +220,7 @@ public final class ChartScale implements Serializable {
   }
 
   /**
-   * What a reading of the scale is on the ground.
+   * The distance that a reading of the latitude scale stands for.
    *
    * @param minutes minutes of latitude between the points of the dividers, finite
    * @param latitudeDegrees latitude of the leg, at which the scale was read, degrees, in [-90, 90]

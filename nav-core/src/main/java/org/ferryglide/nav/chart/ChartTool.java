@@ -16,11 +16,12 @@ import org.ferryglide.nav.bearing.Variation;
  * ChartTool mine = ChartTool.TURNING_ROSE_PLOTTER.withEdge(new StraightEdge(300.0, 0.7));
  * }</pre>
  *
- * <p>The error of a bearing is made up of four: laying the edge along the leg, laying the tool
- * along its reference, reading the graduation (a reading to the nearest mark is off by at most half
- * a division, 1/√12 of it as a standard deviation), and carrying the direction from one to the
+ * <p>The error of a bearing is made up of four parts: laying the edge along the leg, laying the
+ * tool along its reference, reading the graduation (a reading to the nearest mark is off by at most
+ * half a division, 1/√12 of it as a standard deviation), and carrying the direction from one to the
  * other. They are taken as independent. The figures of the four tools here are common practice, no
- * source; who knows their own hand better says so with {@code with…}.
+ * source; if you have measured your own, give them by the methods whose names begin with {@code
+ * with}.
  */
 public final class ChartTool implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -182,7 +183,7 @@ public final class ChartTool implements Serializable {
   }
 
   /**
-   * How finely it is divided.
+   * How finely it is graduated.
    *
    * @return degrees between two marks
    */
@@ -200,7 +201,7 @@ public final class ChartTool implements Serializable {
   }
 
   /**
-   * What is lost in carrying the direction from the leg to the reference, as by rules that slip.
+   * The error of carrying the direction from the leg to the reference, as by rules that slip.
    *
    * @return standard deviation, degrees
    */
@@ -220,7 +221,7 @@ public final class ChartTool implements Serializable {
   }
 
   /**
-   * The same tool otherwise divided.
+   * The same tool with another graduation.
    *
    * @param degrees degrees between two marks, in (0, 90]
    * @return a changed copy
@@ -257,7 +258,7 @@ public final class ChartTool implements Serializable {
   }
 
   /**
-   * The same tool with another loss in carrying.
+   * The same tool with another error of carrying.
    *
    * @param degrees standard deviation, degrees, in [0, 90]
    * @return a changed copy

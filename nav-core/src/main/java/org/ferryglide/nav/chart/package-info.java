@@ -3,8 +3,8 @@
  *
  * <p>The one idea: a figure taken off paper is a length or a direction with an error of its own. A
  * {@link ChartScale} turns millimetres, or minutes of latitude between the dividers, into distance
- * at the latitude of the leg, and a {@link ChartTool} tells how far the bearing it gives may be
- * off, and from which north it reads.
+ * at the latitude of the leg, and a {@link ChartTool} says how far off the bearing it gives may be,
+ * and from which north it reads.
  *
  * <pre>{@code
  * ChartScale chart = ChartScale.mercator(75000, 50.0);
@@ -14,7 +14,7 @@
  * }</pre>
  *
  * <p>Lengths on paper are millimetres, angles degrees. The figures of tools are common practice, no
- * source; who has measured their own hand gives its figures.
+ * source; give your own if you have measured them.
  *
  * <p>In the handbook: <a href="../teach/doc-files/laying-off.html">laying off</a>.
  */

@@ -13,12 +13,12 @@ import org.ferryglide.nav.position.Position;
 /**
  * Looks for the mistake that explains why position lines disagree.
  *
- * <p>A mistake is no error of measurement: no averaging helps, and least squares spread it over all
- * lines. Each likely one is undone in turn, and those with which all lines agree again are named.
- * To notice anything there must be something left over: three lines, or two and a reckoned position
- * ( {@link FixSolver#withPrior}). With three bearings several mistakes often explain the same
- * disagreement; all are returned, the best first, and a further bearing decides. A variation that
- * was not applied, the commonest slip, comes before all others where it explains the lines.
+ * <p>A mistake is not an error of measurement: averaging does not help, and least squares spread it
+ * over all lines. Each likely one is undone in turn, and those with which all lines agree again are
+ * named. To notice anything there must be something left over: three lines, or two and a reckoned
+ * position ( {@link FixSolver#withPrior}). With three bearings several mistakes often explain the
+ * same disagreement; all are returned, the best first, and a further bearing decides. A variation
+ * that was not applied, the commonest slip, comes before all others where it explains the lines.
  *
  * <pre>{@code
  * BlunderSearch search =

@@ -14,7 +14,7 @@ import org.ferryglide.nav.position.Position;
  *
  * <p>The true position is <em>not</em> usually inside: if each line is as likely to pass on one
  * side of it as on the other, a triangle holds it in one case of four. An error that all bearings
- * share, a wrong variation for one, moves all lines together; {@link #sharedErrorDegrees} is the
+ * share, such as a wrong variation, moves all lines together; {@link #sharedErrorDegrees} is the
  * one that would make them meet best. Each corner is where two lines really cross, on the
  * ellipsoid, however far away.
  *
@@ -103,7 +103,7 @@ public final class CockedHat implements Serializable {
   }
 
   /**
-   * Where each two of the lines cross.
+   * Where each pair of lines crosses.
    *
    * @return the corners; fewer than the pairs of lines where some do not cross; unmodifiable
    */
@@ -112,9 +112,9 @@ public final class CockedHat implements Serializable {
   }
 
   /**
-   * Whether every two of the lines cross: otherwise the figure has no size.
+   * Whether every pair of lines crosses: otherwise the figure has no size.
    *
-   * @return false if some two are parallel, or bearings that meet only behind the observer
+   * @return false if a pair is parallel, or of bearings that meet only behind the observer
    */
   public boolean isClosed() {
     return closed;

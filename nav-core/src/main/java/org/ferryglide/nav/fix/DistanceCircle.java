@@ -6,7 +6,7 @@ import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.position.Position;
 
 /**
- * The circle on which a mark is as far off as observed, by vertical angle, by a light dipping under
+ * The circle at an observed distance off a mark, found by vertical angle, by a light dipping below
  * the horizon, by sound or by eye.
  *
  * <pre>{@code

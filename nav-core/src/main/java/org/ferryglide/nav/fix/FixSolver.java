@@ -81,10 +81,10 @@ public final class FixSolver implements Serializable {
   /**
    * A solver that weighs the lines together with what the reckoning says; one line is then enough.
    *
-   * @param reckoned the reckoned position and its uncertainty, which must not be nothing in any
+   * @param reckoned the reckoned position and its uncertainty, which must be above zero in every
    *     direction
    * @return a solver with everything else the same
-   * @throws IllegalArgumentException if the uncertainty is nothing in some direction
+   * @throws IllegalArgumentException if the uncertainty is zero in some direction
    */
   public FixSolver withPrior(EstimatedPosition reckoned) {
     if (!(reckoned.covariance().ellipse(0.5).semiMinorAxis().metres() > 0.0)) {

@@ -39,7 +39,7 @@ public sealed interface PositionLine extends Serializable
    * One function for each kind of position line.
    *
    * <pre>{@code
-   * String what = line.match(names); // where names tells a word for each kind
+   * String what = line.match(names); // where names gives a word for each kind
    * }</pre>
    *
    * @param <R> what comes of each

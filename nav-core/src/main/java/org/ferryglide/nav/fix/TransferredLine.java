@@ -15,7 +15,7 @@ import org.ferryglide.nav.reckon.ErrorModel;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A position line of earlier, carried forward along the run made good since: what a running fix is
+ * An earlier position line, carried forward along the run made good since: what a running fix is
  * made of.
  *
  * <p>The run is over the ground, stream and leeway included; a stream left out is an error of the

@@ -14,9 +14,9 @@
  * fix.region().reach(); // in 95 of 100 cases the true position is no further away
  * }</pre>
  *
- * <p>Uncertainties are one standard deviation unless a name says otherwise, errors are taken for
- * normal, directions are true, east and north are metres on the plane that touches the ellipsoid at
- * the place.
+ * <p>Uncertainties are one standard deviation unless a name says otherwise, errors are taken to be
+ * normally distributed, directions are true, east and north are metres on the plane that touches
+ * the ellipsoid at the place.
  *
  * <p>Official charts and tables and one's own eyes come before anything computed here.
  *

@@ -24,9 +24,9 @@ import org.ferryglide.nav.position.Position;
  * approach.warning(Distance.ofNauticalMiles(1)); // time left once she comes in sight at a mile
  * }</pre>
  *
- * <p>Both move on rhumb lines over WGS84, unless told another ellipsoid; the distance between them
- * is the geodesic. The time is good to a microsecond, or to a micrometre over the speed at which
- * they close if that is more.
+ * <p>Both move on rhumb lines over WGS84, unless another ellipsoid is given; the distance between
+ * them is the geodesic. The time is good to a microsecond, or to a micrometre over the speed at
+ * which they close if that is more.
  */
 public final class ClosestApproach implements Serializable {
 
@@ -161,7 +161,7 @@ public final class ClosestApproach implements Serializable {
   }
 
   /**
-   * Whether they are closest now and only draw apart.
+   * Whether they are closest now and will only draw apart.
    *
    * @return whether the time is zero
    */
@@ -201,19 +201,19 @@ public final class ClosestApproach implements Serializable {
    *
    * @param time from now
    * @return the distance
-   * @throws IllegalArgumentException if either runs past a pole before
+   * @throws IllegalArgumentException if either would run past a pole before then
    */
   public Distance distanceAfter(Duration time) {
     return sightAfter(time).length();
   }
 
   /**
-   * The bearing of the other vessel from the own one at a time; one that does not change while the
-   * distance falls means collision.
+   * The bearing of the other vessel from the own one at a time; a steady bearing while the distance
+   * falls means collision.
    *
    * @param time from now
    * @return the true bearing
-   * @throws IllegalArgumentException if either runs past a pole before
+   * @throws IllegalArgumentException if either would run past a pole before then
    */
   public TrueBearing bearingAfter(Duration time) {
     return sightAfter(time).initialCourse();

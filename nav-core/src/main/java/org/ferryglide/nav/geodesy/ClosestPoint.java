@@ -16,7 +16,8 @@ import org.ferryglide.nav.position.Position;
  * }</pre>
  *
  * @param position the closest point
- * @param alongTrack distance along from the start or origin; behind it negative
+ * @param alongTrack distance along the leg from its start, or along the line from its origin;
+ *     negative behind it
  * @param crossTrack distance from the closest point to the position over the ellipsoid, positive
  *     when the position is to the right of the course; 0 on the line. At an end of a leg it is the
  *     distance to that end, with the sign of the side

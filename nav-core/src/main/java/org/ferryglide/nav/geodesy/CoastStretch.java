@@ -58,7 +58,7 @@ public final class CoastStretch implements Serializable {
   }
 
   /**
-   * The stretch along some points on another ellipsoid, of a survey for one.
+   * The stretch along some points on another ellipsoid, such as that of an old survey.
    *
    * @param ellipsoid the ellipsoid the points are given on
    * @param points the points in order, at least two

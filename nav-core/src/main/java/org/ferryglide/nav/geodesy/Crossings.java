@@ -27,7 +27,7 @@ public final class Crossings implements Serializable {
    *
    * <pre>{@code
    * Crossings.Crossing first = leg.crossings(other).points().get(0);
-   * first.angleDegrees(); // 90.0 when the other line comes from port to starboard at right angles
+   * first.angleDegrees(); // 90.0 when the other line crosses from port to starboard at right angles
    * }</pre>
    *
    * @param position where they meet

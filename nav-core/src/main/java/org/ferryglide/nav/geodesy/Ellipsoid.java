@@ -20,7 +20,9 @@ public final class Ellipsoid implements Serializable {
 
   private static final long serialVersionUID = 1L;
 
-  /** The greatest flattening accepted, either way; the series used are for nearly round bodies. */
+  /**
+   * The greatest flattening accepted, of either sign; the series used are for nearly round bodies.
+   */
   public static final double GREATEST_FLATTENING = 0.02;
 
   /** The World Geodetic System 1984; EPSG 7030. */
@@ -38,7 +40,7 @@ public final class Ellipsoid implements Serializable {
   private final double semiMajorAxisMetres;
   private final double flattening;
 
-  /** First eccentricity squared, negative for a body longer than wide. */
+  /** First eccentricity squared, negative for an ellipsoid longer than it is wide. */
   final transient double e2;
 
   /** Radius of the circle as long as the meridian, metres. */
@@ -108,7 +110,8 @@ public final class Ellipsoid implements Serializable {
    * Makes an ellipsoid as it is most often printed.
    *
    * @param semiMajorAxisMetres radius of the equator, metres, above 0
-   * @param inverseFlattening one over the flattening, at least 50 either way; infinite for a sphere
+   * @param inverseFlattening one over the flattening, at least 50 in magnitude; infinite for a
+   *     sphere
    * @return the ellipsoid
    * @throws IllegalArgumentException if a value is NaN or out of range
    */
@@ -176,14 +179,14 @@ public final class Ellipsoid implements Serializable {
   /**
    * The first eccentricity squared, f (2 - f).
    *
-   * @return a number without unit, negative for a body longer than wide
+   * @return a number without unit, negative for an ellipsoid longer than it is wide
    */
   public double eccentricitySquared() {
     return e2;
   }
 
   /**
-   * The third flattening, n = (a - b) / (a + b), in which the series of this package run.
+   * The third flattening, n = (a - b) / (a + b), the variable of this package's series.
    *
    * @return a number without unit
    */

@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  * The shortest line between two points on an ellipsoid, WGS84 unless another is given; its course
  * changes along it.
  *
- * <p>Lengths are good to 15 nanometres, and courses to as much across the far end; {@link
- * Geodesics} tells how that was measured.
+ * <p>Lengths are good to 15 nanometres, and courses to as much sideways at the far end; {@link
+ * Geodesics} says how that was measured.
  *
  * <p>Sights follow it: the bearing of a light is the initial course of the geodesic to it.
  *

@@ -31,7 +31,10 @@ public final class GreatCircle implements Serializable {
   public static final Distance MINUTE_IS_A_MILE =
       Distance.ofMetres(Distance.METRES_PER_NAUTICAL_MILE * 60.0 * 180.0 / Math.PI);
 
-  /** Mean radius of the earth, (2a + b)/3 of GRS80, as the geodesists' union has it. */
+  /**
+   * Mean radius of the earth, (2a + b)/3 of GRS80, as the International Union of Geodesy and
+   * Geophysics gives it.
+   */
   public static final Distance MEAN_RADIUS = Distance.ofMetres(6371008.7714);
 
   private final Position start;
@@ -62,8 +65,7 @@ public final class GreatCircle implements Serializable {
    * @param start where it begins
    * @param end where it ends
    * @param radius radius of the sphere, above 0
-   * @return the arc; between opposite points the one that leaves on the course of their longitude,
-   *     one of many
+   * @return the arc; between points exactly opposite, which many arcs join, one of them
    * @throws IllegalArgumentException if the radius is not above 0
    */
   public static GreatCircle between(Position start, Position end, Distance radius) {
@@ -154,8 +156,8 @@ public final class GreatCircle implements Serializable {
   /**
    * The point of the whole circle that lies farthest north.
    *
-   * @return the northern vertex; the opposite point is the southern one. Of the equator, where
-   *     every point is as far north, the start
+   * @return the northern vertex; the opposite point is the southern one. On the equator, where
+   *     every point is as far north, it is the start
    */
   public Position northernVertex() {
     double sin1 = Degrees.sine(start.latitudeDegrees());

@@ -67,7 +67,7 @@ public sealed interface Leg extends Serializable permits RhumbLeg, GeodesicLeg {
    * The point some way along.
    *
    * @param fromStart distance from the start; beyond the length, or negative, gives a point of the
-   *     line carried on
+   *     line extended
    * @return the point
    * @throws IllegalArgumentException if a rhumb line does not reach so far, because it ends at a
    *     pole
@@ -99,10 +99,10 @@ public sealed interface Leg extends Serializable permits RhumbLeg, GeodesicLeg {
   Line line();
 
   /**
-   * Points every so often, both ends included.
+   * Points at even distances, both ends included.
    *
-   * @param spacing distance from each point to the next, above 0; the last stretch is what is left,
-   *     or up to a micrometre more than the spacing rather than a micrometre by itself
+   * @param spacing distance from each point to the next, above 0; the last stretch is what is left;
+   *     where that would be under a micrometre, the stretch before it is so much longer instead
    * @return the start, the points between, and the end
    * @throws IllegalArgumentException if the spacing is not above 0, or there would be more than a
    *     million points
@@ -132,7 +132,7 @@ public sealed interface Leg extends Serializable permits RhumbLeg, GeodesicLeg {
   }
 
   /**
-   * The same leg in parts of one length.
+   * The same leg cut into parts of equal length.
    *
    * @param parts how many, in [1, 1 000 000]
    * @return legs of the same kind, each beginning where the one before ends; unmodifiable
@@ -167,7 +167,7 @@ public sealed interface Leg extends Serializable permits RhumbLeg, GeodesicLeg {
    *
    * @param other the other leg
    * @return the crossings in their order along this leg, ends included; perhaps none
-   * @throws IllegalArgumentException if the legs lie on two ellipsoids
+   * @throws IllegalArgumentException if the legs lie on different ellipsoids
    */
   default Crossings crossings(Leg other) {
     return CrossingSearch.search(this, other);

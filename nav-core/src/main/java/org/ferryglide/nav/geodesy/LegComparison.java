@@ -16,11 +16,11 @@ import org.jspecify.annotations.Nullable;
  * LegComparison comparison = LegComparison.between(landing, island);
  * comparison.lengthExcess(); // what the rhumb line costs
  * comparison.greatestSeparation(); // how far apart they run
- * comparison.equivalentSteeringErrorDegrees(); // the compass error as large as all that
+ * comparison.equivalentSteeringErrorDegrees(); // the compass error that would hide it
  * }</pre>
  *
- * <p>On a sphere, or another figure of the earth, the same question shows what that figure makes of
- * it:
+ * <p>On a sphere, or another figure of the earth, the same question shows what difference that
+ * figure makes:
  *
  * <pre>{@code
  * Ellipsoid sphere = Ellipsoid.sphere(GreatCircle.MEAN_RADIUS.metres());

@@ -109,7 +109,7 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
   /**
    * The farthest ahead that the line can be followed.
    *
-   * @return {@link #SEARCH_SPAN}, or the distance to the pole if a rhumb line ends there before
+   * @return {@link #SEARCH_SPAN}, or the distance to the pole if a rhumb line ends there first
    */
   Distance farthestAhead();
 
@@ -135,7 +135,7 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
    *
    * @param along distance from the origin, forward positive
    * @return the point
-   * @throws IllegalArgumentException if a rhumb line ends at a pole before
+   * @throws IllegalArgumentException if a rhumb line ends at a pole before that
    */
   Position pointAt(Distance along);
 
@@ -144,22 +144,22 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
    *
    * @param along distance from the origin, forward positive
    * @return the course there
-   * @throws IllegalArgumentException if a rhumb line ends at a pole before
+   * @throws IllegalArgumentException if a rhumb line ends at a pole before that
    */
   TrueBearing courseAt(Distance along);
 
   /**
    * The point of this line that is closest to a position, over the ellipsoid.
    *
-   * <p>The whole line is searched, by bounds that let no nearer point escape, which costs about
-   * three times what {@link Leg#closestTo} does; if the leg will do, ask the leg. Where the
-   * distance stays alike for thousands of kilometres, as on the equator seen from a pole, it takes
+   * <p>The whole line is searched, by bounds that miss no nearer point, which costs about three
+   * times what {@link Leg#closestTo} does; if the leg will do, ask the leg. Where the distance
+   * hardly changes for thousands of kilometres, as on the equator seen from a pole, it takes
    * thousands of times as long, and a point nearer by up to a hundred millionth of the distance may
-   * be passed by.
+   * be missed.
    *
    * @param position the position
-   * @return the closest point within {@link #SEARCH_SPAN}, found until the foot of the
-   *     perpendicular is good to a micrometre
+   * @return the closest point within {@link #SEARCH_SPAN}, with the foot of the perpendicular good
+   *     to a micrometre
    */
   default ClosestPoint closestTo(Position position) {
     return ClosestPoint.search(this, farthestAstern().metres(), farthestAhead().metres(), position);
@@ -172,7 +172,7 @@ public sealed interface Line permits RhumbLine, GeodesicLine {
    * @param span how far ahead and astern of their origins both are followed, above 0 and at most
    *     {@link #SEARCH_SPAN}
    * @return the crossings in their order along this line; perhaps none
-   * @throws IllegalArgumentException if the span is out of range, or the lines lie on two
+   * @throws IllegalArgumentException if the span is out of range, or the lines lie on different
    *     ellipsoids
    */
   default Crossings crossings(Line other, Distance span) {

@@ -6,9 +6,9 @@ import org.ferryglide.nav.basics.ParallelRows;
  * Rhumb lines on an ellipsoid, on plain doubles: lines of one true course.
  *
  * <p>A rhumb line is straight on a Mercator chart, and its length is the meridian distance it makes
- * good over the cosine of its course. The plain formulas lose figures on nearly east-west lines,
- * where both differences vanish. Here each difference is worked from the difference of latitude by
- * an exact identity, so that nothing cancels: with h half the difference of latitude,
+ * good divided by the cosine of its course. The plain formulas lose digits on nearly east-west
+ * lines, where both differences vanish. Here each difference is worked from the difference of
+ * latitude by an exact identity, so that nothing cancels: with h half the difference of latitude,
  *
  * <ul>
  *   <li>the spherical part of the difference of isometric latitude is asinh(tan h (1/cos φ₁ + 1/cos
@@ -29,12 +29,13 @@ import org.ferryglide.nav.basics.ParallelRows;
  * <p>Angles are degrees, lengths metres. NaN in gives NaN out; so does a latitude outside [-90,
  * 90]. Nothing is allocated, but for the sharing out of the parallel forms.
  *
- * <p>Accuracy on WGS84, beyond the half unit in the last place that each double costs: at most 15
- * nanometres in the length, in course times length and in the place of the end, measured against
- * 80-digit arithmetic over legs from 10 m to half round the earth, nearly and exactly east-west,
- * along meridians, over the date line and the equator, and near poles (13.5 at the worst of 11 000
- * legs drawn at random). The series hold as much for flattenings up to 1/200 either way; at 1/100
- * the end of a long line may lie 0.3 micrometres off, at 1/50, the greatest accepted, 9.4.
+ * <p>Accuracy on WGS84, apart from the half unit in the last place to which each double is rounded:
+ * at most 15 nanometres in the length, in course times length and in the place of the end, measured
+ * against 80-digit arithmetic over legs from 10 m to half round the earth, nearly and exactly
+ * east-west, along meridians, over the date line and the equator, and near poles (13.5 at the worst
+ * of 11 000 legs drawn at random). The series are as good for flattenings up to 1/200 of either
+ * sign; at 1/100 the end of a long line may lie 0.3 micrometres off, at 1/50, the greatest
+ * accepted, 9.4.
  *
  * @see <a href="https://doi.org/10.3133/pp1395">Snyder (1987), USGS PP 1395, eqs. 3-1, 7-7 for the
  *     isometric latitude</a>
@@ -83,7 +84,7 @@ public final class RhumbLines {
    *
    * <p>Special cases: points 180° of longitude apart have two equally long rhumb lines, and the one
    * to the east is returned; a line to or from a pole runs along a meridian, course 0 or 180,
-   * whatever the longitude of the pole; points alike give course 0 and length 0, as do two points
+   * whatever the longitude of the pole; equal points give course 0 and length 0, as do two points
    * at the same pole.
    *
    * @param ellipsoid the figure of the earth
@@ -246,11 +247,10 @@ public final class RhumbLines {
    * <p>Row i reads {@code lat1[i]} to {@code lon2[i]} and writes course and length {@link #WIDTH}
    * (i - from) after the offset; NaN in a row gives NaN out for that row.
    *
-   * <p>Where two rows in five or more of a block, of 512 rows and at least 32, are short lines, of
-   * up to half a degree of latitude and 48 km and clear of the poles, they are worked several at
-   * once, at a fraction of the cost of single calls, which they agree with within 0.3 nanometres
-   * (measured over 800 000 rows on four ellipsoids); rows in parallel have the bits of rows in
-   * order.
+   * <p>Short lines, of up to half a degree of latitude and 48 km and clear of the poles, are worked
+   * several at once, at a fraction of the cost of single calls, wherever a block of 32 to 512 rows
+   * holds two in five of them or more. They agree with single calls within 0.3 nanometres (measured
+   * over 800 000 rows on four ellipsoids); the parallel form gives the same bits.
    *
    * @param ellipsoid the figure of the earth
    * @param lat1 latitudes of the starts, degrees
@@ -282,11 +282,10 @@ public final class RhumbLines {
    * <p>Row i reads {@code lat[i]} to {@code metres[i]} and writes latitude and longitude {@link
    * #WIDTH} (i - from) after the offset; NaN in a row gives NaN out for that row.
    *
-   * <p>Where two rows in five or more of a block, of 512 rows and at least 32, are short lines, of
-   * up to 48 km and clear of the poles, they are worked several at once, at a fraction of the cost
-   * of single calls, which they agree with within 0.1 nanometres and the rounding of the degrees
-   * (measured over 800 000 rows on four ellipsoids); rows in parallel have the bits of rows in
-   * order.
+   * <p>Short lines, of up to 48 km and clear of the poles, are worked several at once, at a
+   * fraction of the cost of single calls, wherever a block of 32 to 512 rows holds two in five of
+   * them or more. They agree with single calls within 0.1 nanometres and the rounding of the
+   * degrees (measured over 800 000 rows on four ellipsoids); the parallel form gives the same bits.
    *
    * @param ellipsoid the figure of the earth
    * @param lat latitudes of the starts, degrees

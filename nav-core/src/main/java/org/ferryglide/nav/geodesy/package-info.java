@@ -22,7 +22,7 @@
  *
  * <p>Conventions: latitude north positive, longitude east positive and wrapping, so that legs may
  * cross the date line; distances along count from the start; cross-track is positive to the right
- * of the course. Values stand at the surface; the arithmetic is in {@link RhumbLines}, {@link
+ * of the course. These types hold values; the arithmetic is in {@link RhumbLines}, {@link
  * Geodesics} and {@link LegComparisons}, on doubles in degrees and metres.
  *
  * <p>In the handbook: <a href="../teach/doc-files/legs.html">legs</a>.

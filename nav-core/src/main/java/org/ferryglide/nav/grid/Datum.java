@@ -11,7 +11,7 @@ import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 
 /**
- * What a map's latitudes and longitudes are measured on: an ellipsoid, how it lies to WGS84, and
+ * What a map's latitudes and longitudes are measured on: an ellipsoid, its shift from WGS84, and
  * how well that is known.
  *
  * <pre>{@code
@@ -31,8 +31,8 @@ public final class Datum implements Serializable {
   public static final Datum WGS84 = of("WGS84", Ellipsoid.WGS84, HelmertShift.NONE, 0.0);
 
   /**
-   * The European datum of 1989, taken as WGS84. Europe drifts by 2.5 cm a year against the world's
-   * frame, so the two differ by about a metre by now.
+   * The European datum of 1989, taken as WGS84. Europe drifts by 2.5 cm a year in the global frame,
+   * so the two differ by about a metre by now.
    */
   public static final Datum ETRS89 = of("ETRS89", Ellipsoid.GRS80, HelmertShift.NONE, 1.0);
 
@@ -94,7 +94,7 @@ public final class Datum implements Serializable {
    *
    * @param name what the map calls it, not empty
    * @param ellipsoid the figure of the earth it uses
-   * @param shift how it lies to WGS84
+   * @param shift the way between WGS84 and this datum
    * @param accuracy how good positions are after the shift, at least 0; 0 if the datum is WGS84
    *     itself
    * @return the datum
@@ -120,7 +120,8 @@ public final class Datum implements Serializable {
   }
 
   /**
-   * The same datum with the area for which its shift was fitted; it is the whole earth unless said.
+   * The same datum with the area for which its shift was fitted; it is the whole earth unless
+   * given.
    *
    * @param southWestCorner corner of least latitude and, going east, of first longitude
    * @param northEastCorner corner of greatest latitude and of last longitude
@@ -182,7 +183,7 @@ public final class Datum implements Serializable {
   }
 
   /**
-   * How it lies to WGS84.
+   * The shift between WGS84 and this datum.
    *
    * @return the shift
    */

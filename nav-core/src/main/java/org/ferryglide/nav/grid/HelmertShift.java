@@ -19,7 +19,7 @@ import org.ferryglide.nav.basics.Arguments;
  * list): a positive one turns the point, not the axes, anticlockwise as seen from the end of the
  * axis. Parameters published in the coordinate-frame convention (EPSG 9607) have the other sign.
  * The way back is the true inverse of the matrix, so that there and back close to a nanometre;
- * turning the signs of the parameters instead, as is often done, leaves a millimetre.
+ * reversing the signs of the parameters instead, as is often done, leaves a millimetre.
  *
  * <p>A shift of seven parameters cannot follow the distortions of an old survey; how good it is
  * belongs to the {@link Datum}.
@@ -89,8 +89,8 @@ public final class HelmertShift implements Serializable {
    * @param zArcSeconds rotation about the third axis, seconds of arc
    * @param partsPerMillion stretch, parts per million
    * @return the shift
-   * @throws IllegalArgumentException if a parameter is NaN or infinite, or so large (1000 km, an
-   *     hour of arc, 1 %) that it cannot be meant
+   * @throws IllegalArgumentException if a parameter is NaN or infinite, or so large (1000 km, 3600
+   *     seconds of arc, 1 %) that it cannot be meant
    */
   public static HelmertShift fromWgs84(
       double xMetres,
@@ -115,8 +115,8 @@ public final class HelmertShift implements Serializable {
    * @param zArcSeconds rotation about the third axis, seconds of arc
    * @param partsPerMillion stretch, parts per million
    * @return the shift
-   * @throws IllegalArgumentException if a parameter is NaN or infinite, or so large (1000 km, an
-   *     hour of arc, 1 %) that it cannot be meant
+   * @throws IllegalArgumentException if a parameter is NaN or infinite, or so large (1000 km, 3600
+   *     seconds of arc, 1 %) that it cannot be meant
    */
   public static HelmertShift toWgs84(
       double xMetres,

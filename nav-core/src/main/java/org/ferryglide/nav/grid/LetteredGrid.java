@@ -37,7 +37,7 @@ public enum LetteredGrid {
   private final int westMetres;
   private final int southMetres;
 
-  /** The squares of which there are land maps, parted by spaces; empty for all. */
+  /** The squares of which there are land maps, separated by spaces; empty for all. */
   private final String land;
 
   LetteredGrid(MapGrid grid, int letters, int westMetres, int southMetres, String land) {
@@ -59,8 +59,8 @@ public enum LetteredGrid {
   }
 
   /**
-   * The reference of the square that a place lies in, for who looks it up on a land map of the
-   * country.
+   * The reference of the square that a place lies in, for somebody who looks it up on a land map of
+   * the country.
    *
    * @param position where
    * @param precision how fine
@@ -89,7 +89,7 @@ public enum LetteredGrid {
   /**
    * The reference of the square that a point of the map lies in. A coordinate less than a ten
    * millionth of a metre below a whole unit, which is the rounding of a position, counts as that
-   * unit. Whether the grid is used there the point tells by its {@link GridPoint#notes}.
+   * unit. The point's {@link GridPoint#notes} say whether the grid is used there.
    *
    * @param point a point of this grid
    * @param precision how fine

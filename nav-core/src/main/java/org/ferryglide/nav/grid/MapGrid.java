@@ -59,7 +59,7 @@ public final class MapGrid implements Serializable {
    */
   public static final int CONVERGENCE = 2;
 
-  /** Where both write the scale, metres on the map a metre on the ground. */
+  /** Where both write the scale, metres on the map for a metre on the ground. */
   public static final int SCALE = 3;
 
   /** How many numbers each row of an array form takes. */
@@ -89,8 +89,8 @@ public final class MapGrid implements Serializable {
    * The grid of a zone of the universal transverse Mercator grid. Places outside the zone may be
    * asked for too, which is what a map across the edge of a zone needs.
    *
-   * @param zone the zone, as {@code UtmZone.parse("30N")}
-   * @return the grid, named as {@code UTM 30N}
+   * @param zone the zone, for example {@code UtmZone.parse("30N")}
+   * @return the grid, named for example {@code UTM 30N}
    */
   public static MapGrid utm(UtmZone zone) {
     return zone.grid();
@@ -214,7 +214,7 @@ public final class MapGrid implements Serializable {
   }
 
   /**
-   * Makes a grid on the polar stereographic projection, as maps of the polar seas have.
+   * Makes a grid on the polar stereographic projection, as maps of the polar seas use.
    *
    * @param name what bearings of this grid will carry, not empty, without square brackets
    * @param datum what its latitudes and longitudes are measured on
@@ -393,7 +393,7 @@ public final class MapGrid implements Serializable {
    * @param latitudeDegrees latitude, degrees, in [-90, 90]; NaN and beyond give NaN
    * @param longitudeDegrees longitude, degrees, any turn of the circle
    * @param out receives easting and northing, metres, convergence, degrees, positive when grid
-   *     north lies east of true north, and scale, metres on the map a metre on the ground
+   *     north lies east of true north, and scale, metres on the map for a metre on the ground
    * @param offset index in {@code out} of the easting
    */
   public void forward(double latitudeDegrees, double longitudeDegrees, double[] out, int offset) {

@@ -23,10 +23,10 @@ import org.ferryglide.nav.position.Position;
  * line.greatestSeparationOfRhumb().distance(); // how far the rhumb line strays from the pencil
  * }</pre>
  *
- * <p>A geodesic is bent a little on the map, hollow towards the central meridian; the angle between
- * its beginning and the straight line is the arc-to-chord correction. A rhumb line is bent more,
- * because convergence changes along it. Both are found from the lines themselves and the exact
- * projection, not from the usual approximations.
+ * <p>A geodesic is bent a little on the map, concave towards the central meridian; the angle
+ * between its beginning and the straight line is the arc-to-chord correction. A rhumb line is bent
+ * more, because convergence changes along it. Both are found from the lines themselves and the
+ * exact projection, not from the usual approximations.
  */
 public final class MapLine implements Serializable {
   private static final long serialVersionUID = 1L;

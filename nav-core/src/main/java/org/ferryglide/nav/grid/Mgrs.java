@@ -23,7 +23,7 @@ import org.ferryglide.nav.position.Position;
  * <p>Row letters repeat every 2000 km; the latitude band says which of them is meant, and a
  * reference whose row does not meet its band is refused. Squares at the edge of a zone are cut by
  * it: their corner or their centre may lie in the neighbouring zone, which {@link
- * GridSquare#notes()} tells.
+ * GridSquare#notes()} says.
  *
  * @see <a href="https://earth-info.nga.mil/php/download.php?file=coord-grids">NGA.SIG.0012 (2014),
  *     The Universal Grids and the Military Grid Reference System</a>

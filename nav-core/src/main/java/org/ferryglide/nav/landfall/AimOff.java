@@ -22,10 +22,10 @@ import org.ferryglide.nav.reckon.SteadyRun;
  * Aiming off on purpose to one side of a target that one might miss, so that on reaching the coast
  * it is certain which way to turn.
  *
- * <p>Aiming off by k standard deviations puts one on the chosen side with 84.1, 93.3, 97.7, 99.4
- * and 99.87 % for k of 1, 1.5, 2, 2.5 and 3. Aim off up-stream: then the stream helps down the
- * coast to the target. In a stream the course aimed off is paddled for another time than the
- * straight one, and its errors are others: {@link #inStream} counts them on the course it finds.
+ * <p>Aiming off by k standard deviations puts one on the chosen side in 84.1, 93.3, 97.7, 99.4 and
+ * 99.87 % of cases for k of 1, 1.5, 2, 2.5 and 3. Aim off up-stream: then the stream helps down the
+ * coast to the target. In a stream the course aimed off takes another time than the straight one,
+ * and so has other errors: {@link #inStream} counts them on the course it finds.
  *
  * <pre>{@code
  * AimOff aim = AimOff.upStream(leg, acrossStandardDeviation, 0.95, streamAtTheTarget);
@@ -89,8 +89,8 @@ public final class AimOff implements Serializable {
    * @param leg the straight leg to the target
    * @param acrossStandardDeviation one standard deviation across the leg at the target
    * @param confidence the chance wanted of arriving on the chosen side, in [0.5, 1)
-   * @param streamAtTarget the stream at the target on arrival; one without a part across the leg
-   *     leaves the left side
+   * @param streamAtTarget the stream at the target on arrival; if it has no component across the
+   *     leg, the left side is taken
    * @return where to aim
    * @throws IllegalArgumentException if a value is out of range
    */
@@ -110,8 +110,8 @@ public final class AimOff implements Serializable {
    * @param start how well the start is known
    * @param confidence the chance wanted of arriving on the chosen side, in [0.5, 1)
    * @param side on which side of the target to aim
-   * @return where to aim; empty if the stream leaves no such course, or it grows less certain as
-   *     fast as it is laid further off
+   * @return where to aim; empty if the stream allows no such course, or if the uncertainty grows as
+   *     fast as the offset
    * @throws IllegalArgumentException if the confidence is out of range
    */
   public static Optional<AimOff> inStream(

@@ -22,7 +22,7 @@ import org.ferryglide.nav.reckon.EstimatedPosition;
  * <pre>{@code
  * ExpandingSquare square = ExpandingSquare.about(reckoned, Distance.ofMetres(500), 0.9);
  * square.legs().get(0).course();
- * square.length(); // how long it takes
+ * square.length(); // all legs together
  * square.chance(); // what it finds
  * }</pre>
  *

@@ -15,8 +15,7 @@ import org.ferryglide.nav.reckon.Covariance;
  * Where the target is likely to be if it has not been seen by a stated time, and which way to turn.
  *
  * <p>Not having seen it is knowledge too: the places from which it would have been seen are ruled
- * out, and what is left is shared out anew. Having aimed off, the answer is nearly always the
- * chosen side.
+ * out, and the other chances grow. Having aimed off, the answer is nearly always the chosen side.
  *
  * <pre>{@code
  * Duration grace = IfNotSeen.waitUntil(covariance, course, speedOverGround, 0.95);
@@ -101,7 +100,7 @@ public record IfNotSeen(double ahead, double toLeft, double toRight, Advice advi
   }
 
   /**
-   * Shares out where the target is, given that it has not been seen.
+   * The chances of where the target is, given that it has not been seen.
    *
    * @param pastReckonedTime time gone on past the reckoned time of arrival; negative before it
    * @param covariance uncertainty of the position at the reckoned time of arrival

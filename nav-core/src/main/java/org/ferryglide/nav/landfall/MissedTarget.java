@@ -171,7 +171,7 @@ public final class MissedTarget implements Serializable {
   }
 
   /**
-   * The chance of missing the target on one side and of nothing catching that.
+   * The chance of missing the target on one side with nothing to catch the miss.
    *
    * @param side the side of the target on which one passes
    * @return a share of all passages

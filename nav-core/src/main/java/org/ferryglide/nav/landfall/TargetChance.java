@@ -94,7 +94,7 @@ public final class TargetChance implements Serializable {
    * The chance of passing outside sight on one side.
    *
    * @param side the side of the track on which the target then lies
-   * @return a chance in [0, 1]; both sides and {@link #whenPassing} make one
+   * @return a chance in [0, 1]; both sides and {@link #whenPassing} add up to 1
    */
   public double missedTo(Side side) {
     double sigma = covariance.standardDeviationAcross(course).metres();

@@ -1,9 +1,9 @@
 /**
- * Will I find it: the chance of meeting a mark at the end of a leg, aiming off so as to know on
+ * Will I find it: the chance of finding a mark at the end of a leg, aiming off so as to know on
  * which side one has missed it, and what to do when it is not there.
  *
- * <p>The one idea: a covariance and a course say how likely each side is, before and after nothing
- * was seen.
+ * <p>The one idea: a covariance and a course say how likely each side is, before one looks, and
+ * after nothing was seen.
  *
  * <pre>{@code
  * AimOff aim = AimOff.to(leg, budget.covariance().standardDeviationAcross(course), 0.95, side);
@@ -11,8 +11,8 @@
  * chance.whenPassing(); // 0.59, going on until it must be abeam
  * }</pre>
  *
- * <p>Uncertainties are one standard deviation unless a name says otherwise, errors are taken for
- * normal, offsets from a target are to its right positive.
+ * <p>Uncertainties are one standard deviation unless a name says otherwise, errors are taken to be
+ * normally distributed, offsets from a target are to its right positive.
  *
  * <p>Official charts and one's own eyes come before anything computed here.
  *

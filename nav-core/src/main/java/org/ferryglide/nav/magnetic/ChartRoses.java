@@ -19,9 +19,9 @@ import org.ferryglide.nav.position.Position;
  *
  * <p>A chart of some extent prints several, because the variation differs across it. Take the
  * nearest, or weigh them all: between two by how far along the line between them the place lies,
- * among more by a plane through them, bent so that each rose's own figure stands at its place. The
- * variation so found runs on without a jump. Measured on fields of WMM2025 over charts of 2° by 3°
- * in latitudes up to 60°: within 0.06° of the model between three roses.
+ * among more by a plane through them, adjusted so that it gives each rose's own figure where the
+ * rose stands. The variation so found has no jumps. Measured on fields of WMM2025 over charts of 2°
+ * by 3° in latitudes up to 60°: within 0.06° of the model between three roses.
  *
  * <pre>{@code
  * ChartRoses roses = ChartRoses.of(west, roseWest).and(east, roseEast);

@@ -104,7 +104,7 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
   }
 
   /**
-   * A direction read on the inner, magnetic ring of the rose. That ring already leans by the
+   * A direction read on the inner, magnetic ring of the rose. That ring is already turned by the
    * printed variation, so only what has changed since the rose's year is applied; applying the
    * variation again is the classic mistake. The outer ring reads {@link
    * org.ferryglide.nav.bearing.TrueBearing}s.
@@ -135,8 +135,8 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
    *
    * @param place where it is used: the latitude decides how fast the rose ages
    * @param date the date; its midnight in UTC is meant
-   * @return the reading; its standard error is that of a model (0.4° in middle latitudes, which the
-   *     chart maker's cannot be better than) and half of {@link #expectedErrorDegrees} together
+   * @return the reading; its standard error is that of a model (0.4° in middle latitudes, since the
+   *     chart maker knew no better) combined with half of {@link #expectedErrorDegrees}
    * @throws IllegalArgumentException if the carried variation leaves [-180°, 180°]
    */
   @Override
@@ -170,7 +170,7 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
    * 0.1, 0.2, 1.0, 2.0°.
    *
    * @param date the date of the passage
-   * @return degrees, at least 0; straight lines between those figures and beyond the last
+   * @return degrees, at least 0; linear between those figures and beyond the last
    */
   public double expectedErrorDegrees(LocalDate date) {
     return RoseAge.expectedErrorDegrees(ageAt(date), 0.0);
@@ -190,9 +190,8 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
   }
 
   /**
-   * What a reader of the carried variation should know below 60° of latitude: an annual change
-   * beyond belief; a rose five years old or more, with the error to expect; a rose later than the
-   * date.
+   * What a reader of the carried variation should know below 60° of latitude: an implausible annual
+   * change; a rose five years old or more, with the error to expect; a rose later than the date.
    *
    * @param date the date of the passage
    * @return the notes, possibly empty, unmodifiable

@@ -5,8 +5,8 @@ import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.note.Note;
 
 /**
- * Whether the horizontal field is strong enough to steer by, as the World Magnetic Model's makers
- * divide it.
+ * Whether the horizontal field is strong enough to steer by, as the makers of the World Magnetic
+ * Model divide the earth.
  *
  * <pre>{@code
  * CompassZone.ofHorizontal(4_500.0); // CAUTION

@@ -15,8 +15,8 @@ import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A model of the Earth's magnetic field over some years: coefficients that change in straight lines
- * between dates.
+ * A model of the Earth's magnetic field over some years: coefficients that change linearly between
+ * dates.
  *
  * <p>Three World Magnetic Models are built in, and {@link #inForceOn} picks the one made for a
  * date. Ask a model for a date and get a {@link MagneticSnapshot}; ask that about places.

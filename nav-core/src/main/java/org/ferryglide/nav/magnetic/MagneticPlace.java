@@ -14,7 +14,7 @@ import org.ferryglide.nav.position.Position;
  * A magnetic model prepared for one place: the sums are done once, and any number of dates cost
  * next to nothing.
  *
- * <p>At one place the components of the field change in straight lines, as the coefficients do.
+ * <p>At one place the components of the field change linearly with time, as the coefficients do.
  *
  * <pre>{@code
  * MagneticPlace harbour = MagneticModel.wmm2025().place(Position.ofDegrees(50.1, -5.5));

@@ -32,13 +32,13 @@ public final class MagneticSnapshot implements Serializable {
 
   private static final double MINUTES_IN_DEGREE = 60.0;
 
-  /** Where {@link #elements} writes the part to the north, nanotesla, after the offset. */
+  /** Where {@link #elements} writes the north component, nanotesla, after the offset. */
   public static final int NORTH = 0;
 
-  /** Where {@link #elements} writes the part to the east, nanotesla, after the offset. */
+  /** Where {@link #elements} writes the east component, nanotesla, after the offset. */
   public static final int EAST = 1;
 
-  /** Where {@link #elements} writes the part downward, nanotesla, after the offset. */
+  /** Where {@link #elements} writes the downward component, nanotesla, after the offset. */
   public static final int DOWN = 2;
 
   /** Where {@link #elements} writes the horizontal intensity, nanotesla, after the offset. */
@@ -312,7 +312,7 @@ public final class MagneticSnapshot implements Serializable {
    * @param until row after the last
    * @param out receives what {@link #elements} writes, that of row i from {@link #ELEMENTS} (i -
    *     from) after the offset
-   * @param offset index in {@code out} of the first north part
+   * @param offset index in {@code out} of the first north component
    * @throws IndexOutOfBoundsException if an array is too short
    */
   public void elements(

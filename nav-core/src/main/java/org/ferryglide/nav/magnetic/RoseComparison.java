@@ -10,10 +10,10 @@ import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 
 /**
- * A chart's variation set beside a model's for the same place and date: a misread letter, a rose
- * too old, a local anomaly show. A misread year shows only when its years of change are more than
- * what age and model error explain: 1999 read for 2019, at 8' a year, is 2.7°, and a rose of 1999
- * is allowed more than that.
+ * A chart's variation set beside a model's for the same place and date, which shows up a misread
+ * letter, a rose too old or a local anomaly. A misread year shows only when its years of change are
+ * more than what age and model error explain: 1999 read for 2019, at 8' a year, is 2.7°, and a rose
+ * of 1999 is allowed more than that.
  *
  * <pre>{@code
  * RoseComparison comparison =
@@ -116,7 +116,7 @@ public final class RoseComparison implements Serializable {
   }
 
   /**
-   * How far the rose stands from the model.
+   * How far the rose is from the model.
    *
    * @return rose less model the short way round, degrees, east positive, in [-180, 180]
    */
@@ -125,7 +125,7 @@ public final class RoseComparison implements Serializable {
   }
 
   /**
-   * How far apart they may stand without surprise: twice the model's one-sigma error and what the
+   * How far apart they may be and still agree: twice the model's one-sigma error and what the
    * rose's age may have added.
    *
    * @return degrees
@@ -135,7 +135,7 @@ public final class RoseComparison implements Serializable {
   }
 
   /**
-   * Whether the difference is no surprise.
+   * Whether rose and model agree.
    *
    * @return true if it is no larger than {@link #allowedDegrees}
    */

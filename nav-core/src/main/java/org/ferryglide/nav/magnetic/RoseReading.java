@@ -15,7 +15,7 @@ import org.ferryglide.nav.position.Position;
  * <pre>{@code
  * RoseReading reading = roses.between(place, LocalDate.of(2026, 6, 1));
  * reading.variation();
- * reading.weight(0); // part of the nearest rose in the answer
+ * reading.weight(0); // weight of the nearest rose in the answer
  * }</pre>
  */
 public final class RoseReading implements Serializable {
@@ -81,7 +81,7 @@ public final class RoseReading implements Serializable {
   }
 
   /**
-   * The part of one rose in the answer.
+   * The weight of one rose in the answer.
    *
    * @param index place of the rose in {@link #roses}
    * @return its weight; the weights sum to 1, and where the plane through three or more roses runs

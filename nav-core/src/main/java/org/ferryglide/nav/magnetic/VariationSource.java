@@ -6,7 +6,8 @@ import java.util.List;
 import org.ferryglide.nav.position.Position;
 
 /**
- * Whatever tells the variation at a place and date: a model, a printed rose, the roses of a chart.
+ * Anything that gives the variation at a place and date: a model, a printed rose, the roses of a
+ * chart.
  *
  * <pre>{@code
  * VariationSource source = chartHasRose ? CompassRose.parse(text) : VariationSource.builtInModels();

@@ -5,9 +5,9 @@
  * from two places. A world model ({@link org.ferryglide.nav.magnetic.MagneticModel}) gives the
  * whole field anywhere on a date; the rose printed on the chart ({@link
  * org.ferryglide.nav.magnetic.CompassRose}) gives the variation for one year near one place, with
- * the yearly change to carry it forward. The one idea of this room: a model is first moved to a
- * date, and the immutable {@link org.ferryglide.nav.magnetic.MagneticSnapshot} is then asked about
- * places, by as many threads as you like.
+ * the yearly change to carry it forward. The one idea: a model is first moved to a date, and the
+ * immutable {@link org.ferryglide.nav.magnetic.MagneticSnapshot} is then asked about places, by as
+ * many threads as you like.
  *
  * <pre>{@code
  * LocalDate date = LocalDate.of(2026, 6, 1);
@@ -16,7 +16,7 @@
  * MagneticSnapshot today = MagneticModel.wmm2025().at(date); // for many places on one date
  * }</pre>
  *
- * <p>A reading is never without its doubts: a {@link org.ferryglide.nav.magnetic.VariationReading}
+ * <p>A reading comes with its doubts: a {@link org.ferryglide.nav.magnetic.VariationReading}
  * carries the variation, its standard error and the notes that may condemn it, whichever {@link
  * org.ferryglide.nav.magnetic.VariationSource} it is from.
  *
@@ -24,7 +24,7 @@
  * org.ferryglide.nav.magnetic.MagneticPlace}), the variation along a leg ({@link
  * org.ferryglide.nav.magnetic.LegVariation}), several roses on one chart ({@link
  * org.ferryglide.nav.magnetic.ChartRoses}), a rose set beside a model ({@link
- * org.ferryglide.nav.magnetic.RoseComparison}), rounding for the helm ({@link
+ * org.ferryglide.nav.magnetic.RoseComparison}), rounding to what can be steered ({@link
  * org.ferryglide.nav.magnetic.VariationReading#wholeDegree}) and other models read from their
  * published files ({@link org.ferryglide.nav.magnetic.MagneticModel#readShc(java.nio.file.Path)}).
  *

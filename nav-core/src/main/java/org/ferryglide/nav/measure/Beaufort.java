@@ -10,7 +10,7 @@ import org.ferryglide.nav.note.TextFormatException;
  *
  * <pre>{@code
  * Beaufort forecast = Beaufort.parse("4 or 5");
- * forecast.highest(); // 21 kn: plan on it
+ * forecast.highest(); // Optional[21.0 kn]: plan on it
  * Beaufort.of(Speed.ofKnots(13)).words(); // moderate breeze
  * }</pre>
  *
@@ -95,7 +95,7 @@ public record Beaufort(int least, int greatest) implements Serializable {
    * The force of a wind.
    *
    * @param wind mean speed of the wind
-   * @return the force whose whole knots the speed rounds to, half a knot up
+   * @return the force of the speed rounded to whole knots, halves upward
    */
   public static Beaufort of(Speed wind) {
     long knots = Math.round(wind.knots() + UNIT_ROUNDING_KNOTS);

@@ -8,8 +8,8 @@ import org.ferryglide.nav.basics.Seconds;
 /**
  * A length over the earth or the water, a height or a depth, held in metres.
  *
- * <p>A method that gives a side as well as a length says so, and gives a distance with a sign; so
- * is a height below the level it is measured from negative.
+ * <p>A distance is negative only where the method that returns it says so: to tell one side from
+ * the other, or for a height below the level it is measured from.
  *
  * <pre>{@code
  * Distance leg = Distance.ofNauticalMiles(5.2);
@@ -43,7 +43,7 @@ public record Distance(double metres) implements Comparable<Distance>, Serializa
   /** Metres in a fathom of six feet, exactly. */
   public static final double METRES_PER_FATHOM = 1.8288;
 
-  /** No distance. */
+  /** Zero distance. */
   public static final Distance ZERO = new Distance(0.0);
 
   /**
@@ -172,7 +172,7 @@ public record Distance(double metres) implements Comparable<Distance>, Serializa
   }
 
   /**
-   * What is left of this distance after another.
+   * This distance less another.
    *
    * @param other the distance to take off
    * @return the difference, negative if {@code other} is longer
@@ -183,7 +183,7 @@ public record Distance(double metres) implements Comparable<Distance>, Serializa
   }
 
   /**
-   * This distance several times over.
+   * This distance multiplied by a factor.
    *
    * @param factor how many times, finite
    * @return the product
@@ -206,7 +206,7 @@ public record Distance(double metres) implements Comparable<Distance>, Serializa
   }
 
   /**
-   * The speed that makes this distance good in a time.
+   * The speed that covers this distance in a time.
    *
    * @param time how long, above zero
    * @return distance over time

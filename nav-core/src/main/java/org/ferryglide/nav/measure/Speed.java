@@ -122,7 +122,7 @@ public record Speed(double metresPerSecond) implements Comparable<Speed>, Serial
   }
 
   /**
-   * This speed several times over.
+   * This speed multiplied by a factor.
    *
    * @param factor how many times, finite, at least 0
    * @return the product
@@ -144,12 +144,12 @@ public record Speed(double metresPerSecond) implements Comparable<Speed>, Serial
   }
 
   /**
-   * What is left of this speed against another.
+   * This speed less another along the same line.
    *
    * @param other the speed to take off, no greater than this one
    * @return the difference
-   * @throws IllegalArgumentException if {@code other} is greater, since a speed has no sign; a
-   *     {@link Velocity} has
+   * @throws IllegalArgumentException if {@code other} is greater: a speed is never negative; a
+   *     {@link Velocity} has a direction
    */
   public Speed minus(Speed other) {
     if (other.metresPerSecond > metresPerSecond) {
@@ -160,7 +160,7 @@ public record Speed(double metresPerSecond) implements Comparable<Speed>, Serial
   }
 
   /**
-   * How far this speed leads in a time.
+   * The distance covered at this speed in a time.
    *
    * @param time how long; negative gives a negative distance
    * @return speed times time

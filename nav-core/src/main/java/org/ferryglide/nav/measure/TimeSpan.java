@@ -63,7 +63,7 @@ public record TimeSpan(Instant from, Instant until) implements Serializable {
   }
 
   /**
-   * Reads the form that {@link #toString} writes: two instants in UTC parted by a slash, as ISO
+   * Reads the form that {@link #toString} writes: two instants in UTC separated by a slash, as ISO
    * 8601 writes an interval.
    *
    * @param text for example {@code 2026-06-01T09:30:00Z/2026-06-01T11:00:00Z}
@@ -137,7 +137,7 @@ public record TimeSpan(Instant from, Instant until) implements Serializable {
     return Duration.between(from, until);
   }
 
-  /** Both ends in UTC parted by a slash, which {@link #parse} reads. */
+  /** Both ends in UTC separated by a slash, which {@link #parse} reads. */
   @Override
   public String toString() {
     return from + "/" + until;

@@ -62,7 +62,7 @@ public record Units(String distanceSymbol, String speedSymbol, String heightSymb
   public static final Units NAUTICAL = new Units("NM", "kn", "m");
 
   /**
-   * Takes three symbols; {@link #parse} takes those that differ from {@link #NAUTICAL} alone.
+   * Takes three symbols; {@link #parse} needs only those that differ from {@link #NAUTICAL}.
    *
    * @param distanceSymbol NM, km or mi
    * @param speedSymbol kn, km/h, mph or m/s
@@ -93,7 +93,7 @@ public record Units(String distanceSymbol, String speedSymbol, String heightSymb
   /**
    * Reads the symbols that are to differ from nautical miles, knots and metres.
    *
-   * @param text symbols in any order, parted by blanks or commas; no more than one for each of
+   * @param text symbols in any order, separated by spaces or commas; no more than one for each of
    *     distance, speed and height
    * @return the units
    * @throws IllegalArgumentException if a symbol is not known, or there are two for one thing
@@ -174,11 +174,11 @@ public record Units(String distanceSymbol, String speedSymbol, String heightSymb
   }
 
   /**
-   * How the data of notes are printed in these units, to be handed to {@link Words#say(Note,
-   * BiFunction)}: a figure whose name ends in {@code Knots}, {@code MetresPerSecond}, {@code
-   * Metres} or {@code NauticalMiles} in the unit chosen with its symbol, one that ends in {@code
-   * Time} by a clock, one that begins with {@code spoken} figure by figure; of a finding the figure
-   * to the side on which it is worse and its limits to the other.
+   * How the data of notes are printed in these units, for {@link Words#say(Note, BiFunction)}. A
+   * figure whose name ends in {@code Knots}, {@code MetresPerSecond}, {@code Metres} or {@code
+   * NauticalMiles} is printed in the unit chosen, with its symbol; one that ends in {@code Time},
+   * by the clock; one that begins with {@code spoken}, digit by digit. The figure of a finding is
+   * rounded to its worse side, its limits to the other.
    *
    * @param words symbols under {@code unit.}, spoken figures under {@code figure.}
    * @param clock how a time is printed

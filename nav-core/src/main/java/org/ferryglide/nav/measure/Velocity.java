@@ -5,18 +5,18 @@ import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.bearing.TrueBearing;
 
 /**
- * Where a medium goes and how fast, as parts east and north.
+ * The motion of water or air over the ground, as components east and north.
  *
- * <p>A stream is spoken of by its set, where it goes; a wind by where it comes from. Both are held
- * as where the water or air goes, so that they add as vectors.
+ * <p>A stream is named by its set, where it goes; a wind by where it comes from. Both are held as
+ * the direction in which the water or air moves, so that they add as vectors.
  *
  * <pre>{@code
  * Velocity stream = Velocity.ofSetAndRate(TrueBearing.ofDegrees(90), Speed.ofKnots(2));
  * stream.alongMetresPerSecond(TrueBearing.ofDegrees(45)); // 0.73: it helps a northeasterly course
  * }</pre>
  *
- * @param eastMetresPerSecond the part to the east, metres a second, finite
- * @param northMetresPerSecond the part to the north, metres a second, finite
+ * @param eastMetresPerSecond the east component, metres a second, finite
+ * @param northMetresPerSecond the north component, metres a second, finite
  */
 public record Velocity(double eastMetresPerSecond, double northMetresPerSecond)
     implements Serializable {
@@ -27,11 +27,11 @@ public record Velocity(double eastMetresPerSecond, double northMetresPerSecond)
   public static final Velocity STILL = new Velocity(0.0, 0.0);
 
   /**
-   * Takes the parts; {@link #ofSetAndRate} and {@link #ofWind} read better.
+   * Takes the components; {@link #ofSetAndRate} and {@link #ofWind} read better.
    *
-   * @param eastMetresPerSecond the part to the east, metres a second; -0.0 becomes 0.0
-   * @param northMetresPerSecond the part to the north, metres a second; -0.0 becomes 0.0
-   * @throws IllegalArgumentException if a part is NaN or infinite
+   * @param eastMetresPerSecond the east component, metres a second; -0.0 becomes 0.0
+   * @param northMetresPerSecond the north component, metres a second; -0.0 becomes 0.0
+   * @throws IllegalArgumentException if a component is NaN or infinite
    */
   public Velocity {
     eastMetresPerSecond = Arguments.finite(eastMetresPerSecond, "east part", "metres a second");
@@ -39,12 +39,12 @@ public record Velocity(double eastMetresPerSecond, double northMetresPerSecond)
   }
 
   /**
-   * Makes a velocity from its parts.
+   * Makes a velocity from its components.
    *
-   * @param eastMetresPerSecond the part to the east, metres a second, finite
-   * @param northMetresPerSecond the part to the north, metres a second, finite
+   * @param eastMetresPerSecond the east component, metres a second, finite
+   * @param northMetresPerSecond the north component, metres a second, finite
    * @return the velocity
-   * @throws IllegalArgumentException if a part is NaN or infinite
+   * @throws IllegalArgumentException if a component is NaN or infinite
    */
   public static Velocity ofEastAndNorth(double eastMetresPerSecond, double northMetresPerSecond) {
     return new Velocity(eastMetresPerSecond, northMetresPerSecond);
@@ -107,7 +107,7 @@ public record Velocity(double eastMetresPerSecond, double northMetresPerSecond)
    *
    * @param other the motion to add
    * @return the sum
-   * @throws IllegalArgumentException if a part overflows
+   * @throws IllegalArgumentException if a component overflows
    */
   public Velocity plus(Velocity other) {
     return new Velocity(
@@ -120,7 +120,7 @@ public record Velocity(double eastMetresPerSecond, double northMetresPerSecond)
    *
    * @param other the motion to take off
    * @return the difference
-   * @throws IllegalArgumentException if a part overflows
+   * @throws IllegalArgumentException if a component overflows
    */
   public Velocity minus(Velocity other) {
     return new Velocity(
@@ -129,21 +129,21 @@ public record Velocity(double eastMetresPerSecond, double northMetresPerSecond)
   }
 
   /**
-   * This motion several times over.
+   * This motion multiplied by a factor.
    *
    * @param factor how many times, finite; a negative factor turns it round
    * @return the product
-   * @throws IllegalArgumentException if a part is NaN or infinite
+   * @throws IllegalArgumentException if a component is NaN or infinite
    */
   public Velocity times(double factor) {
     return new Velocity(eastMetresPerSecond * factor, northMetresPerSecond * factor);
   }
 
   /**
-   * The part of this motion along a direction.
+   * The component of this motion along a direction.
    *
    * @param direction the direction that counts as forward
-   * @return metres a second, positive when it helps
+   * @return metres a second, negative against the direction
    */
   public double alongMetresPerSecond(TrueBearing direction) {
     double radians = Math.toRadians(direction.degrees());
@@ -151,7 +151,7 @@ public record Velocity(double eastMetresPerSecond, double northMetresPerSecond)
   }
 
   /**
-   * The part of this motion across a direction.
+   * The component of this motion across a direction.
    *
    * @param direction the direction that counts as forward
    * @return metres a second, positive to the right
@@ -183,7 +183,7 @@ public record Velocity(double eastMetresPerSecond, double northMetresPerSecond)
    * Reads a set from true north with a rate, {@code 090° 2.0 kn} or {@code 090°T 2.0 kn}, and what
    * {@link #toString} writes.
    *
-   * @param text set and rate, or both parts with their units
+   * @param text set and rate, or both components with their units
    * @return the velocity
    * @throws org.ferryglide.nav.note.TextFormatException if the text is anything else
    */

@@ -5,8 +5,8 @@
  * named where it goes in or comes out. A nautical mile is 1852 m exactly and is written NM; a bare
  * "mile" is refused, because at sea and on land it means different lengths.
  *
- * <p>{@link Velocity} is where a medium goes: a stream from its set and rate, a wind from where it
- * comes.
+ * <p>{@link Velocity} is the motion of water or air: a stream is made of its set and rate, a wind
+ * of its speed and where it comes from.
  *
  * <pre>{@code
  * Velocity stream = Velocity.ofSetAndRate(TrueBearing.ofDegrees(180), Speed.ofKnots(1.2));

@@ -19,10 +19,10 @@ import java.util.Objects;
  * <p>Figures are kept as numbers too, so that a program need not read them back from text: {@code
  * note.figures().get("rangeMetres")}.
  *
- * @param code stable name for programs, room and idea in lower case: {@code rose.old}
+ * @param code stable name for programs, subject and finding in lower case: {@code rose.old}
  * @param severity how much it matters
  * @param text one or more sentences of plain English
- * @param data what stands behind the text by name, unit in the name, in the order it was given;
+ * @param data the facts behind the text by name, with the unit in the name, in the order given;
  *     words and figures alike, as text
  * @param figures those of {@code data} that are numbers, as numbers
  */
@@ -126,9 +126,9 @@ public record Note(
   }
 
   /**
-   * The same note with words of their own code as a part of it, so that a translation finds those
-   * too: the part's text stands under {@code name}, its code under {@code name} and {@code Code},
-   * and what stands behind the part beside them.
+   * The same note with another note as a part of it, so that a translation finds the words of both:
+   * the part's text is held under {@code name}, its code under {@code name} followed by {@code
+   * Code}, and its data beside them.
    *
    * <pre>{@code
    * Note why = Note.information("why.no-stream", "no stream is known there and then");

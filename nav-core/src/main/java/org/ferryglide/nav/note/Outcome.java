@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a solver returns: solved, or not and why.
  *
- * <p>There are exactly these two cases, and neither is an exception. {@link #match} meets both at
+ * <p>There are exactly these two cases, and neither is an exception. {@link #match} handles both at
  * once; {@link #map} and {@link #orElse} do so one after the other, which reads better where text
  * is wanted; {@link #orElseThrow} is for callers who know there is an answer.
  *
@@ -49,8 +49,8 @@ public sealed interface Outcome<S extends Serializable, W extends Why> extends S
   }
 
   /**
-   * Meets both cases. Handed straight to {@code println}, two lambdas leave the compiler to choose
-   * between its overloads, which it refuses: use {@link #map} and {@link #orElse} there.
+   * Handles both cases. As the argument of {@code println} two lambdas do not compile, since its
+   * overloads are then ambiguous: use {@link #map} and {@link #orElse} there.
    *
    * @param <R> what both cases are turned into; may be null
    * @param onSolved what to make of a solution

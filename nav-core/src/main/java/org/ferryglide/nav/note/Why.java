@@ -3,8 +3,8 @@ package org.ferryglide.nav.note;
 import java.io.Serializable;
 
 /**
- * Why there is no answer: which condition fails, in plain English. Each room that solves something
- * has its own, with the figures that belong to it.
+ * Why there is no answer: which condition fails, in plain English. Each package that solves
+ * something has its own, with the figures that belong to it.
  *
  * <pre>{@code
  * Why why = outcome.why().get();

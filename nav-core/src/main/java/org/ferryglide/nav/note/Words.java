@@ -18,8 +18,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What is printed, in the words of one language: templates by key, in which figures stand by name
- * in braces. Notes are told by their codes, the key being {@code note.} and the code, so that a
- * translation is one file of templates.
+ * in braces. Notes are looked up by their codes, the key being {@code note.} and the code, so that
+ * a translation is one file of templates.
  *
  * <pre>{@code
  * Words words = Words.of(Map.of("off", "at most {distance} to the {side}"));

@@ -9,8 +9,8 @@ import java.util.Objects;
 /**
  * A calculation as a learner would write it, line by line, and the same facts as data.
  *
- * <p>An answer never carries its working about. Whoever wants it asks the method that makes it, and
- * only then is it made; so it costs nothing otherwise.
+ * <p>An answer does not carry its working: a method makes it when asked, so that it costs nothing
+ * otherwise.
  *
  * <pre>{@code
  * Figure course = new Figure("True bearing", 45.0, 45.0, "degrees", "045°T");
@@ -62,7 +62,7 @@ public final class Working implements Serializable {
   /**
    * The same working with one more line, for a figure that was given.
    *
-   * @param from where it comes from, as {@code from the chart}; may be empty
+   * @param from where it comes from, for example {@code from the chart}; may be empty
    * @param figure the figure
    * @return the longer working
    */

@@ -434,7 +434,7 @@ public final class DeckCard implements Serializable {
     return further;
   }
 
-  /** Every side, parted by lines of dashes. */
+  /** Every side, separated by lines of dashes. */
   @Override
   public String toString() {
     List<String> sides = new ArrayList<>(summary());

@@ -52,12 +52,13 @@ public record Position(double latitudeDegrees, double longitudeDegrees) implemen
    * <p>Degrees, degrees and minutes, or degrees, minutes and seconds; hemisphere letters before or
    * after each part, or signs with north and east positive; typographic or plain marks, the letters
    * d, m and s, or none; the parts separated by a comma, a semicolon or spaces. Four, five, six or
-   * seven figures before a letter are degrees and minutes, or degrees, minutes and seconds, run
+   * seven digits before a letter are degrees and minutes, or degrees, minutes and seconds, run
    * together as receivers send them. Letters decide which part is which; without letters latitude
    * comes first, and the parts need a comma, a semicolon or a sign between them. A part with
    * neither letter nor sign beside one with a letter is refused: west would be taken for east. A
-   * hyphen glued between figures parts degrees from minutes; where it could also be a minus, the
-   * text is refused. ISO 6709 is read too, see {@link #parseIso6709}. The decimal mark is a point.
+   * hyphen directly between digits separates degrees from minutes; where it could also be a minus
+   * sign, the text is refused. ISO 6709 is read too, see {@link #parseIso6709}. The decimal mark is
+   * a point.
    *
    * <pre>{@code
    * Position.parse("50°06.3'N 005°32.1'W");

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Positions whose figures stand without marks: {@code 5006.3,N,00532.1,W} as receivers send them,
- * {@code 5006.3N 00532.1W} as pilots print them, and two numbers parted by a comma.
+ * {@code 5006.3N 00532.1W} as pilots print them, and two numbers separated by a comma.
  *
  * <p>The width of the figures tells how they are split, as in ISO 6709, whose reader does the rest.
  */

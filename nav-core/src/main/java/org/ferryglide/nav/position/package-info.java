@@ -2,7 +2,7 @@
  * Where on the earth, in latitude and longitude.
  *
  * <p>A {@link Position} is a point on the WGS84 ellipsoid, which is what charts and satellite
- * receivers use; positions on other datums are converted in the room for map grids. Latitude is
+ * receivers use; positions on other datums are converted in the package for map grids. Latitude is
  * positive north in [-90, 90], longitude positive east in [-180, 180); the date line is stored as
  * -180, and the longitude of a pole is kept, because a leg that leaves a pole leaves along some
  * meridian.

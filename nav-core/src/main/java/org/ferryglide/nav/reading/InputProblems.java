@@ -16,7 +16,7 @@ import org.ferryglide.nav.note.InputProblem;
  * problems.refuseIfAny();
  * }</pre>
  *
- * <p>The first {@link InputFormatException#MOST_KEPT} are kept, those behind are only counted, so
+ * <p>The first {@link InputFormatException#MOST_KEPT} are kept, later ones are only counted, so
  * that a file of nothing but mistakes costs no memory. Belongs to one thread.
  */
 public final class InputProblems {
@@ -34,7 +34,7 @@ public final class InputProblems {
   }
 
   /**
-   * Tells of one more.
+   * Adds one more.
    *
    * @param line line number, the first is 1; 0 for the whole source
    * @param column field number, the first is 1; 0 for the whole line
@@ -45,7 +45,7 @@ public final class InputProblems {
   }
 
   /**
-   * Tells of one more, of whatever source.
+   * Adds one more, of whatever source.
    *
    * @param problem what is wrong
    */

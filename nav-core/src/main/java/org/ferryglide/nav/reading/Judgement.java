@@ -11,8 +11,8 @@ import org.ferryglide.nav.note.Severity;
  * A rule by which input is doubted: what looks wrong, from which figure on, and who says so.
  *
  * <p>What cannot be true is refused; what only looks wrong is let through with the note of a
- * judgement. A room keeps its judgements as constants in one place, so that every reader there
- * doubts alike.
+ * judgement. A package keeps its judgements as constants in one place, so that all its readers
+ * doubt by the same rules.
  *
  * <pre>{@code
  * Judgement swift =

@@ -1,7 +1,7 @@
 /**
  * How text and files are read and doubted: marks and numbers read character by character, the
- * problems of a file gathered until it is refused, judgements of what looks wrong. Exported to the
- * tides alone; no user needs it.
+ * problems of a file gathered until it is refused, judgements of what looks wrong. Exported to
+ * nav-tide alone; no user needs it.
  */
 @NullMarked
 package org.ferryglide.nav.reading;

@@ -145,7 +145,7 @@ public record Covariance(double eastVariance, double northVariance, double eastN
   }
 
   /**
-   * How much the errors along a direction and across it go together.
+   * The covariance of the errors along a direction and across it.
    *
    * @param direction the direction
    * @return covariance of the errors along it and across it, to the right positive; square metres
@@ -158,8 +158,7 @@ public record Covariance(double eastVariance, double northVariance, double eastN
   }
 
   /**
-   * How large a difference is in terms of what this uncertainty admits: the statistical distance,
-   * squared.
+   * How large a difference is beside this uncertainty: the statistical distance, squared.
    *
    * @param eastMetres the difference to the east, metres
    * @param northMetres the difference to the north, metres

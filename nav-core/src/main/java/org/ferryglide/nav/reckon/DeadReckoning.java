@@ -16,7 +16,7 @@ import org.ferryglide.nav.water.StreamField;
  * Where a log of headings, speeds and times leads: the dead-reckoned position by log and compass,
  * and the estimated position with leeway and stream.
  *
- * <p>Each entry is sailed along a rhumb line on the ellipsoid; the stream is taken at the craft's
+ * <p>Each entry is reckoned along a rhumb line on the ellipsoid; the stream is taken at the craft's
  * own place and time by the midpoint of steps of at most a minute that stop at the break points of
  * the field, so that a stream steady or changing evenly with time is exact, and one that changes
  * with place is right to a few parts in a million of the run.

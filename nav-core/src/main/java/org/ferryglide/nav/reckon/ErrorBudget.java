@@ -14,9 +14,9 @@ import org.ferryglide.nav.measure.Distance;
  * what to improve.
  *
  * <p>To first order: with 20 degrees of error of the set alone, the standard deviation across a
- * course square to the stream comes out up to 13 % too large, and the shortening of the drift,
- * which has a mean, is missing; with the usual model the variance is within 6 % of that of {@link
- * ErrorSimulation}, which has the rest.
+ * course square to the stream comes out up to 13 % too large, and the shortening of the mean drift
+ * is missing; with the usual model the variance is within 6 % of that of {@link ErrorSimulation},
+ * which has the rest.
  *
  * <pre>{@code
  * ErrorBudget budget =
@@ -106,8 +106,8 @@ public final class ErrorBudget implements Serializable {
   }
 
   /**
-   * The budget of a passage that goes on with the same instruments and tables: errors that stay the
-   * same go on being the same.
+   * The budget of a passage that goes on with the same instruments and tables: constant errors stay
+   * what they are.
    *
    * @param more what follows, cut where water track, speed or stream change
    * @return the budget of the whole passage, from the same start
@@ -153,7 +153,7 @@ public final class ErrorBudget implements Serializable {
   /**
    * What each error contributes.
    *
-   * @return contributions, the largest first; errors of no size are left out; unmodifiable
+   * @return contributions, the largest first; those of zero are left out; unmodifiable
    */
   public List<Contribution> contributions() {
     return contributions;

@@ -12,7 +12,7 @@ import org.ferryglide.nav.basics.Seconds;
  * How large the errors of a passage are: one {@link Spread} for each {@link ErrorSource}.
  *
  * <p>The figures of {@link #usual} are common practice among sea kayakers and have no source; each
- * is there to be replaced by one's own.
+ * is meant to be replaced by one's own.
  *
  * <pre>{@code
  * ErrorModel mine =
@@ -102,7 +102,7 @@ public final class ErrorModel implements Serializable {
    * @param straightEdgeMillimetres length of the straight edge along which the course is laid, or
    *     of the leg on the paper if that is shorter, above 0
    * @param pencilMillimetres how far a pricked point or a drawn line is off, one standard
-   *     deviation, at least 0; 0.3 to 0.5 on a cockpit chart (common practice, no source)
+   *     deviation, at least 0; 0.3 to 0.5 on a chart on deck (common practice, no source)
    * @return a model with everything else the same
    * @throws IllegalArgumentException if a value is out of range
    */

@@ -11,8 +11,8 @@ import org.ferryglide.nav.position.Position;
 /**
  * A position together with how far it may be off.
  *
- * <p>Every way of finding a position in this room ends in one, so that any two can be combined:
- * what the reckoning says, then a fix, then the reckoning from there.
+ * <p>Every way of finding a position ends in one, so that any two can be combined: what the
+ * reckoning says, then a fix, then the reckoning from there.
  *
  * <pre>{@code
  * EstimatedPosition launch = EstimatedPosition.of(slip, Distance.ofMetres(5));
@@ -89,7 +89,7 @@ public record EstimatedPosition(Position position, Covariance covariance) implem
   }
 
   /**
-   * How far apart this position and another are, in terms of what both admit: the statistical
+   * How far apart this position and another are beside the uncertainty of both: the statistical
    * distance, squared.
    *
    * @param other the other finding of the same place

@@ -51,7 +51,7 @@ public final class PositionKeeper implements Serializable {
    * A keeper at the start.
    *
    * @param start where, and how well known
-   * @param expectedStream the stream to begin with, from tables or none
+   * @param expectedStream the stream to begin with, from tables, or {@link Velocity#STILL}
    * @param streamStandardDeviation how uncertain it is, in each of two directions
    * @return the keeper
    */

@@ -14,10 +14,10 @@
  * now.covariance().ellipse(0.95); // the ellipse that holds the true position in 95 of 100 cases
  * }</pre>
  *
- * <p>Uncertainties are one standard deviation unless a name says otherwise, errors are taken for
- * normal, directions are true, east and north are metres on the plane that touches the ellipsoid at
- * the place. Figures marked common practice have no source and are there to be replaced by one's
- * own.
+ * <p>Uncertainties are one standard deviation unless a name says otherwise, errors are taken to be
+ * normally distributed, directions are true, east and north are metres on the plane that touches
+ * the ellipsoid at the place. Figures marked common practice have no source and are meant to be
+ * replaced by one's own.
  *
  * <p>Official charts and tables and one's own eyes come before anything computed here.
  *

@@ -10,11 +10,11 @@ package org.ferryglide.nav.sky;
 public enum MoonPhase {
   /** Moon and sun in the same direction; springs follow. */
   NEW(0),
-  /** Half the disc lit, growing; neaps follow. */
+  /** Half the disc lit, waxing; neaps follow. */
   FIRST_QUARTER(1),
   /** Moon opposite the sun; springs follow. */
   FULL(2),
-  /** Half the disc lit, shrinking; neaps follow. */
+  /** Half the disc lit, waning; neaps follow. */
   LAST_QUARTER(3);
 
   private final int quarter;

@@ -16,8 +16,8 @@ import org.shredzone.commons.suncalc.SunPosition;
  *     HeadingDeviation.whileHeading(heading).markShown(shown, sun, variation).deviation();
  * }</pre>
  *
- * <p>Never look into the sun: sight its shadow across the compass, and low, where its azimuth
- * changes slowly with what is not known of the time. Dates from 1900 to 2100.
+ * <p>Never look at the sun: sight its shadow across the compass, and while the sun is low, when an
+ * error in the time matters least. Dates from 1900 to 2100.
  */
 public final class Sun {
   private Sun() {}

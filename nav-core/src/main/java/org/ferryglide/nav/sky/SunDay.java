@@ -21,13 +21,13 @@ import org.shredzone.commons.suncalc.SunTimes;
  *
  * <p>The day runs from midnight to midnight in the caller's zone, 23 or 25 hours where the clocks
  * change. Times are whole minutes, rounded so that there is never less light than they say: a rise
- * to the minute behind it, a set to the minute before. A rise in the last minute of the day is
- * given as the midnight that ends it.
+ * up to the next minute, a set down. A rise in the last minute of the day is given as the midnight
+ * that ends it.
  *
  * <p>Accuracy before the rounding, measured against PyEphem 4.1.4 over 334 events of the years 2020
  * to 2034: median 5 s, worst 21 s below 62 degrees of latitude and 26 s up to 75 degrees; a sun
  * that only grazes the threshold can be minutes off. Real refraction varies by as much. An open sea
- * horizon and an eye at sea level are meant.
+ * horizon and an eye at sea level are assumed.
  *
  * <pre>{@code
  * SunDay day = SunDay.of(date, ZoneId.of("UTC+01:00"), landing);
