@@ -66,8 +66,8 @@ public record SoundingLine(EstimatedPosition position, double agreement, List<No
    * @param chart the charted depths
    * @param depthSigma how uncertain a depth is, chart and lead together, one standard deviation,
    *     above 0
-   * @param reckoned the reckoned position of the last sounding with its uncertainty, which must
-   *     be above zero in every direction
+   * @param reckoned the reckoned position of the last sounding with its uncertainty, which must be
+   *     above zero in every direction
    * @return the fit; empty if the chart has no data wherever it was looked for
    * @throws IllegalArgumentException if there are no soundings, one is reduced to another datum
    *     than the chart's, or a value is out of range
