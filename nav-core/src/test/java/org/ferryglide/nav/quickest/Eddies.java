@@ -96,6 +96,22 @@ final class Eddies {
     out[1] = north;
   }
 
+  /**
+   * East and north parts at a place as the factors of the cosine and of the sine of the tide, in
+   * turn: what {@link #at} tells there at any time, for one look.
+   */
+  void parts(double px, double py, double[] out) {
+    double quarter = tide == 0.0 ? 0.0 : 0.5 * Math.PI / tide;
+    at(px, py, 0.0, out);
+    double east = out[0];
+    double north = out[1];
+    at(px, py, quarter, out);
+    out[2] = tide == 0.0 ? 0.0 : out[0];
+    out[3] = tide == 0.0 ? 0.0 : out[1];
+    out[0] = east;
+    out[1] = north;
+  }
+
   /** The same as a stream over the plane patch, for a craft of a metre a second. */
   StreamField field() {
     return (latitude, longitude, seconds, out, offset) -> {

@@ -25,6 +25,9 @@ final class GridStarts {
   private static final double LEAST_SPEED = 0.05;
   private static final double HOLDS = 0.95;
 
+  /** In the winds of {@link EddyKind}: 1.4 of the craft's speed; ample. */
+  private static final double FASTEST_THROUGH_WATER = 1.5;
+
   private static final float UNASKED = 0.0f;
   private static final float NONE = -1.0f;
 
@@ -48,7 +51,6 @@ final class GridStarts {
     boolean bars(double x0, double y0, double x1, double y1);
   }
 
-  private final Eddies eddies;
   private final ManyStarts.MadeGood madeGood;
   private final Bar bar;
 
@@ -65,8 +67,16 @@ final class GridStarts {
   /** Steps of time that differ. */
   private final int times;
 
-  /** Streams at a step of time, by node; none before they are asked for. */
-  private final float[][] flows;
+  /** The tide at each step of time. */
+  private final double[] cosines;
+
+  private final double[] sines;
+
+  /** Streams by node, as {@link Eddies#parts} tells them. */
+  private final double[] parts;
+
+  /** No speed over the ground is greater. */
+  private final double fastest;
 
   /** Speeds made good at a step of time, by node and step over the grid. */
   private final float[][] speeds;
@@ -77,34 +87,53 @@ final class GridStarts {
    */
   private final byte[] outrun;
 
-  private final double[] flow = new double[2];
-
   GridStarts(Eddies eddies, ManyStarts.MadeGood madeGood, double goalX, double spacing, Bar bar) {
     this.bar = bar;
     this.spacing = spacing;
     beyond = (int) Math.round(BEYOND / spacing);
     aside = (int) Math.round(ASIDE / spacing);
     rows = 2 * aside + 1;
-    this.eddies = eddies;
     this.madeGood = madeGood;
     along = (int) Math.round(goalX / spacing);
     columns = along + 2 * beyond + 1;
     slow = new double[columns * rows];
     Arrays.fill(slow, 1.0);
     times = eddies.tide == 0.0 ? 1 : TIME_STEPS;
-    flows = new float[times][];
     speeds = new float[times][];
+    cosines = new double[times];
+    sines = new double[times];
+    for (int i = 0; i < times; i++) {
+      cosines[i] = Math.cos(eddies.tide * (i + 0.5) * TIME_STEP);
+      sines[i] = Math.sin(eddies.tide * (i + 0.5) * TIME_STEP);
+    }
+    parts = new double[4 * columns * rows];
     outrun = new byte[columns * rows * times];
-    for (int node = 0; node < columns * rows && times > 1; node++) {
+    double[] flow = new double[4];
+    double most = 0.0;
+    for (int node = 0; node < columns * rows; node++) {
+      eddies.parts(x(node), y(node), flow);
+      System.arraycopy(flow, 0, parts, 4 * node, 4);
       int steps = 0;
       for (int i = 0; i < times; i++) {
-        eddies.at(x(node), y(node), (i + 0.5) * TIME_STEP, flow);
-        if (Math.hypot(flow[0], flow[1]) > HOLDS) {
+        double east = east(node, i);
+        double north = north(node, i);
+        double square = east * east + north * north;
+        most = Math.max(most, square);
+        if (times > 1 && square > HOLDS * HOLDS) {
           steps++;
         }
         outrun[node * times + i] = (byte) steps;
       }
     }
+    fastest = FASTEST_THROUGH_WATER + Math.sqrt(most);
+  }
+
+  private double east(int node, int timeStep) {
+    return parts[4 * node] * cosines[timeStep] + parts[4 * node + 2] * sines[timeStep];
+  }
+
+  private double north(int node, int timeStep) {
+    return parts[4 * node + 1] * cosines[timeStep] + parts[4 * node + 3] * sines[timeStep];
   }
 
   private static int[][] steps(int reach) {
@@ -159,22 +188,23 @@ final class GridStarts {
     if (speeds[at][index] != UNASKED) {
       return speeds[at][index];
     }
-    if (flows[at] == null) {
-      flows[at] = new float[2 * columns * rows];
-      Arrays.fill(flows[at], Float.NaN);
-    }
-    float[] held = flows[at];
-    if (Float.isNaN(held[2 * node])) {
-      eddies.at(x(node), y(node), times == 1 ? 0.0 : (at + 0.5) * TIME_STEP, flow);
-      held[2 * node] = (float) flow[0];
-      held[2 * node + 1] = (float) flow[1];
-    }
-    double made = madeGood.speed(held[2 * node], held[2 * node + 1], EAST[step], NORTH[step]);
+    double made = madeGood.speed(east(node, at), north(node, at), EAST[step], NORTH[step]);
     speeds[at][index] = made > LEAST_SPEED ? (float) made : NONE;
     return speeds[at][index];
   }
 
-  private record Label(int place, double time, int from) {}
+  /**
+   * A place reached.
+   *
+   * @param least the earliest that the goal can be reached through it
+   */
+  private record Label(int place, double time, int from, double least) {}
+
+  private Label label(int place, double time, int from, int goal) {
+    int node = place / (times + 1);
+    double left = Math.hypot(x(goal) - x(node), y(goal) - y(node));
+    return new Label(place, time, from, time + left / fastest);
+  }
 
   private List<Integer> earliest() {
     int start = beyond * rows + aside;
@@ -182,9 +212,9 @@ final class GridStarts {
     double[] reached = new double[columns * rows * (times + 1)];
     Arrays.fill(reached, Double.POSITIVE_INFINITY);
     List<Label> settled = new ArrayList<>();
-    PriorityQueue<Label> queue = new PriorityQueue<>((a, b) -> Double.compare(a.time, b.time));
+    PriorityQueue<Label> queue = new PriorityQueue<>((a, b) -> Double.compare(a.least, b.least));
     reached[place(start, 0.0)] = 0.0;
-    queue.add(new Label(place(start, 0.0), 0.0, -1));
+    queue.add(label(place(start, 0.0), 0.0, -1, goal));
     while (!queue.isEmpty()) {
       Label label = queue.remove();
       if (label.time > reached[label.place]) {
@@ -195,7 +225,7 @@ final class GridStarts {
       if (node == goal) {
         return nodes(settled, label);
       }
-      spread(label, node, settled.size() - 1, reached, queue);
+      spread(label, node, goal, settled.size() - 1, reached, queue);
     }
     return List.of();
   }
@@ -206,7 +236,12 @@ final class GridStarts {
   }
 
   private void spread(
-      Label label, int node, int number, double[] reached, PriorityQueue<Label> queue) {
+      Label label,
+      int node,
+      int goal,
+      int number,
+      double[] reached,
+      PriorityQueue<Label> queue) {
     for (int k = 0; k < STEPS.length; k++) {
       int column = node / rows + STEPS[k][0];
       int row = node % rows + STEPS[k][1];
@@ -227,7 +262,7 @@ final class GridStarts {
       int place = place(other, time);
       if (time < reached[place]) {
         reached[place] = time;
-        queue.add(new Label(place, time, number));
+        queue.add(label(place, time, number, goal));
       }
     }
   }

@@ -8,6 +8,7 @@ package org.ferryglide.nav.quickest;
 record WindyCraft(Eddies eddies, double windEast, double windNorth) implements CraftMotion {
   private static final double LOSS = 0.06;
   private static final double LEEWAY = 0.03;
+  private static final int LOOKS = 60;
 
   @Override
   public boolean flow(double latitude, double longitude, double time, double[] flow) {
@@ -47,31 +48,61 @@ record WindyCraft(Eddies eddies, double windEast, double windNorth) implements C
     double wy = windNorth - north;
     double along = east * c + north * s;
     double across = north * c - east * s; // to the left
-    double quick = byNewton(along, across, wx * c + wy * s, wx * s - wy * c);
-    if (!Double.isNaN(quick)) {
-      return quick;
+    double from = wx * c + wy * s;
+    double right = wx * s - wy * c;
+    if (Math.abs(across) > mostAcross(across < 0.0 ? -right : right, Math.hypot(wx, wy))) {
+      return Double.NaN;
     }
-    double off = 0.0; // of the bow, to the left of the course
-    double before = Double.NaN;
-    double gapBefore = Double.NaN;
-    for (int i = 0; i < 60; i++) {
-      double hc = c * Math.cos(off) - s * Math.sin(off);
-      double hs = s * Math.cos(off) + c * Math.sin(off);
-      double speed = speed(wx * hc + wy * hs);
-      double lee = leeway(wx * hs - wy * hc); // to starboard
-      double gap = Math.asin(-across / speed) + lee - off;
-      if (Double.isNaN(gap)) {
-        return Double.NaN;
+    double quick = byNewton(along, across, from, right);
+    return Double.isNaN(quick) ? byLooks(along, across, from, right) : quick;
+  }
+
+  /**
+   * What a craft makes across its course is never more. Let it be a at a track square to the
+   * course. At tracks off that it is at most a cos(off) + b sin(off), b being how the speed changes
+   * with the track at most.
+   */
+  private static double mostAcross(double fromAstern, double wind) {
+    double a = speed(fromAstern) + LOSS * LEEWAY * wind * wind;
+    return Math.hypot(a, LOSS * wind / (1.0 - LEEWAY * wind));
+  }
+
+  /** The same by looks all round and halving between them, for courses that are hardly held. */
+  private static double byLooks(double along, double across, double from, double right) {
+    double best = Double.NaN;
+    double off = -Math.PI;
+    double left = left(off, across, from, right);
+    for (int i = 1; i <= LOOKS; i++) {
+      double next = Math.PI * (2.0 * i / LOOKS - 1.0);
+      double nextLeft = left(next, across, from, right);
+      if (left < 0.0 != nextLeft < 0.0) {
+        double low = off;
+        double high = next;
+        while (high - low > 1e-9) {
+          double middle = 0.5 * (low + high);
+          if (left(middle, across, from, right) < 0.0 == left < 0.0) {
+            low = middle;
+          } else {
+            high = middle;
+          }
+        }
+        double speed = speed(from * Math.cos(low) - right * Math.sin(low));
+        double lee = leeway(from * Math.sin(low) + right * Math.cos(low));
+        double made = along + speed * Math.cos(low - lee);
+        best = made <= best ? best : made;
       }
-      if (Math.abs(gap) < 1e-7) {
-        return along + speed * Math.cos(off + gap - lee);
-      }
-      double slope = (gap - gapBefore) / (off - before);
-      before = off;
-      gapBefore = gap;
-      off -= slope < -0.3 && slope > -3.0 ? gap / slope : -gap; // by the secant, where it is good
+      off = next;
+      left = nextLeft;
     }
-    return Double.NaN;
+    return best;
+  }
+
+  /** What still sets to the left of the course when the bow points so far to the left of it. */
+  private static double left(double off, double across, double from, double right) {
+    double sine = Math.sin(off);
+    double cosine = Math.cos(off);
+    double lee = leeway(from * sine + right * cosine);
+    return across + speed(from * cosine - right * sine) * Math.sin(off - lee);
   }
 
   /**
@@ -81,10 +112,10 @@ record WindyCraft(Eddies eddies, double windEast, double windNorth) implements C
    * @param right the same to the right of it
    */
   private static double byNewton(double along, double across, double from, double right) {
-    double off = 0.0;
-    double sine = 0.0;
-    double cosine = 1.0;
-    for (int i = 0; i < 5; i++) {
+    double off = Math.asin(Math.max(-0.9, Math.min(0.9, -across / speed(from)))) + leeway(right);
+    for (int i = 0; i < 6; i++) {
+      double sine = Math.sin(off);
+      double cosine = Math.cos(off);
       double astern = from * cosine - right * sine;
       double starboard = from * sine + right * cosine;
       double speed = speed(astern);
@@ -101,8 +132,6 @@ record WindyCraft(Eddies eddies, double windEast, double windNorth) implements C
       if (!(Math.abs(off) < 1.4)) {
         return Double.NaN;
       }
-      sine = Math.sin(off);
-      cosine = Math.cos(off);
     }
     return Double.NaN;
   }
