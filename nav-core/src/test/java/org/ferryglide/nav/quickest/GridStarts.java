@@ -236,12 +236,7 @@ final class GridStarts {
   }
 
   private void spread(
-      Label label,
-      int node,
-      int goal,
-      int number,
-      double[] reached,
-      PriorityQueue<Label> queue) {
+      Label label, int node, int goal, int number, double[] reached, PriorityQueue<Label> queue) {
     for (int k = 0; k < STEPS.length; k++) {
       int column = node / rows + STEPS[k][0];
       int row = node % rows + STEPS[k][1];
