@@ -14,7 +14,7 @@ import org.ferryglide.nav.position.Position;
 
 /**
  * A place to keep away from, as the party took it from its own chart and pilot book: a rock, a
- * race, a firing range. The library knows of no danger that it is not told.
+ * race, a firing range. The library knows only the dangers it is given.
  *
  * <pre>{@code
  * Danger rock = Danger.point("Fang Rock", position, Distance.ofMetres(150));
@@ -24,7 +24,7 @@ import org.ferryglide.nav.position.Position;
  *         .closedDuring(springEbbHours);
  * }</pre>
  *
- * <p>Without a {@code closed} statement a danger is closed always; with several it is closed
+ * <p>Without a {@code closed} statement a danger is always closed; with several it is closed
  * whenever one of them holds, and counts as not checked where one of them cannot be looked up.
  */
 public final class Danger implements Serializable {
@@ -48,7 +48,7 @@ public final class Danger implements Serializable {
    * @param name what it is called
    * @param position where it is
    * @param keepOff the distance to keep
-   * @return the danger, closed always
+   * @return the danger, always closed
    * @throws IllegalArgumentException if the name is empty or the distance negative
    */
   public static Danger point(String name, Position position, Distance keepOff) {
@@ -62,7 +62,7 @@ public final class Danger implements Serializable {
    * @param outline corners in order, at least three; the last joins the first; within 60 NM of each
    *     other
    * @param keepOff the distance to keep from the outline
-   * @return the danger, closed always
+   * @return the danger, always closed
    * @throws IllegalArgumentException if there are fewer than three corners, they lie too far apart,
    *     or the distance is negative
    */
@@ -92,7 +92,7 @@ public final class Danger implements Serializable {
    * The same danger closed at stated times, for example from two hours before high water to one
    * after.
    *
-   * @param spans when it is closed, at least one; a list of none would be closed never
+   * @param spans when it is closed, at least one, since an empty list would mean never
    * @return the changed danger
    * @throws IllegalArgumentException if there is no span
    */
@@ -178,7 +178,7 @@ public final class Danger implements Serializable {
   /**
    * When it is closed, in words.
    *
-   * @return for example {@code closed in streams above 1.5 kn}; empty if it is closed always
+   * @return for example {@code closed in streams above 1.5 kn}; empty if it is always closed
    */
   public Optional<String> whenClosed() {
     if (closings.isEmpty()) {

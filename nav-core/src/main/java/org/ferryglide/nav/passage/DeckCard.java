@@ -17,7 +17,7 @@ import org.ferryglide.nav.note.Words;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a paddler carries on deck: a plan as plain text, side by side.
+ * What a paddler carries on deck: a plan as plain text, in sides small enough to be read one at a time.
  *
  * <pre>{@code
  * DeckCard card =
@@ -28,8 +28,7 @@ import org.jspecify.annotations.Nullable;
  * System.out.println(card); // every side
  * }</pre>
  *
- * <p>An afloat side holds one three-figure direction without a word, the heading to steer by the
- * magnetic compass; every other direction has its word. Each figure is rounded to the side on which
+ * <p>A side read afloat holds one three-figure direction without a label, the heading to steer by the magnetic compass; every other direction has its label. Each figure is rounded to the side on which
  * its own check is worse: arrivals late, earliest arrivals early, rates and cross-track distances
  * up, heights toward the nearer level at which a landing stops working. Minutes are the differences
  * of printed times. What is not known is a blank to be filled in, never a zero, and what was not
@@ -358,7 +357,7 @@ public final class DeckCard implements Serializable {
   }
 
   /**
-   * The same card with something more on its further sides, as the way home.
+   * The same card with something more on its further sides, such as the way home.
    *
    * @param title what it is
    * @param lines the words; long ones are continued

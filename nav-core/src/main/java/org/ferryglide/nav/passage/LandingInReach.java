@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  *
  * <p>All landings of the passage are looked at: way points ahead and behind that have one, and its
- * refuges. The way is a straight leg on one heading, held against all checks of the passage:
+ * refuges. The way is a straight leg on a constant heading, put through all checks of the passage:
  * dangers, daylight and levels, for the planned party and the slower one. Land is no danger unless
  * it was given as one.
  */
@@ -90,7 +90,7 @@ public final class LandingInReach implements Serializable {
   }
 
   /**
-   * Whether a place is so near to it that no heading is worth telling.
+   * Whether a place is so near to it that no heading is worth giving.
    *
    * @param here where the party is
    * @return true if it lies nearer than 50 m, a distance chosen here
@@ -138,14 +138,14 @@ public final class LandingInReach implements Serializable {
   /**
    * Whether both parties reach it and may land, everything checked.
    *
-   * @return false if anything lies {@link #against} it
+   * @return false if something rules it out; {@link #against} says what
    */
   public boolean isUsable() {
     return against == null;
   }
 
   /**
-   * What lies against it.
+   * What rules it out.
    *
    * @return the worst of what stops or could not be checked; empty if nothing does
    */

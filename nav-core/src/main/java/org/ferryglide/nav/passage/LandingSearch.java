@@ -83,7 +83,7 @@ final class LandingSearch {
                 .match(
                     solved -> Failing.worst(departure.verdicts()),
                     why ->
-                        why.isForWantOfData()
+                        why.isDataMissing()
                             ? Verdict.notChecked(way(landing), why.note())
                             : Verdict.stopped(way(landing), why.note()));
     return new LandingInReach(

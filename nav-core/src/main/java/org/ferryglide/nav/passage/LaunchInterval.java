@@ -30,7 +30,7 @@ public final class LaunchInterval implements Serializable {
   /** How far a heading may be from the printed one, degrees. */
   public static final double HEADING_DEGREES = 5.0;
 
-  /** How far from the planned departure is looked. */
+  /** How far from the planned departure the search goes. */
   public static final Duration LONGEST = Duration.ofHours(12);
 
   private static final Duration STEP = Duration.ofMinutes(5);

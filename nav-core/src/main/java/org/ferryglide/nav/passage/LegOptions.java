@@ -49,7 +49,7 @@ public final class LegOptions implements Serializable {
    * A constant heading along a rhumb line, at the party's speed and with its rests, in the
    * passage's stream.
    *
-   * @return the options; the {@code with} methods change one thing each
+   * @return the options; each {@code with} method gives a copy with one thing changed
    */
   public static LegOptions usual() {
     return USUAL;
@@ -78,7 +78,7 @@ public final class LegOptions implements Serializable {
   }
 
   /**
-   * The same options without rests, as across a lane or past a race.
+   * The same options without rests, for example across a lane or past a race.
    *
    * @return the changed options
    */
@@ -87,7 +87,7 @@ public final class LegOptions implements Serializable {
   }
 
   /**
-   * The same options with the user's own stream in place of the passage's, as close inshore.
+   * The same options with the user's own stream in place of the passage's, for example close inshore.
    *
    * @param stream the stream along this leg
    * @return the changed options

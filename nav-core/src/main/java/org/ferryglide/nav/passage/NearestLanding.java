@@ -102,7 +102,7 @@ final class NearestLanding {
         arrival = solver.at(leg, time);
         if (Double.isNaN(arrival)) { // only then its reason is worth working out
           unknown |=
-              solver.steered(leg, time).why().map(NotPossible::isForWantOfData).orElse(false);
+              solver.steered(leg, time).why().map(NotPossible::isDataMissing).orElse(false);
         }
       }
       if (arrival - time < best) {

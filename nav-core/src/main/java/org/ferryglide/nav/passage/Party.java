@@ -65,7 +65,7 @@ public final class Party implements Serializable {
   }
 
   /**
-   * The same party with another guess of how slow it may turn out.
+   * The same party with another guess of how slow it may turn out to be.
    *
    * @param slowerSpeed speed through the water of the slower what-if, above zero and at most the
    *     planned speed
@@ -153,7 +153,7 @@ public final class Party implements Serializable {
   }
 
   /**
-   * How slow the party may turn out.
+   * How slow the party may turn out to be.
    *
    * @return speed through the water of the slower what-if
    */

@@ -39,7 +39,7 @@ import org.jspecify.annotations.Nullable;
  *         .build();
  * }</pre>
  *
- * <p>What is left out is not made up: without a stream nothing can be steered, without dangers
+ * <p>Nothing is made up for what is left out: without a stream nothing can be steered, without dangers
  * "dangers: not checked" stands at the top of whatever is printed.
  */
 public final class Passage implements Serializable {
@@ -338,8 +338,7 @@ public final class Passage implements Serializable {
   }
 
   /**
-   * What no limit or nothing to hold against it was given for, whatever the departure: the line at
-   * the top of everything printed. Waves, traffic, cold and much else no passage can be asked for.
+   * What is not checked, whatever the departure, because no limit or no data were given for it: the line at the top of everything printed. Waves, traffic, cold and much else are never checked.
    *
    * @return for example {@code dangers}; unmodifiable
    */

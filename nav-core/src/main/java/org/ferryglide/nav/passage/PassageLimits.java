@@ -67,7 +67,7 @@ public final class PassageLimits implements Serializable {
   /**
    * No limits but sunset at the landing, with a warning an hour before.
    *
-   * @return the limits; the {@code with} methods add one each
+   * @return the limits; each {@code with} method gives a copy with one more
    */
   public static PassageLimits none() {
     double[] values = new double[WIDTH];
@@ -288,8 +288,7 @@ public final class PassageLimits implements Serializable {
   }
 
   /**
-   * By how much the real stream may exceed its table; streams are held against their limits at this
-   * upper end.
+   * By how much the real stream may exceed its table; streams are compared with their limits at this upper end.
    *
    * @param share of the tabled rate, in [0, 1]
    * @return the changed limits

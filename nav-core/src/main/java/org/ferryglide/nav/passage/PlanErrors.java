@@ -18,7 +18,7 @@ import org.ferryglide.nav.reckon.Spread;
  * }</pre>
  *
  * <p>All figures are standard deviations. Those of {@link #usual} are common practice among sea
- * kayakers and have no source; each is there to be replaced by one's own.
+ * kayakers and have no source; each is meant to be replaced by one's own.
  */
 public final class PlanErrors implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -46,7 +46,7 @@ public final class PlanErrors implements Serializable {
    * The errors of reckoning alone: streams turn as tabled, wind and departure are as planned.
    *
    * @param reckoning errors of heading, speed, set and rate, constant and independent parts
-   * @return the errors; the {@code with} methods change one thing each
+   * @return the errors; each {@code with} method gives a copy with one thing changed
    */
   public static PlanErrors of(ErrorModel reckoning) {
     return new PlanErrors(
@@ -74,7 +74,7 @@ public final class PlanErrors implements Serializable {
   }
 
   /**
-   * The same errors with another of the time of turn.
+   * The same errors with another error of the time of turn.
    *
    * @param deviation by how much everything in the stream's tables may come early or late, at least
    *     zero, the same all day
@@ -87,7 +87,7 @@ public final class PlanErrors implements Serializable {
   }
 
   /**
-   * The same errors with another of the departure.
+   * The same errors with another error of the departure.
    *
    * @param deviation by how much the party may be early or late, at least zero
    * @return the changed errors
@@ -99,7 +99,7 @@ public final class PlanErrors implements Serializable {
   }
 
   /**
-   * The same errors with another of the speed of the wind.
+   * The same errors with another error of the wind's speed.
    *
    * @param share as a share of the forecast speed
    * @return the changed errors
@@ -110,7 +110,7 @@ public final class PlanErrors implements Serializable {
   }
 
   /**
-   * The same errors with another of the direction of the wind.
+   * The same errors with another error of the wind's direction.
    *
    * @param degrees in degrees
    * @return the changed errors

@@ -25,25 +25,25 @@ import org.ferryglide.nav.reckon.Covariance;
  * }</pre>
  *
  * <p>Each draw makes another day: departure, speed of the party, stream (set, rate, time of its
- * turn by the table's own course) and wind. In it two things are asked.
+ * turn by the table's own course) and wind. Two things are asked of it.
  *
  * <ul>
  *   <li>When: the party is taken to find every way point, turning as that day's water asks for, as
  *       one does by eye or by transits; the passage is solved anew. {@link #arrival} and the checks
  *       go by these times. Errors of the heading cost no time here.
  *   <li>Where: the party is taken to steer the printed headings for the printed times and to see
- *       nothing. {@link #covariance} tells how far it then lies off, counted from the last stop
+ *       nothing. {@link #covariance} says how far off it then lies, counted from the last stop
  *       ashore; in the checks it lies as far to the side of its track as that.
  * </ul>
  *
  * <p>The draws stand in place of the slower what-if, of the upper end of the stream's rate and of
- * the width of the track: each check is asked of the party and the water as they were drawn. A day
+ * the width of the track: each check is made for the party and the water as they were drawn. A day
  * on which the passage is not possible counts as one on which no check holds.
  *
  * <p>With the errors of reckoning alone the covariance is that of the plan's own budget within a
  * tenth, and the spread of arrivals that of {@link PlannedLeg#latest} within a fifth (both measured
  * on legs of about an hour with the usual errors). The same seed gives the same answer, on one core
- * and on many. Errors that no model holds, as a party that capsizes, are not in it.
+ * and on many. Errors that no model holds, such as a capsize, are not in it.
  */
 public final class PlanSpread implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -247,7 +247,7 @@ public final class PlanSpread implements Serializable {
   /**
    * How often all checks hold together.
    *
-   * @return a share of all draws, in [0, 1]; it is not leave to go
+   * @return a share of all draws, in [0, 1]; it is not permission to go
    */
   public double chanceAllHold() {
     int count = 0;

@@ -93,7 +93,7 @@ public final class PlannedHour implements Serializable {
   }
 
   /**
-   * How fast the party comes along over the ground.
+   * The speed over the ground.
    *
    * @return distance over the ground between its ends over the time it takes
    */

@@ -125,7 +125,7 @@ public final class PlannedLeg implements Serializable {
   }
 
   /**
-   * A direction of this leg by the magnetic north.
+   * A direction of this leg from magnetic north.
    *
    * @param direction a true direction, for example {@link #heading}
    * @return the magnetic bearing; empty if the passage has no source of variation
@@ -181,8 +181,7 @@ public final class PlannedLeg implements Serializable {
   }
 
   /**
-   * The latest arrival: later in fewer than 25 of a thousand passages, by the error model. What the
-   * model does not know, as a party much slower than planned, is not in it.
+   * The latest arrival: later in fewer than 25 of a thousand passages, by the error model. What the model does not know, such as a party much slower than planned, is not in it.
    *
    * @return the arrival plus 1.96 standard deviations
    */
@@ -236,7 +235,7 @@ public final class PlannedLeg implements Serializable {
   }
 
   /**
-   * How sure the place is at the end of the leg.
+   * How uncertain the position is at the end of the leg.
    *
    * @return the covariance of the position since the last stop ashore
    */

@@ -18,12 +18,12 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  *
  * <p>Aimed straight at a mark, a party misses it to either side alike. {@link TimedPlan#aimingOff}
- * lays a leg off to one side, so that a side and a turn can be told.
+ * lays a leg off to one side, so that a side and a turn can be given.
  */
 public final class Sighting implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  /** Below this share of the misses no side is told: aim off instead. */
+  /** Below this share of the misses no side is given: aim off instead. */
   public static final double SURE_SIDE = 0.9;
 
   private final double chance;

@@ -49,7 +49,7 @@ final class SlowerToo extends PassageCheck {
     SteeredRoute route = slower.solved().orElse(null);
     if (route == null) {
       NotPossible why = slower.why().orElseThrow(IllegalStateException::new);
-      return why.isForWantOfData()
+      return why.isDataMissing()
           ? Verdict.notChecked(about(), why.note())
           : Verdict.stopped(about(), why.note());
     }

@@ -127,7 +127,7 @@ public final class TimedPlan implements Serializable {
   }
 
   /**
-   * When the landing is reached, likely.
+   * The likely time at which the landing is reached.
    *
    * @return the arrival
    */
@@ -136,7 +136,7 @@ public final class TimedPlan implements Serializable {
   }
 
   /**
-   * When the last of the party is ashore, likely.
+   * The likely time at which the last of the party is ashore.
    *
    * @return the arrival and the time to land
    */
@@ -154,7 +154,7 @@ public final class TimedPlan implements Serializable {
   }
 
   /**
-   * What everything was found to be, the worst first: what could not be checked, then by margin.
+   * All verdicts, the worst first: what could not be checked, then by margin.
    *
    * @return one for each thing looked at; unmodifiable
    */
@@ -172,8 +172,7 @@ public final class TimedPlan implements Serializable {
   }
 
   /**
-   * Whether everything that was to be looked at was looked at and lies within its stop limit. It is
-   * not leave to go.
+   * Whether everything that was to be looked at was looked at and lies within its stop limit. It is not permission to go.
    *
    * @return false too if a check could not be made
    */
@@ -182,7 +181,7 @@ public final class TimedPlan implements Serializable {
   }
 
   /**
-   * What nobody gave the library to look at, for the line at the top of everything printed.
+   * What was not checked since the passage does not give it, for the line at the top of everything printed.
    *
    * @return for example {@code dangers}; unmodifiable
    */
@@ -201,7 +200,7 @@ public final class TimedPlan implements Serializable {
   }
 
   /**
-   * How long the sun is still up at the landing at another time, as in an hour of the plan.
+   * How long the sun is still up at the landing at another time, for example in an hour of the plan.
    *
    * @param time when
    * @return as {@link #daylightLeftSeconds()}; NaN outside the years 1901 to 2099
@@ -214,7 +213,7 @@ public final class TimedPlan implements Serializable {
   /**
    * The passage with a leg aimed off to one side of its mark, and from there on to the mark: far
    * enough that by this plan's own errors it is nearly certain (19 chances in 20 on the straight
-   * course; the new one is another and may cost some points, see {@link AimOff}) which way to turn
+   * course; the new one differs and may cost some points, see {@link AimOff}) which way to turn
    * if the mark is missed.
    *
    * <pre>{@code
@@ -257,8 +256,7 @@ public final class TimedPlan implements Serializable {
 
   /**
    * Where the party would lie without paddling: from every hour after the departure and from the
-   * strongest stream of each leg. It drifts with the stream, and before the wind as far as the
-   * craft's answer to the wind says. A rescue takes about ten minutes, a bad one thirty (common
+   * strongest stream of each leg. It drifts with the stream, and before the wind by the craft's response to it. A rescue takes about ten minutes, a bad one thirty (common
    * practice, no source).
    *
    * @return by the time at which it stops paddling: the place then, and after 10, 20 and 30

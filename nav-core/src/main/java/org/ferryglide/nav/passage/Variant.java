@@ -21,13 +21,13 @@ import org.ferryglide.nav.water.WindField;
  *
  * <pre>{@code
  * for (Variant variant : Variant.sideBySide(passage, departure)) {
- *   String told =
+ *   String line =
  *       variant.outcome().match(plan -> plan.arrival() + ", " + plan.worst(), NotPossible::message);
- *   System.out.println(variant.name() + ": " + told);
+ *   System.out.println(variant.name() + ": " + line);
  * }
  * }</pre>
  *
- * <p>Conditions of the program's own are asked as they are: one that holds a stream of its own does
+ * <p>The program's own conditions are checked as they are: one that holds a stream of its own does
  * not see it changed.
  */
 public final class Variant implements Serializable {
@@ -59,8 +59,7 @@ public final class Variant implements Serializable {
    * stream 30 and 60 minutes early and late, a quarter stronger and weaker, and none at all, as in
    * an eddy inshore; half as much wind again; half the visibility.
    *
-   * <p>A stream that is none stays unknown where it was unknown. A stream made stronger or weaker
-   * is held against the limits as it is, without the error of the rate on top. Where no wind or no
+   * <p>The variant without a stream leaves it unknown where it was unknown. A stream made stronger or weaker is compared with the limits as it is, without the error of the rate on top. Where no wind or no
    * visibility was given, that variant says so by its name and is not possible for want of data.
    *
    * @param passage the passage

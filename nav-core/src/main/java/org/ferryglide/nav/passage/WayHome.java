@@ -25,15 +25,12 @@ import org.ferryglide.nav.water.Window;
  * }
  * }</pre>
  *
- * <p>The way home is the legs passed, the other way round and without their stops, each solved anew
- * with the streams that it meets; it is held against all checks of the passage, its end at the
- * start among them. Both going on and turning back are asked for the planned party and for the one
+ * <p>The way home is the legs paddled so far, in reverse and without their stops, each solved anew with the streams that it meets; it is put through all checks of the passage, that of landing at the start among them. Both going on and turning back are asked for the planned party and for the one
  * as slow as it may turn out, and the worse answer counts. Going on also asks that no barred span
  * lies at the next way point between the times of the two, so that a party of any speed between
  * them that keeps the times at each way point can keep them at the next.
  *
- * <p>Conditions of the program's own are asked of the whole passage when going on, not of the way
- * home, of which they know nothing: {@link #notChecked} names them. The times hold for tables and
+ * <p>The program's own conditions are checked for the whole passage when going on, not for the way home, of which they know nothing: {@link #notChecked} names them. The times hold for tables and
  * winds as they were given; they leave nothing over for what goes wrong.
  */
 public final class WayHome implements Serializable {
@@ -159,7 +156,7 @@ public final class WayHome implements Serializable {
   }
 
   /**
-   * What nobody gave the library to look at, for the line at the top of everything printed.
+   * What was not checked since the passage does not give it, for the line at the top of everything printed.
    *
    * @return for example {@code dangers}; unmodifiable
    */

@@ -22,7 +22,7 @@ import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
 
 /**
- * Every departure of a time, held against all checks of a passage: the windows in which everything
+ * Every departure in a span of time, put through all checks of a passage: the windows in which everything
  * was looked at and nothing lies beyond a stop limit, the best of them, and why the others fail.
  *
  * <pre>{@code
@@ -48,7 +48,7 @@ public final class WhenToGo {
   }
 
   /**
-   * Tries every departure of a time, on one core.
+   * Tries every departure in a span of time, on one core.
    *
    * @param passage the passage
    * @param from first departure
@@ -62,7 +62,7 @@ public final class WhenToGo {
   }
 
   /**
-   * Tries every departure of a time, on all cores.
+   * Tries every departure in a span of time, on all cores.
    *
    * @param passage the passage
    * @param from first departure
@@ -157,7 +157,7 @@ public final class WhenToGo {
   }
 
   /**
-   * What nobody gave the library to look at, for the line at the top of everything printed.
+   * What was not checked since the passage does not give it, for the line at the top of everything printed.
    *
    * @return for example {@code dangers}; unmodifiable
    */

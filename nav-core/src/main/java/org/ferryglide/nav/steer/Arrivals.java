@@ -25,13 +25,13 @@ public final class Arrivals {
   /** Where {@link #measure} writes the arrival, seconds since 1970-01-01T00:00:00Z. */
   public static final int ARRIVAL = 0;
 
-  /** Where it writes what {@link SteeredRoute#crossStreamShare} tells, in [0, 1]. */
+  /** Where it writes what {@link SteeredRoute#crossStreamShare} gives, in [0, 1]. */
   public static final int CROSS_STREAM_SHARE = 1;
 
-  /** Where it writes what {@link SteeredRoute#reserve} tells, metres a second. */
+  /** Where it writes what {@link SteeredRoute#reserve} gives, metres a second. */
   public static final int RESERVE = 2;
 
-  /** Where it writes what {@link SteeredRoute#effort} tells, metres. */
+  /** Where it writes what {@link SteeredRoute#effort} gives, metres. */
   public static final int EFFORT = 3;
 
   /** How many figures {@link #measure} writes. */
@@ -55,8 +55,7 @@ public final class Arrivals {
   }
 
   /**
-   * Lets the craft paddle at another speed from now on, as where an error of the speed is drawn
-   * thousands of times: what was prepared for the legs is kept.
+   * Lets the craft paddle at another speed from now on, for example where an error of the speed is drawn thousands of times: what was prepared for the legs is kept.
    *
    * @param metresPerSecond speed through the water between rests, metres a second, at least 0
    * @throws IllegalArgumentException if the speed is NaN, infinite or negative
@@ -142,7 +141,7 @@ public final class Arrivals {
   }
 
   /**
-   * The whole answer for a leg, without what the stream has to say of itself.
+   * The whole answer for a leg, without the notes of the stream.
    *
    * @param leg the leg, within 89 degrees of the equator
    * @param departureSeconds when it starts, seconds since 1970-01-01T00:00:00Z
@@ -154,7 +153,7 @@ public final class Arrivals {
   }
 
   /**
-   * The whole answer for a route, without what the stream has to say of itself.
+   * The whole answer for a route, without the notes of the stream.
    *
    * @param route the legs, within 89 degrees of the equator
    * @param departureSeconds when it starts, seconds since 1970-01-01T00:00:00Z
@@ -166,7 +165,7 @@ public final class Arrivals {
   }
 
   /**
-   * The whole answer for a route, with what the stream has to say of itself.
+   * The whole answer for a route, with the notes of the stream.
    *
    * @param route the legs, within 89 degrees of the equator
    * @param departureSeconds when it starts, seconds since 1970-01-01T00:00:00Z

@@ -40,7 +40,7 @@ public final class Craft implements Serializable {
   }
 
   /**
-   * A craft that is paddled without rest and that the wind does not change.
+   * A craft that is paddled without rest and that the wind does not affect.
    *
    * @param speed speed through still water in calm air, at most 100 knots; zero for a craft that
    *     only drifts

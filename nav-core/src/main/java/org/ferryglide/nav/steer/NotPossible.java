@@ -24,8 +24,7 @@ import org.jspecify.annotations.Nullable;
  * why.message(); // the stream across the track is too strong to hold against, by 0.5 kn
  * }</pre>
  *
- * <p>What would make it possible is a question of its own, because answering it costs further
- * solutions: see {@link CourseToSteer}.
+ * <p>What would make it possible is a question of its own, because answering it costs further solutions: see {@code PassageTiming} in the package {@code timing}.
  */
 public final class NotPossible implements Why {
   private static final long serialVersionUID = 1L;
@@ -140,11 +139,11 @@ public final class NotPossible implements Why {
   }
 
   /**
-   * Whether it is the data that are missing, so that it may well be possible.
+   * Whether data are missing, so that it may be possible all the same.
    *
-   * @return true for {@link Reason#NO_DATA}, which is never the sea's own answer
+   * @return true for {@link Reason#NO_DATA}
    */
-  public boolean isForWantOfData() {
+  public boolean isDataMissing() {
     return reason == Reason.NO_DATA;
   }
 
@@ -167,10 +166,9 @@ public final class NotPossible implements Why {
   }
 
   /**
-   * By how much: how much faster the craft would have to be through the water. With one heading
-   * held that is the speed lacking all the way from the departure, with every other strategy the
+   * By how much: how much faster the craft would have to be through the water. With a constant heading that is the speed lacking all the way from the departure, with every other strategy the
    * speed lacking there and then; see {@link #isShortAllTheWay}. Another departure, or the least
-   * speed for a whole route, is a question of its own in the room {@code timing}.
+   * speed for a whole route, is a question of its own in the package {@code timing}.
    *
    * @return the speed lacking; empty if speed is not what is lacking
    */
@@ -251,7 +249,7 @@ public final class NotPossible implements Why {
   }
 
   /**
-   * The finding as a note, so that a translation can tell it and a program need not read it. Its
+   * The finding as a note, so that it can be translated and a program need not parse its text. Its
    * parts have codes of their own: {@code reason}, and where they are known {@code needed}, {@code
    * lacking} and {@code leg}; time and place stand beside them only.
    *
@@ -261,7 +259,7 @@ public final class NotPossible implements Why {
     Note note =
         new Note(
                 "not-possible",
-                isForWantOfData() ? Severity.CAUTION : Severity.WARNING,
+                isDataMissing() ? Severity.CAUTION : Severity.WARNING,
                 message(),
                 Collections.emptyMap(),
                 Collections.emptyMap())

@@ -14,8 +14,8 @@ public enum Reason {
   /** The stream across the track is faster than the craft: no heading holds against it. */
   CROSS_STREAM("the stream across the track is too strong to hold against"),
   /**
-   * Some heading holds the track, but the stream ahead carries the craft back along it; with one
-   * heading held, it turns against the craft before the end is reached, so that more time would not
+   * Some heading holds the track, but the stream ahead carries the craft back along it; with a
+   * constant heading, it turns against the craft before the end is reached, so that more time would not
    * help.
    */
   ADVERSE_STREAM("the stream ahead is too strong to make way against"),
@@ -44,9 +44,9 @@ public enum Reason {
   }
 
   /**
-   * The reason as words with a code, so that a translation can tell it.
+   * The reason as words with a code, so that it can be translated.
    *
-   * @return {@code reason.} and its name, as {@code reason.cross-stream}
+   * @return {@code reason.} and its name, for example {@code reason.cross-stream}
    */
   public Note note() {
     return Note.information("reason." + name().toLowerCase(Locale.ROOT).replace('_', '-'), text);

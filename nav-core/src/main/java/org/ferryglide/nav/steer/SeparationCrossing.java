@@ -21,8 +21,8 @@ import org.ferryglide.nav.position.Position;
  * <p>The International Regulations for Preventing Collisions at Sea, rule 10(c), ask for a heading
  * as nearly as practicable at right angles to the general direction of traffic flow: that shows the
  * bow's aspect plainly and takes the least time, whatever the stream does to the track meanwhile.
- * So the craft is carried along the lane, and this tells how far. Small craft are hard to see from
- * a ship and on its radar: cross only where it is allowed, and rather not at all.
+ * So the craft is carried along the lane, and this says how far. Small craft are hard to see from
+ * a ship and on its radar: cross only where it is allowed, and preferably not at all.
  *
  * <pre>{@code
  * SeparationCrossing crossing =
@@ -56,7 +56,7 @@ public final class SeparationCrossing implements Serializable {
    * @param entry where the scheme is entered
    * @param trafficFlow the general direction of traffic in the lane; of two opposite lanes, either
    * @param width how wide the scheme is, across the traffic, above 0
-   * @param course the course of the passage, which tells to which side one crosses
+   * @param course the course of the passage, which decides to which side one crosses
    * @param time when the scheme is entered
    * @return the crossing, or why the craft does not get across on that heading
    * @throws IllegalArgumentException if the width is not above 0, or the time not in the years 1 to

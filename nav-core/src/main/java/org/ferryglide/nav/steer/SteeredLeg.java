@@ -159,7 +159,7 @@ public final class SteeredLeg implements Serializable {
   /**
    * The greatest cross-track distance of the ground track from the leg.
    *
-   * @return to the right of the leg positive; nothing if the track is held
+   * @return to the right of the leg positive; zero if the track is held
    */
   public Distance greatestCrossTrack() {
     return track.greatestCrossTrack(leg);

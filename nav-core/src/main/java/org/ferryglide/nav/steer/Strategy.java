@@ -161,7 +161,7 @@ public final class Strategy implements Serializable {
   /**
    * A new heading at given times, each bringing the craft back onto the line by the next.
    *
-   * @param times when to change, in order; those before the departure are left out of account
+   * @param times when to change, in order; those before the departure are ignored
    * @return the strategy
    * @throws IllegalArgumentException if the times do not ascend
    */
@@ -180,7 +180,7 @@ public final class Strategy implements Serializable {
   }
 
   /**
-   * The bow kept on the target, whatever the stream does: what comes of not laying off a course.
+   * The bow kept on the target, whatever the stream does: what happens when no course is laid off.
    * The craft is swept down-stream in a curve and comes up to the target against the stream. In a
    * steady stream that is slower than the straight track, unless the stream sets dead ahead or
    * astern, when both are the same.
@@ -197,7 +197,7 @@ public final class Strategy implements Serializable {
    * the sea is worst: look at {@link SteeredLeg#greatestStreamShare}, and keep out of dangers with
    * {@link #quickestAround}.
    *
-   * <p>A front of arrival times over the area tells which ways there are; the best few are relaxed,
+   * <p>A front of arrival times over the area shows which ways there are; the best few are relaxed,
    * and in calm air an extremal is bent along the best of them. Where the search fails or finds
    * nothing quicker, a constant heading is the answer, with the note {@code
    * steer.quickest-one-heading} if the search found a slower way.
@@ -268,8 +268,7 @@ public final class Strategy implements Serializable {
   }
 
   /**
-   * The same quickest path, kept out of waters where the stream runs harder than the party will
-   * meet; of several rates the least counts.
+   * The same quickest path, kept out of waters where the stream runs faster than the party accepts; of several rates the least counts.
    *
    * @param rate the greatest rate the path may meet
    * @return the strategy
@@ -282,7 +281,7 @@ public final class Strategy implements Serializable {
   /**
    * The same quickest path, kept out of waters where the wind is against the stream.
    *
-   * @param rough from when on that matters to the party
+   * @param rough the wind and stream from which that matters to the party
    * @return the strategy
    * @throws IllegalStateException if this is not the quickest path
    */
@@ -304,7 +303,7 @@ public final class Strategy implements Serializable {
   }
 
   /**
-   * Whether this is the quickest path, which alone may be kept out of waters.
+   * Whether this is the quickest path, the only strategy that can be kept out of waters.
    *
    * @return true if it is
    */

@@ -30,8 +30,7 @@ import org.ferryglide.nav.water.StreamField;
 /**
  * The library's own answers as problems, so that each shows its working and marks a learner's.
  *
- * <p>An answer carries no working about. Whoever wants it hands the answer, with what it was asked,
- * to {@code of}; the problem's answer is the library's own, and {@link Problem#working()} says by
+ * <p>An answer does not carry its working. Hand the answer, with what it was asked, to {@code of}: the problem's answer is the library's own, and {@link Problem#working()} says by
  * how much rounding by hand moves it.
  *
  * <pre>{@code
@@ -41,7 +40,7 @@ import org.ferryglide.nav.water.StreamField;
  * }</pre>
  *
  * <p>On paper the earth is flat: where an answer was found on the ellipsoid, the problem's differs
- * by what its method says, far below what can be drawn. Bearings already have a way of their own,
+ * by what its method says, far below what can be drawn. Bearings have their own,
  * {@link org.ferryglide.nav.bearing.BearingWorking}.
  */
 public final class AnswerProblems {
@@ -66,7 +65,7 @@ public final class AnswerProblems {
   }
 
   /**
-   * A leg on one heading through a stream that changes: the stream of each part laid off one after
+   * A leg on a constant heading through a stream that changes: the stream of each part laid off one after
    * another, the paddling of the whole time swung from their end, leeway and variation applied.
    *
    * @param leg the answer

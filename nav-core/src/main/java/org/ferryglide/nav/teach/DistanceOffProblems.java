@@ -7,8 +7,7 @@ import org.ferryglide.nav.sight.DistanceOff;
 import org.ferryglide.nav.sight.Refraction;
 
 /**
- * Problems of how far off a mark is: by two bearings on the bow, by the angle its height stands
- * under, by one in sixty.
+ * Problems of how far off a mark is: by two bearings on the bow, by the vertical angle of its height, by one in sixty.
  *
  * <p>The exact answers are those of {@link BowBearings} and {@link DistanceOff}; rules and slips
  * are common practice, no source.
@@ -79,7 +78,7 @@ public final class DistanceOffProblems {
   }
 
   /**
-   * Distance off by the height of a mark and the angle it stands under.
+   * Distance off by the height of a mark and its vertical angle.
    *
    * @param charted height as charted, above the level the chart states for heights
    * @param datum that level above chart datum

@@ -11,7 +11,7 @@ import java.util.List;
  * System.out.println(first.figure() + " " + first.slips());
  * }</pre>
  *
- * @param figure name of the figure at which the wrong first shows
+ * @param figure name of the figure at which the error first shows
  * @param slips the slips that together lead to what was written, at least one
  * @param value what they lead to, in the unit of the figure's quantity
  */
@@ -21,7 +21,7 @@ public record Explanation(String figure, List<Slip> slips, double value) impleme
   /**
    * Checks the parts.
    *
-   * @param figure name of the figure at which the wrong first shows
+   * @param figure name of the figure at which the error first shows
    * @param slips the slips, at least one
    * @param value what they lead to
    * @throws IllegalArgumentException if there is no slip

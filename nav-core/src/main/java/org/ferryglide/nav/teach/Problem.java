@@ -71,7 +71,7 @@ public final class Problem {
    * @param name what it is; no two figures of a problem share a name
    * @param quantity what it measures
    * @param value its value, in the unit of {@code quantity}
-   * @param from where it comes from, as {@code from the chart}; may be empty
+   * @param from where it comes from, for example {@code from the chart}; may be empty
    * @return the longer problem
    * @throws IllegalArgumentException if the name is empty or taken, or {@code value} is not finite
    */

@@ -10,8 +10,7 @@ import org.ferryglide.nav.note.Figure;
  * careful answer may lie from the exact one.
  *
  * <p>Tolerances are those of the tools a paddler has: two degrees for a bearing laid off with a
- * plotter or a small compass, a tenth of a mile, a tenth of a knot doubled, ten centimetres of
- * tide, five minutes of clock (common practice, no source).
+ * plotter or a small compass, a tenth of a mile, two tenths of a knot, ten centimetres of tide, five minutes of clock (common practice, no source).
  *
  * <pre>{@code
  * Quantity.MAGNETIC_BEARING.text(49.4); // 049°M
@@ -46,9 +45,9 @@ public enum Quantity {
   METRES("metres", 0.1, 0.15, 4.0),
   /** An angle measured with a sextant, minutes of arc. */
   ARC_MINUTES("minutes of arc", 1.0, 1.5, 60.0),
-  /** A number of things, as years or twelfths. */
+  /** A number of things, such as years or twelfths. */
   COUNT("", 0.5, 0.4, 12.0),
-  /** A share of one, as of the way from neaps to springs. */
+  /** A share of one, for example of the way from neaps to springs. */
   SHARE("of one", 0.01, 0.08, 1.0);
 
   private final String unit;
@@ -93,7 +92,7 @@ public enum Quantity {
   /**
    * How finely it is written by hand.
    *
-   * @return a few words, as {@code to the whole degree}
+   * @return a few words, for example {@code to the whole degree}
    */
   public String writtenTo() {
     return switch (this) {

@@ -11,7 +11,7 @@ import org.ferryglide.nav.plane.SteadyTriangle;
 import org.ferryglide.nav.steer.CurrentTriangle;
 
 /**
- * Problems of reckoning: where the party has got to, and one heading through several hours.
+ * Problems of reckoning: where the party has got to, and a constant heading through several hours.
  *
  * <p>The exact answers are those of {@link CurrentTriangle} and of plane vectors; rules and slips
  * are common practice, no source.
@@ -107,7 +107,7 @@ public final class ReckoningProblems {
   }
 
   /**
-   * One heading through several hours of stream: the hourly vectors laid off one after another, the
+   * A constant heading through several hours of stream: the hourly vectors laid off one after another, the
    * paddling of all those hours swung from their end.
    *
    * @param course true course to make good

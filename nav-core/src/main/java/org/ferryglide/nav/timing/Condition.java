@@ -68,7 +68,7 @@ public interface Condition {
   }
 
   /**
-   * Holds a passage against the condition.
+   * Checks a passage against the condition.
    *
    * @param passage the passage
    * @return within, warned, stopped or not checked
@@ -83,7 +83,7 @@ public interface Condition {
    * @param warn the limit that warns
    * @param stop the limit that stops: below {@code warn} for a figure that should be large, above
    *     it for one that should be small
-   * @param figure the figure of a passage; NaN if it is not known, which is told as not checked
+   * @param figure the figure of a passage; NaN if it is not known, which counts as not checked
    * @return the condition
    * @throws IllegalArgumentException if the limits are not finite, or equal
    */

@@ -52,7 +52,7 @@ public interface Departing {
    *
    * @param solver how each leg is steered
    * @param route the route
-   * @return the way; what it answers leaves out the notes of the stream's own
+   * @return the way; its answers leave out the stream's own notes
    */
   static Departing along(CourseToSteer solver, Route route) {
     return new AlongRoute(

@@ -99,7 +99,7 @@ public final class Departure implements Serializable {
   }
 
   /**
-   * What comes of it. The notes of the stream's own are left out for speed: {@link
+   * What comes of it. The stream's own notes are left out for speed: {@link
    * org.ferryglide.nav.steer.CourseToSteer#solve(org.ferryglide.nav.steer.Route, Instant)} adds
    * them. Where a route is searched without conditions it is worked out when it is first asked for,
    * so that a long search keeps no tracks that nobody wants.
@@ -142,7 +142,7 @@ public final class Departure implements Serializable {
    */
   public boolean isKnown() {
     if (!possible) {
-      return !outcome().why().filter(NotPossible::isForWantOfData).isPresent();
+      return !outcome().why().filter(NotPossible::isDataMissing).isPresent();
     }
     return verdicts.stream().anyMatch(verdict -> verdict.answer() == Verdict.Answer.STOPPED)
         || verdicts.stream().noneMatch(verdict -> verdict.answer() == Verdict.Answer.NOT_CHECKED);

@@ -61,7 +61,7 @@ public final class DepartureSearch {
    *
    * @param solver how each leg is steered
    * @param route the route
-   * @return the search; the {@code with} methods change it
+   * @return the search; the {@code with} methods give changed copies
    */
   public static DepartureSearch of(CourseToSteer solver, Route route) {
     return of(
@@ -73,7 +73,7 @@ public final class DepartureSearch {
    * A search without conditions, every ten minutes, on one core.
    *
    * @param way how the passage of a departure is worked out
-   * @return the search; the {@code with} methods change it
+   * @return the search; the {@code with} methods give changed copies
    */
   public static DepartureSearch of(Departing way) {
     return new DepartureSearch(
@@ -125,7 +125,7 @@ public final class DepartureSearch {
   }
 
   /**
-   * Tries every departure of a time.
+   * Tries every departure in a span of time.
    *
    * @param from first departure
    * @param until last departure, tried if a step falls on it

@@ -67,7 +67,7 @@ public final class Departures {
    *
    * <p>An edge lies inside the window, within a second of where it ends, except where the search
    * itself, or what it knows, begins or ends: there the window says that it is open. Gaps and
-   * windows between two steps are looked for as {@link DepartureSearch} tells.
+   * windows between two steps are looked for as {@link DepartureSearch} says.
    *
    * @return the windows, and the departures of which nothing is known for want of data
    */

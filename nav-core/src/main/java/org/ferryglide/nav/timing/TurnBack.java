@@ -24,8 +24,7 @@ import org.ferryglide.nav.steer.SteeredRoute;
  * far out one can go and be home in time.
  *
  * <p>The way home from a moment on the way out is a rhumb leg from where the craft then is to the
- * last way point passed, then the legs passed before it the other way round, each steered as the
- * solver is told.
+ * last way point passed, then the legs before it in reverse, each steered as the solver is set.
  *
  * <pre>{@code
  * SteeredRoute out = solver.solve(route, departure).orElseThrow();

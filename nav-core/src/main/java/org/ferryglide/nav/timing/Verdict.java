@@ -16,8 +16,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a {@link Condition} says of a passage: one of four answers, with the figure it rests on.
  *
- * <p>Figures of different units are compared by their margins alone: 1 stands at the limit that
- * warns, 0 at the limit that stops, below 0 beyond it. What was not checked has neither figure nor
+ * <p>Figures of different units are compared by their margins alone: 1 is at the limit that warns, 0 at the limit that stops, below 0 beyond it. What was not checked has neither figure nor
  * margin, and never counts as holding.
  *
  * <pre>{@code
@@ -96,7 +95,7 @@ public final class Verdict implements Serializable {
    * @param unit unit of figure and limits, in the plural
    * @param warn the limit that warns
    * @param stop the limit that stops, another than {@code warn}
-   * @return within, warned or stopped; a figure that stands on a limit is not beyond it
+   * @return within, warned or stopped; a figure exactly on a limit is not beyond it
    * @throws IllegalArgumentException if a number is NaN or infinite, or the limits are equal
    */
   public static Verdict of(String name, double figure, String unit, double warn, double stop) {
@@ -104,14 +103,14 @@ public final class Verdict implements Serializable {
   }
 
   /**
-   * A figure held against its limits, told under a code that a translation knows.
+   * A figure held against its limits, under a code that a translation knows.
    *
    * @param about what is asked for, in a few words
    * @param figure the figure
    * @param unit unit of figure and limits, in the plural
    * @param warn the limit that warns
    * @param stop the limit that stops, another than {@code warn}
-   * @return within, warned or stopped; a figure that stands on a limit is not beyond it
+   * @return within, warned or stopped; a figure exactly on a limit is not beyond it
    * @throws IllegalArgumentException if a number is NaN or infinite, or the limits are equal
    */
   public static Verdict of(Note about, double figure, String unit, double warn, double stop) {
@@ -137,7 +136,7 @@ public final class Verdict implements Serializable {
   }
 
   /**
-   * The same, told under codes that a translation knows.
+   * The same, under codes that a translation knows.
    *
    * @param about what was checked, in a few words
    * @param why what was found
@@ -159,7 +158,7 @@ public final class Verdict implements Serializable {
   }
 
   /**
-   * The same, told under codes that a translation knows.
+   * The same, under codes that a translation knows.
    *
    * @param about what was checked, in a few words
    * @param why what was found
@@ -181,7 +180,7 @@ public final class Verdict implements Serializable {
   }
 
   /**
-   * The same, told under codes that a translation knows.
+   * The same, under codes that a translation knows.
    *
    * @param about what was checked, in a few words
    * @param why what was found
@@ -203,7 +202,7 @@ public final class Verdict implements Serializable {
   }
 
   /**
-   * The same, told under codes that a translation knows.
+   * The same, under codes that a translation knows.
    *
    * @param about what was to be checked, in a few words
    * @param why what is missing, in a few words
@@ -304,7 +303,7 @@ public final class Verdict implements Serializable {
   /**
    * The unit of the figure.
    *
-   * @return in the plural, for example {@code metres}; without a word if there is no figure
+   * @return in the plural, for example {@code metres}; empty if there is no figure
    */
   public String unit() {
     return unit;
@@ -373,8 +372,7 @@ public final class Verdict implements Serializable {
   }
 
   /**
-   * What was checked and found as a note, so that a translation can tell it and a program need not
-   * read it: its parts {@code about} and {@code why} with their own codes, or {@code figure},
+   * What was checked and found as a note, so that it can be translated and a program need not parse its text: its parts {@code about} and {@code why} with their own codes, or {@code figure},
    * {@code warn} and {@code stop} as numbers and {@code unit}; {@code whenTime} and {@code where}
    * stand beside them.
    *

@@ -16,8 +16,7 @@ import org.ferryglide.nav.note.Note;
 /**
  * What a search over time found, and what part of that time it could see.
  *
- * <p>An empty list alone would not tell "it never happens" from "there are no data". This answer
- * does: {@link #isNever} is true only if the whole time was seen and nothing was found in it.
+ * <p>An empty list alone does not distinguish "it never happens" from "there are no data". This answer does: {@link #isNever} is true only if the whole time was seen and nothing was found in it.
  *
  * <pre>{@code
  * Found<Window> slack = here.slackWindows(Speed.ofKnots(0.5), from, until);
@@ -199,7 +198,7 @@ public record Found<T extends Serializable>(
   }
 
   /**
-   * The same answer in other words.
+   * The same answer with each item turned into something else.
    *
    * @param change what becomes of each item
    * @param <U> what it becomes
@@ -212,7 +211,7 @@ public record Found<T extends Serializable>(
   }
 
   /**
-   * The items that stand a test.
+   * The items that pass a test.
    *
    * @param wanted which to keep
    * @return an answer with fewer items, all else the same

@@ -52,7 +52,7 @@ public interface StreamField extends FlowField {
 
   /**
    * Streams on top of each other, such as a tidal stream and a steady surface drift before the
-   * wind. Where one of them has no data, there are none.
+   * wind. Where one of them has no data, the sum has none.
    *
    * <pre>{@code
    * StreamField both = StreamField.sum(List.of(tidal, StreamField.steady(windDrift)));

@@ -6,7 +6,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 
 /**
- * From when on wind against stream matters to the caller: waves grow steep and break where they run
+ * The wind and stream from which wind against stream matters to the caller: waves grow steep and break where they run
  * against the water.
  *
  * <p>Wind is named by where it comes from and a stream by where it sets: wind from 045 on a stream
@@ -58,10 +58,10 @@ public record WindAgainstStream(Speed leastWind, Speed leastStream, double withi
   /**
    * The same on plain doubles, without allocation.
    *
-   * @param windEast part of the wind to the east, where the air goes, metres a second
-   * @param windNorth part of the wind to the north
-   * @param streamEast part of the stream to the east, metres a second
-   * @param streamNorth part of the stream to the north
+   * @param windEast east component of the wind, as where the air goes, metres a second
+   * @param windNorth north component of the wind
+   * @param streamEast east component of the stream, metres a second
+   * @param streamNorth north component of the stream
    * @return true if the thresholds are met; false if an argument is NaN, or there is no wind or no
    *     stream
    */

@@ -164,7 +164,7 @@ class StopsTest {
         };
     NotPossible why = why(stopping(Stop.untilStreamAtMost(Speed.ofKnots(0.1))).stream(ends));
     assertEquals(Reason.NO_DATA, why.reason());
-    assertTrue(why.isForWantOfData());
+    assertTrue(why.isDataMissing());
     assertEquals(2, why.legNumber().orElseThrow());
   }
 

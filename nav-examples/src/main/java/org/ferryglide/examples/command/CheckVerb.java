@@ -45,7 +45,7 @@ final class CheckVerb extends FolderVerb {
       Answer answer = new Answer().status(status(plan));
       plan.why()
           .ifPresent(
-              why -> doubts.add(0, why.isForWantOfData() ? withoutData(read, why) : no(read, why)));
+              why -> doubts.add(0, why.isDataMissing() ? withoutData(read, why) : no(read, why)));
       Findings findings = Times.findings(read.start().getOffset());
       plan.solved().map(TimedPlan::verdicts).orElse(List.of()).stream()
           .filter(verdict -> !verdict.holds())

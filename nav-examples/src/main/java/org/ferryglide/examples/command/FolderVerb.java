@@ -41,6 +41,6 @@ abstract class FolderVerb extends Verb {
   static Status status(Outcome<TimedPlan, NotPossible> plan) {
     return plan.match(
         solved -> solved.holds() ? Status.DONE : Status.LIMIT_PASSED,
-        why -> why.isForWantOfData() ? Status.DATA_MISSING : Status.NOT_POSSIBLE);
+        why -> why.isDataMissing() ? Status.DATA_MISSING : Status.NOT_POSSIBLE);
   }
 }

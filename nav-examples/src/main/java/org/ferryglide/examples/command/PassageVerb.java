@@ -212,7 +212,7 @@ final class PassageVerb extends FolderVerb {
                           findings.told(plan.verdicts())),
                   why ->
                       labels.say(
-                          why.isForWantOfData() ? "text.if-not-known" : "text.if-not-possible",
+                          why.isDataMissing() ? "text.if-not-known" : "text.if-not-possible",
                           "why",
                           findings.say(why)));
       answer.row(findings.say(variant.about()), NAME_WIDTH, told);

@@ -173,11 +173,11 @@ final class SteerVerb extends Verb {
 
   private static Answer failed(RhumbLeg leg, NotPossible why) {
     return course(leg)
-        .line((why.isForWantOfData() ? "no data: " : "not possible: ") + why.message())
+        .line((why.isDataMissing() ? "no data: " : "not possible: ") + why.message())
         .value("possible", false)
         .value("reason", why.reason().name())
         .value("message", why.message())
-        .value("wantOfData", why.isForWantOfData())
-        .status(why.isForWantOfData() ? Status.DATA_MISSING : Status.NOT_POSSIBLE);
+        .value("wantOfData", why.isDataMissing())
+        .status(why.isDataMissing() ? Status.DATA_MISSING : Status.NOT_POSSIBLE);
   }
 }

@@ -57,7 +57,7 @@ public final class PlanJson {
     Map<String, Object> values = new LinkedHashMap<>();
     values.put("reason", why.reason().name());
     values.put("message", why.message());
-    values.put("wantOfData", why.isForWantOfData());
+    values.put("wantOfData", why.isDataMissing());
     return values;
   }
 
