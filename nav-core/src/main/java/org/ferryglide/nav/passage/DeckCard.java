@@ -17,7 +17,8 @@ import org.ferryglide.nav.note.Words;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a paddler carries on deck: a plan as plain text, in sides small enough to be read one at a time.
+ * What a paddler carries on deck: a plan as plain text, in sides small enough to be read one at a
+ * time.
  *
  * <pre>{@code
  * DeckCard card =
@@ -28,11 +29,12 @@ import org.jspecify.annotations.Nullable;
  * System.out.println(card); // every side
  * }</pre>
  *
- * <p>A side read afloat holds one three-figure direction without a label, the heading to steer by the magnetic compass; every other direction has its label. Each figure is rounded to the side on which
- * its own check is worse: arrivals late, earliest arrivals early, rates and cross-track distances
- * up, heights toward the nearer level at which a landing stops working. Minutes are the differences
- * of printed times. What is not known is a blank to be filled in, never a zero, and what was not
- * checked stands in the top line. No card says go.
+ * <p>A side read afloat holds one three-figure direction without a label, the heading to steer by
+ * the magnetic compass; every other direction has its label. Each figure is rounded to the side on
+ * which its own check is worse: arrivals late, earliest arrivals early, rates and cross-track
+ * distances up, heights toward the nearer level at which a landing stops working. Minutes are the
+ * differences of printed times. What is not known is a blank to be filled in, never a zero, and
+ * what was not checked stands in the top line. No card says go.
  *
  * <p>Official charts, tables, forecasts and the advice of the coastguard come first.
  */

@@ -87,7 +87,8 @@ public final class LegOptions implements Serializable {
   }
 
   /**
-   * The same options with the user's own stream in place of the passage's, for example close inshore.
+   * The same options with the user's own stream in place of the passage's, for example close
+   * inshore.
    *
    * @param stream the stream along this leg
    * @return the changed options

@@ -101,8 +101,7 @@ final class NearestLanding {
         Arrivals solver = arrivals(candidate.leg[look]);
         arrival = solver.at(leg, time);
         if (Double.isNaN(arrival)) { // only then its reason is worth working out
-          unknown |=
-              solver.steered(leg, time).why().map(NotPossible::isDataMissing).orElse(false);
+          unknown |= solver.steered(leg, time).why().map(NotPossible::isDataMissing).orElse(false);
         }
       }
       if (arrival - time < best) {

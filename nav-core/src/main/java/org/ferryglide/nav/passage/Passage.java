@@ -39,8 +39,8 @@ import org.jspecify.annotations.Nullable;
  *         .build();
  * }</pre>
  *
- * <p>Nothing is made up for what is left out: without a stream nothing can be steered, without dangers
- * "dangers: not checked" stands at the top of whatever is printed.
+ * <p>Nothing is made up for what is left out: without a stream nothing can be steered, without
+ * dangers "dangers: not checked" stands at the top of whatever is printed.
  */
 public final class Passage implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -338,7 +338,8 @@ public final class Passage implements Serializable {
   }
 
   /**
-   * What is not checked, whatever the departure, because no limit or no data were given for it: the line at the top of everything printed. Waves, traffic, cold and much else are never checked.
+   * What is not checked, whatever the departure, because no limit or no data were given for it: the
+   * line at the top of everything printed. Waves, traffic, cold and much else are never checked.
    *
    * @return for example {@code dangers}; unmodifiable
    */

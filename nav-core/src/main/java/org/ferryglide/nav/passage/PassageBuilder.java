@@ -202,7 +202,8 @@ public final class PassageBuilder {
   }
 
   /**
-   * The shore, as far as the party has drawn it, to find where there is no land down wind, and where a leg or the way to a landing crosses it farther than 50 m from its ends.
+   * The shore, as far as the party has drawn it, to find where there is no land down wind, and
+   * where a leg or the way to a landing crosses it farther than 50 m from its ends.
    *
    * <p>It does not change the stream: a stream of stations is cut off by a shore that was given to
    * it, as the folder's is.

@@ -288,7 +288,8 @@ public final class PassageLimits implements Serializable {
   }
 
   /**
-   * By how much the real stream may exceed its table; streams are compared with their limits at this upper end.
+   * By how much the real stream may exceed its table; streams are compared with their limits at
+   * this upper end.
    *
    * @param share of the tabled rate, in [0, 1]
    * @return the changed limits

@@ -181,7 +181,8 @@ public final class PlannedLeg implements Serializable {
   }
 
   /**
-   * The latest arrival: later in fewer than 25 of a thousand passages, by the error model. What the model does not know, such as a party much slower than planned, is not in it.
+   * The latest arrival: later in fewer than 25 of a thousand passages, by the error model. What the
+   * model does not know, such as a party much slower than planned, is not in it.
    *
    * @return the arrival plus 1.96 standard deviations
    */

@@ -32,11 +32,16 @@ import org.ferryglide.nav.water.AdjustedStream;
  * }</pre>
  *
  * <p>What lies between reckoning and fix is stream, speed, steering and wind together, and one fix
- * cannot tell them apart. So all of it is put down to one cause at a time and carried forward as that cause would act: a party slower by a share is slower all the way; a stream stronger, weaker, earlier or later than its table turns when that stream turns. The difference is never carried forward as one constant drift. What is found is weighed by least squares against the errors of the fix
- * and of the plan, with 10 m at least for the fix.
+ * cannot tell them apart. So all of it is put down to one cause at a time and carried forward as
+ * that cause would act: a party slower by a share is slower all the way; a stream stronger, weaker,
+ * earlier or later than its table turns when that stream turns. The difference is never carried
+ * forward as one constant drift. What is found is weighed by least squares against the errors of
+ * the fix and of the plan, with 10 m at least for the fix.
  *
- * <p>The party is taken to have steered the printed headings from the last stop ashore on. Where it has held a line by transits the fix tells only of its speed and of the stream along the line. A
- * party that is ahead of its plan is not counted on to stay so. The program's own conditions are not checked for the rest.
+ * <p>The party is taken to have steered the printed headings from the last stop ashore on. Where it
+ * has held a line by transits the fix tells only of its speed and of the stream along the line. A
+ * party that is ahead of its plan is not counted on to stay so. The program's own conditions are
+ * not checked for the rest.
  */
 public final class Replan implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -168,8 +173,8 @@ public final class Replan implements Serializable {
   }
 
   /**
-   * Whether the difference is no more than the errors of plan and fix explain 95 times in a hundred,
-   * so that little can be learned from it.
+   * Whether the difference is no more than the errors of plan and fix explain 95 times in a
+   * hundred, so that little can be learned from it.
    *
    * @return true if it is
    */

@@ -18,10 +18,13 @@ import org.ferryglide.nav.note.Note;
  * Stop bar = Stop.untilLevelAtLeast("Orrin Quay", Distance.ofMetres(2.5)); // wait for water
  * }</pre>
  *
- * <p>A wait ends so that its condition holds once the party has launched and is under way again: for slack it launches while the stream still runs. A landing that itself needs water says so by its {@link Landing}. Waits for a level or a stream end on a whole second.
+ * <p>A wait ends so that its condition holds once the party has launched and is under way again:
+ * for slack it launches while the stream still runs. A landing that itself needs water says so by
+ * its {@link Landing}. Waits for a level or a stream end on a whole second.
  *
- * <p>The first and the last way point take no stop: the party leaves at its departure, and at the end it has arrived. A wait that has no end within the longest duration of the passage, or whose level or
- * stream is not known, makes the passage not possible and says so.
+ * <p>The first and the last way point take no stop: the party leaves at its departure, and at the
+ * end it has arrived. A wait that has no end within the longest duration of the passage, or whose
+ * level or stream is not known, makes the passage not possible and says so.
  */
 public sealed interface Stop extends Serializable permits Stops {
 

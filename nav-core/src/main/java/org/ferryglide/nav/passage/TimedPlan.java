@@ -172,7 +172,8 @@ public final class TimedPlan implements Serializable {
   }
 
   /**
-   * Whether everything that was to be looked at was looked at and lies within its stop limit. It is not permission to go.
+   * Whether everything that was to be looked at was looked at and lies within its stop limit. It is
+   * not permission to go.
    *
    * @return false too if a check could not be made
    */
@@ -181,7 +182,8 @@ public final class TimedPlan implements Serializable {
   }
 
   /**
-   * What was not checked since the passage does not give it, for the line at the top of everything printed.
+   * What was not checked since the passage does not give it, for the line at the top of everything
+   * printed.
    *
    * @return for example {@code dangers}; unmodifiable
    */
@@ -200,7 +202,8 @@ public final class TimedPlan implements Serializable {
   }
 
   /**
-   * How long the sun is still up at the landing at another time, for example in an hour of the plan.
+   * How long the sun is still up at the landing at another time, for example in an hour of the
+   * plan.
    *
    * @param time when
    * @return as {@link #daylightLeftSeconds()}; NaN outside the years 1901 to 2099
@@ -213,8 +216,8 @@ public final class TimedPlan implements Serializable {
   /**
    * The passage with a leg aimed off to one side of its mark, and from there on to the mark: far
    * enough that by this plan's own errors it is nearly certain (19 chances in 20 on the straight
-   * course; the new one differs and may cost some points, see {@link AimOff}) which way to turn
-   * if the mark is missed.
+   * course; the new one differs and may cost some points, see {@link AimOff}) which way to turn if
+   * the mark is missed.
    *
    * <pre>{@code
    * Passage off = plan.aimingOff(2, Side.RIGHT);
@@ -256,8 +259,9 @@ public final class TimedPlan implements Serializable {
 
   /**
    * Where the party would lie without paddling: from every hour after the departure and from the
-   * strongest stream of each leg. It drifts with the stream, and before the wind by the craft's response to it. A rescue takes about ten minutes, a bad one thirty (common
-   * practice, no source).
+   * strongest stream of each leg. It drifts with the stream, and before the wind by the craft's
+   * response to it. A rescue takes about ten minutes, a bad one thirty (common practice, no
+   * source).
    *
    * @return by the time at which it stops paddling: the place then, and after 10, 20 and 30
    *     minutes; fewer where stream or wind are not known; in order of time, unmodifiable

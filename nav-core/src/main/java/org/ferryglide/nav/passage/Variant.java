@@ -59,8 +59,10 @@ public final class Variant implements Serializable {
    * stream 30 and 60 minutes early and late, a quarter stronger and weaker, and none at all, as in
    * an eddy inshore; half as much wind again; half the visibility.
    *
-   * <p>The variant without a stream leaves it unknown where it was unknown. A stream made stronger or weaker is compared with the limits as it is, without the error of the rate on top. Where no wind or no
-   * visibility was given, that variant says so by its name and is not possible for want of data.
+   * <p>The variant without a stream leaves it unknown where it was unknown. A stream made stronger
+   * or weaker is compared with the limits as it is, without the error of the rate on top. Where no
+   * wind or no visibility was given, that variant says so by its name and is not possible for want
+   * of data.
    *
    * @param passage the passage
    * @param departure the planned departure

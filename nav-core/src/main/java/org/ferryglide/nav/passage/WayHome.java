@@ -25,12 +25,15 @@ import org.ferryglide.nav.water.Window;
  * }
  * }</pre>
  *
- * <p>The way home is the legs paddled so far, in reverse and without their stops, each solved anew with the streams that it meets; it is put through all checks of the passage, that of landing at the start among them. Both going on and turning back are asked for the planned party and for the one
- * as slow as it may turn out, and the worse answer counts. Going on also asks that no barred span
- * lies at the next way point between the times of the two, so that a party of any speed between
- * them that keeps the times at each way point can keep them at the next.
+ * <p>The way home is the legs paddled so far, in reverse and without their stops, each solved anew
+ * with the streams that it meets; it is put through all checks of the passage, that of landing at
+ * the start among them. Both going on and turning back are asked for the planned party and for the
+ * one as slow as it may turn out, and the worse answer counts. Going on also asks that no barred
+ * span lies at the next way point between the times of the two, so that a party of any speed
+ * between them that keeps the times at each way point can keep them at the next.
  *
- * <p>The program's own conditions are checked for the whole passage when going on, not for the way home, of which they know nothing: {@link #notChecked} names them. The times hold for tables and
+ * <p>The program's own conditions are checked for the whole passage when going on, not for the way
+ * home, of which they know nothing: {@link #notChecked} names them. The times hold for tables and
  * winds as they were given; they leave nothing over for what goes wrong.
  */
 public final class WayHome implements Serializable {
@@ -156,7 +159,8 @@ public final class WayHome implements Serializable {
   }
 
   /**
-   * What was not checked since the passage does not give it, for the line at the top of everything printed.
+   * What was not checked since the passage does not give it, for the line at the top of everything
+   * printed.
    *
    * @return for example {@code dangers}; unmodifiable
    */

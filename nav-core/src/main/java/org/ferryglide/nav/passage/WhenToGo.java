@@ -22,8 +22,9 @@ import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
 
 /**
- * Every departure in a span of time, put through all checks of a passage: the windows in which everything
- * was looked at and nothing lies beyond a stop limit, the best of them, and why the others fail.
+ * Every departure in a span of time, put through all checks of a passage: the windows in which
+ * everything was looked at and nothing lies beyond a stop limit, the best of them, and why the
+ * others fail.
  *
  * <pre>{@code
  * WhenToGo day = WhenToGo.search(passage, morning, evening, Duration.ofMinutes(10));
@@ -157,7 +158,8 @@ public final class WhenToGo {
   }
 
   /**
-   * What was not checked since the passage does not give it, for the line at the top of everything printed.
+   * What was not checked since the passage does not give it, for the line at the top of everything
+   * printed.
    *
    * @return for example {@code dangers}; unmodifiable
    */

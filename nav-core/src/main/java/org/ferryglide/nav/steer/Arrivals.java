@@ -55,7 +55,8 @@ public final class Arrivals {
   }
 
   /**
-   * Lets the craft paddle at another speed from now on, for example where an error of the speed is drawn thousands of times: what was prepared for the legs is kept.
+   * Lets the craft paddle at another speed from now on, for example where an error of the speed is
+   * drawn thousands of times: what was prepared for the legs is kept.
    *
    * @param metresPerSecond speed through the water between rests, metres a second, at least 0
    * @throws IllegalArgumentException if the speed is NaN, infinite or negative

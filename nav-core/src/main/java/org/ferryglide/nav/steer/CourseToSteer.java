@@ -30,8 +30,10 @@ import org.ferryglide.nav.water.WindField;
  *
  * <p>Accuracy: the end of the leg is hit within 0.1 m in the stream as given, measured against an
  * independent integration in steps of one second, and of a fiftieth of a second where the stream
- * jumps from place to place, over legs of up to 14 NM. Of several headings that lead to the end the one that arrives first is found: always where the stream is the same everywhere and the wind does not affect the craft, elsewhere among headings tried every five degrees, which missed it in 2
- * of 300 legs among eddies faster than the craft. Special cases:
+ * jumps from place to place, over legs of up to 14 NM. Of several headings that lead to the end the
+ * one that arrives first is found: always where the stream is the same everywhere and the wind does
+ * not affect the craft, elsewhere among headings tried every five degrees, which missed it in 2 of
+ * 300 legs among eddies faster than the craft. Special cases:
  *
  * <ul>
  *   <li>A leg without length is solved at once, in no time, heading as its course says.
@@ -40,9 +42,12 @@ import org.ferryglide.nav.water.WindField;
  *   <li>A stream straight ahead or astern leaves the heading on the course.
  *   <li>A stream that outruns the craft is used when it sets near enough along the course; of the
  *       headings that then hold the course the fastest is taken.
- *   <li>A craft on a constant heading may pass far off the end of the leg and be brought back to it when the stream turns. That is an answer, with a note; of several such arrivals the first is taken.
- *   <li>Where the stream jumps from place to place, as between the areas of two tables, there may be places to which no constant heading leads: {@link Reason#BEYOND_HORIZON} without a figure. A
- *       path that would run along such a jump is followed only roughly.
+ *   <li>A craft on a constant heading may pass far off the end of the leg and be brought back to it
+ *       when the stream turns. That is an answer, with a note; of several such arrivals the first
+ *       is taken.
+ *   <li>Where the stream jumps from place to place, as between the areas of two tables, there may
+ *       be places to which no constant heading leads: {@link Reason#BEYOND_HORIZON} without a
+ *       figure. A path that would run along such a jump is followed only roughly.
  *   <li>With the track held, the leg is not possible from the first moment at which the track
  *       cannot be held or no way is made: a craft is not taken to wait for the stream to turn.
  * </ul>
@@ -273,7 +278,12 @@ public final class CourseToSteer implements Serializable {
   /**
    * The line that the craft reaches by a time: how far it gets.
    *
-   * <p>The line is that of ways in straight tracks over a grid, all of which can be made. It is late by 0.04 % of the time at most in a uniform stream; by 4.5 % at most, and mostly by less than 0.5 %, where a stream of up to 0.9 craft speeds differs from place to place; and by more where streams outrun the craft (measured at some 180 random places a kind against the quickest path). It is never early by more than the 0.04 % that its straight stretches cut off. Rests, wind and what the strategy keeps the quickest path out of are allowed for.
+   * <p>The line is that of ways in straight tracks over a grid, all of which can be made. It is
+   * late by 0.04 % of the time at most in a uniform stream; by 4.5 % at most, and mostly by less
+   * than 0.5 %, where a stream of up to 0.9 craft speeds differs from place to place; and by more
+   * where streams outrun the craft (measured at some 180 random places a kind against the quickest
+   * path). It is never early by more than the 0.04 % that its straight stretches cut off. Rests,
+   * wind and what the strategy keeps the quickest path out of are allowed for.
    *
    * @param start where it starts
    * @param departure when it starts

@@ -24,7 +24,8 @@ import org.jspecify.annotations.Nullable;
  * why.message(); // the stream across the track is too strong to hold against, by 0.5 kn
  * }</pre>
  *
- * <p>What would make it possible is a question of its own, because answering it costs further solutions: see {@code PassageTiming} in the package {@code timing}.
+ * <p>What would make it possible is a question of its own, because answering it costs further
+ * solutions: see {@code PassageTiming} in the package {@code timing}.
  */
 public final class NotPossible implements Why {
   private static final long serialVersionUID = 1L;
@@ -166,7 +167,8 @@ public final class NotPossible implements Why {
   }
 
   /**
-   * By how much: how much faster the craft would have to be through the water. With a constant heading that is the speed lacking all the way from the departure, with every other strategy the
+   * By how much: how much faster the craft would have to be through the water. With a constant
+   * heading that is the speed lacking all the way from the departure, with every other strategy the
    * speed lacking there and then; see {@link #isShortAllTheWay}. Another departure, or the least
    * speed for a whole route, is a question of its own in the package {@code timing}.
    *

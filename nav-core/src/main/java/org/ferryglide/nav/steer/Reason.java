@@ -15,8 +15,8 @@ public enum Reason {
   CROSS_STREAM("the stream across the track is too strong to hold against"),
   /**
    * Some heading holds the track, but the stream ahead carries the craft back along it; with a
-   * constant heading, it turns against the craft before the end is reached, so that more time would not
-   * help.
+   * constant heading, it turns against the craft before the end is reached, so that more time would
+   * not help.
    */
   ADVERSE_STREAM("the stream ahead is too strong to make way against"),
   /** Neither the craft nor the stream makes any way toward the end of the leg. */

@@ -21,8 +21,8 @@ import org.ferryglide.nav.position.Position;
  * <p>The International Regulations for Preventing Collisions at Sea, rule 10(c), ask for a heading
  * as nearly as practicable at right angles to the general direction of traffic flow: that shows the
  * bow's aspect plainly and takes the least time, whatever the stream does to the track meanwhile.
- * So the craft is carried along the lane, and this says how far. Small craft are hard to see from
- * a ship and on its radar: cross only where it is allowed, and preferably not at all.
+ * So the craft is carried along the lane, and this says how far. Small craft are hard to see from a
+ * ship and on its radar: cross only where it is allowed, and preferably not at all.
  *
  * <pre>{@code
  * SeparationCrossing crossing =

@@ -268,7 +268,8 @@ public final class Strategy implements Serializable {
   }
 
   /**
-   * The same quickest path, kept out of waters where the stream runs faster than the party accepts; of several rates the least counts.
+   * The same quickest path, kept out of waters where the stream runs faster than the party accepts;
+   * of several rates the least counts.
    *
    * @param rate the greatest rate the path may meet
    * @return the strategy

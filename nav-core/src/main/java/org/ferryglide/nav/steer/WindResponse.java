@@ -88,12 +88,13 @@ public final class WindResponse implements Serializable {
    * craft when it matters.
    *
    * <p>Leeway with the wind abeam is 2 to 5 degrees at force 3, 5 to 10 at force 4, 10 to 15 at
-   * force 5, by trim; none with the wind ahead or astern, and linear between. A head
-   * wind costs half a knot at force 3, one at force 4, one and three quarters at force 5; a tail
-   * wind gives 0.2, 0.4 and 0.6 knots, less than the head wind takes.
+   * force 5, by trim; none with the wind ahead or astern, and linear between. A head wind costs
+   * half a knot at force 3, one at force 4, one and three quarters at force 5; a tail wind gives
+   * 0.2, 0.4 and 0.6 knots, less than the head wind takes.
    *
    * @param trim how the craft lies in the water
-   * @return the response; beyond force 5, where many would have stopped, it is extrapolated linearly
+   * @return the response; beyond force 5, where many would have stopped, it is extrapolated
+   *     linearly
    */
   public static WindResponse commonPractice(Trim trim) {
     double[] nothing = {0, 0, 0, 0};
@@ -116,8 +117,11 @@ public final class WindResponse implements Serializable {
    *
    * @param offBowDegrees angles between wind and bow, degrees, ascending from 0 (a head wind) to
    *     180
-   * @param windKnots wind speeds over the water, knots, ascending from 0; beyond the strongest the last interval is extrapolated, because a gale that changes nothing more would be a worse guess
-   * @param leewayDegrees one row for each angle with one value for each wind, degrees away from the wind; interpolated linearly both ways
+   * @param windKnots wind speeds over the water, knots, ascending from 0; beyond the strongest the
+   *     last interval is extrapolated, because a gale that changes nothing more would be a worse
+   *     guess
+   * @param leewayDegrees one row for each angle with one value for each wind, degrees away from the
+   *     wind; interpolated linearly both ways
    * @return the changed response
    * @throws IllegalArgumentException if the angles do not run from 0 to 180, the winds do not start
    *     at 0, either does not ascend, there are fewer than two of either, or a row has the wrong
@@ -153,8 +157,11 @@ public final class WindResponse implements Serializable {
    *
    * @param offBowDegrees angles between wind and bow, degrees, ascending from 0 (a head wind) to
    *     180
-   * @param windKnots wind speeds over the water, knots, ascending from 0; beyond the strongest the last interval is extrapolated, because a gale that changes nothing more would be a worse guess
-   * @param speedChangeKnots one row for each angle with one value for each wind, knots gained, negative for lost; interpolated linearly both ways
+   * @param windKnots wind speeds over the water, knots, ascending from 0; beyond the strongest the
+   *     last interval is extrapolated, because a gale that changes nothing more would be a worse
+   *     guess
+   * @param speedChangeKnots one row for each angle with one value for each wind, knots gained,
+   *     negative for lost; interpolated linearly both ways
    * @return the changed response; a wind that takes more than the craft has leaves it with none
    * @throws IllegalArgumentException if the angles do not run from 0 to 180, the winds do not start
    *     at 0, either does not ascend, there are fewer than two of either, or a row has the wrong

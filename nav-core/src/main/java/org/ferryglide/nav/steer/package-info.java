@@ -1,7 +1,8 @@
 /**
  * Which way to point the bow so that paddling and stream together follow the leg.
  *
- * <p>The one idea to hold: the craft moves through the water, the water moves over the ground, and a leg is laid off over the ground. A course to steer is the heading for which the two add up to
+ * <p>The one idea to hold: the craft moves through the water, the water moves over the ground, and
+ * a leg is laid off over the ground. A course to steer is the heading for which the two add up to
  * the leg. With one steady stream that is the current triangle ({@link
  * org.ferryglide.nav.steer.CurrentTriangle}); with a stream that changes by the hour and from place
  * to place it is {@link org.ferryglide.nav.steer.CourseToSteer}, which follows the craft over the
@@ -22,7 +23,8 @@
  * speed against the stream is refused too, within {@link org.ferryglide.nav.steer.SteeringLimits}
  * that the caller may move.
  *
- * <p>When to go and when to turn back are questions for the package {@code timing}; what it asks thousands of times goes through {@link org.ferryglide.nav.steer.Arrivals}. Crossing a separation
+ * <p>When to go and when to turn back are questions for the package {@code timing}; what it asks
+ * thousands of times goes through {@link org.ferryglide.nav.steer.Arrivals}. Crossing a separation
  * scheme is {@link org.ferryglide.nav.steer.SeparationCrossing}.
  *
  * <p>Headings are true. Leeway and ferry angle are positive to starboard, distances off the line

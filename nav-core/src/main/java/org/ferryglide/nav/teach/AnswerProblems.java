@@ -30,8 +30,9 @@ import org.ferryglide.nav.water.StreamField;
 /**
  * The library's own answers as problems, so that each shows its working and marks a learner's.
  *
- * <p>An answer does not carry its working. Hand the answer, with what it was asked, to {@code of}: the problem's answer is the library's own, and {@link Problem#working()} says by
- * how much rounding by hand moves it.
+ * <p>An answer does not carry its working. Hand the answer, with what it was asked, to {@code of}:
+ * the problem's answer is the library's own, and {@link Problem#working()} says by how much
+ * rounding by hand moves it.
  *
  * <pre>{@code
  * CurrentTriangle triangle =
@@ -40,8 +41,8 @@ import org.ferryglide.nav.water.StreamField;
  * }</pre>
  *
  * <p>On paper the earth is flat: where an answer was found on the ellipsoid, the problem's differs
- * by what its method says, far below what can be drawn. Bearings have their own,
- * {@link org.ferryglide.nav.bearing.BearingWorking}.
+ * by what its method says, far below what can be drawn. Bearings have their own, {@link
+ * org.ferryglide.nav.bearing.BearingWorking}.
  */
 public final class AnswerProblems {
   private static final double STRAIGHT_DEGREES = 0.5;
@@ -65,8 +66,9 @@ public final class AnswerProblems {
   }
 
   /**
-   * A leg on a constant heading through a stream that changes: the stream of each part laid off one after
-   * another, the paddling of the whole time swung from their end, leeway and variation applied.
+   * A leg on a constant heading through a stream that changes: the stream of each part laid off one
+   * after another, the paddling of the whole time swung from their end, leeway and variation
+   * applied.
    *
    * @param leg the answer
    * @param stream the stream it was solved in

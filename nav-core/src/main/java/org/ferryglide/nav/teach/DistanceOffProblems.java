@@ -7,7 +7,8 @@ import org.ferryglide.nav.sight.DistanceOff;
 import org.ferryglide.nav.sight.Refraction;
 
 /**
- * Problems of how far off a mark is: by two bearings on the bow, by the vertical angle of its height, by one in sixty.
+ * Problems of how far off a mark is: by two bearings on the bow, by the vertical angle of its
+ * height, by one in sixty.
  *
  * <p>The exact answers are those of {@link BowBearings} and {@link DistanceOff}; rules and slips
  * are common practice, no source.

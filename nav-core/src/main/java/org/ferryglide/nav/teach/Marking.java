@@ -17,7 +17,8 @@ import org.ferryglide.nav.basics.Arguments;
  * @param answer the right answer, exact, in the unit of its quantity
  * @param explanations what would explain the answer, figure by figure in the order of the problem,
  *     for one figure the likeliest first; all of them lie within the tolerance of what was written,
- *     so none of them is ruled out. Empty where nothing does, and where nothing went wrong. With a right answer they are errors that cancel
+ *     so none of them is ruled out. Empty where nothing does, and where nothing went wrong. With a
+ *     right answer they are errors that cancel
  * @param unexplained names of the figures written that follow from nothing known here, in order
  * @param chance the share of arbitrary wrong answers that would be explained as well, 0 to 1; where
  *     several figures went wrong, the greatest of theirs

@@ -107,8 +107,8 @@ public final class ReckoningProblems {
   }
 
   /**
-   * A constant heading through several hours of stream: the hourly vectors laid off one after another, the
-   * paddling of all those hours swung from their end.
+   * A constant heading through several hours of stream: the hourly vectors laid off one after
+   * another, the paddling of all those hours swung from their end.
    *
    * @param course true course to make good
    * @param speed speed through the water, above 0

@@ -102,7 +102,8 @@ public final class PassageTiming {
    * @param from when to leave at the earliest
    * @param until when to arrive at the latest
    * @return the route steered, arriving within a minute before a slack; not possible if there is
-   *     none, with the reason of the first slack that cannot be met, or {@link Reason#NO_DATA} if no slack is found and the stream is not known for all of the time
+   *     none, with the reason of the first slack that cannot be met, or {@link Reason#NO_DATA} if
+   *     no slack is found and the stream is not known for all of the time
    */
   public Outcome<SteeredRoute, NotPossible> arrivingAtSlack(Instant from, Instant until) {
     NotPossible first = null;

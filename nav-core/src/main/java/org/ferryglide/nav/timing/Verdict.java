@@ -16,8 +16,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a {@link Condition} says of a passage: one of four answers, with the figure it rests on.
  *
- * <p>Figures of different units are compared by their margins alone: 1 is at the limit that warns, 0 at the limit that stops, below 0 beyond it. What was not checked has neither figure nor
- * margin, and never counts as holding.
+ * <p>Figures of different units are compared by their margins alone: 1 is at the limit that warns,
+ * 0 at the limit that stops, below 0 beyond it. What was not checked has neither figure nor margin,
+ * and never counts as holding.
  *
  * <pre>{@code
  * Verdict bar = depthOverTheBar.check(passage);
@@ -372,7 +373,8 @@ public final class Verdict implements Serializable {
   }
 
   /**
-   * What was checked and found as a note, so that it can be translated and a program need not parse its text: its parts {@code about} and {@code why} with their own codes, or {@code figure},
+   * What was checked and found as a note, so that it can be translated and a program need not parse
+   * its text: its parts {@code about} and {@code why} with their own codes, or {@code figure},
    * {@code warn} and {@code stop} as numbers and {@code unit}; {@code whenTime} and {@code where}
    * stand beside them.
    *

@@ -1,7 +1,8 @@
 /**
  * When to go and when to turn: searches over departures, and the conditions they must meet.
  *
- * <p>The one idea to hold: everything here asks the same question again and again, "leaving then, when does one arrive, and are the conditions met?", and finds where the answer changes. {@link
+ * <p>The one idea to hold: everything here asks the same question again and again, "leaving then,
+ * when does one arrive, and are the conditions met?", and finds where the answer changes. {@link
  * org.ferryglide.nav.timing.DepartureSearch} tries weeks of departures against {@linkplain
  * org.ferryglide.nav.timing.Condition conditions}, {@link org.ferryglide.nav.timing.PassageTiming}
  * finds one departure for a purpose, {@link org.ferryglide.nav.timing.TurnBack} the moment from

@@ -16,7 +16,9 @@ import org.ferryglide.nav.note.Note;
 /**
  * What a search over time found, and what part of that time it could see.
  *
- * <p>An empty list alone does not distinguish "it never happens" from "there are no data". This answer does: {@link #isNever} is true only if the whole time was seen and nothing was found in it.
+ * <p>An empty list alone does not distinguish "it never happens" from "there are no data". This
+ * answer does: {@link #isNever} is true only if the whole time was seen and nothing was found in
+ * it.
  *
  * <pre>{@code
  * Found<Window> slack = here.slackWindows(Speed.ofKnots(0.5), from, until);

@@ -20,10 +20,12 @@ import org.ferryglide.nav.position.Position;
 
 /**
  * The stream at one place, asked about its times: slack waters, slack windows, turns, the strongest
- * of a day, hours that help, hours of wind against stream. Every answer says what part of the time asked it could see, so that "no data" is never taken for "never".
+ * of a day, hours that help, hours of wind against stream. Every answer says what part of the time
+ * asked it could see, so that "no data" is never taken for "never".
  *
  * <p>The stream is looked at every minute by default; what starts and ends between two looks is not
- * seen. Starts and ends are then found to half a second, which is far closer than any prediction comes true.
+ * seen. Starts and ends are then found to half a second, which is far closer than any prediction
+ * comes true.
  *
  * <pre>{@code
  * LocalStream here = LocalStream.of(stream, position);
@@ -153,8 +155,9 @@ public final class LocalStream implements Serializable {
   }
 
   /**
-   * Slack waters: when the rate is least between two greater ones. A rotary stream never stands still; its least rate is given. Slack water is found from the stream itself, not from
-   * high or low water, with which it seldom agrees.
+   * Slack waters: when the rate is least between two greater ones. A rotary stream never stands
+   * still; its least rate is given. Slack water is found from the stream itself, not from high or
+   * low water, with which it seldom agrees.
    *
    * @param from start of the search
    * @param until end of the search, after {@code from}

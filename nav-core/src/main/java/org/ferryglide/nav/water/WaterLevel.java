@@ -101,8 +101,9 @@ public interface WaterLevel extends TimedField {
    * @param height the level, above {@link #datum}
    * @param from start of the search
    * @param until end of the search
-   * @return the windows, with ends to a thousandth of a second, and what part of the time the level has data for; what is shorter than a minute may be missed, unless {@link #greatestSlope}
-   *     is known or the level has a search of its own
+   * @return the windows, with ends to a thousandth of a second, and what part of the time the level
+   *     has data for; what is shorter than a minute may be missed, unless {@link #greatestSlope} is
+   *     known or the level has a search of its own
    * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
   default Found<Window> windowsAtLeast(Distance height, Instant from, Instant until) {

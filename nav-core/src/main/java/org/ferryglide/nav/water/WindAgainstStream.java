@@ -6,8 +6,8 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 
 /**
- * The wind and stream from which wind against stream matters to the caller: waves grow steep and break where they run
- * against the water.
+ * The wind and stream from which wind against stream matters to the caller: waves grow steep and
+ * break where they run against the water.
  *
  * <p>Wind is named by where it comes from and a stream by where it sets: wind from 045 on a stream
  * that sets 045 is against it.

@@ -1,10 +1,10 @@
 /**
  * What the water and the air do, as functions of place and time.
  *
- * <p>These are the interfaces that steering, planning and fixing ask, and that tide tables,
- * stream tables, harmonic constants and forecasts answer. The one idea to hold: no data is not the
- * same as no stream. A field that does not reach a place or a time says so with an empty answer,
- * and never with zero.
+ * <p>These are the interfaces that steering, planning and fixing ask, and that tide tables, stream
+ * tables, harmonic constants and forecasts answer. The one idea to hold: no data is not the same as
+ * no stream. A field that does not reach a place or a time says so with an empty answer, and never
+ * with zero.
  *
  * <pre>{@code
  * StreamField stream = StreamField.steady(Velocity.ofSetAndRate(set, rate));
