@@ -80,6 +80,7 @@ final class Candidate {
   private int @Nullable [] strongest;
   private @Nullable ErrorsAlong errors;
   private double @Nullable [] drawnSpeeds;
+  private double @Nullable [] reserves;
 
   Candidate(Passage passage, SteeredRoute route) {
     this(passage, route, new WorkRoom(passage));
@@ -297,7 +298,24 @@ final class Candidate {
   }
 
   /**
-   * The times of a leg's looks: every step, and in between where something breaks.
+   * The reserve at each look in knots, worked out once for the check and for the hours: every check
+   * of a candidate's reserve has the same limits and craft.
+   */
+  double[] reserves(ReserveCheck check) {
+    double[] known = reserves;
+    if (known == null) {
+      known = columns.reserve;
+      for (int look = 0; look < size; look++) {
+        known[look] = check.worked(this, look);
+      }
+      reserves = known;
+    }
+    return known;
+  }
+
+  /**
+   * The times of a leg's looks: every step, and in between where something breaks: the path, the
+   * hour since the departure, or a wind that breaks no path.
    *
    * @param at where the first stands
    * @return where the next leg's stand
@@ -306,34 +324,32 @@ final class Candidate {
     double from = EpochSeconds.of(steered.departure());
     double until = EpochSeconds.of(steered.arrival());
     double[] segments = steered.groundTrack().segmentTimes();
+    WindField wind = passage.wind().orElse(null);
     int steps = Math.max(1, (int) Math.ceil((until - from) / stepSeconds));
     double[] times = room.times(at + 1 + 2 * steps);
     int end = at;
     int segment = 1;
+    double hour = Double.NEGATIVE_INFINITY;
     for (int step = 1; step <= steps; step++) {
       double last = step == 1 ? from : from + (step - 1) * stepSeconds;
       double next = step == steps ? until : from + step * stepSeconds;
+      double apart = last + APART_SECONDS;
       times[end++] = last;
-      while (segment < segments.length && segments[segment] < last + APART_SECONDS) {
+      while (segment < segments.length && segments[segment] < apart) {
         segment++;
       }
+      if (hour < apart) {
+        hour = departure + HOUR * Math.ceil((apart - departure) / HOUR);
+      }
+      double windChange = wind == null ? hour : wind.nextBreakAfter(apart);
       double change = segment < segments.length ? segments[segment] : until;
-      change = Math.min(change, otherChange(last, departure));
+      change = Math.min(change, windChange < hour ? windChange : hour); // NaN too
       if (change < next - APART_SECONDS) {
         times[end++] = change;
       }
     }
     times[end] = until;
     return end + 1;
-  }
-
-  /** The next hour since the departure, or the next change of a wind that breaks no path. */
-  private double otherChange(double last, double departure) {
-    double apart = last + APART_SECONDS;
-    double hour = departure + HOUR * Math.ceil((apart - departure) / HOUR);
-    WindField wind = passage.wind().orElse(null);
-    double change = wind == null ? hour : wind.nextBreakAfter(apart);
-    return change < hour ? change : hour; // NaN too
   }
 
   private void fill() {

@@ -16,6 +16,7 @@ final class Columns {
   final double[] goneLongitude;
   final double[] seconds;
   final double[] halfWidth;
+  final double[] reserve;
 
   /** Of the way up to each look: what half the width has grown by at most, and sums of the way. */
   final double[] growth;
@@ -43,6 +44,7 @@ final class Columns {
     goneLongitude = new double[looks];
     seconds = new double[looks];
     halfWidth = new double[looks];
+    reserve = new double[looks];
     growth = new double[looks];
     paddledEast = new double[looks];
     paddledNorth = new double[looks];

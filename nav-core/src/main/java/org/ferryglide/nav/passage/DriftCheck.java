@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import java.util.Arrays;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Top;
@@ -54,10 +55,8 @@ final class DriftCheck extends PassageCheck {
   @Override
   Verdict check(Candidate candidate) {
     Worst worst = new Worst(candidate);
-    for (int look = 0; look < candidate.size; look++) {
-      if (isAsked(candidate, look)) {
-        worst.takeFrom(look, 0.0);
-      }
+    for (int look : asked(candidate)) {
+      worst.takeFrom(look, 0.0);
     }
     for (int leg = 0; leg < candidate.route.legs().size(); leg++) {
       int first = candidate.firstLookOf(leg);
@@ -147,14 +146,19 @@ final class DriftCheck extends PassageCheck {
     return candidate.time[look] + part * (candidate.time[look + 1] - candidate.time[look]);
   }
 
-  /** Every hour from the departure, and the strongest stream of each leg. */
-  static boolean isAsked(Candidate candidate, int look) {
-    double since = candidate.time[look] - candidate.time[0];
-    boolean onTheHour =
-        look == 0
-            || Math.floor(since / 3600.0)
-                > Math.floor((candidate.time[look - 1] - candidate.time[0]) / 3600.0);
-    return onTheHour || look == candidate.strongest(candidate.leg[look]);
+  /** The looks at every hour from the departure, and at the strongest stream of each leg. */
+  static int[] asked(Candidate candidate) {
+    int[] asked = new int[candidate.size];
+    int count = 0;
+    double next = 0.0;
+    for (int look = 0; look < candidate.size; look++) {
+      double hours = (candidate.time[look] - candidate.time[0]) / 3600.0;
+      if (hours >= next || look == candidate.strongest(candidate.leg[look])) {
+        asked[count++] = look;
+      }
+      next = hours >= next ? Math.floor(hours) + 1.0 : next;
+    }
+    return Arrays.copyOf(asked, count);
   }
 
   /** From where a leg is nearest to a danger, if one might drift as far. */

@@ -18,11 +18,9 @@ final class Drifts {
 
   static Map<Instant, List<Position>> of(Candidate candidate) {
     Map<Instant, List<Position>> drifts = new LinkedHashMap<>();
-    for (int look = 0; look < candidate.size; look++) {
-      if (DriftCheck.isAsked(candidate, look)) {
-        Instant time = EpochSeconds.toInstant(candidate.time[look]);
-        drifts.put(time, Collections.unmodifiableList(places(candidate, look)));
-      }
+    for (int look : DriftCheck.asked(candidate)) {
+      Instant time = EpochSeconds.toInstant(candidate.time[look]);
+      drifts.put(time, Collections.unmodifiableList(places(candidate, look)));
     }
     return Collections.unmodifiableMap(drifts);
   }

@@ -50,16 +50,14 @@ final class ErrorsAlong {
       launches[leg] =
           candidate.isAshoreBefore(leg) ? candidate.firstLookOf(leg) : launches[leg - 1];
     }
-    if (!exact) {
-      Arrays.fill(columns.halfWidth, 0, candidate.size, NOT_ASKED);
-      sum();
-    }
-    know();
+    Arrays.fill(columns.halfWidth, 0, candidate.size, NOT_ASKED);
+    sum();
   }
 
   /**
    * Adds up the way through the water and of the water; the stream's part stays what it was where
-   * it is not known.
+   * it is not known. What lies behind a gap of the stream is struck out of the growth, until the
+   * party is launched again.
    */
   private void sum() {
     double perMetrePaddled = SIGMAS_95 * room.growthPaddled();
@@ -67,52 +65,46 @@ final class ErrorsAlong {
     double perSecond = SIGMAS_95 * room.growthInTime();
     double carriedEast = 0.0;
     double carriedNorth = 0.0;
+    double sumPaddledEast = 0.0;
+    double sumPaddledNorth = 0.0;
+    double sumCarriedEast = 0.0;
+    double sumCarriedNorth = 0.0;
+    double elapsed = 0.0;
     double growth = 0.0;
+    boolean known = true;
     for (int look = 0; look < candidate.size; look++) {
       double seconds = candidate.seconds[look];
-      double paddledEast = 0.0;
-      double paddledNorth = 0.0;
       if (seconds > 0.0) {
         double east = 0.5 * (candidate.streamEast[look] + candidate.streamEast[look - 1]);
         double north = 0.5 * (candidate.streamNorth[look] + candidate.streamNorth[look - 1]);
-        if (!Double.isNaN(east + north)) {
+        if (Double.isNaN(east + north)) {
+          known = false;
+        } else {
           carriedEast = east;
           carriedNorth = north;
         }
-        paddledEast = candidate.groundEast[look] - carriedEast;
-        paddledNorth = candidate.groundNorth[look] - carriedNorth;
+        double paddledEast = candidate.groundEast[look] - carriedEast;
+        double paddledNorth = candidate.groundNorth[look] - carriedNorth;
         growth +=
             seconds
                 * (perMetrePaddled * PlaneMetres.length(paddledEast, paddledNorth)
                     + perMetreCarried * PlaneMetres.length(carriedEast, carriedNorth)
                     + perSecond);
-      }
-      columns.growth[look] = growth;
-      add(columns.paddledEast, look, paddledEast * seconds);
-      add(columns.paddledNorth, look, paddledNorth * seconds);
-      add(columns.carriedEast, look, carriedEast * seconds);
-      add(columns.carriedNorth, look, carriedNorth * seconds);
-      add(columns.elapsed, look, seconds);
-    }
-  }
-
-  /** Strikes out what lies behind a gap of the stream, until the party is launched again. */
-  private void know() {
-    boolean known = true;
-    for (int look = 0; look < candidate.size; look++) {
-      if (candidate.seconds[look] > 0.0) {
-        known &= !Double.isNaN(candidate.streamEast[look] + candidate.streamEast[look - 1]);
+        sumPaddledEast += paddledEast * seconds;
+        sumPaddledNorth += paddledNorth * seconds;
+        sumCarriedEast += carriedEast * seconds;
+        sumCarriedNorth += carriedNorth * seconds;
+        elapsed += seconds;
       } else if (look == launches[candidate.leg[look]]) {
         known = true;
       }
-      if (exact || !known) {
-        columns.growth[look] = known ? 0.0 : Double.NaN;
-      }
+      columns.growth[look] = known ? growth : Double.NaN;
+      columns.paddledEast[look] = sumPaddledEast;
+      columns.paddledNorth[look] = sumPaddledNorth;
+      columns.carriedEast[look] = sumCarriedEast;
+      columns.carriedNorth[look] = sumCarriedNorth;
+      columns.elapsed[look] = elapsed;
     }
-  }
-
-  private static void add(double[] sums, int look, double more) {
-    sums[look] = look == 0 ? 0.0 : sums[look - 1] + more;
   }
 
   /**

@@ -27,10 +27,7 @@ final class OpenWaterCheck extends PassageCheck {
   @Override
   Verdict check(Candidate candidate) {
     int open = -1;
-    for (int look = 0; look < candidate.size; look++) {
-      if (!DriftCheck.isAsked(candidate, look)) {
-        continue;
-      }
+    for (int look : DriftCheck.asked(candidate)) {
       double speed = candidate.windSpeed(look);
       if (Double.isNaN(speed)) {
         return at(Verdict.notChecked(about(), Findings.NO_WIND), candidate, look);

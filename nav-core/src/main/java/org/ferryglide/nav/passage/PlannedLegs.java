@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.ferryglide.nav.magnetic.VariationReading;
+import org.ferryglide.nav.magnetic.VariationSource;
 import org.ferryglide.nav.reckon.Covariance;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.jspecify.annotations.Nullable;
@@ -38,9 +39,13 @@ final class PlannedLegs {
   }
 
   private static @Nullable VariationReading variation(Passage passage, SteeredLeg steered) {
+    VariationSource source = passage.variation().orElse(null);
+    if (source == null) {
+      return null;
+    }
     LocalDate date = steered.departure().atZone(ZoneOffset.UTC).toLocalDate();
     try {
-      return passage.variation().map(source -> source.at(steered.leg().start(), date)).orElse(null);
+      return source.at(steered.leg().start(), date);
     } catch (DateTimeException e) { // the check of the variation says so
       return null;
     }

@@ -50,6 +50,11 @@ final class ReserveCheck extends WorstAlong {
 
   @Override
   double figure(Candidate candidate, int look) {
+    return candidate.reserves(this)[look];
+  }
+
+  /** The figure, for {@link Candidate#reserves}. */
+  double worked(Candidate candidate, int look) {
     boolean last = look + 1 == candidate.size || candidate.leg[look] != candidate.leg[look + 1];
     int from = last ? look - 1 : look;
     int to = from + 1;

@@ -144,6 +144,9 @@ public final class GroundTrack implements Serializable {
 
   /** Latitude (1) or unwrapped longitude (2) of a part of a segment. */
   private double coordinateAt(int segment, double part, int which) {
+    if (segments() == 0) {
+      return rows[which];
+    }
     int at = segment * WIDTH;
     return cubic(
         part,
@@ -294,8 +297,9 @@ public final class GroundTrack implements Serializable {
   }
 
   private void at(int segment, double epochSeconds, double[] out, int offset) {
-    out[offset + LATITUDE] = coordinate(segment, epochSeconds, 1);
-    out[offset + LONGITUDE] = Earth.longitude(coordinate(segment, epochSeconds, 2));
+    double part = part(segment, epochSeconds);
+    out[offset + LATITUDE] = coordinateAt(segment, part, 1);
+    out[offset + LONGITUDE] = Earth.longitude(coordinateAt(segment, part, 2));
     out[offset + HEADING] =
         Double.isNaN(epochSeconds) ? Double.NaN : Angles.reduced(headingOf(segment));
   }
@@ -316,8 +320,9 @@ public final class GroundTrack implements Serializable {
   /** Latitude and unwrapped longitude at a time; returns the segment. */
   int place(double time, double[] place) {
     int segment = segmentAt(time);
-    place[0] = coordinate(segment, time, 1);
-    place[1] = coordinate(segment, time, 2);
+    double part = part(segment, time);
+    place[0] = coordinateAt(segment, part, 1);
+    place[1] = coordinateAt(segment, part, 2);
     return segment;
   }
 
@@ -347,16 +352,15 @@ public final class GroundTrack implements Serializable {
     return low;
   }
 
-  /** Latitude (1) or unwrapped longitude (2) at a time within a segment. */
-  private double coordinate(int segment, double time, int which) {
+  /** The part of a segment that is over at a time, in [0, 1]. */
+  private double part(int segment, double time) {
     if (segments() == 0) {
-      return rows[which];
+      return 0.0;
     }
     int at = segment * WIDTH;
     double span = rows[at + WIDTH] - rows[at];
     // a step that ends on the end of a leg leaves a last segment that takes no time
-    double part = span > 0.0 ? Math.min(1.0, Math.max(0.0, (time - rows[at]) / span)) : 0.0;
-    return coordinateAt(segment, part, which);
+    return span > 0.0 ? Math.min(1.0, Math.max(0.0, (time - rows[at]) / span)) : 0.0;
   }
 
   /** Hermite's cubic through two values with their rates. */

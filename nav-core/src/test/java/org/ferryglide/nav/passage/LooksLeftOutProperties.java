@@ -119,6 +119,47 @@ class LooksLeftOutProperties {
     assertArrayEquals(one, each);
   }
 
+  /** Each hour as it begins, wherever the looks lie, and the strongest stream of each leg. */
+  @Property(seed = Seeds.SEED, tries = 60)
+  void driftsAreAskedOnEachHourAndInTheStrongestStream(@ForAll Random random) {
+    Passage passage = passage(random);
+    TimedPlan plan = TimedPlan.of(passage, Scenes.NOON).solved().orElse(null);
+    if (plan == null) {
+      return;
+    }
+    Candidate candidate = new Candidate(passage, plan.route());
+    List<Integer> asked = new ArrayList<>();
+    for (int look = 0; look < candidate.size; look++) {
+      boolean onTheHour = look == 0 || hours(candidate, look) != hours(candidate, look - 1);
+      if (onTheHour || look == candidate.strongest(candidate.leg[look])) {
+        asked.add(look);
+      }
+    }
+    assertArrayEquals(
+        asked.stream().mapToInt(Integer::intValue).toArray(), DriftCheck.asked(candidate));
+  }
+
+  private static long hours(Candidate candidate, int look) {
+    return (long) Math.floor((candidate.time[look] - candidate.time[0]) / 3600.0);
+  }
+
+  /** The reserve of the check and of the hours, worked out once, is that of each look alone. */
+  @Property(seed = Seeds.SEED, tries = 60)
+  void theReserveWorkedOutOnceIsThatOfEachLook(@ForAll Random random) {
+    Passage passage = passage(random);
+    TimedPlan plan = TimedPlan.of(passage, Scenes.NOON).solved().orElse(null);
+    if (plan == null) {
+      return;
+    }
+    Candidate candidate = new Candidate(passage, plan.route());
+    ReserveCheck check = new ReserveCheck(passage);
+    for (int look = 0; look < candidate.size; look++) {
+      assertEquals(check.worked(candidate, look), check.figure(candidate, look));
+      assertEquals(
+          check.worked(candidate, look), new ReserveCheck(passage).figure(candidate, look));
+    }
+  }
+
   /** The slower party's times are those of its whole answer. */
   @Property(seed = Seeds.SEED, tries = 60)
   void timesAloneAreTheTimesOfTheRoute(@ForAll Random random) {
