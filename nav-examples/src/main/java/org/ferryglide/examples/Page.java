@@ -24,7 +24,7 @@ import org.ferryglide.nav.note.Note;
  */
 final class Page {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-  private static final int TEXT_COLUMN = 16;
+  private static final int TEXT_COLUMN = 20;
   private static final int LONGEST_LINE = 92;
 
   /** A rate that prints as 0.0 knots. */

@@ -200,9 +200,9 @@ class LayOffTest {
 
   @Test
   void anotherSpeedIsAnotherTime() throws IOException {
-    List<String> before = lines(run().out, "                4.");
+    List<String> before = lines(run().out, "                    4.");
     edit("passage.csv", "3.5 kn", "5.5 kn");
-    List<String> after = lines(run().out, "                6.");
+    List<String> after = lines(run().out, "                    6.");
     assertFalse(before.isEmpty());
     assertFalse(after.isEmpty());
     assertTrue(before.get(0).contains("kn made good, 35 min"), before.toString());
@@ -289,7 +289,7 @@ class LayOffTest {
   @Test
   void aHeldTrackIsSteeredAnewWhileItLastsAndNotAtItsEnd() {
     assertEquals(
-        "  track held    steer 105° true, 113° magnetic, then 110° true, 118° magnetic from 12:45",
+        "  track held        steer 105° true, 113° magnetic, then 110° true, 118° magnetic from 12:45",
         lines(run().out, "  track held").get(1));
   }
 

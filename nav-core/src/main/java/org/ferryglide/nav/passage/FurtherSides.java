@@ -194,7 +194,7 @@ final class FurtherSides {
                   "distance",
                   text.distance(off.magnitude())));
       boolean constantHeading = leg.steered().headings().size() <= 1;
-      addIn(text.say(constantHeading ? "one-heading" : "new-headings"));
+      addIn(text.say(constantHeading ? "constant-heading" : "new-headings"));
     }
   }
 

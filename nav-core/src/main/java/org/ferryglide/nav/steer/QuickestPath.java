@@ -41,7 +41,7 @@ final class QuickestPath implements Follower {
 
   private static final Note NOT_FOUND =
       Note.caution(
-          "steer.quickest-one-heading",
+          "steer.quickest-constant-heading",
           "The search for the quickest path failed; this is a constant heading, which is not the"
               + " quickest where the stream varies from place to place.");
 

@@ -200,7 +200,7 @@ public final class Strategy implements Serializable {
    * <p>A front of arrival times over the area shows which ways there are; the best few are relaxed,
    * and in calm air an extremal is bent along the best of them. Where the search fails or finds
    * nothing quicker, a constant heading is the answer, with the note {@code
-   * steer.quickest-one-heading} if the search found a slower way.
+   * steer.quickest-constant-heading} if the search found a slower way.
    *
    * <p>In calm air the time is within 1e-6 of the closed forms for still water, a uniform stream, a
    * linear shear, a parabolic channel and water that turns like a wheel. In 160 cases of random

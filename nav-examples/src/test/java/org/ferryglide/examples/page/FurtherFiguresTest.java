@@ -230,7 +230,7 @@ class FurtherFiguresTest {
                     + (off < 0.0 ? "left" : "right"));
         all.add(
             one
-                ? "One heading: until the mark is in sight, then hold a transit."
+                ? "Constant heading: until the mark is in sight, then hold a transit."
                 : "New headings under way, see each hour.");
       }
       return all;

@@ -107,7 +107,7 @@ public final class ClockDifferences implements Serializable {
    * The difference for a water of the standard port.
    *
    * @param clockTime clock time of the standard port's water
-   * @return minutes to add to it, on the straight line between the printed times before and after
+   * @return minutes to add to it, interpolated linearly between the printed times before and after
    */
   public double minutesAt(LocalTime clockTime) {
     double at = halfDay(clockTime);

@@ -17,7 +17,7 @@ import org.ferryglide.nav.measure.Distance;
  * HeightCorrection.ratio(0.95).height(Distance.ofMetres(10.0)); // 9.5 m
  * }</pre>
  *
- * <p>Every one is a straight line, continued beyond springs and neaps.
+ * <p>Each is linear in the height, and extrapolated beyond springs and neaps.
  */
 public final class HeightCorrection implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -124,8 +124,7 @@ public final class HeightCorrection implements Serializable {
   }
 
   /**
-   * Whether a height lies beyond the two levels that the differences were printed for, so that
-   * their line is continued.
+   * Whether a height lies beyond the two levels that the differences were printed for, so that they are extrapolated.
    *
    * @param standard height at the standard port, above its datum
    * @return true above the higher or below the lower of the two levels; never for a ratio or a

@@ -62,7 +62,7 @@ public record MeanRanges(Distance spring, Distance neap) implements Serializable
    * The place of a range between neaps and springs.
    *
    * @param range range of a tide
-   * @return 0 at mean neaps, 1 at mean springs, a straight line between and beyond both
+   * @return 0 at mean neaps, 1 at mean springs, linear between and beyond both
    */
   public double springFraction(Distance range) {
     return (range.metres() - neap.metres()) / (spring.metres() - neap.metres());

@@ -131,7 +131,7 @@ public final class NormalisedCurve implements Serializable {
     return Objects.hash(rise, fall);
   }
 
-  /** Only what it is: the points are too many for a log. */
+  /** What it is, without its points, which are too many for a log. */
   @Override
   public String toString() {
     return "normalised curve of rise and fall";

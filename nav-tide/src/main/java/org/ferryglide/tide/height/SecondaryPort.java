@@ -177,12 +177,11 @@ public final class SecondaryPort implements Serializable {
 
   /**
    * The same port with the seasonal changes of mean level of both ports: how far the sea stands
-   * above its yearly mean on the first day of every month (UTC), from January to December; straight
-   * lines join them.
+   * above its yearly mean on the first day of every month (UTC), from January to December, interpolated linearly between.
    *
    * @param standardMetres twelve changes at the standard port, metres, each in [-5, 5], taken off
    *     before the differences are looked up; the standard port's table includes them
-   * @param ownMetres twelve changes at this port, metres, each in [-5, 5], put on afterwards
+   * @param ownMetres twelve changes at this port, metres, each in [-5, 5], added afterwards
    * @return the port
    * @throws IllegalArgumentException if there are not twelve of each, or one is NaN or outside [-5,
    *     5]
@@ -218,7 +217,7 @@ public final class SecondaryPort implements Serializable {
   }
 
   /**
-   * The water at this port that belongs to one of the standard port's.
+   * The high or low water at this port that belongs to one of the standard port's.
    *
    * @param standard a high or low water of the standard port
    * @return the water at this port, its time to the nearest second
@@ -242,8 +241,7 @@ public final class SecondaryPort implements Serializable {
    *
    * @param standard the standard port's table
    * @return this port's table, with the notes of the standard port's and its own: {@code
-   *     tide.secondary}, and {@code tide.secondary.beyond} if height differences were continued
-   *     beyond springs or neaps
+   *     tide.secondary}, and {@code tide.secondary.beyond} if height differences were extrapolated beyond springs or neaps
    * @throws IllegalArgumentException if the table is of another port, or the differences bring the
    *     waters out of order
    */

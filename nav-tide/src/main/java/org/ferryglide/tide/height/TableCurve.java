@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  * List<Note> notes = curve.notesAt(Instant.parse("2026-06-01T12:00:00Z"));
  * }</pre>
  *
- * <p>Every curve passes through the table's waters and never leaves the span between them. What it
+ * <p>Every curve passes through the table's high and low waters and between two of them stays between their heights. What it
  * does between two waters is a guess at the shape of the tide, and its notes say so. How good a
  * guess was measured every ten minutes of the year 2026 on the harmonic tide of a few ports, from
  * the constants of the United States' tide service:
@@ -100,8 +100,7 @@ public final class TableCurve implements TideCurve, Serializable {
   /**
    * A curve that turns at the table's waters and nowhere else, and is smooth through them: its
    * slope and its curvature are continuous, unlike the cosine's, whose curvature jumps where a fast
-   * rise meets a slow fall. Never worse than the cosine by much, and better where the tide is
-   * mixed.
+   * rise meets a slow fall. Hardly ever worse than the cosine, and better where the tide is mixed.
    *
    * @param table the waters
    * @return the curve
@@ -128,8 +127,7 @@ public final class TableCurve implements TideCurve, Serializable {
 
   /**
    * A port's own curves at springs and at neaps, blended in every interval by the place of its rise
-   * or fall between the mean ranges. Beyond springs the spring curve is used as it is, below neaps
-   * the neap curve, and the notes say so.
+   * or fall between the mean ranges. Above springs the spring curve is used as it is, below neaps the neap curve, and the notes say so.
    *
    * @param table the waters
    * @param springs the port's curve at springs

@@ -68,8 +68,7 @@ public interface TideCurve extends WaterLevel {
   /**
    * {@inheritDoc}
    *
-   * <p>From the slopes at both ends of the span, which {@link #greatestSlopeChange} lets grow by no
-   * more than half the span's length brings.
+   * <p>From the slopes at both ends of the span, which by {@link #greatestSlopeChange} grow no more than half the span's length allows.
    */
   @Override
   default double greatestSlope(double fromSeconds, double toSeconds) {

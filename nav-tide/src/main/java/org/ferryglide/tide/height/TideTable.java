@@ -71,8 +71,7 @@ public final class TideTable implements Serializable {
   }
 
   /**
-   * Reads a table from a sheet that states its own port, datum and zone; {@link TideTableReader}
-   * tells the columns, and reads sheets that leave those to the reader.
+   * Reads a table from a sheet that states its own port, datum and zone; {@link TideTableReader} lists the columns, and reads sheets that leave those to the reader.
    *
    * @param source what to call the sheet in messages, usually the file's name
    * @param reader the sheet
@@ -204,7 +203,7 @@ public final class TideTable implements Serializable {
   }
 
   /**
-   * Time of the first water, before which the table tells nothing.
+   * Time of the first water, before which the table says nothing.
    *
    * @return the first water's time
    */
@@ -213,7 +212,7 @@ public final class TideTable implements Serializable {
   }
 
   /**
-   * Time of the last water, after which the table tells nothing.
+   * Time of the last water, after which the table says nothing.
    *
    * @return the last water's time
    */
@@ -284,7 +283,7 @@ public final class TideTable implements Serializable {
   }
 
   /**
-   * The range of the tide of a high water: the mean of the rise before it and the fall after it. At
+   * The range of the tide at a high water: the mean of the rise before it and the fall after it. At
    * the edge of the table, where only one of the two is there, that one; see {@link
    * #isRangeOneSided}. Where one is less than half of the other, as beside a double high water, the
    * larger, and {@link #notesFor} says so.
@@ -299,11 +298,10 @@ public final class TideTable implements Serializable {
   }
 
   /**
-   * What to know about the range of the tide of a high water.
+   * What to know about the range of the tide at a high water.
    *
    * @param highWater a high water of this table
-   * @return the caution {@code tide.doubt.unequal-range} where the rise and the fall differ so much
-   *     that the larger rules, else none; unmodifiable
+   * @return the caution {@code tide.doubt.unequal-range} where the rise and the fall differ so much that the larger is taken, else none; unmodifiable
    * @throws IllegalArgumentException if {@code highWater} is not a high water of this table
    */
   public List<Note> notesFor(TideEvent highWater) {

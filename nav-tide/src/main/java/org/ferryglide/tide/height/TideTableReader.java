@@ -27,14 +27,13 @@ import org.ferryglide.tide.sheet.Sheet;
  *       sheet or the reader states a zone. Seconds may follow.
  *   <li>{@code height_m}, required: metres above the datum, in [-20, 30].
  *   <li>{@code kind}: {@code high} or {@code low}, {@code HW} or {@code LW}, {@code H} or {@code
- *       L}. Where it is empty or the column is not there, the heights before and after tell.
+ *       L}. Where it is empty or there is no such column, the heights before and after decide.
  *   <li>{@code port}, {@code datum}, {@code zone}: stated in the first row; the rows beneath are
  *       empty or say the same. A zone is {@code Z}, an offset such as {@code +01:00}, or a region
  *       of the IANA time zone database.
  * </ul>
  *
- * <p>A zone that is an offset takes the times as they stand, all the year. A zone that is a region
- * takes them as clock times with that region's daylight saving; a time that the clocks skip or go
+ * <p>With an offset for a zone the times are taken as they stand all the year; with a region, as clock times with that region's daylight saving; a time that the clocks skip or go
  * through twice is refused, and needs its own offset. A time with its own offset needs no zone.
  *
  * <pre>{@code
@@ -44,8 +43,7 @@ import org.ferryglide.tide.sheet.Sheet;
  *         .read("skarra.csv", reader);
  * }</pre>
  *
- * <p>Refused, by line and column: an offset from UTC that rows for less than 20 days keep while
- * those before and after them keep another, since no clock is changed and changed back so soon;
+ * <p>Refused, by line and column: an offset from UTC that rows have for less than 20 days while those before and after them have another, since no clock is changed and changed back so soon;
  * waters out of order, two high or two low waters in turn, a high water lower than the low water
  * beside it, and gaps. A gap is more than {@link #withLongestInterval 18 hours} between two waters,
  * or more than 12 hours and two and a half times the longer of the intervals beside it. In a year

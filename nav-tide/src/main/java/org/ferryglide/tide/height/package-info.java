@@ -18,7 +18,7 @@
  * }</pre>
  *
  * <p>A {@link org.ferryglide.tide.height.SecondaryPort} makes a table from that of its standard
- * port; {@link org.ferryglide.tide.height.SpringNeap} tells when the range is largest; the high and
+ * port; {@link org.ferryglide.tide.height.SpringNeap} says when the range is largest; the high and
  * low waters of any curve are found for certain.
  *
  * <p>Heights are metres above the table's datum, up positive. Times are instants; in the kernel

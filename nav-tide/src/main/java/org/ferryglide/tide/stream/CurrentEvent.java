@@ -24,7 +24,7 @@ public record CurrentEvent(Instant time, Kind kind, TrueBearing set, Speed rate)
   private static final long serialVersionUID = 1L;
 
   /**
-   * What a line of a current table tells.
+   * What a line of a current table gives.
    *
    * <pre>{@code
    * boolean turns = event.kind() == CurrentEvent.Kind.SLACK;

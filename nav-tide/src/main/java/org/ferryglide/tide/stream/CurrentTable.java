@@ -55,7 +55,7 @@ public final class CurrentTable implements Serializable {
    * @param events slack and maximum in turn, in order of time, at least two
    * @return the table
    * @throws IllegalArgumentException if the name is empty, there are fewer than two events, two
-   *     slacks or two maxima follow each other, or times do not grow
+   *     slacks or two maxima follow each other, or the times are not in order
    */
   public static CurrentTable of(String station, Position position, List<CurrentEvent> events) {
     return of(station, position, events, "", List.of(), List.of());
@@ -175,7 +175,7 @@ public final class CurrentTable implements Serializable {
   }
 
   /**
-   * How long the current stays below a rate about a slack, each side reckoned with its own maximum.
+   * How long the current stays below a rate about a slack, each side worked with its own maximum.
    *
    * @param slack a slack of this table with a maximum within nine hours on both sides
    * @param limit the rate not to be exceeded

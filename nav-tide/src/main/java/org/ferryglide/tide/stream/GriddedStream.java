@@ -17,7 +17,7 @@ import org.ferryglide.tide.sheet.Sheet;
 
 /**
  * A stream on a grid of latitudes, longitudes and times, as models and forecasts give it: bilinear
- * in place, linear in time, east and north parts apart.
+ * in place, linear in time, for the east and north components separately.
  *
  * <p>Cells that are NaN are missing, usually land. Where a missing cell would have a share in the
  * answer there are no data; nor outside the grid.
@@ -69,13 +69,12 @@ public final class GriddedStream implements StreamField, Serializable {
    * @param longitudes degrees, increasing, at least two, in [-180, 540], spanning less than 360;
    *     beyond 180 to cross the antimeridian
    * @param epochSeconds times, seconds since 1970-01-01T00:00:00Z, increasing, at least two
-   * @param east parts to the east, metres a second, NaN where missing; cell (time t, latitude i,
+   * @param east east components, metres a second, NaN where missing; cell (time t, latitude i,
    *     longitude j) at index {@code (t * latitudes.length + i) * longitudes.length + j}
-   * @param north parts to the north, in the same order
+   * @param north north components, in the same order
    * @return the field
    * @throws IllegalArgumentException if an axis is too short, not increasing or out of range, an
-   *     array has another length than the axes ask for, a part is infinite, or only one part of a
-   *     cell is NaN
+   *     array has another length than the axes ask for, a component is infinite, or only one component of a cell is NaN
    */
   public static GriddedStream of(
       String source,
@@ -179,8 +178,7 @@ public final class GriddedStream implements StreamField, Serializable {
    * UTC, such as {@code 2026-06-01T09:00Z}), {@code latitude}, {@code longitude} (decimal degrees),
    * and either {@code east_ms} and {@code north_ms} (metres a second) or {@code set_deg} (true) and
    * {@code rate_kn}. A cell without a row, or with both figures empty, is missing. Where a step of
-   * time, latitude or longitude is more than 1.6 times both steps beside it, rows seem to be
-   * missing and the sheet is refused; one row with empty figures there says that they are. A grid
+   * time, latitude or longitude is more than 1.6 times both steps beside it, rows seem to be missing and the sheet is refused; one row with empty figures there says that they are meant to be. A grid
    * of more than a million cells with rows for less than an eighth of them is refused too.
    *
    * @param source what to call the sheet in messages and explanations

@@ -22,12 +22,8 @@ import org.ferryglide.tide.height.TideTable;
  * An hourly stream table laid along the tides of its standard port: the stream at its station as a
  * function of time.
  *
- * <p>Rates lie on the straight line from the neap rate at the neap range to the spring rate at the
- * spring range, continued beyond both and never below zero; sets are not scaled. Between hours it
- * runs along straight lines unless {@link #inHourlySteps} or {@link #smoothed}. From the last row
- * of one tide to the first row of the next the stream goes over without a jump; where the rows of
- * two tides overlap, because the tide is shorter than the table, they cross-fade. A hole of more
- * than three hours between rows is not bridged: there are no data, nor before the first tide's rows
+ * <p>Rates are linear in the range, from the neap rate at the neap range to the spring rate at the spring range, extrapolated beyond both and never below zero; sets are not scaled. Between hours the stream is interpolated linearly unless {@link #inHourlySteps} or {@link #smoothed} says otherwise. From the last row of one tide to the first row of the next it passes without a jump; where the rows of
+ * two tides overlap, because the tide is shorter than the table, they cross-fade. A gap of more than three hours between rows is not bridged: there are no data, nor before the first tide's rows
  * or after the last's.
  *
  * <pre>{@code
@@ -72,7 +68,7 @@ public final class HourlyStream implements StreamCurve, Serializable {
   }
 
   /**
-   * The same stream by a smooth curve through the hours in place of straight lines between them.
+   * The same stream by a smooth curve through the hours in place of linear interpolation.
    *
    * @return a changed copy
    */
@@ -90,10 +86,9 @@ public final class HourlyStream implements StreamCurve, Serializable {
    * high (or low) water falls on it, as hand work does it. By default each tide has its own range,
    * the mean of the rise before and the fall after its high water (for tables about low water, of
    * the fall before and the rise after it); where one of the two is less than half the other, as at
-   * a double high water, the larger is taken, since the mean would make the stream too weak, and
-   * the note {@code stream.unequal-range} tells.
+   * a double high water, the larger is taken, since the mean would make the stream too weak, and the note {@code stream.unequal-range} says so.
    *
-   * @param zone the zone whose midnight parts the days
+   * @param zone the zone whose midnight divides the days
    * @return a changed copy
    */
   public HourlyStream withRangeOfTheDay(ZoneId zone) {
@@ -154,8 +149,8 @@ public final class HourlyStream implements StreamCurve, Serializable {
    *
    * @param day the day
    * @param zone the zone whose midnight begins and ends it, and of the clock
-   * @return the hours that hold at some time of the day, in order, those at its ends uncut: label,
-   *     clock times to the nearest minute, set and rate; none where the tides give none
+   * @return the hours that hold at some time of the day, in order, those at its ends in full: label,
+   *     clock times to the nearest minute, set and rate; none where the tide table has none
    */
   public List<String> pencilledHours(LocalDate day, ZoneId zone) {
     List<String> pencilled = new ArrayList<>();

@@ -44,7 +44,7 @@ public final class PilotTurn implements Serializable {
    *     {@code -0430}, {@code +0145}, {@code 0000}, also {@code -4:30}; a true minus sign is read
    *     too
    * @param set where the stream goes
-   * @param springRate its greatest rate at mean springs; zero for water that stands
+   * @param springRate its greatest rate at mean springs; zero for slack water
    * @return a turn without a printed neap rate
    * @throws TextFormatException if {@code afterWater} is anything else or beyond 13 hours
    */

@@ -16,7 +16,7 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.sheet.Sheet;
 
 /**
- * Lines across which one stream station says nothing about the water: coasts, islands, breakwaters,
+ * Lines across which a stream station says nothing about the water: coasts, islands, breakwaters,
  * or the edge of the area that a set of stations is meant for.
  *
  * <p>A line is drawn through its points in order; give the first point again at the end to close an

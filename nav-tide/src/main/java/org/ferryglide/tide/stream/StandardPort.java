@@ -40,7 +40,7 @@ public record StandardPort(String name, TideEvent.Kind about, MeanRanges meanRan
   }
 
   /**
-   * A port whose high waters are the hours' origin, the commonest kind.
+   * A port from whose high waters the hours are counted, the commonest kind.
    *
    * @param name the port's name, not empty
    * @param meanRanges mean neap and mean spring range

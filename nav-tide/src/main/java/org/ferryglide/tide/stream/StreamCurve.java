@@ -31,9 +31,9 @@ public interface StreamCurve extends StreamField {
    * The stream at a time, without allocation.
    *
    * @param epochSeconds seconds since 1970-01-01T00:00:00Z
-   * @param eastNorth receives the parts to the east and north, metres a second; untouched if there
+   * @param eastNorth receives the east and north components, metres a second; untouched if there
    *     are no data
-   * @param offset index of the east part; the north part follows it
+   * @param offset index of the east component; the north one follows it
    * @return false if there are no data for that time, or it is NaN
    */
   boolean sample(double epochSeconds, double[] eastNorth, int offset);
@@ -44,9 +44,9 @@ public interface StreamCurve extends StreamField {
    * @param epochSeconds times in any order, seconds since 1970-01-01T00:00:00Z
    * @param from index of the first time
    * @param until index after the last time
-   * @param eastNorth receives the parts to the east and north at each time in turn, metres a
+   * @param eastNorth receives the east and north components at each time in turn, metres a
    *     second, NaN where there are no data
-   * @param offset index of the first east part
+   * @param offset index of the first east component
    * @throws IndexOutOfBoundsException if {@code from} and {@code until} are not a range of {@code
    *     epochSeconds}, or {@code eastNorth} has no room for them
    */
@@ -70,9 +70,9 @@ public interface StreamCurve extends StreamField {
    * @param startSeconds time of the first, seconds since 1970-01-01T00:00:00Z
    * @param stepSeconds time from one to the next, seconds
    * @param count how many
-   * @param eastNorth receives the parts to the east and north of each in turn, metres a second, NaN
+   * @param eastNorth receives the east and north components of each in turn, metres a second, NaN
    *     where there are no data
-   * @param offset index of the first east part
+   * @param offset index of the first east component
    * @throws IndexOutOfBoundsException if {@code eastNorth} has no room for them
    */
   default void sampleEvenly(
@@ -168,7 +168,7 @@ public interface StreamCurve extends StreamField {
    * @param set where it goes
    * @param maximum its greatest rate
    * @return the curve; no data before {@code slackBefore} and after {@code slackAfter}
-   * @throws IllegalArgumentException if the times do not grow
+   * @throws IllegalArgumentException if the times are not in order
    */
   static StreamCurve ofRule(
       FlowShape shape,

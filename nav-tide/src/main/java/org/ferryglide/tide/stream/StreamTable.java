@@ -64,7 +64,7 @@ public final class StreamTable implements Serializable {
    * @param hours the rows in any order, at least one, no hour twice; where hours are missing, gaps
    *     up to three hours are bridged and longer ones have no data
    * @return the table
-   * @throws IllegalArgumentException if the name or the list is empty, or an hour stands twice
+   * @throws IllegalArgumentException if the name or the list is empty, or an hour occurs twice
    */
   public static StreamTable of(
       String station, Position position, StandardPort standardPort, List<StreamHour> hours) {

@@ -8,7 +8,7 @@ import org.ferryglide.tide.harmonic.Constituent;
 import org.ferryglide.tide.harmonic.HarmonicConstant;
 
 /**
- * The ellipse that the tip of one constituent's velocity runs round.
+ * The ellipse traced by the tip of one constituent's velocity.
  *
  * <pre>{@code
  * new TidalEllipse(Constituents.M2, 0.62, -0.08, TrueBearing.ofDegrees(62), 39.0); // clockwise

@@ -3,7 +3,7 @@
  *
  * <p>The one idea to hold: a source says what happens at its own place hour by hour, and becomes a
  * {@link org.ferryglide.tide.stream.StreamCurve} once it is laid along the tides of its standard
- * port. Curves put in their places answer for the water between them. Whatever the source, the
+ * port. Curves given their places answer for the water between them. Whatever the source, the
  * answer is a {@link org.ferryglide.nav.water.StreamField}, it is empty where there are no data,
  * and it can explain itself.
  *
