@@ -289,7 +289,8 @@ class LayOffTest {
   @Test
   void aHeldTrackIsSteeredAnewWhileItLastsAndNotAtItsEnd() {
     assertEquals(
-        "  track held        steer 105° true, 113° magnetic, then 110° true, 118° magnetic from 12:45",
+        "  track held        steer 105° true, 113° magnetic, then 110° true, 118° magnetic from"
+            + " 12:45",
         lines(run().out, "  track held").get(1));
   }
 

@@ -269,7 +269,8 @@ final class LegParts {
     row(
         body,
         labels.say("leg.how"),
-        labels.say(leg.steered().headings().size() <= 1 ? "leg.constant-heading" : "leg.new-headings"));
+        labels.say(
+            leg.steered().headings().size() <= 1 ? "leg.constant-heading" : "leg.new-headings"));
     body.close().line();
   }
 

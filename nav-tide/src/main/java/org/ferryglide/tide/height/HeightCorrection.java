@@ -124,7 +124,8 @@ public final class HeightCorrection implements Serializable {
   }
 
   /**
-   * Whether a height lies beyond the two levels that the differences were printed for, so that they are extrapolated.
+   * Whether a height lies beyond the two levels that the differences were printed for, so that they
+   * are extrapolated.
    *
    * @param standard height at the standard port, above its datum
    * @return true above the higher or below the lower of the two levels; never for a ratio or a

@@ -177,7 +177,8 @@ public final class SecondaryPort implements Serializable {
 
   /**
    * The same port with the seasonal changes of mean level of both ports: how far the sea stands
-   * above its yearly mean on the first day of every month (UTC), from January to December, interpolated linearly between.
+   * above its yearly mean on the first day of every month (UTC), from January to December,
+   * interpolated linearly between.
    *
    * @param standardMetres twelve changes at the standard port, metres, each in [-5, 5], taken off
    *     before the differences are looked up; the standard port's table includes them
@@ -241,7 +242,8 @@ public final class SecondaryPort implements Serializable {
    *
    * @param standard the standard port's table
    * @return this port's table, with the notes of the standard port's and its own: {@code
-   *     tide.secondary}, and {@code tide.secondary.beyond} if height differences were extrapolated beyond springs or neaps
+   *     tide.secondary}, and {@code tide.secondary.beyond} if height differences were extrapolated
+   *     beyond springs or neaps
    * @throws IllegalArgumentException if the table is of another port, or the differences bring the
    *     waters out of order
    */

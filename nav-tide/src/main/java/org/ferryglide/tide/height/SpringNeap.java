@@ -26,7 +26,8 @@ import org.ferryglide.nav.water.Found;
  * United Kingdom Hydrographic Office). The moon's distance shifts the largest range by days: of the
  * springs and neaps of the harmonic tides of 2024 to 2027 at Boston, Eastport and New York, with
  * the age from their constants, 19 of 20 fell within 2.9, 2.6 and 2.3 days of the date from the
- * moon; up a river within 5 or 6. Where the diurnal tide is large, the terms springs and neaps mislead.
+ * moon; up a river within 5 or 6. Where the diurnal tide is large, the terms springs and neaps
+ * mislead.
  *
  * @param kind springs or neaps
  * @param time when, as far as is known

@@ -20,10 +20,10 @@ import org.jspecify.annotations.Nullable;
  * List<Note> notes = curve.notesAt(Instant.parse("2026-06-01T12:00:00Z"));
  * }</pre>
  *
- * <p>Every curve passes through the table's high and low waters and between two of them stays between their heights. What it
- * does between two waters is a guess at the shape of the tide, and its notes say so. How good a
- * guess was measured every ten minutes of the year 2026 on the harmonic tide of a few ports, from
- * the constants of the United States' tide service:
+ * <p>Every curve passes through the table's high and low waters and between two of them stays
+ * between their heights. What it does between two waters is a guess at the shape of the tide, and
+ * its notes say so. How good a guess was measured every ten minutes of the year 2026 on the
+ * harmonic tide of a few ports, from the constants of the United States' tide service:
  *
  * <table>
  * <caption>Error in percent of the mean rise or fall: root of the mean square, largest</caption>
@@ -127,7 +127,8 @@ public final class TableCurve implements TideCurve, Serializable {
 
   /**
    * A port's own curves at springs and at neaps, blended in every interval by the place of its rise
-   * or fall between the mean ranges. Above springs the spring curve is used as it is, below neaps the neap curve, and the notes say so.
+   * or fall between the mean ranges. Above springs the spring curve is used as it is, below neaps
+   * the neap curve, and the notes say so.
    *
    * @param table the waters
    * @param springs the port's curve at springs

@@ -68,7 +68,8 @@ public interface TideCurve extends WaterLevel {
   /**
    * {@inheritDoc}
    *
-   * <p>From the slopes at both ends of the span, which by {@link #greatestSlopeChange} grow no more than half the span's length allows.
+   * <p>From the slopes at both ends of the span, which by {@link #greatestSlopeChange} grow no more
+   * than half the span's length allows.
    */
   @Override
   default double greatestSlope(double fromSeconds, double toSeconds) {

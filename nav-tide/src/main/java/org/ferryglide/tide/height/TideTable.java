@@ -71,7 +71,8 @@ public final class TideTable implements Serializable {
   }
 
   /**
-   * Reads a table from a sheet that states its own port, datum and zone; {@link TideTableReader} lists the columns, and reads sheets that leave those to the reader.
+   * Reads a table from a sheet that states its own port, datum and zone; {@link TideTableReader}
+   * lists the columns, and reads sheets that leave those to the reader.
    *
    * @param source what to call the sheet in messages, usually the file's name
    * @param reader the sheet
@@ -301,7 +302,8 @@ public final class TideTable implements Serializable {
    * What to know about the range of the tide at a high water.
    *
    * @param highWater a high water of this table
-   * @return the caution {@code tide.doubt.unequal-range} where the rise and the fall differ so much that the larger is taken, else none; unmodifiable
+   * @return the caution {@code tide.doubt.unequal-range} where the rise and the fall differ so much
+   *     that the larger is taken, else none; unmodifiable
    * @throws IllegalArgumentException if {@code highWater} is not a high water of this table
    */
   public List<Note> notesFor(TideEvent highWater) {

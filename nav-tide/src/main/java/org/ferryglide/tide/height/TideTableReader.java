@@ -33,8 +33,9 @@ import org.ferryglide.tide.sheet.Sheet;
  *       of the IANA time zone database.
  * </ul>
  *
- * <p>With an offset for a zone the times are taken as they stand all the year; with a region, as clock times with that region's daylight saving; a time that the clocks skip or go
- * through twice is refused, and needs its own offset. A time with its own offset needs no zone.
+ * <p>With an offset for a zone the times are taken as they stand all the year; with a region, as
+ * clock times with that region's daylight saving; a time that the clocks skip or go through twice
+ * is refused, and needs its own offset. A time with its own offset needs no zone.
  *
  * <pre>{@code
  * TideTable table =
@@ -43,7 +44,8 @@ import org.ferryglide.tide.sheet.Sheet;
  *         .read("skarra.csv", reader);
  * }</pre>
  *
- * <p>Refused, by line and column: an offset from UTC that rows have for less than 20 days while those before and after them have another, since no clock is changed and changed back so soon;
+ * <p>Refused, by line and column: an offset from UTC that rows have for less than 20 days while
+ * those before and after them have another, since no clock is changed and changed back so soon;
  * waters out of order, two high or two low waters in turn, a high water lower than the low water
  * beside it, and gaps. A gap is more than {@link #withLongestInterval 18 hours} between two waters,
  * or more than 12 hours and two and a half times the longer of the intervals beside it. In a year

@@ -3,9 +3,9 @@ package org.ferryglide.tide.stream;
 /**
  * How the rate grows from slack to its maximum and falls back, as a share of the maximum.
  *
- * <p>At the thirds of the time from slack to maximum the first two differ by at most 0.034 of the maximum;
- * the drift over six hours, in units of the maximum rate held for one hour, is 3.820 for the sine,
- * 3.800 for the 50/90 rule and 4 for the rule of thirds (derived).
+ * <p>At the thirds of the time from slack to maximum the first two differ by at most 0.034 of the
+ * maximum; the drift over six hours, in units of the maximum rate held for one hour, is 3.820 for
+ * the sine, 3.800 for the 50/90 rule and 4 for the rule of thirds (derived).
  *
  * <pre>{@code
  * FlowShape.SINE.share(0.5); // 0.707: halfway from slack to maximum

@@ -74,7 +74,8 @@ public final class GriddedStream implements StreamField, Serializable {
    * @param north north components, in the same order
    * @return the field
    * @throws IllegalArgumentException if an axis is too short, not increasing or out of range, an
-   *     array has another length than the axes ask for, a component is infinite, or only one component of a cell is NaN
+   *     array has another length than the axes ask for, a component is infinite, or only one
+   *     component of a cell is NaN
    */
   public static GriddedStream of(
       String source,
@@ -178,8 +179,10 @@ public final class GriddedStream implements StreamField, Serializable {
    * UTC, such as {@code 2026-06-01T09:00Z}), {@code latitude}, {@code longitude} (decimal degrees),
    * and either {@code east_ms} and {@code north_ms} (metres a second) or {@code set_deg} (true) and
    * {@code rate_kn}. A cell without a row, or with both figures empty, is missing. Where a step of
-   * time, latitude or longitude is more than 1.6 times both steps beside it, rows seem to be missing and the sheet is refused; one row with empty figures there says that they are meant to be. A grid
-   * of more than a million cells with rows for less than an eighth of them is refused too.
+   * time, latitude or longitude is more than 1.6 times both steps beside it, rows seem to be
+   * missing and the sheet is refused; one row with empty figures there says that they are meant to
+   * be. A grid of more than a million cells with rows for less than an eighth of them is refused
+   * too.
    *
    * @param source what to call the sheet in messages and explanations
    * @param reader the text; left open

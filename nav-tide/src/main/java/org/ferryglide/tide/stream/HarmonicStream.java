@@ -34,7 +34,9 @@ import org.ferryglide.tide.harmonic.NodalScheme;
  * Optional<Velocity> atNine = stream.at(Instant.parse("2026-06-01T09:00:00Z"));
  * }</pre>
  *
- * <p>With an agency's constants and its convention the official velocities, printed to 0.1 cm/s, are reproduced within 0.07 cm/s, 0.03 cm/s rms (measured over 241 values of one day at one US station).
+ * <p>With an agency's constants and its convention the official velocities, printed to 0.1 cm/s,
+ * are reproduced within 0.07 cm/s, 0.03 cm/s rms (measured over 241 values of one day at one US
+ * station).
  */
 public final class HarmonicStream implements StreamCurve, Serializable {
   private static final long serialVersionUID = 1L;
@@ -107,7 +109,8 @@ public final class HarmonicStream implements StreamCurve, Serializable {
    * A current along two axes at right angles.
    *
    * @param name what explanations shall call it, not empty
-   * @param axis direction of the first axis; for constants of the east and north components it is north, 0°
+   * @param axis direction of the first axis; for constants of the east and north components it is
+   *     north, 0°
    * @param alongAxis constants along it, metres a second
    * @param toTheRight constants along the axis 90° clockwise from it, metres a second
    * @param convention when nodal corrections are taken
@@ -136,7 +139,8 @@ public final class HarmonicStream implements StreamCurve, Serializable {
    * @param scheme the nodal scheme the ellipses were found with
    * @param convention when nodal corrections are taken
    * @return the curve
-   * @throws IllegalArgumentException if the name is empty, a constituent occurs twice, or the scheme does not know one
+   * @throws IllegalArgumentException if the name is empty, a constituent occurs twice, or the
+   *     scheme does not know one
    */
   public static HarmonicStream ofEllipses(
       String name,

@@ -22,9 +22,13 @@ import org.ferryglide.tide.height.TideTable;
  * An hourly stream table laid along the tides of its standard port: the stream at its station as a
  * function of time.
  *
- * <p>Rates are linear in the range, from the neap rate at the neap range to the spring rate at the spring range, extrapolated beyond both and never below zero; sets are not scaled. Between hours the stream is interpolated linearly unless {@link #inHourlySteps} or {@link #smoothed} says otherwise. From the last row of one tide to the first row of the next it passes without a jump; where the rows of
- * two tides overlap, because the tide is shorter than the table, they cross-fade. A gap of more than three hours between rows is not bridged: there are no data, nor before the first tide's rows
- * or after the last's.
+ * <p>Rates are linear in the range, from the neap rate at the neap range to the spring rate at the
+ * spring range, extrapolated beyond both and never below zero; sets are not scaled. Between hours
+ * the stream is interpolated linearly unless {@link #inHourlySteps} or {@link #smoothed} says
+ * otherwise. From the last row of one tide to the first row of the next it passes without a jump;
+ * where the rows of two tides overlap, because the tide is shorter than the table, they cross-fade.
+ * A gap of more than three hours between rows is not bridged: there are no data, nor before the
+ * first tide's rows or after the last's.
  *
  * <pre>{@code
  * HourlyStream stream = table.boundTo(tides).inHourlySteps();
@@ -86,7 +90,8 @@ public final class HourlyStream implements StreamCurve, Serializable {
    * high (or low) water falls on it, as hand work does it. By default each tide has its own range,
    * the mean of the rise before and the fall after its high water (for tables about low water, of
    * the fall before and the rise after it); where one of the two is less than half the other, as at
-   * a double high water, the larger is taken, since the mean would make the stream too weak, and the note {@code stream.unequal-range} says so.
+   * a double high water, the larger is taken, since the mean would make the stream too weak, and
+   * the note {@code stream.unequal-range} says so.
    *
    * @param zone the zone whose midnight divides the days
    * @return a changed copy
@@ -149,8 +154,8 @@ public final class HourlyStream implements StreamCurve, Serializable {
    *
    * @param day the day
    * @param zone the zone whose midnight begins and ends it, and of the clock
-   * @return the hours that hold at some time of the day, in order, those at its ends in full: label,
-   *     clock times to the nearest minute, set and rate; none where the tide table has none
+   * @return the hours that hold at some time of the day, in order, those at its ends in full:
+   *     label, clock times to the nearest minute, set and rate; none where the tide table has none
    */
   public List<String> pencilledHours(LocalDate day, ZoneId zone) {
     List<String> pencilled = new ArrayList<>();

@@ -126,7 +126,8 @@ public final class PilotRemarks implements Serializable {
    * high (or low) water falls on it, as hand work does it. By default each tide has its own range,
    * the mean of the rise before and the fall after its high water (for tables about low water, of
    * the fall before and the rise after it); where one of the two is less than half the other, as at
-   * a double high water, the larger is taken, since the mean would make the stream too weak, and the note {@code stream.unequal-range} says so.
+   * a double high water, the larger is taken, since the mean would make the stream too weak, and
+   * the note {@code stream.unequal-range} says so.
    *
    * @param zone the zone whose midnight divides the days
    * @return a changed copy

@@ -15,7 +15,8 @@ import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.nav.water.StreamField;
 
 /**
- * The stream between stations: each has its curve and its place, and a rule says which of them count for the water between, and how much.
+ * The stream between stations: each has its curve and its place, and a rule says which of them
+ * count for the water between, and how much.
  *
  * <p>Every rule has a domain, outside which there are no data: for {@link #nearest} and {@link
  * #inverseDistance} the reach of the stations, for {@link #triangles} the triangles. {@linkplain
@@ -70,7 +71,8 @@ public final class StationField implements StreamField, Serializable {
    * @param reach how far from a station its curve still holds, above 0
    * @return the field; its domain is what lies within {@code reach} of a station that is not cut
    *     off
-   * @throws IllegalArgumentException if there is no station, one occurs twice, or the reach is not above 0
+   * @throws IllegalArgumentException if there is no station, one occurs twice, or the reach is not
+   *     above 0
    */
   public static StationField nearest(List<StreamStation> stations, Distance reach) {
     return new StationField(
@@ -99,7 +101,8 @@ public final class StationField implements StreamField, Serializable {
    * @param reach how far from a station it still counts, above 0
    * @return the field; its domain is what lies nearer than {@code reach} to a station that is not
    *     cut off
-   * @throws IllegalArgumentException if there is no station, one occurs twice, or the reach is not above 0
+   * @throws IllegalArgumentException if there is no station, one occurs twice, or the reach is not
+   *     above 0
    * @see <a href="https://doi.org/10.1002/nme.1620151110">Franke and Nielson (1980), the weights of
    *     the modified Shepard method</a>
    */
@@ -131,7 +134,8 @@ public final class StationField implements StreamField, Serializable {
   }
 
   /**
-   * The same field with shores: no station counts for water behind them. Where a corner of a triangle is cut off, the others share its weight.
+   * The same field with shores: no station counts for water behind them. Where a corner of a
+   * triangle is cut off, the others share its weight.
    *
    * @param shores the lines that cut off
    * @return a changed copy

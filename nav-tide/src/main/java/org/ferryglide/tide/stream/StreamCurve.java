@@ -44,8 +44,8 @@ public interface StreamCurve extends StreamField {
    * @param epochSeconds times in any order, seconds since 1970-01-01T00:00:00Z
    * @param from index of the first time
    * @param until index after the last time
-   * @param eastNorth receives the east and north components at each time in turn, metres a
-   *     second, NaN where there are no data
+   * @param eastNorth receives the east and north components at each time in turn, metres a second,
+   *     NaN where there are no data
    * @param offset index of the first east component
    * @throws IndexOutOfBoundsException if {@code from} and {@code until} are not a range of {@code
    *     epochSeconds}, or {@code eastNorth} has no room for them

@@ -122,7 +122,8 @@ public final class SubordinateCurrent implements Serializable {
    * The current table of this station.
    *
    * @param reference the reference station's table
-   * @return the table, one line for each of the reference's; the last slack, with no maximum after it, is taken to lead to the opposite of the maximum before it
+   * @return the table, one line for each of the reference's; the last slack, with no maximum after
+   *     it, is taken to lead to the opposite of the maximum before it
    * @throws IllegalArgumentException if the differences would put two lines out of order
    */
   public CurrentTable from(CurrentTable reference) {
