@@ -22,9 +22,7 @@ import org.ferryglide.tide.sheet.Sheet;
  * Optional<Velocity> atThree = wind.at(place, Instant.parse("2026-06-14T15:00:00Z"));
  * }</pre>
  *
- * <p>At each place the wind goes over from one stated time to the next by its parts to the east and
- * north, in a straight line; between places the parts are weighed by the inverse square of the
- * distance. Nothing is made up: before the first and after the last time of the nearest place, and
+ * <p>At each place the wind's east and north components are interpolated linearly between the stated times; between places they are weighed by the inverse square of the distance. Nothing is made up: before the first and after the last time of the nearest place, and
  * in a gap of more than {@link #LONGEST_GAP_HOURS} there, no wind is known, which is not a calm. A
  * forecast for one place holds everywhere.
  *
@@ -247,7 +245,7 @@ public final class ForecastWind implements WindField, Serializable {
     return Objects.hash((Object[]) places);
   }
 
-  /** How many places it tells of. */
+  /** How many places it covers. */
   @Override
   public String toString() {
     return source + ", wind at " + places.length + (places.length == 1 ? " place" : " places");

@@ -33,7 +33,7 @@ import org.ferryglide.tide.stream.StreamTable;
  * A passage as its paddler has it on paper: way points, tide tables, stream tables, a printed rose,
  * a speed, a start and limits, read from a folder of plain text files.
  *
- * <p>The package page tells the files. What is wrong is refused, all of it at once; what only looks
+ * <p>The package page lists the files. What is wrong is refused, all of it at once; what only looks
  * wrong is in {@link #notes}: a leg no paddler paddles, a station no leg comes near.
  *
  * <pre>{@code
@@ -212,8 +212,7 @@ public final class PassageFolder implements Serializable {
    * @param party who paddles; {@code passage.csv} and {@code party.csv} are written anew, clock,
    *     visibility and swell as they were
    * @return the changed folder, read anew: its passage has this very party
-   * @throws IllegalArgumentException if the files cannot tell the party, as one whose times are not
-   *     whole minutes, or with a wind table of its own
+   * @throws IllegalArgumentException if the files cannot express the party, for example one whose times are not whole minutes, or one with a wind table of its own
    */
   public PassageFolder withParty(Party party) {
     Map<String, String> changed = new LinkedHashMap<>(texts);
@@ -228,8 +227,7 @@ public final class PassageFolder implements Serializable {
    *
    * @param limits what the party asks of the passage; {@code limits.csv} is written anew
    * @return the changed folder, read anew: its {@link #limits} are these
-   * @throws IllegalArgumentException if the file cannot tell the limits, as a longest leg that is
-   *     not whole minutes
+   * @throws IllegalArgumentException if the file cannot express the limits, for example a longest leg that is not whole minutes
    */
   public PassageFolder withLimits(FolderLimits limits) {
     PassageFolder folder = withFile("limits.csv", limits.text());
@@ -241,8 +239,7 @@ public final class PassageFolder implements Serializable {
    *
    * @param errors how wrong reckoning may be; {@code errors.csv} is written anew
    * @return the changed folder, read anew: its passage has these very errors
-   * @throws IllegalArgumentException if the file cannot tell them, as an interval that is not whole
-   *     minutes
+   * @throws IllegalArgumentException if the file cannot express them, for example an interval that is not whole minutes
    */
   public PassageFolder withErrors(ErrorModel errors) {
     PassageFolder folder = withFile("errors.csv", ErrorSheet.text(errors));
@@ -259,7 +256,7 @@ public final class PassageFolder implements Serializable {
   }
 
   /**
-   * The passage that the folder tells, ready to be planned for its planned departure:
+   * The passage that the folder describes, ready to be planned for its planned departure:
    *
    * <pre>{@code
    * PassageFolder folder = PassageFolder.read(path);
@@ -270,7 +267,7 @@ public final class PassageFolder implements Serializable {
    * <p>Streams are those of the nearest station within the reach of {@link #limits} that no coast
    * cuts off, heights of tide half a cosine between two waters of their table. The strongest stream
    * of {@link #limits} is the stop limit of the stream, with a warning from four fifths of it,
-   * unless {@code margins.csv} tells its own; a latest arrival is a condition of the passage.
+   * unless {@code margins.csv} gives its own; a latest arrival is a condition of the passage.
    *
    * @return the passage, carrying the {@link #notes}
    */
@@ -304,7 +301,7 @@ public final class PassageFolder implements Serializable {
   /**
    * The files as they were read.
    *
-   * @return their texts by their names in the folder, as in {@code tides/orrin-quay.csv};
+   * @return their texts by their names in the folder, for example {@code tides/orrin-quay.csv};
    *     unmodifiable
    */
   public Map<String, String> texts() {

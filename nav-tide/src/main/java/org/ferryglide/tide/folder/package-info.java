@@ -40,8 +40,7 @@
  *     {@code low}); more in {@link org.ferryglide.tide.height.TideTableReader}</td></tr>
  *   <tr><td>{@code limits.csv}</td><td>columns {@code item}, {@code value}, what the party asks of
  *     a passage: {@code light} ({@code daylight}, {@code civil twilight} or {@code any}), {@code
- *     latest arrival}, {@code strongest stream} (stops; warns from four fifths, unless {@code
- *     margins.csv} tells), {@code largest cross-stream share} (as in {@code 80 %}), {@code reach of
+ *     latest arrival}, {@code strongest stream} (stops; warns from four fifths, unless {@code margins.csv} says otherwise), {@code largest cross-stream share} (as in {@code 80 %}), {@code reach of
  *     stations}, {@code longest leg} (a time, {@code 24 h} without it); see {@link
  *     org.ferryglide.tide.folder.FolderLimits}</td></tr>
  *   <tr><td>{@code places.csv}</td><td>what is known of way points: {@code place} (its name in
@@ -52,7 +51,7 @@
  *     open_from_deg} and {@code open_until_deg} (the sector it lies open to, clockwise), {@code
  *     stop} ({@code 40 min}, {@code until 2026-06-14T15:00+01:00}, {@code until 0.5 kn or less} for
  *     the stream, {@code until 2.5 m or more at Orrin Quay}, {@code until 1.0 m or less at Orrin
- *     Quay}; what is waited for holds as the party is under way again, its launching over), {@code
+ *     Quay}; the wait ends so that its condition holds once the party has launched), {@code
  *     aim_off_for} (another way point: the place is aimed at on purpose to one side
  *     of it, and its mark is what is looked for). A row holds wherever the passage comes to the
  *     place</td></tr>
@@ -66,7 +65,7 @@
  *   <tr><td>{@code party.csv}</td><td>columns {@code item}, {@code value}: {@code slower speed},
  *     {@code rest each hour}, {@code launching}, {@code landing} (lengths of time), {@code load}
  *     ({@code loaded}, {@code ordinary} or {@code empty}: what the wind does, see {@link
- *     org.ferryglide.nav.steer.WindResponse.Trim}; unmoved without it), {@code drift at rest} (of
+ *     org.ferryglide.nav.steer.WindResponse.Trim}; without it the wind has no effect), {@code drift at rest} (of
  *     the wind's speed, as in {@code 3 %}), {@code eye height}, {@code clock} (a zone; the offset
  *     of the start without it), {@code visibility}, {@code swell from}</td></tr>
  *   <tr><td>{@code margins.csv}</td><td>columns {@code item}, {@code warning}, {@code stop}, where
@@ -80,8 +79,7 @@
  *     corners of an outline: {@code name}, {@code position}, {@code keep_off_m}, and if wished
  *     {@code port}, {@code closed_hours} about its high or low waters ({@code HW-2..HW+1}, {@code
  *     LW-1.5..LW and HW..HW+1}), {@code closed_above_stream_kn}, {@code closed_above_wind_kn},
- *     {@code closed_below_m}, {@code closed_above_m} (heights at the port). The first row of a name
- *     tells what is the same for all; later rows repeat it or leave it empty. Closed whenever one
+ *     {@code closed_below_m}, {@code closed_above_m} (heights at the port). The first row of a name gives what is the same for all; later rows repeat it or leave it empty. Closed whenever one
  *     of them holds, and always if none is given; hours count as closed too where the tide table
  *     does not reach. A file without rows says that the party has looked and found none</td></tr>
  *   <tr><td>{@code obstacles.csv}</td><td>outlines for {@code quickest round} in {@code legs.csv},
@@ -93,8 +91,7 @@
  *     for each point: {@code name}, {@code position}. No station counts for the water behind them,
  *     and without them it is not checked whether there is land down wind</td></tr>
  *   <tr><td>{@code refuges.csv}</td><td>landings beside the way: {@code place}, {@code position},
- *     and the columns of {@code places.csv} but {@code stop}; {@code landing} must be
- *     told</td></tr>
+ *     and the columns of {@code places.csv} but {@code stop}; {@code landing} must be given</td></tr>
  *   <tr><td>{@code wind.csv}</td><td>a forecast by hour and place: {@code place}, {@code position}
  *     (in the first row of a place), {@code time} (ascending), {@code from_deg} (where it comes
  *     from, true), {@code speed_kn}; see {@link

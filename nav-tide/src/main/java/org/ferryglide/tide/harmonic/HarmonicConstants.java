@@ -22,8 +22,7 @@ import org.ferryglide.tide.sheet.Sheet;
  * The harmonic constants of one series at one place: its mean, and amplitude and phase lag of every
  * constituent, with the nodal scheme they were found with.
  *
- * <p>Heights have amplitudes in metres, a component of a stream in metres a second; the constants
- * themselves do not ask.
+ * <p>Heights have amplitudes in metres, a component of a stream in metres a second; the constants do not record which.
  *
  * <pre>{@code
  * HarmonicConstants constants =
@@ -74,8 +73,7 @@ public final class HarmonicConstants implements Serializable {
    * @param mean the mean of the series, in its unit: for heights, mean level above the datum
    * @param list amplitude and lag of every constituent, each constituent once
    * @return the constants
-   * @throws IllegalArgumentException if {@code mean} is NaN or infinite, a constituent stands
-   *     twice, or the scheme does not know one
+   * @throws IllegalArgumentException if {@code mean} is NaN or infinite, a constituent occurs twice, or the scheme does not know one
    */
   public static HarmonicConstants of(NodalScheme scheme, double mean, List<HarmonicConstant> list) {
     return new HarmonicConstants(scheme, mean, list, List.of());
@@ -102,7 +100,7 @@ public final class HarmonicConstants implements Serializable {
    *
    * @param source what to call the sheet in messages, usually the file's name
    * @param reader the sheet; left open
-   * @param scheme the nodal scheme they were found with, which tells what names mean
+   * @param scheme the nodal scheme they were found with, which decides what names mean
    * @param own constituents that the scheme does not list but knows, found before listed ones
    * @return the constants
    * @throws IOException if the sheet cannot be read
@@ -118,7 +116,7 @@ public final class HarmonicConstants implements Serializable {
    *
    * @param source what to call the sheet in messages, usually the file's name
    * @param reader the sheet; left open
-   * @param scheme the nodal scheme they were found with, which tells what names mean
+   * @param scheme the nodal scheme they were found with, which decides what names mean
    * @return the constants
    * @throws IOException if the sheet cannot be read
    * @throws InputFormatException listing everything wrong with the sheet by line and column
@@ -132,7 +130,7 @@ public final class HarmonicConstants implements Serializable {
    * Reads a station's constants from a file in UTF-8.
    *
    * @param file the file; messages call it by its path
-   * @param scheme the nodal scheme they were found with, which tells what names mean
+   * @param scheme the nodal scheme they were found with, which decides what names mean
    * @return the constants
    * @throws IOException if the file is not there or cannot be read
    * @throws InputFormatException listing everything wrong with the file by line and column
@@ -145,7 +143,7 @@ public final class HarmonicConstants implements Serializable {
    * Reads a station's constants from a file in UTF-8, of listed constituents and own ones.
    *
    * @param file the file; messages call it by its path
-   * @param scheme the nodal scheme they were found with, which tells what names mean
+   * @param scheme the nodal scheme they were found with, which decides what names mean
    * @param own constituents that the scheme does not list but knows, found before listed ones
    * @return the constants
    * @throws IOException if the file is not there or cannot be read
@@ -267,7 +265,7 @@ public final class HarmonicConstants implements Serializable {
    * The same constants without some of the constituents; SA and SSA are mostly weather, and a
    * prediction of the tide alone leaves them out.
    *
-   * @param names names of the constituents to leave out; names not among the constants are let pass
+   * @param names names of the constituents to leave out; names not among the constants are ignored
    * @return the constants that are left
    */
   public HarmonicConstants without(String... names) {

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import org.ferryglide.nav.note.Note;
 
 /**
- * What an analysis found: constants to predict from, how sure each is, and what was left over.
+ * What an analysis found: constants to predict from, how certain each is, and what was left over.
  *
  * <pre>{@code
  * HarmonicFit fit = HarmonicAnalysis.with(NodalScheme.schureman()).of(record);
@@ -130,7 +130,7 @@ public final class HarmonicFit implements Serializable {
   }
 
   /**
-   * The largest that the fit left over.
+   * The largest residual of the fit.
    *
    * @return the residual that is largest in magnitude, with its sign, in the unit of the series
    */

@@ -27,8 +27,7 @@ import org.ferryglide.tide.height.TideTable;
  * TideTable june = tide.table(from, until);
  * }</pre>
  *
- * <p>With an agency's own constants and its own convention it gives the agency's own heights to
- * what they are printed to: against a day of official US predictions at 31 stations 0.39 mm rms and
+ * <p>With an agency's own constants and its own convention it reproduces the agency's heights about to the millimetre to which they are printed: against a day of official US predictions at 31 stations 0.39 mm rms and
  * at most 1.05 mm, high and low water to the minute.
  */
 public final class HarmonicTide implements TideCurve, Serializable {

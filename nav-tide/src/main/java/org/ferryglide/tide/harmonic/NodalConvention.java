@@ -42,7 +42,7 @@ public final class NodalConvention implements Serializable {
   }
 
   /**
-   * Corrections of one instant, held for good: right for a short record or prediction around it.
+   * Corrections of one instant, used at all times: right for a short record or prediction around it.
    *
    * @param instant when the corrections are taken
    * @return the convention

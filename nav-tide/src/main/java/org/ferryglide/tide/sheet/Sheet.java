@@ -25,13 +25,12 @@ import org.ferryglide.nav.reading.Judgement;
  *
  * <p>Reading a field that does not fit records the problem and returns an empty answer, so that one
  * pass finds every mistake; {@link #refuseIfFaulty} then throws them together. A row of the wrong
- * width, and a quotation mark not closed on its line, are problems too. What only looks wrong is a
- * doubt, which {@link #doubts} tells as notes for the table to carry. A sheet belongs to one
+ * width, and a quotation mark not closed on its line, are problems too. What only looks wrong is a doubt, which {@link #doubts} gives as notes for the table to carry. A sheet belongs to one
  * thread.
  *
  * <p>A field holds no control or hidden character, and does not begin as a spreadsheet's formula
  * does (=, @, or a sign without a figure). Sizes are bounded: lines of 65 536 characters, a million
- * rows, 128 million characters; of more than a hundred problems the first hundred are told.
+ * rows, 128 million characters; of more than a hundred problems the first hundred are listed.
  *
  * <pre>{@code
  * Sheet sheet = Sheet.read("tides.csv", reader, List.of("time", "height_m"), List.of());
@@ -378,8 +377,7 @@ public final class Sheet {
     }
 
     /**
-     * The same for a field that the row calls otherwise than its column does, as a sheet of items
-     * and values.
+     * The same for a field that its row names, not its column, as in a sheet of items and values.
      *
      * @param heading the column's heading
      * @param called what the field is called in the problem

@@ -20,7 +20,7 @@ import org.ferryglide.nav.reading.Judgement;
  * }</pre>
  */
 public final class TideJudgements {
-  /** Rows for this time keep another offset from UTC than those before and after: refused. */
+  /** Rows for less than this time have another offset from UTC than those before and after: refused. */
   public static final Judgement OFFSET_RETURNS =
       new Judgement(
           "tide.doubt.offset-returns",
@@ -30,7 +30,7 @@ public final class TideJudgements {
           "IANA time zone database: since 2005 no clock has gone back to its offset sooner, the"
               + " soonest after 20.96 days at Cairo in 2010");
 
-  /** Rows for less than this time at a table's start or end keep another offset than the rest. */
+  /** Rows for less than this time at a table's start or end have another offset than the rest. */
   public static final Judgement OFFSET_NEAR_END =
       new Judgement("tide.doubt.offset", Severity.CAUTION, 20.0, "days", "as OFFSET_RETURNS");
 

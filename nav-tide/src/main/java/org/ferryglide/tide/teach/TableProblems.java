@@ -23,7 +23,7 @@ import org.ferryglide.tide.stream.HourlyStream;
  * System.out.println(TableProblems.cosine(table, nine, zone).working()); // how it is worked
  * }</pre>
  *
- * <p>Times are put by the clock of the zone named, in minutes of the day of the time asked for.
+ * <p>Times are given by the clock of the zone named, in minutes of the day of the time asked for.
  */
 public final class TableProblems {
   private TableProblems() {}
