@@ -22,9 +22,11 @@ import org.ferryglide.tide.sheet.Sheet;
  * Optional<Velocity> atThree = wind.at(place, Instant.parse("2026-06-14T15:00:00Z"));
  * }</pre>
  *
- * <p>At each place the wind's east and north components are interpolated linearly between the stated times; between places they are weighed by the inverse square of the distance. Nothing is made up: before the first and after the last time of the nearest place, and
- * in a gap of more than {@link #LONGEST_GAP_HOURS} there, no wind is known, which is not a calm. A
- * forecast for one place holds everywhere.
+ * <p>At each place the wind's east and north components are interpolated linearly between the
+ * stated times; between places they are weighed by the inverse square of the distance. Nothing is
+ * made up: before the first and after the last time of the nearest place, and in a gap of more than
+ * {@link #LONGEST_GAP_HOURS} there, no wind is known, which is not a calm. A forecast for one place
+ * holds everywhere.
  *
  * <p>Weighing by the square of the distance is common practice, no source. A coast turns and
  * funnels the wind in ways that no such rule knows.

@@ -212,7 +212,8 @@ public final class PassageFolder implements Serializable {
    * @param party who paddles; {@code passage.csv} and {@code party.csv} are written anew, clock,
    *     visibility and swell as they were
    * @return the changed folder, read anew: its passage has this very party
-   * @throws IllegalArgumentException if the files cannot express the party, for example one whose times are not whole minutes, or one with a wind table of its own
+   * @throws IllegalArgumentException if the files cannot express the party, for example one whose
+   *     times are not whole minutes, or one with a wind table of its own
    */
   public PassageFolder withParty(Party party) {
     Map<String, String> changed = new LinkedHashMap<>(texts);
@@ -227,7 +228,8 @@ public final class PassageFolder implements Serializable {
    *
    * @param limits what the party asks of the passage; {@code limits.csv} is written anew
    * @return the changed folder, read anew: its {@link #limits} are these
-   * @throws IllegalArgumentException if the file cannot express the limits, for example a longest leg that is not whole minutes
+   * @throws IllegalArgumentException if the file cannot express the limits, for example a longest
+   *     leg that is not whole minutes
    */
   public PassageFolder withLimits(FolderLimits limits) {
     PassageFolder folder = withFile("limits.csv", limits.text());
@@ -239,7 +241,8 @@ public final class PassageFolder implements Serializable {
    *
    * @param errors how wrong reckoning may be; {@code errors.csv} is written anew
    * @return the changed folder, read anew: its passage has these very errors
-   * @throws IllegalArgumentException if the file cannot express them, for example an interval that is not whole minutes
+   * @throws IllegalArgumentException if the file cannot express them, for example an interval that
+   *     is not whole minutes
    */
   public PassageFolder withErrors(ErrorModel errors) {
     PassageFolder folder = withFile("errors.csv", ErrorSheet.text(errors));

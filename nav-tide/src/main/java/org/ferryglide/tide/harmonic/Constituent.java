@@ -79,9 +79,9 @@ public final class Constituent implements Serializable {
    * @param name what to call it
    * @param multiples multiples of τ, s, h, p, N′ and p₁, six numbers in [-40, 40]
    * @param quarterTurns quarter turns to add to the angle, any whole number; 1 is +90°, 3 is -90°
-   * @param like a constituent that is no compound and whose node factor it shares in Schureman's scheme: O1 for
-   *     σ1, a tide of the sun such as S2 for one that the moon's node does not touch; Foreman's
-   *     scheme knows a constituent by its multiples
+   * @param like a constituent that is no compound and whose node factor it shares in Schureman's
+   *     scheme: O1 for σ1, a tide of the sun such as S2 for one that the moon's node does not
+   *     touch; Foreman's scheme knows a constituent by its multiples
    * @return the constituent
    * @throws IllegalArgumentException if the name is empty, {@code like} is a compound, or there are
    *     not six multiples in range
@@ -109,9 +109,9 @@ public final class Constituent implements Serializable {
    * @param doodsonNumber six digits as in {@code 255.555}, with or without the point: the multiple
    *     of τ as it stands, the others with 5 added; X is ten and E eleven
    * @param quarterTurns quarter turns to add to the angle, which a Doodson number does not give
-   * @param like a constituent that is no compound and whose node factor it shares in Schureman's scheme: O1 for
-   *     σ1, a tide of the sun such as S2 for one that the moon's node does not touch; Foreman's
-   *     scheme knows a constituent by its multiples
+   * @param like a constituent that is no compound and whose node factor it shares in Schureman's
+   *     scheme: O1 for σ1, a tide of the sun such as S2 for one that the moon's node does not
+   *     touch; Foreman's scheme knows a constituent by its multiples
    * @return the constituent
    * @throws IllegalArgumentException if the name is empty, {@code like} is a compound, or the
    *     number cannot be read

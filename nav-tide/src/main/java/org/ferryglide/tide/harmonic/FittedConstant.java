@@ -9,7 +9,9 @@ import java.util.Objects;
  * <p>The standard errors are one sigma. They are those of the fit to noise as strong as what the
  * fit left over in the constituent's own band of frequencies; weather near the tide's long periods
  * is far stronger than in the semi-diurnal band. Where the noise grows without end towards long
- * periods, as weather's does, the errors of SA and SSA come out too small: in records of a year with such noise, 82 in 100 of these constants lay within the circle that should hold 95. No standard error allows for constituents that were left out.
+ * periods, as weather's does, the errors of SA and SSA come out too small: in records of a year
+ * with such noise, 82 in 100 of these constants lay within the circle that should hold 95. No
+ * standard error allows for constituents that were left out.
  *
  * <pre>{@code
  * for (FittedConstant found : fit.fitted()) {

@@ -9,7 +9,10 @@ import org.ferryglide.nav.basics.Arguments;
 /**
  * Finds the harmonic constants of a place from a record, by least squares.
  *
- * <p>Options are immutable; each {@code with} method returns changed ones. By default the constituents are those of the scheme that drift apart by 0.97 turns or more over the record, so that a calendar year counts as a whole one; nodal corrections are those of every instant, and there is no trend.
+ * <p>Options are immutable; each {@code with} method returns changed ones. By default the
+ * constituents are those of the scheme that drift apart by 0.97 turns or more over the record, so
+ * that a calendar year counts as a whole one; nodal corrections are those of every instant, and
+ * there is no trend.
  *
  * <pre>{@code
  * ObservedSeries record = ObservedSeries.read("gauge.csv", reader);
@@ -18,9 +21,10 @@ import org.ferryglide.nav.basics.Arguments;
  *     HarmonicTide.of("Skarra", "gauge zero", fit.constants(), NodalConvention.AT_INSTANT);
  * }</pre>
  *
- * <p>A short record cannot separate constituents of nearly the same speed: those it cannot separate are left out with a warning ({@link HarmonicFit#notes}), and what is found then holds their share too. At Boston, M2
- * from fifteen days is up to 0.27 m wrong, most of it N2; months, or {@linkplain #withInference
- * inference}, cure it.
+ * <p>A short record cannot separate constituents of nearly the same speed: those it cannot separate
+ * are left out with a warning ({@link HarmonicFit#notes}), and what is found then holds their share
+ * too. At Boston, M2 from fifteen days is up to 0.27 m wrong, most of it N2; months, or {@linkplain
+ * #withInference inference}, cure it.
  *
  * <p>Foreman's own conventions of 1977 are {@code with(NodalScheme.foreman(latitude))
  * .withNodesOfTheCentre().withInferenceAfterFit()}; with them his example of Tuktoyaktuk comes out
@@ -100,7 +104,8 @@ public final class HarmonicAnalysis implements Serializable {
   /**
    * Analysis for those of some candidates that the record is long enough for.
    *
-   * @param constituents the candidates, the most important first: of two that cannot be told apart the first is kept
+   * @param constituents the candidates, the most important first: of two that cannot be told apart
+   *     the first is kept
    * @param leastTurns how many turns two constituents, or one and the mean, must drift apart over
    *     the record to be told apart; 1 is the Rayleigh criterion, less asks for a quiet record
    * @return the options
@@ -128,7 +133,8 @@ public final class HarmonicAnalysis implements Serializable {
   }
 
   /**
-   * Analysis with a straight line through time besides the mean. The line is kept apart from the constants and never goes into a prediction.
+   * Analysis with a straight line through time besides the mean. The line is kept apart from the
+   * constants and never goes into a prediction.
    *
    * @return the options
    */
@@ -197,7 +203,8 @@ public final class HarmonicAnalysis implements Serializable {
    *
    * @param record the record
    * @return what was found
-   * @throws IllegalArgumentException if the record has fewer values than there are figures to find, it cannot tell some constituents apart, or a constituent to infer from is not analysed for
+   * @throws IllegalArgumentException if the record has fewer values than there are figures to find,
+   *     it cannot tell some constituents apart, or a constituent to infer from is not analysed for
    */
   public HarmonicFit of(ObservedSeries record) {
     List<Constituent> wanted = new ArrayList<>(candidates);

@@ -10,7 +10,8 @@ import org.ferryglide.nav.basics.Arguments;
  * How large a constituent is at a place, and how far it lags: the height is f H cos(V + u - G).
  *
  * <p>A lag is counted by some clock and from some meridian, and mixing references up shifts a
- * semi-diurnal tide by an hour for each hour of zone; so there is one factory method for each reference, and what is held is always G, counted from the angle V at Greenwich by Universal Time.
+ * semi-diurnal tide by an hour for each hour of zone; so there is one factory method for each
+ * reference, and what is held is always G, counted from the angle V at Greenwich by Universal Time.
  *
  * <pre>{@code
  * HarmonicConstant.ofGreenwich(Constituents.M2, 1.371, 109.2);
@@ -85,7 +86,8 @@ public record HarmonicConstant(
   }
 
   /**
-   * A constant whose lag is counted from the angle at the station's own meridian, written κ: how long after the mean moon's transit at the place the constituent's high water comes.
+   * A constant whose lag is counted from the angle at the station's own meridian, written κ: how
+   * long after the mean moon's transit at the place the constituent's high water comes.
    *
    * <p>G = κ - (species) × (longitude, east positive), after Schureman (1958), who counts longitude
    * west.

@@ -22,7 +22,8 @@ import org.ferryglide.tide.sheet.Sheet;
  * The harmonic constants of one series at one place: its mean, and amplitude and phase lag of every
  * constituent, with the nodal scheme they were found with.
  *
- * <p>Heights have amplitudes in metres, a component of a stream in metres a second; the constants do not record which.
+ * <p>Heights have amplitudes in metres, a component of a stream in metres a second; the constants
+ * do not record which.
  *
  * <pre>{@code
  * HarmonicConstants constants =
@@ -73,7 +74,8 @@ public final class HarmonicConstants implements Serializable {
    * @param mean the mean of the series, in its unit: for heights, mean level above the datum
    * @param list amplitude and lag of every constituent, each constituent once
    * @return the constants
-   * @throws IllegalArgumentException if {@code mean} is NaN or infinite, a constituent occurs twice, or the scheme does not know one
+   * @throws IllegalArgumentException if {@code mean} is NaN or infinite, a constituent occurs
+   *     twice, or the scheme does not know one
    */
   public static HarmonicConstants of(NodalScheme scheme, double mean, List<HarmonicConstant> list) {
     return new HarmonicConstants(scheme, mean, list, List.of());

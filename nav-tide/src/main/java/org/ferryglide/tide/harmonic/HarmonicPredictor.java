@@ -26,7 +26,8 @@ import org.ferryglide.nav.basics.EpochSeconds;
  * <p>Accuracy of the arithmetic, for constants of metres: single values agree with the sum of
  * cosines in the mid-year convention to 1e-10; values by {@link #fill} to 1e-9. At the instant's
  * nodes both agree to 1e-7 with corrections taken anew for every value. Measured over a year of 37
- * constituents of Anchorage, range 10 m. With corrections held at one instant, rounding grows to 1e-9 some decades from it.
+ * constituents of Anchorage, range 10 m. With corrections held at one instant, rounding grows to
+ * 1e-9 some decades from it.
  */
 public final class HarmonicPredictor implements Serializable {
 

@@ -27,8 +27,9 @@ import org.ferryglide.tide.height.TideTable;
  * TideTable june = tide.table(from, until);
  * }</pre>
  *
- * <p>With an agency's own constants and its own convention it reproduces the agency's heights about to the millimetre to which they are printed: against a day of official US predictions at 31 stations 0.39 mm rms and
- * at most 1.05 mm, high and low water to the minute.
+ * <p>With an agency's own constants and its own convention it reproduces the agency's heights about
+ * to the millimetre to which they are printed: against a day of official US predictions at 31
+ * stations 0.39 mm rms and at most 1.05 mm, high and low water to the minute.
  */
 public final class HarmonicTide implements TideCurve, Serializable {
 

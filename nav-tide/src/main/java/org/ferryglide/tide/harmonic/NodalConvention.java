@@ -42,7 +42,8 @@ public final class NodalConvention implements Serializable {
   }
 
   /**
-   * Corrections of one instant, used at all times: right for a short record or prediction around it.
+   * Corrections of one instant, used at all times: right for a short record or prediction around
+   * it.
    *
    * @param instant when the corrections are taken
    * @return the convention

@@ -100,7 +100,8 @@ public final class TableCurve implements TideCurve, Serializable {
   /**
    * A curve that turns at the table's waters and nowhere else, and is smooth through them: its
    * slope and its curvature are continuous, unlike the cosine's, whose curvature jumps where a fast
-   * rise meets a slow fall. At worst hardly worse than the cosine, and better where the tide is mixed.
+   * rise meets a slow fall. At worst hardly worse than the cosine, and better where the tide is
+   * mixed.
    *
    * @param table the waters
    * @return the curve

@@ -25,7 +25,8 @@ import org.ferryglide.nav.reading.Judgement;
  *
  * <p>Reading a field that does not fit records the problem and returns an empty answer, so that one
  * pass finds every mistake; {@link #refuseIfFaulty} then throws them together. A row of the wrong
- * width, and a quotation mark not closed on its line, are problems too. What only looks wrong is a doubt, which {@link #doubts} gives as notes for the table to carry. A sheet belongs to one
+ * width, and a quotation mark not closed on its line, are problems too. What only looks wrong is a
+ * doubt, which {@link #doubts} gives as notes for the table to carry. A sheet belongs to one
  * thread.
  *
  * <p>A field holds no control or hidden character, and does not begin as a spreadsheet's formula

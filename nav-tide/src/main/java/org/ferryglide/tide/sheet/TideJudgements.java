@@ -20,7 +20,9 @@ import org.ferryglide.nav.reading.Judgement;
  * }</pre>
  */
 public final class TideJudgements {
-  /** Rows for less than this time have another offset from UTC than those before and after: refused. */
+  /**
+   * Rows for less than this time have another offset from UTC than those before and after: refused.
+   */
   public static final Judgement OFFSET_RETURNS =
       new Judgement(
           "tide.doubt.offset-returns",

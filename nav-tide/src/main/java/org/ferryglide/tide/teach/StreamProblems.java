@@ -17,7 +17,8 @@ import org.ferryglide.tide.stream.StreamHour;
  * Problems of the tidal stream from the table of hours about high water: at the nearest hour as by
  * hand, and between two hours by their vectors.
  *
- * <p>The rate is interpolated linearly between neaps and springs by the day's range, as {@link MeanRanges#springFraction} says, and is never below zero. Slips are common practice, no source.
+ * <p>The rate is interpolated linearly between neaps and springs by the day's range, as {@link
+ * MeanRanges#springFraction} says, and is never below zero. Slips are common practice, no source.
  *
  * <pre>{@code
  * MeanRanges ranges = new MeanRanges(Distance.ofMetres(4.6), Distance.ofMetres(2.1));
