@@ -15,6 +15,20 @@ sealed interface Closing extends Serializable {
   /** Whether it closes what lies at a place then: 1 if so, 0 if not, NaN if that is not known. */
   double closes(Waters waters, double time);
 
+  /**
+   * Whether it closes what lies at a place at some time in a span: 1 if so, 0 if not, NaN if that
+   * is not known. What water and wind decide is asked at both ends, between which they change
+   * little.
+   */
+  default double closes(Waters waters, double from, double until) {
+    double last = closes(waters, until);
+    if (last == 1.0 || from == until) {
+      return last;
+    }
+    double first = closes(waters, from);
+    return first == 1.0 ? 1.0 : first + last; // NaN stays
+  }
+
   /** The port whose level decides; empty for what no level decides. */
   default Optional<String> port() {
     return Optional.empty();
@@ -44,8 +58,14 @@ sealed interface Closing extends Serializable {
 
     @Override
     public double closes(Waters waters, double time) {
+      return closes(waters, time, time);
+    }
+
+    /** However short, a stated time counts. */
+    @Override
+    public double closes(Waters waters, double from, double until) {
       for (TimeSpan span : spans) {
-        if (time >= EpochSeconds.of(span.from()) && time <= EpochSeconds.of(span.until())) {
+        if (until >= EpochSeconds.of(span.from()) && from <= EpochSeconds.of(span.until())) {
           return 1.0;
         }
       }

@@ -13,6 +13,9 @@ final class DangerCheck extends WorstAlong {
   /** Looks between those that give a first figure. */
   private static final int FEW_LOOKS = 8;
 
+  /** Of the way between two looks of a draw. */
+  private static final int PARTS = 6;
+
   private final Danger danger;
   private final Outline outline;
 
@@ -34,8 +37,27 @@ final class DangerCheck extends WorstAlong {
     if (clear >= WARNING_METRES) {
       return clear;
     }
-    double closed = closedAt(candidate, look);
+    double closed = closedAt(candidate, look, 0.0, 1.0);
+    if (closed > 0.0 && candidate.isDraw() && isClosedNowAndThen(candidate, look)) {
+      return whereClosed(candidate, look);
+    }
     return closed > 0.0 ? clear : closed == 0.0 ? leftOut() : Double.NaN;
+  }
+
+  /**
+   * The same in parts of the way, of which those closed count: a draw is not to be on the safe side
+   * by all the minutes between its looks.
+   */
+  private double whereClosed(Candidate candidate, int look) {
+    double least = leftOut();
+    for (int i = 0; i < PARTS; i++) {
+      double from = (double) i / PARTS;
+      double until = (i + 1.0) / PARTS;
+      if (closedAt(candidate, look, from, until) == 1.0) {
+        least = Math.min(least, swept(candidate, look, from, until));
+      }
+    }
+    return least - candidate.errors().halfWidth95(look);
   }
 
   /** Looks are left out from which the danger is too far away to be nearer than it was. */
@@ -101,25 +123,46 @@ final class DangerCheck extends WorstAlong {
     return Double.isNaN(clear) ? Double.POSITIVE_INFINITY : clear;
   }
 
-  /** Closed for the way from the look before if it is at either end of it. */
-  private double closedAt(Candidate candidate, int look) {
-    double now = closed(candidate.passage, candidate.time[look]);
-    if (now == 1.0 || look == 0 || candidate.leg[look] != candidate.leg[look - 1]) {
-      return now;
+  private boolean isClosedNowAndThen(Candidate candidate, int look) {
+    return !danger.closings().isEmpty() && isBetweenLooks(candidate, look);
+  }
+
+  private static boolean isBetweenLooks(Candidate candidate, int look) {
+    return look > 0 && candidate.leg[look] == candidate.leg[look - 1];
+  }
+
+  /**
+   * Closed for a part of the way from the look before if it is at either end of it, or by stated
+   * times between.
+   */
+  private double closedAt(Candidate candidate, int look, double from, double until) {
+    double now = candidate.time[look];
+    if (!isBetweenLooks(candidate, look)) {
+      return closed(candidate.passage, now, now);
     }
-    double before = closed(candidate.passage, candidate.time[look - 1]);
-    return before == 1.0 ? 1.0 : now + before; // NaN stays
+    double before = candidate.time[look - 1];
+    double span = now - before;
+    return closed(candidate.passage, before + from * span, before + until * span);
   }
 
   /** Metres outside the distance to keep, on the way from the look before. */
   private double swept(Candidate candidate, int look) {
-    double latitude = candidate.latitude[look];
-    double longitude = candidate.longitude[look];
-    if (look == 0 || candidate.leg[look] != candidate.leg[look - 1]) {
-      return clearance(latitude, longitude);
-    }
+    return isBetweenLooks(candidate, look)
+        ? swept(candidate, look, 0.0, 1.0)
+        : clearance(candidate.latitude[look], candidate.longitude[look]);
+  }
+
+  /** The same for a part of that way. */
+  private double swept(Candidate candidate, int look, double from, double until) {
+    double latitude = candidate.latitude[look - 1];
+    double longitude = candidate.longitude[look - 1];
+    double north = candidate.latitude[look] - latitude;
+    double east = PlaneMetres.turned(candidate.longitude[look] - longitude);
     return clearance(
-        candidate.latitude[look - 1], candidate.longitude[look - 1], latitude, longitude);
+        latitude + from * north,
+        longitude + from * east,
+        latitude + until * north,
+        longitude + until * east);
   }
 
   /** Metres outside the distance to keep, on the way between two places. */
@@ -167,11 +210,12 @@ final class DangerCheck extends WorstAlong {
   }
 
   /**
-   * 1 if it is closed, 0 if it is open, NaN if one of its closings cannot be looked up.
+   * 1 if it is closed at some time in a span, 0 if it is open, NaN if one of its closings cannot be
+   * looked up.
    *
    * @param drawn whose water and wind count: the passage's own, or one draw of them
    */
-  double closed(Passage drawn, double time) {
+  double closed(Passage drawn, double from, double until) {
     if (danger.closings().isEmpty()) {
       return 1.0;
     }
@@ -183,7 +227,7 @@ final class DangerCheck extends WorstAlong {
             1.0 + passage().limits().rateError());
     double answer = 0.0;
     for (Closing closing : danger.closings()) {
-      double one = closing.closes(waters, time);
+      double one = closing.closes(waters, from, until);
       if (one == 1.0) {
         return 1.0;
       }

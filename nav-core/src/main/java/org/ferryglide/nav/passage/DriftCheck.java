@@ -243,11 +243,12 @@ final class DriftCheck extends PassageCheck {
         isBeyondReach(candidate, look, least) ? FAR_MINUTES : candidate.isDraw() ? DRAW_MINUTES : 1;
     for (int minute = 0; minute <= WARNING_MINUTES; minute += minutes) {
       double time = from + minute * STEP_SECONDS;
+      double before = Math.max(from, time - minutes * STEP_SECONDS);
       for (int i = 0; i < clear.length; i++) {
         DangerCheck danger = dangers.get(i);
         if (!danger.isFarther(clear[i], goneLatitude, goneLongitude)
             && danger.clearance(beforeLatitude, beforeLongitude, place[0], place[1]) < 0.0) {
-          double closed = danger.closed(candidate.passage, time);
+          double closed = danger.closed(candidate.passage, before, time);
           if (closed != 0.0) {
             worst.met = i;
             return closed > 0.0 ? minute : Double.NaN;

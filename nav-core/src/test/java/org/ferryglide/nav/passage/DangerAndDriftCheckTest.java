@@ -144,6 +144,14 @@ class DangerAndDriftCheckTest {
   }
 
   @Test
+  void aClosingBetweenTwoLooksIsMet() {
+    Instant between = Scenes.NOON.plusSeconds(2730);
+    Danger danger =
+        NEAR.closedDuring(List.of(TimeSpan.of(between.minusSeconds(5), between.plusSeconds(5))));
+    assertEquals(STOPPED, Told.of(past(danger), Scenes.NOON, "Fang Rock").answer());
+  }
+
+  @Test
   void anOutlineAcrossTheAntimeridianIsOneOutline() {
     List<Position> square =
         List.of(
