@@ -81,6 +81,7 @@ final class Candidate {
   private @Nullable ErrorsAlong errors;
   private double @Nullable [] drawnSpeeds;
   private double @Nullable [] reserves;
+  private @Nullable DrawnErrors drawnErrors;
 
   Candidate(Passage passage, SteeredRoute route) {
     this(passage, route, new WorkRoom(passage));
@@ -148,8 +149,9 @@ final class Candidate {
       streams[i] = passage.legs().get(first + i).options().stream().orElse(passage.stream());
     }
     fill();
-    displaced.accept(this);
     move();
+    displaced.accept(this);
+    count();
   }
 
   /**
@@ -180,16 +182,18 @@ final class Candidate {
   /**
    * One draw of the errors, with places that are changed before anything is made of them.
    *
-   * @param speeds how fast the party paddles each leg, metres a second
+   * @param speeds how fast the party paddles each leg in the mean, metres a second
    */
   static Candidate ofDraw(
       Passage drawn,
       SteeredRoute route,
       WorkRoom room,
       double[] speeds,
+      DrawnErrors errors,
       Consumer<Candidate> displaced) {
     Candidate candidate = new Candidate(drawn, route, room, DRAW_STEP_SECONDS, displaced);
     candidate.drawnSpeeds = speeds;
+    candidate.drawnErrors = errors;
     candidate.slower = Outcome.ofSolved(route);
     return candidate;
   }
@@ -197,6 +201,28 @@ final class Candidate {
   /** Whether this is one draw of the errors, whose water stands in {@link #passage}. */
   boolean isDraw() {
     return drawnSpeeds != null;
+  }
+
+  /**
+   * How fast the party paddles in the interval of a time over its mean speed on a leg: one but in
+   * draws, whose legs are solved for the mean.
+   */
+  double overMeanSpeed(int legOfRoute, double seconds) {
+    DrawnErrors drawn = drawnErrors;
+    if (drawn == null) {
+      return 1.0;
+    }
+    int number = legOfRoute + passage.legs().size() - route.legs().size();
+    Speed planned =
+        passage.legs().get(number).options().speed().orElse(passage.party().craft().speed());
+    double mean = Objects.requireNonNull(drawnSpeeds)[legOfRoute] / planned.metresPerSecond();
+    return drawn.speedFactor(seconds) / mean;
+  }
+
+  /** Whether errors are drawn anew between two looks of a draw, so that stream and wind jump. */
+  boolean isDrawnAnew(int before, int after) {
+    DrawnErrors drawn = drawnErrors;
+    return drawn != null && drawn.nextIntervalAfter(time[before]) <= time[after];
   }
 
   /** How fast the party of a draw paddles a leg. */
@@ -370,18 +396,14 @@ final class Candidate {
     }
   }
 
-  /** Works out how the party moves, from its places. */
+  /** Works out how the party moves on the way solved, from its places before they are displaced. */
   private void move() {
     PlaneMetres metres = room.metres();
-    goneLatitude[0] = 0.0;
-    goneLongitude[0] = 0.0;
     beginLeg(0);
     for (int look = 1; look < size; look++) {
       double span = time[look] - time[look - 1];
       double north = latitude[look] - latitude[look - 1];
       double east = PlaneMetres.turned(longitude[look] - longitude[look - 1]);
-      goneLatitude[look] = goneLatitude[look - 1] + Math.abs(north);
-      goneLongitude[look] = goneLongitude[look - 1] + Math.abs(east);
       if (leg[look] == leg[look - 1] && span > 0.0) {
         metres.moveTo(0.5 * (latitude[look] + latitude[look - 1]));
         seconds[look] = span;
@@ -390,6 +412,17 @@ final class Candidate {
       } else {
         beginLeg(look);
       }
+    }
+  }
+
+  /** Adds up the degrees gone. */
+  private void count() {
+    goneLatitude[0] = 0.0;
+    goneLongitude[0] = 0.0;
+    for (int look = 1; look < size; look++) {
+      double east = PlaneMetres.turned(longitude[look] - longitude[look - 1]);
+      goneLatitude[look] = goneLatitude[look - 1] + Math.abs(latitude[look] - latitude[look - 1]);
+      goneLongitude[look] = goneLongitude[look - 1] + Math.abs(east);
     }
   }
 

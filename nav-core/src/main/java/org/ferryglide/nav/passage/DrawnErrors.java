@@ -171,6 +171,11 @@ final class DrawnErrors {
     return next > start + (speed.length - 1) * interval ? Double.POSITIVE_INFINITY : next;
   }
 
+  /** Factor of the speed through the water. */
+  double speedFactor(double time) {
+    return speed[at(time)];
+  }
+
   /** Mean factor of the speed through the water over a time. */
   double meanSpeedFactor(double from, double until) {
     double sum = 0.0;

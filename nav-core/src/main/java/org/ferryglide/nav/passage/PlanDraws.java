@@ -128,7 +128,7 @@ final class PlanDraws {
         arrivals[number][i + 1] = route.legs().get(i).arrivalSeconds();
       }
       Candidate candidate =
-          Candidate.ofDraw(world, route, room, speeds, looks -> displace(looks, off));
+          Candidate.ofDraw(world, route, room, speeds, drawn, looks -> displace(looks, off));
       for (int i = 0; i < holds[number].length; i++) {
         Verdict verdict = candidate.against(conditions.get(i));
         boolean unknown = verdict.answer() == Verdict.Answer.NOT_CHECKED;

@@ -72,7 +72,10 @@ final class ReserveCheck extends WorstAlong {
     double downWindEast = downWind(candidate.windEast, from, to);
     double downWindNorth = downWind(candidate.windNorth, from, to);
     double paddled =
-        PlaneMetres.length(east - streamEast - downWindEast, north - streamNorth - downWindNorth);
+        candidate.overMeanSpeed(
+                candidate.leg[from], 0.5 * (candidate.time[from] + candidate.time[to]))
+            * PlaneMetres.length(
+                east - streamEast - downWindEast, north - streamNorth - downWindNorth);
     double setEast = factor * streamEast + downWindEast;
     double setNorth = factor * streamNorth + downWindNorth;
     double along = (setEast * east + setNorth * north) / way;

@@ -117,7 +117,7 @@ abstract class WorstAlong extends PassageCheck {
         && candidate.time[after] - candidate.time[look] < EVEN * longer) {
       after++;
     }
-    if (candidate.leg[before] == candidate.leg[after]) {
+    if (candidate.leg[before] == candidate.leg[after] && !candidate.isDrawnAnew(before, after)) {
       double sinceBefore = candidate.time[look] - candidate.time[before];
       double untilAfter = candidate.time[after] - candidate.time[look];
       double rise = (most - badness(candidate, before)) / sinceBefore;

@@ -37,8 +37,12 @@ class DrawnWorldTest {
   }
 
   private static double chance(PassageBuilder passage, PlanErrors errors, String check) {
+    return chance(passage, errors, check, DRAWS);
+  }
+
+  private static double chance(PassageBuilder passage, PlanErrors errors, String check, int draws) {
     TimedPlan plan = TimedPlan.of(passage.build(), Scenes.NOON).orElseThrow();
-    return PlanSpread.of(plan, errors, DRAWS, 3L).chances().get(check);
+    return PlanSpread.of(plan, errors, draws, 3L).chances().get(check);
   }
 
   @Test
@@ -92,5 +96,44 @@ class DrawnWorldTest {
         BELOW_ONE_SIGMA,
         chance(passage, PlanErrors.of(speed), "time to a usable landing"),
         FOUR_SIGMA);
+  }
+
+  /** Two intervals of an hour are drawn in an hour and a half; both must be well. */
+  private static final double BOTH_BELOW_ONE_SIGMA = BELOW_ONE_SIGMA * BELOW_ONE_SIGMA;
+
+  private static final double FOUR_SIGMA_OF_BOTH =
+      4.0 * Math.sqrt(BOTH_BELOW_ONE_SIGMA * (1.0 - BOTH_BELOW_ONE_SIGMA) / DRAWS);
+
+  @Test
+  void theReserveIsThatOfTheSlowestHourAndNotOfTheMean() {
+    PassageBuilder passage =
+        north(Landing.atAnyLevel(), Landing.atAnyLevel())
+            .limits(PassageLimits.none().withReserve(Speed.ofKnots(3.8), Speed.ofKnots(3.6)));
+    ErrorModel speed = ErrorModel.none().with(ErrorSource.SPEED, Spread.of(0.0, 0.1));
+    assertEquals(
+        BOTH_BELOW_ONE_SIGMA,
+        chance(passage, PlanErrors.of(speed), "reserve of speed"),
+        FOUR_SIGMA_OF_BOTH);
+  }
+
+  @Test
+  void aPartyCarriedAsideHasTheReserveOfItsPaddlesAlone() {
+    PassageBuilder passage =
+        north(Landing.atAnyLevel(), Landing.atAnyLevel())
+            .limits(PassageLimits.none().withReserve(Speed.ofKnots(4.2), Speed.ofKnots(4.01)));
+    ErrorModel askew = ErrorModel.none().with(ErrorSource.COMPASS, Spread.constant(15.0));
+    assertEquals(0.0, chance(passage, PlanErrors.of(askew), "reserve of speed"));
+  }
+
+  @Test
+  void aWindThatJumpsFromHourToHourIsNoStrongerThanEitherHour() {
+    PassageBuilder passage =
+        north(Landing.atAnyLevel(), Landing.atAnyLevel())
+            .wind(WindField.steady(Velocity.ofWind(TrueBearing.ofDegrees(270), Speed.ofKnots(10))))
+            .limits(PassageLimits.none().withWind(Speed.ofKnots(9), Speed.ofKnots(12)));
+    PlanErrors wind = PlanErrors.of(ErrorModel.none()).withWindSpeed(Spread.of(0.0, 0.2));
+    // four times the draws, half the tolerance
+    assertEquals(
+        BOTH_BELOW_ONE_SIGMA, chance(passage, wind, "wind", 4 * DRAWS), 0.5 * FOUR_SIGMA_OF_BOTH);
   }
 }
