@@ -92,22 +92,78 @@ public interface WaterLevel extends TimedField {
   }
 
   /**
-   * The times while the water is at a level or above it: water enough over a sill, a bar, mud.
+   * The times at which the height stops rising or falling. Between two of them, and the break
+   * points, it goes one way, so that a search for a height need not look anywhere else.
+   *
+   * @param fromSeconds start of a span, seconds since 1970
+   * @param untilSeconds end of that span, seconds since 1970
+   * @return the times in the span, in order, seconds since 1970; empty, the default, if they are
+   *     not known for certain
+   */
+  default Optional<double[]> turnsBetween(double fromSeconds, double untilSeconds) {
+    return Optional.empty();
+  }
+
+  /**
+   * The times at which the rising water passes a height, to a thousandth of a second.
+   *
+   * @param height the height, above {@link #datum}
+   * @param from start of the search
+   * @param until end of the search
+   * @return the times in order, and what part of the time the level has data for; a height that the
+   *     water only touches is not passed; what is shorter than a minute may be missed, as in
+   *     {@link #windowsAtLeast}
+   * @throws IllegalArgumentException if {@code until} is before {@code from}
+   */
+  default Found<Instant> timesRisingTo(Distance height, Instant from, Instant until) {
+    return new LevelSearch(this, height, true, from, until).entries();
+  }
+
+  /**
+   * The times at which the falling water passes a height, to a thousandth of a second.
+   *
+   * @param height the height, above {@link #datum}
+   * @param from start of the search
+   * @param until end of the search
+   * @return the times in order, and what part of the time the level has data for; a height that the
+   *     water only touches is not passed; what is shorter than a minute may be missed, as in
+   *     {@link #windowsAtLeast}
+   * @throws IllegalArgumentException if {@code until} is before {@code from}
+   */
+  default Found<Instant> timesFallingTo(Distance height, Instant from, Instant until) {
+    return new LevelSearch(this, height, false, from, until).entries();
+  }
+
+  /**
+   * The times while the water is at a height or above it: water enough over a sill, a bar, mud.
    *
    * <pre>{@code
    * level.windowsAtLeast(Distance.ofMetres(2.4), from, until).first(3); // the next three
    * }</pre>
    *
-   * @param height the level, above {@link #datum}
+   * @param height the height, above {@link #datum}
    * @param from start of the search
    * @param until end of the search
    * @return the windows, with ends to a thousandth of a second, and what part of the time the level
-   *     has data for; what is shorter than a minute may be missed, unless {@link #greatestSlope} is
-   *     known or the level has a search of its own
+   *     has data for; what is shorter than a minute may be missed, unless {@link #turnsBetween} or
+   *     {@link #greatestSlope} is known
    * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
   default Found<Window> windowsAtLeast(Distance height, Instant from, Instant until) {
-    return new LevelWindows(this, height.metres(), from, until).find();
+    return new LevelSearch(this, height, true, from, until).windows();
+  }
+
+  /**
+   * The times while the water is at a height or below it: a landing ledge or a beach uncovered.
+   *
+   * @param height the height, above {@link #datum}
+   * @param from start of the search
+   * @param until end of the search
+   * @return the windows, as exact and as sure as those of {@link #windowsAtLeast}
+   * @throws IllegalArgumentException if {@code until} is before {@code from}
+   */
+  default Found<Window> windowsAtMost(Distance height, Instant from, Instant until) {
+    return new LevelSearch(this, height, false, from, until).windows();
   }
 
   /**

@@ -62,17 +62,6 @@ final class DriftingTerms extends Terms {
   }
 
   @Override
-  double greatestRate() {
-    double sum = 0.0;
-    for (int i = 0; i < speeds.length; i++) {
-      sum +=
-          bound(i, 1.0, 1.0, 1.0, 1.0) * Math.abs(TWO_PI * speeds[i])
-              + bound(i, 0.0, 1.0, 2.0, 3.0) / halfLength;
-    }
-    return sum;
-  }
-
-  @Override
   double greatestRateChange() {
     double sum = 0.0;
     for (int i = 0; i < speeds.length; i++) {

@@ -205,20 +205,6 @@ public final class HarmonicPredictor implements Serializable {
   }
 
   /**
-   * A bound on how fast the series changes.
-   *
-   * @param fromSeconds start of the span, seconds since 1970
-   * @param toSeconds end of the span, seconds since 1970
-   * @return upper bound of the magnitude of {@link #rate}, in the unit of the constants a second;
-   *     it need not be reached; infinite unless all of the span is known
-   */
-  public double greatestRate(double fromSeconds, double toSeconds) {
-    return fromSeconds >= FIRST_SECONDS && fromSeconds < toSeconds && toSeconds <= END_SECONDS
-        ? greatest(fromSeconds, toSeconds, Terms::greatestRate)
-        : Double.POSITIVE_INFINITY;
-  }
-
-  /**
    * A bound on the second derivative of the series, from which a search for its turns knows where
    * none can be.
    *

@@ -119,15 +119,6 @@ public final class HarmonicTide implements TideCurve, Serializable {
     return predictor.greatestRateChange(fromSeconds, toSeconds);
   }
 
-  /**
-   * {@inheritDoc} Over a few hours from the slopes at the ends, over more from all constituents.
-   */
-  @Override
-  public double greatestSlope(double fromSeconds, double toSeconds) {
-    double ofEnds = TideCurve.super.greatestSlope(fromSeconds, toSeconds);
-    return Math.min(ofEnds, predictor.greatestRate(fromSeconds, toSeconds));
-  }
-
   @Override
   public void heightsEvenly(
       double startSeconds, double stepSeconds, int count, double[] metres, int offset) {

@@ -84,18 +84,6 @@ final class PolarTerms extends Terms {
   }
 
   @Override
-  double greatestRate() {
-    double sum = 0.0;
-    for (int i = 0; i < speeds.length; i++) {
-      int at = WIDTH * i;
-      double turning =
-          TWO_PI * (Math.abs(speeds[i]) + bound(at + PHASE, 0.0, 1.0, 2.0, 3.0) / halfLength);
-      sum += bound(at, 1.0, 1.0, 1.0, 1.0) * turning + bound(at, 0.0, 1.0, 2.0, 3.0) / halfLength;
-    }
-    return sum;
-  }
-
-  @Override
   double greatestRateChange() {
     double sum = 0.0;
     double square = halfLength * halfLength;

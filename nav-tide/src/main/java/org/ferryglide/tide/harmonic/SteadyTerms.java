@@ -41,15 +41,6 @@ final class SteadyTerms extends Terms {
   }
 
   @Override
-  double greatestRate() {
-    double sum = 0.0;
-    for (int i = 0; i < sizes.length; i++) {
-      sum += sizes[i] * Math.abs(TWO_PI * speeds[i]);
-    }
-    return sum;
-  }
-
-  @Override
   double greatestRateChange() {
     double sum = 0.0;
     for (int i = 0; i < sizes.length; i++) {

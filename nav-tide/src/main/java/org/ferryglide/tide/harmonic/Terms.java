@@ -33,9 +33,6 @@ abstract class Terms {
   /** How fast the series changes, in its unit a second. */
   abstract double rate(double seconds);
 
-  /** A bound on how fast the series changes, in its unit a second. */
-  abstract double greatestRate();
-
   /** A bound on the magnitude of the second derivative, in the unit per second squared. */
   abstract double greatestRateChange();
 

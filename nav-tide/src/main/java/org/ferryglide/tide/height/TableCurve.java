@@ -246,7 +246,7 @@ public final class TableCurve implements TideCurve, Serializable {
    */
   @Override
   public Found<TideEvent> extremes(Instant from, Instant until) {
-    LevelSearch.requireForwards(from, until);
+    TimeSpan asked = TimeSpan.of(from, until);
     List<TideEvent> waters = table.events();
     int last = waters.size() - 1;
     List<TideEvent> inner =
@@ -257,7 +257,7 @@ public final class TableCurve implements TideCurve, Serializable {
     addIfBetween(found, waters.get(0), from, until);
     inner.forEach(water -> addIfBetween(found, water, from, until));
     addIfBetween(found, waters.get(last), from, until);
-    return LevelSearch.found(this, found, TimeSpan.of(from, until), List.of());
+    return TideExtremes.found(this, found, asked);
   }
 
   private static void addIfBetween(

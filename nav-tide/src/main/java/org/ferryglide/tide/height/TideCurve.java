@@ -5,13 +5,11 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
-import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.water.Explanation;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.WaterLevel;
-import org.ferryglide.nav.water.Window;
 
 /**
  * The height of the tide as a continuous function of time, which knows its slope and how fast that
@@ -68,18 +66,11 @@ public interface TideCurve extends WaterLevel {
   /**
    * {@inheritDoc}
    *
-   * <p>From the slopes at both ends of the span, which by {@link #greatestSlopeChange} grow no more
-   * than half the span's length allows.
+   * <p>The curve's high and low waters, to within one second.
    */
   @Override
-  default double greatestSlope(double fromSeconds, double toSeconds) {
-    double ends =
-        Math.max(
-            Math.abs(slopeMetresPerSecond(fromSeconds)),
-            Math.abs(slopeMetresPerSecond(Math.max(fromSeconds, Math.nextDown(toSeconds)))));
-    double growth = 0.5 * (toSeconds - fromSeconds) * greatestSlopeChange(fromSeconds, toSeconds);
-    double bound = ends + growth;
-    return Double.isNaN(bound) ? Double.POSITIVE_INFINITY : bound;
+  default Optional<double[]> turnsBetween(double fromSeconds, double untilSeconds) {
+    return Optional.of(TideExtremes.turns(this, fromSeconds, untilSeconds));
   }
 
   /**
@@ -111,12 +102,9 @@ public interface TideCurve extends WaterLevel {
    * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
   default Found<TideEvent> extremes(Instant from, Instant until) {
-    LevelSearch.requireForwards(from, until);
-    return LevelSearch.found(
-        this,
-        TideExtremes.between(this, EpochSeconds.of(from), EpochSeconds.of(until)),
-        TimeSpan.of(from, until),
-        List.of());
+    TimeSpan asked = TimeSpan.of(from, until);
+    return TideExtremes.found(
+        this, TideExtremes.between(this, EpochSeconds.of(from), EpochSeconds.of(until)), asked);
   }
 
   /**
@@ -136,68 +124,5 @@ public interface TideCurve extends WaterLevel {
       }
     }
     return Optional.empty();
-  }
-
-  /**
-   * The times at which the rising tide passes a level, to a thousandth of a second of the curve.
-   *
-   * @param height the level, above {@link #datum}
-   * @param from start of the search
-   * @param until end of the search
-   * @return the times in order, and what part of the time the curve has data for; a level that a
-   *     water only touches is not passed
-   * @throws IllegalArgumentException if {@code until} is before {@code from}
-   */
-  default Found<Instant> timesRisingTo(Distance height, Instant from, Instant until) {
-    return new LevelSearch(this, height.metres(), true, from, until)
-        .crossings()
-        .filter(TideCrossing::rising)
-        .map(TideCrossing::time);
-  }
-
-  /**
-   * The times at which the falling tide passes a level, to a thousandth of a second of the curve.
-   *
-   * @param height the level, above {@link #datum}
-   * @param from start of the search
-   * @param until end of the search
-   * @return the times in order, and what part of the time the curve has data for; a level that a
-   *     water only touches is not passed
-   * @throws IllegalArgumentException if {@code until} is before {@code from}
-   */
-  default Found<Instant> timesFallingTo(Distance height, Instant from, Instant until) {
-    return new LevelSearch(this, height.metres(), true, from, until)
-        .crossings()
-        .filter(crossing -> !crossing.rising())
-        .map(TideCrossing::time);
-  }
-
-  /**
-   * The times while the tide is at a level or above it: water enough over a sill, a bar, mud.
-   *
-   * @param height the level, above {@link #datum}
-   * @param from start of the search
-   * @param until end of the search
-   * @return the windows, and what part of the time the curve has data for; the next three are
-   *     {@code first(3)}
-   * @throws IllegalArgumentException if {@code until} is before {@code from}
-   */
-  @Override
-  default Found<Window> windowsAtLeast(Distance height, Instant from, Instant until) {
-    return new LevelSearch(this, height.metres(), true, from, until).windows();
-  }
-
-  /**
-   * The times while the tide is at a level or below it: a landing ledge or a beach uncovered.
-   *
-   * @param height the level, above {@link #datum}
-   * @param from start of the search
-   * @param until end of the search
-   * @return the windows, and what part of the time the curve has data for; the next three are
-   *     {@code first(3)}
-   * @throws IllegalArgumentException if {@code until} is before {@code from}
-   */
-  default Found<Window> windowsAtMost(Distance height, Instant from, Instant until) {
-    return new LevelSearch(this, height.metres(), false, from, until).windows();
   }
 }

@@ -1,9 +1,15 @@
 package org.ferryglide.tide.height;
 
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.TimeSpan;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.water.Found;
 
 /**
  * The high and low waters of any curve, found for certain.
@@ -29,7 +35,9 @@ final class TideExtremes {
   private static final double LEVEL_METRES_PER_SECOND = 1e-16;
 
   private final TideCurve curve;
-  private final List<TideEvent> found = new ArrayList<>();
+  private final List<Turn> found = new ArrayList<>();
+
+  private record Turn(double seconds, TideEvent.Kind kind) {}
 
   /** Sign of the last slope that was not level; 0 before there was one. */
   private double lastSign;
@@ -53,6 +61,41 @@ final class TideExtremes {
    *     fromSeconds}
    */
   public static List<TideEvent> between(TideCurve curve, double fromSeconds, double toSeconds) {
+    List<TideEvent> waters = new ArrayList<>();
+    for (Turn turn : search(curve, fromSeconds, toSeconds)) {
+      waters.add(
+          new TideEvent(
+              EpochSeconds.toInstant(turn.seconds),
+              Distance.ofMetres(curve.heightMetres(turn.seconds)),
+              turn.kind));
+    }
+    return List.copyOf(waters);
+  }
+
+  /** The times of those waters, seconds since 1970. */
+  static double[] turns(TideCurve curve, double fromSeconds, double toSeconds) {
+    return search(curve, fromSeconds, toSeconds).stream().mapToDouble(Turn::seconds).toArray();
+  }
+
+  /**
+   * Waters with what part of the time asked a curve has data for, and with the curve's notes at the
+   * ends of that part, each text once.
+   */
+  static Found<TideEvent> found(TideCurve curve, List<TideEvent> waters, TimeSpan asked) {
+    List<TimeSpan> seen =
+        curve.span().isPresent()
+            ? asked.overlap(curve.span().get()).map(List::of).orElse(List.of())
+            : List.of(asked);
+    Map<String, Note> byText = new LinkedHashMap<>();
+    for (TimeSpan span : seen) {
+      for (Instant time : List.of(span.from(), span.until())) {
+        curve.notesAt(time).forEach(note -> byText.putIfAbsent(note.code() + note.text(), note));
+      }
+    }
+    return Found.of(waters, asked, seen, List.copyOf(byText.values()));
+  }
+
+  private static List<Turn> search(TideCurve curve, double fromSeconds, double toSeconds) {
     if (!(fromSeconds <= toSeconds)) { // written so that NaN fails
       throw new IllegalArgumentException(
           "end of a search must not be before its start, but start was "
@@ -70,7 +113,7 @@ final class TideExtremes {
       search.smooth(from + margin, next - margin, curve.greatestSlopeChange(from, next));
       from = next;
     }
-    return List.copyOf(search.found);
+    return search.found;
   }
 
   private void smooth(double from, double to, double greatestChange) {
@@ -121,10 +164,6 @@ final class TideExtremes {
     if (!stand && next < seconds) {
       turn = next;
     }
-    found.add(
-        new TideEvent(
-            EpochSeconds.toInstant(turn),
-            Distance.ofMetres(curve.heightMetres(turn)),
-            lastSign > 0.0 ? TideEvent.Kind.HIGH : TideEvent.Kind.LOW));
+    found.add(new Turn(turn, lastSign > 0.0 ? TideEvent.Kind.HIGH : TideEvent.Kind.LOW));
   }
 }

@@ -97,20 +97,6 @@ class TableCurveProperties {
     }
   }
 
-  @Property(seed = Seeds.SEED, tries = 300)
-  void theSlopeIsNeverSteeperThanTheCurveSays(
-      @ForAll("tables") TideTable table, @ForAll("shares") double a, @ForAll("shares") double b) {
-    double first = at(table, Math.min(a, b));
-    for (TideCurve curve : Tables.curvesThrough(table)) {
-      double second = Math.min(at(table, Math.max(a, b)), curve.nextBreakAfter(first));
-      double greatest = curve.greatestSlope(first, second);
-      for (int i = 0; i < 50; i++) {
-        double slope = curve.slopeMetresPerSecond(first + (second - first) * i / 50);
-        assertTrue(Math.abs(slope) <= greatest * (1 + 1e-9) + 1e-12, curve + ": " + slope);
-      }
-    }
-  }
-
   @Property(seed = Seeds.SEED, tries = 100)
   void theSearchFindsTheWatersOfTheTableAndNoOthers(@ForAll("tables") TideTable table) {
     List<TideEvent> inner = table.events().subList(1, table.events().size() - 1);

@@ -2,6 +2,7 @@ package org.ferryglide.tide.height;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -36,7 +37,15 @@ final class Tables {
 
   /** Every passing of a level, either way. */
   static Found<TideCrossing> crossings(TideCurve curve, double level, Instant from, Instant to) {
-    return new LevelSearch(curve, level, true, from, to).crossings();
+    Distance height = Distance.ofMetres(level);
+    Found<Instant> rising = curve.timesRisingTo(height, from, to);
+    List<TideCrossing> crossings = new ArrayList<>();
+    rising.forEach(time -> crossings.add(new TideCrossing(time, true)));
+    curve
+        .timesFallingTo(height, from, to)
+        .forEach(time -> crossings.add(new TideCrossing(time, false)));
+    crossings.sort(Comparator.comparing(TideCrossing::time));
+    return Found.of(crossings, rising.asked(), rising.seen(), rising.notes());
   }
 
   /** One curve of every kind. */

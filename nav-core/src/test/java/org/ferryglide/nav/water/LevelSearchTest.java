@@ -12,7 +12,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.junit.jupiter.api.Test;
 
-class LevelWindowsTest {
+class LevelSearchTest {
   /** The search ends this close, seconds. */
   private static final double A_MILLISECOND = 1e-3;
 
