@@ -111,8 +111,8 @@ public interface WaterLevel extends TimedField {
    * @param from start of the search
    * @param until end of the search
    * @return the times in order, and what part of the time the level has data for; a height that the
-   *     water only touches is not passed; what is shorter than a minute may be missed, as in
-   *     {@link #windowsAtLeast}
+   *     water only touches is not passed; what is shorter than a minute may be missed, as in {@link
+   *     #windowsAtLeast}
    * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
   default Found<Instant> timesRisingTo(Distance height, Instant from, Instant until) {
@@ -126,8 +126,8 @@ public interface WaterLevel extends TimedField {
    * @param from start of the search
    * @param until end of the search
    * @return the times in order, and what part of the time the level has data for; a height that the
-   *     water only touches is not passed; what is shorter than a minute may be missed, as in
-   *     {@link #windowsAtLeast}
+   *     water only touches is not passed; what is shorter than a minute may be missed, as in {@link
+   *     #windowsAtLeast}
    * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
   default Found<Instant> timesFallingTo(Distance height, Instant from, Instant until) {
