@@ -137,13 +137,14 @@ public final class QuickestSearch {
 
   private List<FoundWay> finished(List<Timed> ways, int most) {
     List<FoundWay> found = new ArrayList<>();
-    for (int i = 0; i < ways.size() && ways.get(i).seconds <= horizon; i++) {
+    for (int i = 0; i < ways.size(); i++) {
       Timed timed = ways.get(i);
-      if (i >= most && timed.seconds > (1.0 + MUCH_GAINED) * ways.get(most - 1).seconds) {
+      if (i >= most && timed.expected() > (1.0 + MUCH_GAINED) * ways.get(most - 1).expected()) {
         break; // what is left to refine does not bring it to the front
       }
       found.add(finished(timed.way.waits() ? tightened(timed) : timed));
     }
+    found.removeIf(way -> way.seconds() > horizon);
     found.sort(Comparator.comparingDouble(FoundWay::seconds));
     return new ArrayList<>(found.subList(0, Math.min(most, found.size())));
   }
@@ -224,10 +225,10 @@ public final class QuickestSearch {
   }
 
   private List<Timed> finer(List<Timed> ways, int level) {
-    ways.sort(Comparator.comparingDouble(timed -> timed.seconds));
+    ways.sort(Comparator.comparingDouble(Timed::expected));
     List<Timed> next = new ArrayList<>();
     for (Timed timed : ways) {
-      if (timed.seconds > (1.0 + DROPPED_SHARE[level - 1]) * ways.get(0).seconds) {
+      if (timed.expected() > (1.0 + DROPPED_SHARE[level - 1]) * ways.get(0).expected()) {
         break;
       }
       boolean other = true;
@@ -241,7 +242,7 @@ public final class QuickestSearch {
         }
       }
     }
-    next.sort(Comparator.comparingDouble(timed -> timed.seconds));
+    next.sort(Comparator.comparingDouble(Timed::expected));
     return next;
   }
 
@@ -307,7 +308,12 @@ public final class QuickestSearch {
   }
 
   /** A way, its time, and how much it gained when its tracks were last halved. */
-  private record Timed(Way way, double seconds, double gained) {}
+  private record Timed(Way way, double seconds, double gained) {
+    /** What it would take in ever more tracks: each halving gains a quarter of the last. */
+    double expected() {
+      return gained > 0.0 ? seconds - gained / 3.0 : seconds;
+    }
+  }
 
   private FoundWay finished(Timed timed) {
     if (motion.isWindless() && waters.isOpen() && !timed.way.waits()) {
