@@ -24,6 +24,11 @@ final class ManyStarts {
 
   private static final double SETTLED = 1e-7;
 
+  /** Parts so much shorter change the time of a polygon by less than this share if it is timed well. */
+  private static final double WELL_TIMED = 1e-5;
+
+  private static final int CLOSELY = 16;
+
   /** Where Gauss's rule looks first, as a share of a part. */
   private static final double FIRST = 0.5 - Math.sqrt(1.0 / 12.0);
 
@@ -34,6 +39,7 @@ final class ManyStarts {
   private final TentRelaxation relaxation = new TentRelaxation(this::side);
   private boolean barred;
   private double fine;
+  private int closer = 1;
 
   /** The speed made good on a course of a cosine and sine in a stream; NaN if there is none. */
   interface MadeGood {
@@ -51,12 +57,35 @@ final class ManyStarts {
    * of ever more sides: halving them quarters what a polygon loses to the curve.
    */
   double quickest(Random random, int starts, int sides) {
-    double[] best = best(random, starts, sides / 2);
+    double[] best = lookedAtClosely(best(random, starts, sides / 2));
     double half = strictTime(best);
-    double[] finer = halved(best);
-    relaxation.relax(finer, 40, 0.005, SETTLED);
+    double[] finer = lookedAtClosely(finer(best, 0.005, SETTLED));
     fine = strictTime(finer);
+    closer = 1;
     return fine - (half - fine) / 3.0;
+  }
+
+  /**
+   * A polygon that was timed well, or else the same settled anew in parts so much shorter, in which
+   * all is timed from then on: where the craft hardly holds its course, a polygon can be led over
+   * spots that no look falls on.
+   */
+  double[] lookedAtClosely(double[] path) {
+    double time = time(path);
+    int before = closer;
+    closer = CLOSELY;
+    if (Math.abs(time(path) - time) < WELL_TIMED * time) {
+      closer = before;
+      return path;
+    }
+    double[] settled = path.clone();
+    relaxation.relax(settled, 40, 0.02, SETTLED);
+    return settled;
+  }
+
+  /** Looks no closer than at first, for another polygon. */
+  void lookAsAtFirst() {
+    closer = 1;
   }
 
   /** Polygons of few sides, hardly settled: the ways over a grid and random ones. */
@@ -194,7 +223,7 @@ final class ManyStarts {
     }
     double c = dx / length;
     double s = dy / length;
-    int parts = Math.max(1, (int) Math.ceil(length / LONGEST_PART));
+    int parts = closer * Math.max(1, (int) Math.ceil(length / LONGEST_PART));
     double each = length / parts;
     double t = started;
     double slow = 1.0;

@@ -101,10 +101,25 @@ final class Screening {
         return time / (now - gained) - 1.0;
       }
       if (count >= sides * 3 / 4) {
-        return reference.strictTime(path) < Double.POSITIVE_INFINITY
-            ? time / (now - gained / 3.0) - 1.0
-            : Double.NEGATIVE_INFINITY;
+        double loss = time / (now - gained / 3.0) - 1.0;
+        return loss > OF_NO_ACCOUNT ? closeLoss(time, path, gained) : loss;
       }
     }
+  }
+
+  /** The same of a polygon that seems quicker: it may owe that to spots that no look fell on. */
+  private double closeLoss(double time, double[] path, double gained) {
+    double[] close = reference.lookedAtClosely(path);
+    double now = reference.strictTime(close);
+    double left = gained;
+    if (close != path) {
+      double[] finer = reference.finer(close, 0.005, SETTLED);
+      left = Math.max(0.0, now - reference.strictTime(finer));
+      now -= left;
+    }
+    reference.lookAsAtFirst();
+    return now < Double.POSITIVE_INFINITY
+        ? time / (now - left / 3.0) - 1.0
+        : Double.NEGATIVE_INFINITY;
   }
 }
