@@ -24,7 +24,9 @@ final class ManyStarts {
 
   private static final double SETTLED = 1e-7;
 
-  /** Parts so much shorter change the time of a polygon by less than this share if it is timed well. */
+  /**
+   * Parts so much shorter change the time of a polygon by less than this share if it is timed well.
+   */
   private static final double WELL_TIMED = 1e-5;
 
   private static final int CLOSELY = 16;
