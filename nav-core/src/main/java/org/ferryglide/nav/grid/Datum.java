@@ -201,7 +201,7 @@ public final class Datum implements Serializable {
   }
 
   /**
-   * What a reader of positions on this datum should be told.
+   * What a reader of positions on this datum should know.
    *
    * @return {@code grid.helmert-only} if positions are shifted, {@code grid.taken-as-wgs84} if they
    *     are not though the datum is another; empty for WGS84

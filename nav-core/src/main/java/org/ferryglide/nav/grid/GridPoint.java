@@ -108,7 +108,7 @@ public final class GridPoint implements Serializable {
   }
 
   /**
-   * What a reader of these figures should be told.
+   * What a reader of these figures should know.
    *
    * @return the notes of the grid's datum; {@code grid.beyond-datum} first where that datum is not
    *     used; {@code grid.stretched} where lengths on the map are more than 0.2 % from those on the

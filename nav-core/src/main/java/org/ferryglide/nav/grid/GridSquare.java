@@ -95,7 +95,7 @@ public final class GridSquare implements Serializable {
   }
 
   /**
-   * What a reader of the reference should be told.
+   * What a reader of the reference should know.
    *
    * @return the notes of its centre, and {@code mgrs.beyond-zone} if the whole square lies beyond
    *     the zone or band that the reference names; unmodifiable

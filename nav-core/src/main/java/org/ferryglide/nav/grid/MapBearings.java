@@ -202,7 +202,7 @@ public final class MapBearings implements Serializable {
   }
 
   /**
-   * What a reader of these bearings should be told.
+   * What a reader of these bearings should know.
    *
    * @return the notes of the point
    */

@@ -106,7 +106,7 @@ final class CardSections {
     for (LandingInReach landing : LandingInReach.from(plan, time)) {
       String name = landing.place().name();
       if (!landing.isUsable() || !landing.heading().isPresent()) {
-        String what = landing.against().map(verdict -> text.about(verdict.note())).orElse("");
+        String what = landing.ruledOutBy().map(verdict -> text.about(verdict.note())).orElse("");
         lines.add(text.say("reach-no", "place", name, "what", what));
         continue;
       }
@@ -160,14 +160,14 @@ final class CardSections {
           home(i, CardText.later(window.from()));
           home(i, CardText.earlier(window.until()));
         }
-        turn.barred().forEach(this::barred);
+        turn.homeBarred().forEach(this::barred);
       }
     }
     return lines;
   }
 
   private String notOn(TurnTimes turn) {
-    return turn.notOn().values().stream().findFirst().map(text::about).orElse("");
+    return turn.goingOnBarred().values().stream().findFirst().map(text::about).orElse("");
   }
 
   private void home(int wayPoint, Instant leaving) {

@@ -13,7 +13,7 @@ import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Verdict;
 
-/** Everything a passage is held against, in the order it is told. */
+/** Everything a passage is checked for, in the order of the report. */
 final class Checks {
   private final List<Condition> conditions;
   private final List<Note> notChecked;

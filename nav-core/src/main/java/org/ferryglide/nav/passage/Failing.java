@@ -11,7 +11,7 @@ import org.ferryglide.nav.timing.Departure;
 import org.ferryglide.nav.timing.Verdict;
 import org.jspecify.annotations.Nullable;
 
-/** Which of several verdicts to tell: what stops comes before what could not be checked. */
+/** Which of several verdicts to report: what stops comes before what could not be checked. */
 final class Failing {
   private Failing() {}
 

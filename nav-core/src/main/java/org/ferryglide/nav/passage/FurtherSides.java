@@ -132,7 +132,7 @@ final class FurtherSides {
     return head;
   }
 
-  /** A list that would fill the side; the checks tell all of it. */
+  /** A list that would fill the side; the checks have all of it. */
   private static List<String> shortened(List<String> wrapped) {
     List<String> four = new ArrayList<>(wrapped.subList(0, 4));
     four.add("  …");

@@ -10,7 +10,7 @@ import org.ferryglide.nav.timing.Verdict;
  * All checks of a part of a passage as one, for a search that asks only when all of them hold: the
  * cheap ones first, then those of the slower party, then the costly ones of both, and no further
  * once one of them stops. Whether all hold, and whether that is known, is what all together would
- * answer; of a departure that is stopped only the worst of what was looked at is told.
+ * answer; of a departure that is stopped only the worst of what was looked at is reported.
  */
 final class InTurn extends PassageCheck {
   private final List<Condition> cheap = new ArrayList<>();

@@ -138,7 +138,7 @@ public final class LandingInReach implements Serializable {
   /**
    * Whether both parties reach it and may land, everything checked.
    *
-   * @return false if something rules it out; {@link #against} says what
+   * @return false if something rules it out; {@link #ruledOutBy} says what
    */
   public boolean isUsable() {
     return against == null;
@@ -149,7 +149,7 @@ public final class LandingInReach implements Serializable {
    *
    * @return the worst of what stops or could not be checked; empty if nothing does
    */
-  public Optional<Verdict> against() {
+  public Optional<Verdict> ruledOutBy() {
     return Optional.ofNullable(against);
   }
 

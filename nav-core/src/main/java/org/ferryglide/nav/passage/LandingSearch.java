@@ -148,7 +148,7 @@ final class LandingSearch {
   /** A landing that could not be checked, which may be usable. */
   private static @Nullable Verdict notChecked(List<LandingInReach> all) {
     for (LandingInReach landing : all) {
-      Verdict against = landing.against().orElse(null);
+      Verdict against = landing.ruledOutBy().orElse(null);
       if (against != null && against.answer() == Verdict.Answer.NOT_CHECKED) {
         return against;
       }

@@ -30,7 +30,7 @@ final class NearestLanding {
   /**
    * No party is faster over the ground, metres a second; infinite where that is not known. It rests
    * on the promise of {@link org.ferryglide.nav.water.StreamField#maxRate}: a field that breaks it
-   * may hide a landing that would be reached first, and the time told is then too long, never too
+   * may hide a landing that would be reached first, and the time given is then too long, never too
    * short.
    */
   private final double fastest;

@@ -19,7 +19,7 @@ import org.ferryglide.nav.water.Window;
  * <pre>{@code
  * for (TurnTimes times : wayHome.turns()) {
  *   System.out.println(times.wayPoint().name() + " not later than " + times.notLaterThan());
- *   times.barred().forEach((span, why) -> System.out.println("no way home " + span + ": " + why.text()));
+ *   times.homeBarred().forEach((span, why) -> System.out.println("no way home " + span + ": " + why.text()));
  * }
  * }</pre>
  */
@@ -97,7 +97,7 @@ public final class TurnTimes implements Serializable {
    *
    * @return in order of time; unmodifiable
    */
-  public Map<TimeSpan, Note> notOn() {
+  public Map<TimeSpan, Note> goingOnBarred() {
     return Collections.unmodifiableMap(notOn);
   }
 
@@ -118,7 +118,7 @@ public final class TurnTimes implements Serializable {
    *
    * @return in order of time, those between two spans of {@link #home} among them; unmodifiable
    */
-  public Map<TimeSpan, Note> barred() {
+  public Map<TimeSpan, Note> homeBarred() {
     return Collections.unmodifiableMap(barred);
   }
 

@@ -6,7 +6,7 @@ import java.util.Arrays;
  * The greatest speeds over the ground in all directions of a front's moves at once: the motions
  * over the ground on headings all round form a polygon, and each move's direction is cut with it.
  *
- * <p>Directions are told by the share of the way round a square that they point at, which grows
+ * <p>Directions are measured by the share of the way round a square that they point at, which grows
  * with the angle and costs no arc tangent.
  */
 final class Polar {

@@ -52,12 +52,12 @@ public record Marking(
   }
 
   /**
-   * Whether the explanation says anything: at most half of arbitrary answers would be explained as
+   * Whether the explanation is worth having: at most half of arbitrary answers would be explained as
    * well.
    *
    * @return false where the answer does not tell what went wrong
    */
-  public boolean tells() {
+  public boolean isInformative() {
     return chance <= TELLS_NOTHING;
   }
 
@@ -87,8 +87,8 @@ public record Marking(
     for (String unknown : unexplained) {
       text.append("; no slip known here leads to ").append(unknown);
     }
-    if (!explanations.isEmpty() && !tells()) {
-      text.append(" (more than half of all answers would be explained so: it does not tell)");
+    if (!explanations.isEmpty() && !isInformative()) {
+      text.append(" (more than half of all answers would be explained as well: this says little)");
     } else if (hasPair()) {
       text.append(" (so would ")
           .append(Math.round(chance * 100.0))

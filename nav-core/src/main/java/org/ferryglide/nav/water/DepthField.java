@@ -35,7 +35,7 @@ public interface DepthField extends Serializable {
   }
 
   /**
-   * Who says so: a chart, a survey, a sketch.
+   * The source of the depths: a chart, a survey, a sketch.
    *
    * @return the name, by default {@code a depth without a name}
    */

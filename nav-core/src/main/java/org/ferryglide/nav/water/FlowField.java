@@ -9,7 +9,7 @@ import org.ferryglide.nav.position.Position;
 
 /**
  * Something that flows, as a function of place and time: what {@link StreamField} and {@link
- * WindField} have in common. Neither passes for the other.
+ * WindField} have in common. Neither can be passed where the other is wanted.
  *
  * <pre>{@code
  * double[] eastNorth = new double[2];
@@ -20,10 +20,10 @@ import org.ferryglide.nav.position.Position;
  */
 interface FlowField extends TimedField {
 
-  /** Where {@link #sample} writes the part to the east, after the offset. */
+  /** Where {@link #sample} writes the east component, after the offset. */
   int EAST = 0;
 
-  /** Where {@link #sample} writes the part to the north, after the offset. */
+  /** Where {@link #sample} writes the north component, after the offset. */
   int NORTH = 1;
 
   /**
@@ -32,9 +32,9 @@ interface FlowField extends TimedField {
    * @param latitudeDegrees latitude, degrees, in [-90, 90]
    * @param longitudeDegrees longitude, degrees, in [-180, 180]
    * @param epochSeconds seconds since 1970-01-01T00:00:00Z
-   * @param eastNorth receives the parts to the east and north, metres a second, positive to where
+   * @param eastNorth receives the east and north components, metres a second, positive to where
    *     the water or the air goes; untouched if there are no data
-   * @param offset index of the east part; the north part follows it
+   * @param offset index of the east component; the north one follows it
    * @return false if this field has no data there and then, or an argument is NaN
    */
   boolean sample(
@@ -73,9 +73,9 @@ interface FlowField extends TimedField {
    * @param startSeconds time of the first, seconds since 1970-01-01T00:00:00Z
    * @param stepSeconds time from one to the next, seconds
    * @param count how many
-   * @param eastNorth receives the parts to the east and north of each in turn, metres a second, NaN
+   * @param eastNorth receives the east and north components of each in turn, metres a second, NaN
    *     where there are no data
-   * @param offset index of the first east part
+   * @param offset index of the first east component
    * @throws IndexOutOfBoundsException if {@code eastNorth} has no room for them
    */
   default void sampleEvenly(

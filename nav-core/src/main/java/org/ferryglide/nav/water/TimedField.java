@@ -8,11 +8,9 @@ import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.position.Position;
 
 /**
- * What streams, winds and water levels all tell of themselves: their span of time, who says so, for
- * which place, and when they are not smooth.
+ * What streams, winds and water levels all report of themselves: their span of time, their source, their place, and when they are not smooth.
  *
- * <p>Every answer has a default that is always safe, so that a field of one's own needs one method
- * only. What is told makes searches faster and answers clearer.
+ * <p>Every answer has a default that is always safe, so that a field of one's own needs one method only. What a field does report makes searches faster and answers clearer.
  *
  * <pre>{@code
  * if (!field.span().map(span -> span.contains(departure)).orElse(true)) {
@@ -43,7 +41,7 @@ interface TimedField extends Serializable {
   }
 
   /**
-   * The time outside which there are no data; inside it there may be holes.
+   * The time outside which there are no data; inside it there may be gaps.
    *
    * @return the span from {@link #startSeconds} to {@link #endSeconds}; empty if either is infinite
    *     or there are no data at all
@@ -69,7 +67,7 @@ interface TimedField extends Serializable {
   }
 
   /**
-   * Who says so: a table, a station, a forecast.
+   * The source of the data: a table, a station, a forecast.
    *
    * @return a name for messages and cards, by default {@code a source without a name}
    */

@@ -102,7 +102,7 @@ class LandingInReachTest {
               (double) Duration.between(time, one.arrival().orElseThrow()).toSeconds(),
               SPHERE_SECONDS);
           assertEquals(slower, (double) one.slowerTime().orElseThrow().toSeconds(), SPHERE_SECONDS);
-          assertTrue(one.isUsable() == !one.against().isPresent());
+          assertTrue(one.isUsable() == !one.ruledOutBy().isPresent());
           assertTrue(!one.isUsable() || slower + SPHERE_SECONDS >= last, all::toString);
           last = one.isUsable() ? slower - SPHERE_SECONDS : last;
         }
@@ -116,7 +116,7 @@ class LandingInReachTest {
     LandingInReach cove = named(LandingInReach.from(plan, plan.departure()), "Cove");
     // an hour or two after high water of 4 m
     assertFalse(cove.isUsable());
-    assertEquals(Verdict.Answer.STOPPED, cove.against().orElseThrow().answer());
+    assertEquals(Verdict.Answer.STOPPED, cove.ruledOutBy().orElseThrow().answer());
     assertTrue(cove.heading().isPresent());
     Landing open =
         Landing.atAnyLevel().withOpenSector(TrueBearing.ofDegrees(200), TrueBearing.ofDegrees(290));
@@ -127,7 +127,7 @@ class LandingInReachTest {
             .wind(WindField.steady(Velocity.ofWind(TrueBearing.ofDegrees(240), Speed.ofKnots(14))))
             .limits(PassageLimits.none().withOnshoreWind(Speed.ofKnots(6), Speed.ofKnots(12)));
     LandingInReach bay = named(LandingInReach.from(plan(windy), Scenes.NOON), "Open Bay");
-    assertTrue(bay.against().orElseThrow().message().contains("wind onto it"), bay::toString);
+    assertTrue(bay.ruledOutBy().orElseThrow().message().contains("wind onto it"), bay::toString);
   }
 
   @Test
@@ -138,7 +138,7 @@ class LandingInReachTest {
             .dangers(List.of(Danger.point("Fang Rock", between, Distance.ofMetres(200))));
     TimedPlan plan = plan(rocky);
     LandingInReach bight = named(LandingInReach.from(plan, plan.departure()), "Bight");
-    assertTrue(bight.against().orElseThrow().reason().contains("Fang Rock"), bight::toString);
+    assertTrue(bight.ruledOutBy().orElseThrow().reason().contains("Fang Rock"), bight::toString);
   }
 
   @Test

@@ -96,7 +96,7 @@ class ShoreCheckTest {
       boolean isBefore = landing.place().name().equals("Before");
       assertEquals(isBefore, landing.isUsable(), landing::toString);
       assertTrue(
-          isBefore || landing.against().orElseThrow().reason().contains("shore as drawn"),
+          isBefore || landing.ruledOutBy().orElseThrow().reason().contains("shore as drawn"),
           landing::toString);
     }
   }

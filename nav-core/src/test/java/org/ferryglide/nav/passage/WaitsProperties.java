@@ -96,7 +96,7 @@ class WaitsProperties {
       if (holds(passage, time) && holds(slower, time)) {
         assertTrue(
             slip.goingOn().items().stream().anyMatch(window -> window.contains(time)),
-            () -> stop.words() + " at " + time + " of " + slip.goingOn() + slip.notOn());
+            () -> stop.words() + " at " + time + " of " + slip.goingOn() + slip.goingOnBarred());
       }
     }
   }

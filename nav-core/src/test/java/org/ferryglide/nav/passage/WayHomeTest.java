@@ -187,9 +187,9 @@ class WayHomeTest {
     List<Window> home = skerry.home().items();
     assertTrue(home.size() >= 2, () -> skerry.toString());
     TimeSpan between = TimeSpan.of(home.get(0).until(), home.get(1).from());
-    assertTrue(skerry.barred().containsKey(between), () -> skerry.barred().toString());
+    assertTrue(skerry.homeBarred().containsKey(between), () -> skerry.homeBarred().toString());
     assertTrue(
-        skerry.barred().get(between).text().contains("stream"), () -> skerry.barred().toString());
+        skerry.homeBarred().get(between).text().contains("stream"), () -> skerry.homeBarred().toString());
     assertFalse(skerry.home().unseen().size() > 0, () -> skerry.home().toString());
   }
 
@@ -215,7 +215,7 @@ class WayHomeTest {
                     last.getEpochSecond() + off);
         assertEquals(off < 0.0, ashore <= sunset, "from " + k + " at " + last + " and " + off);
       }
-      String why = times.notOn().values().iterator().next().text();
+      String why = times.goingOnBarred().values().iterator().next().text();
       assertTrue(why.contains("daylight"), why);
       assertTrue(times.planned().isBefore(last));
     }
@@ -250,7 +250,7 @@ class WayHomeTest {
     for (TurnTimes times : wayHome.turns()) {
       Instant last = times.notLaterThan().orElseThrow();
       assertTrue(last.isBefore(latest));
-      String why = times.notOn().values().iterator().next().text();
+      String why = times.goingOnBarred().values().iterator().next().text();
       assertTrue(why.contains("arriving by"), why);
     }
     assertTrue(

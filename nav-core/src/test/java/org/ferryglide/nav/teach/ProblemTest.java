@@ -92,7 +92,7 @@ class ProblemTest {
     Marking marking = problem.mark(1.0); // right is 4, single slips give 2 and 2
     assertEquals(2, marking.explanations().get(0).slips().size(), marking::toString);
     assertTrue(marking.chance() < 0.15, marking::toString);
-    assertTrue(marking.tells());
+    assertTrue(marking.isInformative());
   }
 
   @Test

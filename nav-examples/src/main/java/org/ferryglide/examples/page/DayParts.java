@@ -154,7 +154,7 @@ final class DayParts {
     List<List<String>> rows = new ArrayList<>();
     for (TurnTimes turn : worked.wayHome().get().turns()) {
       StringBuilder barred = new StringBuilder();
-      turn.barred()
+      turn.homeBarred()
           .forEach(
               (span, why) ->
                   barred
@@ -170,7 +170,7 @@ final class DayParts {
               .orElseGet(
                   () ->
                       labels.say("glance.not-on")
-                          + turn.notOn().values().stream()
+                          + turn.goingOnBarred().values().stream()
                               .findFirst()
                               .map(why -> ": " + printed.about(why))
                               .orElse(""));
@@ -230,7 +230,7 @@ final class DayParts {
           printed.late(time),
           one.place().name(),
           labels.say("landings.no"),
-          one.against().map(verdict -> printed.about(verdict.note())).orElse(""),
+          one.ruledOutBy().map(verdict -> printed.about(verdict.note())).orElse(""),
           "");
     }
     if (one.isAt(plan.route().at(time))) {

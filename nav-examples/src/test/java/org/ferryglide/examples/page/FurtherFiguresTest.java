@@ -357,7 +357,7 @@ class FurtherFiguresTest {
         now = leg.departure().isAfter(time) ? now : leg;
       }
       if (!one.isUsable()) {
-        String why = one.against().map(it -> worked.printed().about(it.note())).orElse("");
+        String why = one.ruledOutBy().map(it -> worked.printed().about(it.note())).orElse("");
         return card ? List.of(name + ": no, " + why) : List.of(late(time), name, "no", why, "");
       }
       if (one.isAt(plan.route().at(time))) {
@@ -389,13 +389,13 @@ class FurtherFiguresTest {
                     () ->
                         name
                             + ", NOT ON: "
-                            + worked.printed().about(turn.notOn().values().iterator().next())));
+                            + worked.printed().about(turn.goingOnBarred().values().iterator().next())));
         if (i > 0) {
           for (Window window : turn.home()) {
             all.add(home(i, ceiling(window.from())));
             all.add(home(i, window.until().truncatedTo(ChronoUnit.MINUTES)));
           }
-          turn.barred()
+          turn.homeBarred()
               .forEach(
                   (span, why) ->
                       all.add(

@@ -38,7 +38,7 @@ final class LegJudgement {
   private final List<Position> stations;
   private final double[] lengths;
 
-  /** Legs between way points; the stations of the stream tables tell where the passage is. */
+  /** Legs between way points; the stations of the stream tables show where the passage is. */
   LegJudgement(List<PassageFolder.WayPoint> wayPoints, List<Position> stations) {
     this.wayPoints = wayPoints;
     this.stations = stations;

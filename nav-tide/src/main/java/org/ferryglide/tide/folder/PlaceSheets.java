@@ -18,7 +18,7 @@ final class PlaceSheets {
 
   private PlaceSheets() {}
 
-  /** What is told of way points, by name; their positions are left at zero. */
+  /** What is known of way points, by name; their positions are left at zero. */
   static Map<String, WayPoint> places(FolderText file, Known known) throws IOException {
     List<String> optional = new ArrayList<>(PlaceColumns.OF_EVERY_PLACE);
     optional.add("stop");

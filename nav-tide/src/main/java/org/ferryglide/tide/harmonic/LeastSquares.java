@@ -105,7 +105,7 @@ final class LeastSquares {
 
   private static IllegalArgumentException indistinct() {
     return new IllegalArgumentException(
-        "a record must tell all its constituents apart, but some of them run together in it; choose"
+        "a record must tell all its constituents apart, but cannot tell some of these apart; choose"
             + " fewer, or by the Rayleigh criterion");
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.note.Note;
 
-/** What each way of joining two waters should tell its reader. */
+/** What the reader of each way of joining two waters should know. */
 enum CurveNotes {
   TWELFTHS(
       "rule of twelfths",

@@ -15,7 +15,7 @@ import org.ferryglide.tide.sheet.TideJudgements;
 
 /** Judges the waters of a sheet beside each other. */
 final class TideTableDoubts {
-  /** With fewer, every row is told of by itself. */
+  /** With fewer, every row is reported by itself. */
   private static final int FEWEST_EXCHANGED = 3;
 
   private TideTableDoubts() {}

@@ -255,7 +255,7 @@ public final class TideTableReader {
     };
   }
 
-  /** The waters with their kinds, those not stated told from the heights beside them. */
+  /** The waters with their kinds, those not stated found from the heights beside them. */
   private static List<TideEvent> events(List<Water> waters) {
     List<TideEvent> events = new ArrayList<>();
     for (int i = 0; i < waters.size(); i++) {

@@ -9,7 +9,7 @@ import org.ferryglide.nav.reading.Judgement;
 
 /** What looks wrong in a sheet, gathered while it is read. */
 final class SheetDoubts {
-  /** Doubts of one kind that are told row by row. */
+  /** Doubts of one kind that are reported row by row. */
   private static final int MOST = 10;
 
   private final String source;

@@ -345,7 +345,7 @@ class HarmonicAnalysisTest {
             .withNodesOfTheCentre()
             .withConstituents(List.of(Constituents.M2, Constituents.MO3, Constituents.TWO_MK3));
     assertEquals(
-        "a record must tell all its constituents apart, but some of them run together in it; choose"
+        "a record must tell all its constituents apart, but cannot tell some of these apart; choose"
             + " fewer, or by the Rayleigh criterion",
         assertThrows(IllegalArgumentException.class, () -> analysis.of(record)).getMessage());
   }
