@@ -256,7 +256,9 @@ final class CrossingSearch {
     return new Position(point[0], point[1]);
   }
 
-  /** At a pole a course depends on the meridian it is counted from; elsewhere both have the same. */
+  /**
+   * At a pole a course depends on the meridian it is counted from; elsewhere both have the same.
+   */
   private double courseOfBFromMeridianOfA() {
     return pointB[2] + Degrees.longitudeDifference(pointB[1], pointA[1]) * Degrees.sine(pointA[0]);
   }

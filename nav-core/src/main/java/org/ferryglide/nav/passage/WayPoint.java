@@ -91,7 +91,10 @@ public final class WayPoint implements Serializable {
   }
 
   /**
-   * The same way point with a mark that can be seen from the water. How much of it stands above the water is found from the level at the port of the landing; where there is none, from whichever port of the passage has the highest water then, so that no more of the mark is counted on than stands out by all of them; and from its height alone where the passage has no levels.
+   * The same way point with a mark that can be seen from the water. How much of it stands above the
+   * water is found from the level at the port of the landing; where there is none, from whichever
+   * port of the passage has the highest water then, so that no more of the mark is counted on than
+   * stands out by all of them; and from its height alone where the passage has no levels.
    *
    * @param heightAboveDatum height of its top above the datum of those levels, or above the water
    *     where none is known; negative for what always covers

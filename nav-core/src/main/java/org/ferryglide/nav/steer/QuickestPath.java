@@ -15,8 +15,8 @@ import org.ferryglide.nav.quickest.Waters;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The quickest path of all for a leg, as a track: what {@link QuickestSearch} finds, in the
- * terms of this package. Not thread-safe.
+ * The quickest path of all for a leg, as a track: what {@link QuickestSearch} finds, in the terms
+ * of this package. Not thread-safe.
  */
 final class QuickestPath implements Follower {
   /** Ways asked for beyond those wanted, to stand by if one cannot be held after all. */

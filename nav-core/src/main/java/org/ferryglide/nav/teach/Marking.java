@@ -52,8 +52,8 @@ public record Marking(
   }
 
   /**
-   * Whether the explanation is worth having: at most half of arbitrary answers would be explained as
-   * well.
+   * Whether the explanation is worth having: at most half of arbitrary answers would be explained
+   * as well.
    *
    * @return false where the answer does not tell what went wrong
    */

@@ -32,8 +32,8 @@ interface FlowField extends TimedField {
    * @param latitudeDegrees latitude, degrees, in [-90, 90]
    * @param longitudeDegrees longitude, degrees, in [-180, 180]
    * @param epochSeconds seconds since 1970-01-01T00:00:00Z
-   * @param eastNorth receives the east and north components, metres a second, positive to where
-   *     the water or the air goes; untouched if there are no data
+   * @param eastNorth receives the east and north components, metres a second, positive to where the
+   *     water or the air goes; untouched if there are no data
    * @param offset index of the east component; the north one follows it
    * @return false if this field has no data there and then, or an argument is NaN
    */

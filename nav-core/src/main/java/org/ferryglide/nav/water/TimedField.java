@@ -8,9 +8,11 @@ import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.position.Position;
 
 /**
- * What streams, winds and water levels all report of themselves: their span of time, their source, their place, and when they are not smooth.
+ * What streams, winds and water levels all report of themselves: their span of time, their source,
+ * their place, and when they are not smooth.
  *
- * <p>Every answer has a default that is always safe, so that a field of one's own needs one method only. What a field does report makes searches faster and answers clearer.
+ * <p>Every answer has a default that is always safe, so that a field of one's own needs one method
+ * only. What a field does report makes searches faster and answers clearer.
  *
  * <pre>{@code
  * if (!field.span().map(span -> span.contains(departure)).orElse(true)) {

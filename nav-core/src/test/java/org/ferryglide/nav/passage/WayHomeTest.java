@@ -189,7 +189,8 @@ class WayHomeTest {
     TimeSpan between = TimeSpan.of(home.get(0).until(), home.get(1).from());
     assertTrue(skerry.homeBarred().containsKey(between), () -> skerry.homeBarred().toString());
     assertTrue(
-        skerry.homeBarred().get(between).text().contains("stream"), () -> skerry.homeBarred().toString());
+        skerry.homeBarred().get(between).text().contains("stream"),
+        () -> skerry.homeBarred().toString());
     assertFalse(skerry.home().unseen().size() > 0, () -> skerry.home().toString());
   }
 

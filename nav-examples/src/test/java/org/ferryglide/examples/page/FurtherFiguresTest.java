@@ -389,7 +389,9 @@ class FurtherFiguresTest {
                     () ->
                         name
                             + ", NOT ON: "
-                            + worked.printed().about(turn.goingOnBarred().values().iterator().next())));
+                            + worked
+                                .printed()
+                                .about(turn.goingOnBarred().values().iterator().next())));
         if (i > 0) {
           for (Window window : turn.home()) {
             all.add(home(i, ceiling(window.from())));

@@ -254,8 +254,9 @@ final class FitMaker {
       notes.add(
           Note.warning(
                   "analysis.left-out",
-                  "The record cannot tell some constituents apart; they are left out, and what"
-                      + " is found holds their share too, for which its standard error does not allow.")
+                  "The record cannot tell some constituents apart; they are left out, and what is"
+                      + " found holds their share too, for which its standard error does not"
+                      + " allow.")
               .with("constituents", names(leftOut()))
               .with("runTogether", String.join(", ", rule.runTogether)));
     }

@@ -35,7 +35,9 @@ public final class HarmonicTide implements TideCurve, Serializable {
 
   private static final long serialVersionUID = 1L;
 
-  /** Looked at beyond a search, so that waters beside New Year are found the same from any start. */
+  /**
+   * Looked at beyond a search, so that waters beside New Year are found the same from any start.
+   */
   private static final Duration BESIDE_NEW_YEAR = Duration.ofDays(1);
 
   private final String place;
