@@ -22,7 +22,7 @@ final class PlanDraws {
   /** Handed to a thread at once: a block takes about a millisecond. */
   private static final int DRAWS_IN_BLOCK = 16;
 
-  private final TimedPlan plan;
+  private final PlannedWay way;
   private final PlanErrors errors;
   private final long seed;
   private final double departure;
@@ -41,12 +41,12 @@ final class PlanDraws {
   final double[][] holds;
 
   PlanDraws(TimedPlan plan, PlanErrors errors, int draws, long seed) {
-    this.plan = plan;
+    way = PlannedWay.of(plan);
     this.errors = errors;
     this.seed = seed;
     departure = EpochSeconds.of(plan.departure());
-    Passage passage = plan.passage();
-    planned = Candidate.toBeDrawn(passage, plan.route());
+    Passage passage = way.passage;
+    planned = Candidate.toBeDrawn(passage, way.route);
     printed = new PrintedHeadings(planned);
     // the draws stand in place of the upper end of the rates and of the width of the track
     asDrawn =
@@ -84,19 +84,19 @@ final class PlanDraws {
   /** What a block of draws is made with, so that a draw makes nothing but its route. */
   private final class Draws {
     private final DrawnErrors drawn =
-        new DrawnErrors(errors, LONGEST * (plan.route().arrivalSeconds() - departure));
+        new DrawnErrors(errors, LONGEST * (way.route.arrivalSeconds() - departure));
     private final Passage world = world(drawn);
     private final PassageSolver solver = PassageSolver.lean(world);
     private final WorkRoom room = new WorkRoom(world);
     private final double[] off = new double[2 * planned.size];
-    private final double[] speeds = new double[plan.legs().size()];
+    private final double[] speeds = new double[way.route.legs().size()];
 
     void draw(int number) {
       // each draw has random numbers of its own, whatever thread it falls to
       drawn.draw(errors, departure, world.wind().isPresent(), new Normals(seed, number));
       printed.steer(drawn, off);
-      for (int i = 0; i < speeds.length; i++) {
-        int look = planned.lastLookOf(i);
+      for (int i = 0; i + 1 < east[number].length; i++) {
+        int look = planned.lastLookOf(way.endOf(i));
         east[number][i + 1] = off[2 * look];
         north[number][i + 1] = off[2 * look + 1];
       }
@@ -112,7 +112,7 @@ final class PlanDraws {
     private void drawSpeeds() {
       double usual = world.party().craft().speed().metresPerSecond();
       for (int i = 0; i < speeds.length; i++) {
-        SteeredLeg leg = plan.route().legs().get(i);
+        SteeredLeg leg = way.route.legs().get(i);
         double factor =
             drawn.meanSpeedFactor(
                 leg.groundTrack().startSeconds() + drawn.departureLate,
@@ -124,8 +124,8 @@ final class PlanDraws {
     }
 
     private void check(int number, SteeredRoute route) {
-      for (int i = 0; i < route.legs().size(); i++) {
-        arrivals[number][i + 1] = route.legs().get(i).arrivalSeconds();
+      for (int i = 0; i + 1 < arrivals[number].length; i++) {
+        arrivals[number][i + 1] = route.legs().get(way.endOf(i)).arrivalSeconds();
       }
       Candidate candidate =
           Candidate.ofDraw(world, route, room, speeds, drawn, looks -> displace(looks, off));

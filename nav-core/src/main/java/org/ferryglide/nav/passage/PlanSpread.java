@@ -29,8 +29,10 @@ import org.ferryglide.nav.reckon.Covariance;
  *
  * <ul>
  *   <li>When: the party is taken to find every way point, turning as that day's water asks for, as
- *       one does by eye or by transits; the passage is solved anew. {@link #arrival} and the checks
- *       go by these times. Errors of the heading cost no time here.
+ *       one does by eye or by transits; the passage is solved anew. A quickest leg is not: the
+ *       party keeps to the way it planned over the ground, in chords with the track held, since
+ *       nothing tells it of a better one. {@link #arrival} and the checks go by these times. A leg
+ *       is paddled at the mean of its hours' speeds; errors of the heading cost no time here.
  *   <li>Where: the party is taken to steer the printed headings for the printed times and to see
  *       nothing. {@link #covariance} says how far off it then lies, counted from the last stop
  *       ashore; in the checks it lies as far to the side of its track as that.
@@ -42,8 +44,11 @@ import org.ferryglide.nav.reckon.Covariance;
  *
  * <p>With the errors of reckoning alone the covariance is that of the plan's own budget within a
  * tenth, and the spread of arrivals that of {@link PlannedLeg#latest} within a fifth (both measured
- * on legs of about an hour with the usual errors). The same seed gives the same answer, on one core
- * and on many. Errors that no model holds, such as a capsize, are not in it.
+ * on legs of about an hour with the usual errors). The chances are those of plain draws in vectors
+ * at half a minute within 0.02 beside what so many draws leave to chance, for every kind of check
+ * that has one (measured on random passages with limits near what they meet). The same seed gives
+ * the same answer, on one core and on many. Errors that no model holds, such as a capsize, are not
+ * in it.
  */
 public final class PlanSpread implements Serializable {
   private static final long serialVersionUID = 1L;

@@ -11,6 +11,9 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.quickest.PlanePatch;
+import org.ferryglide.nav.reckon.ErrorModel;
+import org.ferryglide.nav.reckon.ErrorSource;
+import org.ferryglide.nav.reckon.Spread;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.nav.steer.TrackPoint;
@@ -94,6 +97,34 @@ class KeptOutTest {
                     .withRateError(0.25)));
     // 1 kn less the error of the rate, at 4 kn; the search looks every 50 m
     assertEquals(0.8 / 4.0, kept.legs().get(0).greatestStreamShare(), 0.004);
+  }
+
+  /**
+   * Who plans by the table goes the way planned: with the stream at the limit less its error, it is
+   * as often within the limit as its rate is drawn below one standard deviation more.
+   */
+  @Test
+  void anotherStreamThanTabledIsMetOnTheWayPlanned() {
+    StreamField race =
+        PlanePatch.stream((x, y) -> Math.exp(-4 * ((x - 3) * (x - 3) + y * y)), (x, y) -> 0.0);
+    Passage passage =
+        passage(race)
+            .limits(
+                PassageLimits.none()
+                    .withStream(Speed.ofKnots(0.8), Speed.ofKnots(1.0))
+                    .withRateError(0.25))
+            .build();
+    TimedPlan plan = TimedPlan.of(passage, Scenes.NOON).orElseThrow();
+    ErrorModel rate = ErrorModel.none().with(ErrorSource.STREAM_RATE, Spread.constant(0.25));
+    PlanSpread spread = PlanSpread.of(plan, PlanErrors.of(rate), 1000, 4L);
+    // Abramowitz and Stegun (1964), table 26.1; four standard deviations of so many draws, and
+    // chords within two metres of a way where the rate grows by a hundredth of its error in them
+    assertEquals(0.841, spread.chances().get("stream"), 0.046 + 0.005);
+    PlanSpread still = PlanSpread.of(plan, PlanErrors.of(ErrorModel.none()), 2, 4L);
+    double late =
+        Duration.between(plan.arrival(), still.arrival(1, 1.0).orElseThrow()).toMillis() / 1000.0;
+    assertEquals(0.0, late, 20.0); // an hour's way in chords
+    assertEquals(0.0, still.covariance(1).rootMeanSquare().metres(), 0.1);
   }
 
   /** A limit of the stream asks for no wind: a forecast that ends bars no water. */
