@@ -46,7 +46,8 @@ final class PlannedWay {
       if (options.strategy().isQuickest()) {
         options = options.withStrategy(Strategy.trackHeld());
         for (Position place : corners(plan.route().legs().get(i).groundTrack())) {
-          builder.to(WayPoint.of("corner " + (parts - i + 1) + " of the way planned", place), options);
+          builder.to(
+              WayPoint.of("corner " + (parts - i + 1) + " of the way planned", place), options);
           parts++;
         }
       }
