@@ -43,38 +43,24 @@ class ChancesAgainstPlainDrawsProperties {
 
   /** Names of the checks by figure. */
   private static String name(PlainDay day, int figure) {
-    switch (figure) {
-      case PlainDraw.DAYLIGHT:
-        return "daylight";
-      case PlainDraw.AFLOAT:
-        return "time afloat without a stop";
-      case PlainDraw.SHARE:
-        return "share of the speed spent against the stream across";
-      case PlainDraw.RESERVE:
-        return "reserve of speed";
-      case PlainDraw.STREAM:
-        return "stream";
-      case PlainDraw.WIND:
-        return "wind";
-      case PlainDraw.AGAINST:
-        return "wind against stream";
-      case PlainDraw.LEVEL_AT_START:
-        return "landing at P0";
-      case PlainDraw.LEVEL_AT_END:
-        return "landing at P" + day.legs();
-      case PlainDraw.WIND_AT_STOP:
-        return "landing at P1";
-      case PlainDraw.SHORE:
-        return "shore as drawn";
-      case PlainDraw.LANE:
-        return "crossing Lane";
-      case PlainDraw.DRIFT:
-        return "drift without paddling";
-      case PlainDraw.REACH:
-        return "time to a usable landing";
-      default:
-        return "D" + (figure - PlainDraw.DANGER);
-    }
+    return switch (figure) {
+      case PlainDraw.DAYLIGHT -> "daylight";
+      case PlainDraw.AFLOAT -> "time afloat without a stop";
+      case PlainDraw.SHARE -> "share of the speed spent against the stream across";
+      case PlainDraw.RESERVE -> "reserve of speed";
+      case PlainDraw.STREAM -> "stream";
+      case PlainDraw.WIND -> "wind";
+      case PlainDraw.AGAINST -> "wind against stream";
+      case PlainDraw.LEVEL_AT_START -> "landing at P0";
+      case PlainDraw.LEVEL_AT_END -> "landing at P" + day.legs();
+      case PlainDraw.WIND_AT_STOP -> "landing at P1";
+      case PlainDraw.SHORE -> "shore as drawn";
+      case PlainDraw.LANE -> "crossing Lane";
+      case PlainDraw.DRIFT -> "drift without paddling";
+      case PlainDraw.REACH -> "time to a usable landing";
+      default -> "D" + (figure - PlainDraw.DANGER);
+    };
+
   }
 
   /** Whether large figures are the good ones. */
@@ -263,23 +249,20 @@ class ChancesAgainstPlainDrawsProperties {
               - (0.2 + 0.6 * random.nextDouble()) * (plan.arrival(leg + 1) - plan.departure(leg));
       double[] flow = new double[2];
       switch (i) {
-        case PlainDay.BY_STREAM:
+        case PlainDay.BY_STREAM -> {
           day.stream(day.dangerLat[i], time, flow);
           day.closingRate = (0.8 + 0.3 * random.nextDouble()) * Math.hypot(flow[0], flow[1]);
-          break;
-        case PlainDay.BY_WIND:
+        }
+        case PlainDay.BY_WIND -> {
           day.wind(time, flow);
           day.closingWind = (0.8 + 0.3 * random.nextDouble()) * Math.hypot(flow[0], flow[1]);
-          break;
-        case PlainDay.BY_LEVEL:
-          day.closingLevel = day.level(time);
-          break;
-        case PlainDay.BY_TIMES:
+        }
+        case PlainDay.BY_LEVEL -> day.closingLevel = day.level(time);
+        case PlainDay.BY_TIMES -> {
           day.closedFrom = Math.rint(time - 900.0);
           day.closedUntil = day.closedFrom + 3600.0 * random.nextDouble();
-          break;
-        default:
-          break;
+        }
+        default -> {}
       }
     }
   }
