@@ -60,7 +60,6 @@ class ChancesAgainstPlainDrawsProperties {
       case PlainDraw.REACH -> "time to a usable landing";
       default -> "D" + (figure - PlainDraw.DANGER);
     };
-
   }
 
   /** Whether large figures are the good ones. */
