@@ -158,18 +158,44 @@ class ReadmeTest {
     assertTrue(fencedBlocks(readme()).contains(printed), printed::toString);
   }
 
-  private static String printedBy(List<String> example, Path folder) throws Exception {
+  /** None is passed over; CONSUMERS.md has whole files, which ConsumersTest compiles. */
+  @Test
+  void everyExampleOfJavaInAPageForUsersCompilesAsPasted(@TempDir Path folder) throws Exception {
+    int compiled = 0;
+    for (Path page :
+        List.of(
+            Path.of("..", "README.md"), Path.of("..", "DEVELOPERS.md"), Path.of("COMMAND.md"))) {
+      List<String> block = null;
+      for (String line : Files.readAllLines(page)) {
+        if (line.equals("```java")) {
+          block = new ArrayList<>();
+        } else if (line.startsWith("```") && block != null) {
+          String messages = JavaSource.messagesOfCompiler(folder, "Pasted", pasted(block));
+          assertEquals("", messages, () -> page + " has an example that does not compile");
+          block = null;
+          compiled++;
+        } else if (block != null) {
+          block.add(line);
+        }
+      }
+    }
+    assertTrue(compiled >= 2, "examples of Java: " + compiled);
+  }
+
+  private static String pasted(List<String> example) {
     StringBuilder imports = new StringBuilder();
     StringBuilder body = new StringBuilder();
     for (String line : example) {
       (line.startsWith("import ") ? imports : body).append(line).append('\n');
     }
-    String source =
-        imports
-            + "public class Pasted { public static void main(String[] args) {\n"
-            + body
-            + "}}\n";
-    assertEquals("", JavaSource.messagesOfCompiler(folder, "Pasted", source));
+    return imports
+        + "public class Pasted { public static void main(String[] args) {\n"
+        + body
+        + "}}\n";
+  }
+
+  private static String printedBy(List<String> example, Path folder) throws Exception {
+    assertEquals("", JavaSource.messagesOfCompiler(folder, "Pasted", pasted(example)));
 
     PrintStream out = System.out;
     ByteArrayOutputStream printed = new ByteArrayOutputStream();
