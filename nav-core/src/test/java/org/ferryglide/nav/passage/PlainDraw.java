@@ -335,7 +335,7 @@ final class PlainDraw {
   double[] figures(PlainDraw plan, Chosen chosen) {
     double[] all = new double[FIGURES];
     times(all);
-    levels(all, chosen);
+    levels(all);
     all[RESERVE] = Double.POSITIVE_INFINITY;
     all[AGAINST] = Double.NEGATIVE_INFINITY;
     all[LANE] = Double.NEGATIVE_INFINITY;
@@ -392,7 +392,7 @@ final class PlainDraw {
     all[AFLOAT] = (longest + PlainDay.LAUNCHING + PlainDay.LANDING) / 60.0;
   }
 
-  private void levels(double[] all, Chosen chosen) {
+  private void levels(double[] all) {
     double departed = paths[0].time[0];
     all[LEVEL_AT_START] = lowest(departed - PlainDay.LAUNCHING, departed);
     double arrived = arrival(paths.length);
@@ -535,20 +535,19 @@ final class PlainDraw {
   }
 
   private boolean closed(int danger, double time) {
-    switch (danger) {
-      case PlainDay.BY_STREAM:
+    return switch (danger) {
+      case PlainDay.BY_STREAM -> {
         stream(day.dangerLat[danger], time);
-        return length(flow) > day.closingRate;
-      case PlainDay.BY_TIMES:
-        return time >= day.closedFrom && time <= day.closedUntil;
-      case PlainDay.BY_LEVEL:
-        return day.level(time) > day.closingLevel;
-      case PlainDay.BY_WIND:
+        yield length(flow) > day.closingRate;
+      }
+      case PlainDay.BY_TIMES -> time >= day.closedFrom && time <= day.closedUntil;
+      case PlainDay.BY_LEVEL -> day.level(time) > day.closingLevel;
+      case PlainDay.BY_WIND -> {
         wind(time);
-        return length(air) > day.closingWind;
-      default:
-        return true;
-    }
+        yield length(air) > day.closingWind;
+      }
+      default -> true;
+    };
   }
 
   /** The step of the strongest stream, and those nearest to the dangers. */
