@@ -84,7 +84,7 @@ public record HeadingDeviation(CompassBearing heading, Deviation deviation)
   /**
    * The boat lies on a heading while a mark is sighted across the compass: say next what the
    * compass showed. The heading is given by itself because both are bearings by the same compass,
-   * and the wrong deviation would come of swapping them.
+   * and swapping them would give a wrong deviation.
    *
    * <pre>{@code
    * HeadingDeviation.whileHeading(CompassBearing.ofDegrees(90))

@@ -31,7 +31,7 @@ import org.ferryglide.nav.measure.Distance;
  *
  * <p>Minutes and parallels are those of WGS84, on which charts are drawn; on another ellipsoid of
  * the earth they are as long within 11 parts in 100 000 (compared with Airy 1830, each degree of
- * latitude), less than a pencil line. {@link #millimetres(RhumbLeg)} goes by the leg's ellipsoid.
+ * latitude), less than a pencil line. {@link #millimetres(RhumbLeg)} uses the leg's ellipsoid.
  *
  * <p>A minute is 1842.9 m at the equator, 1852 m near 45°, 1861.6 m at the poles. Taking it for
  * 1852 m is wrong by 0.52 % at the poles, 0.50 % at the equator and 0.10 % at 50°. The chart

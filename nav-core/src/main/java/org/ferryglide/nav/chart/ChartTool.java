@@ -210,7 +210,7 @@ public final class ChartTool implements Serializable {
   }
 
   /**
-   * The same tool with another edge or a surer hand.
+   * The same tool with another edge or a steadier hand.
    *
    * @param newEdge length and alignment error
    * @return a changed copy

@@ -171,7 +171,7 @@ public final class Geodesics {
    * @param lon2 longitudes of the ends, degrees
    * @param from first row
    * @param until row after the last
-   * @param out receives courses and lengths by turns, degrees and metres
+   * @param out receives courses and length of each row in turn, degrees and metres
    * @param offset where in {@code out} to write the first row
    * @throws IndexOutOfBoundsException if an array is too short for the rows
    */
@@ -206,7 +206,7 @@ public final class Geodesics {
    * @param metres lengths, metres
    * @param from first row
    * @param until row after the last
-   * @param out receives latitudes, longitudes and courses by turns, degrees
+   * @param out receives latitude, longitude and course of each row in turn, degrees
    * @param offset where in {@code out} to write the first row
    * @throws IndexOutOfBoundsException if an array is too short for the rows
    */
@@ -235,7 +235,7 @@ public final class Geodesics {
    * @param lon2 longitudes of the ends, degrees
    * @param from first row
    * @param until row after the last
-   * @param out receives courses and lengths by turns, degrees and metres
+   * @param out receives courses and length of each row in turn, degrees and metres
    * @param offset where in {@code out} to write the first row
    * @throws IndexOutOfBoundsException if an array is too short for the rows
    */
@@ -269,7 +269,7 @@ public final class Geodesics {
    * @param metres lengths, metres
    * @param from first row
    * @param until row after the last
-   * @param out receives latitudes, longitudes and courses by turns, degrees
+   * @param out receives latitude, longitude and course of each row in turn, degrees
    * @param offset where in {@code out} to write the first row
    * @throws IndexOutOfBoundsException if an array is too short for the rows
    */

@@ -259,7 +259,7 @@ public final class RhumbLines {
    * @param lon2 longitudes of the ends, degrees
    * @param from first row
    * @param until row after the last
-   * @param out receives courses and lengths by turns, degrees and metres
+   * @param out receives course and length of each row in turn, degrees and metres
    * @param offset where in {@code out} to write the first row
    * @throws IndexOutOfBoundsException if an array is too short for the rows
    */
@@ -294,7 +294,7 @@ public final class RhumbLines {
    * @param metres lengths, metres
    * @param from first row
    * @param until row after the last
-   * @param out receives latitudes and longitudes by turns, degrees
+   * @param out receives latitude and longitude of each row in turn, degrees
    * @param offset where in {@code out} to write the first row
    * @throws IndexOutOfBoundsException if an array is too short for the rows
    */
@@ -323,7 +323,7 @@ public final class RhumbLines {
    * @param lon2 longitudes of the ends, degrees
    * @param from first row
    * @param until row after the last
-   * @param out receives courses and lengths by turns, degrees and metres
+   * @param out receives course and length of each row in turn, degrees and metres
    * @param offset where in {@code out} to write the first row
    * @throws IndexOutOfBoundsException if an array is too short for the rows
    */
@@ -357,7 +357,7 @@ public final class RhumbLines {
    * @param metres lengths, metres
    * @param from first row
    * @param until row after the last
-   * @param out receives latitudes and longitudes by turns, degrees
+   * @param out receives latitude and longitude of each row in turn, degrees
    * @param offset where in {@code out} to write the first row
    * @throws IndexOutOfBoundsException if an array is too short for the rows
    */

@@ -180,8 +180,7 @@ public final class MagneticSnapshot implements Serializable {
   }
 
   /**
-   * One-sigma error of the variation at a place; the errors of the other elements are the same
-   * everywhere and stand in {@link MagneticModel#errorModel}.
+   * One-sigma error of the variation at a place; the errors of the other elements are the same everywhere; {@link MagneticModel#errorModel} has them.
    *
    * @param place the place
    * @return degrees, at most 180; empty if the model came without errors
@@ -280,7 +279,7 @@ public final class MagneticSnapshot implements Serializable {
    * Declinations at many places, one for each row of caller-owned arrays.
    *
    * @param latitudesDegrees geographic latitudes, degrees; NaN in a row gives NaN for that row
-   * @param longitudesDegrees longitudes, degrees, as long
+   * @param longitudesDegrees longitudes, degrees, as many
    * @param from first row
    * @param until row after the last
    * @param out receives degrees, east positive: that of row i at i - from after the offset

@@ -125,7 +125,7 @@ public final class Danger implements Serializable {
   }
 
   /**
-   * The same danger closed while the water is low, as over a ledge.
+   * The same danger closed while the water is low, for example over a ledge.
    *
    * @param port the level to look at, by its name in the passage
    * @param level the least height at which it is open, above the datum
@@ -137,7 +137,7 @@ public final class Danger implements Serializable {
   }
 
   /**
-   * The same danger closed while the water is high, as below a bridge or over a covering ledge.
+   * The same danger closed while the water is high, for example below a bridge or over a covering ledge.
    *
    * @param port the level to look at, by its name in the passage
    * @param level the greatest height at which it is open, above the datum

@@ -38,7 +38,7 @@ import org.ferryglide.nav.reckon.Covariance;
  *       ashore; in the checks it lies as far to the side of its track as that.
  * </ul>
  *
- * <p>The draws stand in place of the slower what-if, of the upper end of the stream's rate and of
+ * <p>The draws replace the slower what-if, of the upper end of the stream's rate and of
  * the width of the track: each check is made for the party and the water as they were drawn. A day
  * on which the passage is not possible counts as one on which no check holds.
  *

@@ -175,7 +175,7 @@ public final class Variant implements Serializable {
   }
 
   /**
-   * What becomes of the plan.
+   * The outcome of the plan.
    *
    * @return the plan with its checks, or which leg is not possible and why
    */

@@ -91,7 +91,7 @@ public final class ErrorWalk {
     };
   }
 
-  /** Begins anew from a place known exactly, as after a stop ashore. */
+  /** Begins again from a place known exactly, for example after a stop ashore. */
   public void reset() {
     Arrays.fill(before, 0.0);
     Arrays.fill(within, 0.0);
@@ -155,7 +155,7 @@ public final class ErrorWalk {
   }
 
   /**
-   * How sure the position is now.
+   * How uncertain the position is now.
    *
    * @param out receives the variance to the east, that to the north and the covariance of the two,
    *     square metres; NaN if a step was NaN

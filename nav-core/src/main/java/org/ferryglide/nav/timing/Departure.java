@@ -12,7 +12,7 @@ import org.ferryglide.nav.steer.SteeredRoute;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One departure of a search: what comes of it, and what each condition says of it.
+ * One departure of a search: its outcome, and what each condition says of it.
  *
  * <pre>{@code
  * if (departure.isFit()) {
@@ -99,7 +99,7 @@ public final class Departure implements Serializable {
   }
 
   /**
-   * What comes of it. The stream's own notes are left out for speed: {@link
+   * The outcome. The stream's own notes are left out for speed: {@link
    * org.ferryglide.nav.steer.CourseToSteer#solve(org.ferryglide.nav.steer.Route, Instant)} adds
    * them. Where a route is searched without conditions it is worked out when it is first asked for,
    * so that a long search keeps no tracks that nobody wants.

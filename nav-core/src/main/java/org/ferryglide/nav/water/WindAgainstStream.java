@@ -58,7 +58,7 @@ public record WindAgainstStream(Speed leastWind, Speed leastStream, double withi
   /**
    * The same on plain doubles, without allocation.
    *
-   * @param windEast east component of the wind, as where the air goes, metres a second
+   * @param windEast east component of the wind, positive where the air goes east, metres a second
    * @param windNorth north component of the wind
    * @param streamEast east component of the stream, metres a second
    * @param streamNorth north component of the stream
