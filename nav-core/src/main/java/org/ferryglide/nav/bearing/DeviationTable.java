@@ -72,9 +72,11 @@ public final class DeviationTable implements Serializable {
   /**
    * The smooth curve through the lines of a table.
    *
-   * @param entries the lines, in any order: at least four, no heading twice, no gap of more than 110° between neighbouring headings
+   * @param entries the lines, in any order: at least four, no heading twice, no gap of more than
+   *     110° between neighbouring headings
    * @return the table
-   * @throws IllegalArgumentException if there are too few lines, a heading occurs twice, a gap is too wide, or the deviation falls so fast that headings become ambiguous
+   * @throws IllegalArgumentException if there are too few lines, a heading occurs twice, a gap is
+   *     too wide, or the deviation falls so fast that headings become ambiguous
    */
   public static DeviationTable through(List<HeadingDeviation> entries) {
     if (entries.size() < FEWEST_HEADINGS) {

@@ -137,7 +137,8 @@ public final class Danger implements Serializable {
   }
 
   /**
-   * The same danger closed while the water is high, for example below a bridge or over a covering ledge.
+   * The same danger closed while the water is high, for example below a bridge or over a covering
+   * ledge.
    *
    * @param port the level to look at, by its name in the passage
    * @param level the greatest height at which it is open, above the datum

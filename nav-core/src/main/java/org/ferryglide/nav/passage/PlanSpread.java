@@ -38,9 +38,9 @@ import org.ferryglide.nav.reckon.Covariance;
  *       ashore; in the checks it lies as far to the side of its track as that.
  * </ul>
  *
- * <p>The draws replace the slower what-if, of the upper end of the stream's rate and of
- * the width of the track: each check is made for the party and the water as they were drawn. A day
- * on which the passage is not possible counts as one on which no check holds.
+ * <p>The draws replace the slower what-if, of the upper end of the stream's rate and of the width
+ * of the track: each check is made for the party and the water as they were drawn. A day on which
+ * the passage is not possible counts as one on which no check holds.
  *
  * <p>With the errors of reckoning alone the covariance is that of the plan's own budget within a
  * tenth, and the spread of arrivals that of {@link PlannedLeg#latest} within a fifth (both measured

@@ -66,7 +66,8 @@ public final class BackBearing implements Serializable {
    * @param backWithin distance along the leg within which to be back on the line, above 0
    * @return how far off the line, and the turn that leads back
    * @throws IllegalArgumentException if {@code backWithin} is not above 0, or if the observed
-   *     bearing is so far out that nobody near the line could see it, such as one read at the wrong end
+   *     bearing is so far out that nobody near the line could see it, such as one read at the wrong
+   *     end
    */
   public Correction correction(Distance fromStart, TrueBearing observed, Distance backWithin) {
     Arguments.positive(backWithin.metres(), "distance ahead", "metres");

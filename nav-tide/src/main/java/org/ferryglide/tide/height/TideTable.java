@@ -98,8 +98,7 @@ public final class TideTable implements Serializable {
 
   /**
    * Writes the table as a sheet that {@link #read} takes and that holds the same waters to the last
-   * digit. Times are in UTC. The notes come first as comments, for people; they are not read
-   * back.
+   * digit. Times are in UTC. The notes come first as comments, for people; they are not read back.
    *
    * @param out receives the sheet; left open
    * @throws IOException if {@code out} cannot be written to

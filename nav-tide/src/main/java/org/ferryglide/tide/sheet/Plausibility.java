@@ -254,7 +254,8 @@ public final class Plausibility {
   }
 
   /**
-   * Whether the neap range of a port is so small beside its spring range that it looks like a cell left at zero: rates would be scaled down further than at nearly any port.
+   * Whether the neap range of a port is so small beside its spring range that it looks like a cell
+   * left at zero: rates would be scaled down further than at nearly any port.
    *
    * @param neapMetres mean neap range, metres
    * @param springMetres mean spring range, metres, above the neap range

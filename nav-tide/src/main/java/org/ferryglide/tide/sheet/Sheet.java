@@ -242,7 +242,8 @@ public final class Sheet {
   }
 
   /**
-   * Whether every row beneath the heading line is among {@link #rows}. What is missing from a sheet that is not whole may be in a row that is a problem already.
+   * Whether every row beneath the heading line is among {@link #rows}. What is missing from a sheet
+   * that is not whole may be in a row that is a problem already.
    *
    * @return false if a row was left out for its width or an open quotation mark
    */

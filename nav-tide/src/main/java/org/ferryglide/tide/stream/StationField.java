@@ -123,7 +123,8 @@ public final class StationField implements StreamField, Serializable {
    * @param longestSide triangles with a longer side are left out, since their corners say little of
    *     the middle; above 0
    * @return the field; its domain is the triangles with their edges
-   * @throws IllegalArgumentException if there are fewer than three stations, all are in line, one occurs twice, they span more than 10°, or no triangle has sides short enough
+   * @throws IllegalArgumentException if there are fewer than three stations, all are in line, one
+   *     occurs twice, they span more than 10°, or no triangle has sides short enough
    */
   public static StationField triangles(List<StreamStation> stations, Distance longestSide) {
     return new StationField(
