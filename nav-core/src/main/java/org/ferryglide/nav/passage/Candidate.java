@@ -162,7 +162,7 @@ final class Candidate {
   Candidate slowest(Passage slow, SteeredRoute route) {
     Candidate known = slowest;
     if (known == null || known.passage != slow || known.route != route) {
-      known = new Candidate(slow, route);
+      known = new Candidate(slow, route, slow.checks().room());
       known.slower = Outcome.ofSolved(route);
       slowest = known;
     }
@@ -233,6 +233,10 @@ final class Candidate {
   /** Gives back the arrays in which the looks stand: nothing may be asked of them any more. */
   void giveBack() {
     room.giveBack(columns);
+    if (slowest != null) {
+      slowest.giveBack();
+      slowest = null;
+    }
   }
 
   /** The same passage at the slower speed. */
@@ -250,9 +254,9 @@ final class Candidate {
   double[] slowerTimes() {
     if (slowerTimes == null) {
       slowerTimes =
-          slower == null
+          slower == null && !room.asksForSlowerRoute()
               ? room.slower().times(EpochSeconds.of(route.departure()))
-              : slower.<double[]>match(Candidate::times, why -> new double[0]);
+              : slower().<double[]>match(Candidate::times, why -> new double[0]);
     }
     return slowerTimes;
   }

@@ -1,6 +1,8 @@
 package org.ferryglide.nav.passage;
 
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.timing.Verdict;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The path really swept over the ground, as wide as its 95 % error, against one danger at the times
@@ -60,11 +62,30 @@ final class DangerCheck extends WorstAlong {
     return least - candidate.errors().halfWidth95(look);
   }
 
+  /** Where something else stops already, only whether this is worse still is looked for. */
+  @Override
+  @Nullable Verdict worseThan(Candidate candidate, double margin) {
+    double enough = margin * WARNING_METRES;
+    return margin < 0.0 && !isAnyBelow(candidate, enough) ? null : check(candidate);
+  }
+
+  private boolean isAnyBelow(Candidate candidate, double enough) {
+    int look = 0;
+    while (look < candidate.size && !(figure(candidate, look) < enough)) {
+      look = nextBelow(candidate, look, enough);
+    }
+    return look < candidate.size;
+  }
+
   /** Looks are left out from which the danger is too far away to be nearer than it was. */
   @Override
   int next(Candidate candidate, int look, double worst) {
+    return nextBelow(candidate, look, Math.max(worst, WARNING_METRES));
+  }
+
+  /** The next look that may be clear by no more metres than some. */
+  private int nextBelow(Candidate candidate, int look, double enough) {
     ErrorsAlong errors = candidate.errors();
-    double enough = Math.max(worst, WARNING_METRES);
     int from = look;
     double width = errors.halfWidth95(look); // from here on at most this and what it has grown by
     double clear = clearance(candidate.latitude[look], candidate.longitude[look]) - width;

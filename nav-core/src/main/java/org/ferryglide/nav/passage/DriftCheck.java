@@ -9,6 +9,7 @@ import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.StreamField;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where the party would lie after some minutes without paddling, from every hour, from the moment
@@ -20,6 +21,9 @@ final class DriftCheck extends PassageCheck {
   static final double STOP_MINUTES = 10.0;
 
   static final double WARNING_MINUTES = 30.0;
+
+  private static final double LEAST_MARGIN =
+      (0.0 - STOP_MINUTES) / (WARNING_MINUTES - STOP_MINUTES);
 
   /** Off the way the flow may be this many times the strongest on it. No source: generous. */
   private static final double FLOW_MARGIN = 2.0;
@@ -67,6 +71,12 @@ final class DriftCheck extends PassageCheck {
       }
     }
     return verdict(worst);
+  }
+
+  /** Nothing is worse than to lie on a danger at once. */
+  @Override
+  @Nullable Verdict worseThan(Candidate candidate, double margin) {
+    return margin <= LEAST_MARGIN ? null : check(candidate);
   }
 
   private Verdict verdict(Worst worst) {

@@ -5,6 +5,7 @@ import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Whether a party of any speed from the slower to the planned one may go on at the next way point:
@@ -31,6 +32,12 @@ final class NextInTime extends PassageCheck {
                     EpochSeconds.of(candidate.route.leavingAt(1)),
                     EpochSeconds.of(slower.leavingAt(1))),
             why -> Verdict.notChecked(about(), why.note()));
+  }
+
+  /** What is barred is told with one margin, however late it is. */
+  @Override
+  @Nullable Verdict worseThan(Candidate candidate, double margin) {
+    return margin <= -1.0 ? null : check(candidate);
   }
 
   private Verdict between(double planned, double slower) {

@@ -51,7 +51,7 @@ abstract class PassageCheck implements Condition {
   /**
    * The same for a search of which only the least margin counts. A check whose figure is costly
    * overrides it, and may answer null where its margin is no less than one found before; this never
-   * does.
+   * does. Where that is negative something stops already, and what is not known does not matter.
    */
   @Nullable Verdict worseThan(Candidate candidate, double margin) {
     return check(candidate);

@@ -16,6 +16,7 @@ import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.DepartureSearch;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
+import org.jspecify.annotations.Nullable;
 
 /** Searches the times of one way point after the other, the last first. */
 final class TurnSearch {
@@ -35,14 +36,14 @@ final class TurnSearch {
 
   /** One for each way point but the last, in order. */
   List<TurnTimes> turns() {
-    List<Passage> parts = new ArrayList<>();
+    List<List<Passage>> parts = new ArrayList<>();
     List<Found<Window>> on = goingOn(parts);
     List<TurnTimes> turns = new ArrayList<>();
     for (int wayPoint = 0; wayPoint < on.size(); wayPoint++) {
       Found<Window> goingOn = on.get(wayPoint);
-      // what fails here tells more than that something fails further on
-      Map<TimeSpan, Note> notOn = outside(List.of(onward(wayPoint), parts.get(wayPoint)), goingOn);
-      Found<Window> home = home(wayPoint);
+      Map<TimeSpan, Note> notOn = outside(parts.get(wayPoint), goingOn);
+      Passage back = wayPoint == 0 ? null : back(wayPoint);
+      Found<Window> home = home(wayPoint, back);
       turns.add(
           new TurnTimes(
               passage.wayPoints().get(wayPoint),
@@ -50,7 +51,7 @@ final class TurnSearch {
               goingOn,
               notOn,
               home,
-              wayPoint == 0 ? Map.of() : outside(List.of(back(wayPoint)), home)));
+              back == null ? Map.of() : outside(List.of(back), home)));
     }
     return turns;
   }
@@ -63,9 +64,10 @@ final class TurnSearch {
   /**
    * The same.
    *
-   * @param parts receives what was searched
+   * @param parts receives what was searched: the rest of the passage, first as it is, since what
+   *     fails here tells more than that something fails further on
    */
-  private List<Found<Window>> goingOn(List<Passage> parts) {
+  private List<Found<Window>> goingOn(List<List<Passage>> parts) {
     List<Found<Window>> all = new ArrayList<>();
     Found<Window> next = null;
     for (int wayPoint = passage.legs().size() - 1; wayPoint >= 0; wayPoint--) {
@@ -74,19 +76,23 @@ final class TurnSearch {
           next == null ? alone : alone.toBuilder().condition(new NextInTime(alone, next)).build();
       next = windows(onward, from(wayPoint));
       all.add(0, next);
-      parts.add(0, onward);
+      parts.add(0, List.of(alone, onward));
     }
     return all;
   }
 
   /** When home can be made from a way point; from the start, which is home, the whole time. */
   Found<Window> home(int wayPoint) {
+    return home(wayPoint, wayPoint == 0 ? null : back(wayPoint));
+  }
+
+  private Found<Window> home(int wayPoint, @Nullable Passage back) {
     Instant from = from(wayPoint);
-    if (wayPoint == 0) {
+    if (back == null) {
       TimeSpan whole = TimeSpan.of(from, last(from));
       return Found.of(List.of(new Window(whole, true, true)), whole, List.of(whole), List.of());
     }
-    return windows(back(wayPoint), firstHome(wayPoint, from));
+    return windows(back, firstHome(wayPoint, from));
   }
 
   /** The planned time at a way point, to the second after it. */

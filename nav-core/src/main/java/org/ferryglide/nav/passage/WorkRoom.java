@@ -15,6 +15,7 @@ final class WorkRoom {
   private final double[] flow = new double[2];
   private final boolean[] isStop;
   private final boolean[] isWait;
+  private final boolean asksForSlowerRoute;
   private double[] places = new double[0];
   private double[] times = new double[0];
   private double[] clearances = new double[0];
@@ -29,6 +30,7 @@ final class WorkRoom {
 
   WorkRoom(Passage passage) {
     this.passage = passage;
+    asksForSlowerRoute = passage.conditions().stream().anyMatch(SlowerToo.class::isInstance);
     int count = passage.wayPoints().size();
     isStop = new boolean[count];
     isWait = new boolean[count];
@@ -37,6 +39,11 @@ final class WorkRoom {
       isStop[i] = stop != null;
       isWait[i] = stop != null && Stops.of(stop).waits();
     }
+  }
+
+  /** Whether the slower party's whole route is asked for anyway, and not its times alone. */
+  boolean asksForSlowerRoute() {
+    return asksForSlowerRoute;
   }
 
   /** Whether the party goes ashore at a way point. */
