@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Each line counts by how certain it is. Any kinds mix: bearings, transits, distances, known
  * lines, and lines transferred from earlier. Exact bearings return the true place within a
- * hundredth of a millimetre (2000 random fixes with marks to 20 NM), noisy ones agree to 0.4 mm
+ * hundredth of a millimetre (2000 random fixes with marks to 20 NM), noisy ones agree as closely
  * with an independent least-squares answer (80 fixes, SciPy). Within a degree of a pole, where
  * meridians are no longer nearly parallel, it may find no place.
  *
