@@ -4,7 +4,6 @@ import java.util.concurrent.TimeUnit;
 import org.ferryglide.nav.basics.Angles;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
@@ -16,12 +15,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Fork(
-    value = 1,
-    jvmArgsAppend = {Heap.FIRST_SIZE, Heap.GREATEST_SIZE, Heap.YOUNG, Heap.TOUCHED, Heap.COLLECTOR})
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
-public class BearingBenchmark {
+public class BearingBenchmark extends InFixedHeap {
   private double angle = -123.4;
 
   /** An angle of either sign to [0, 360). */

@@ -8,7 +8,6 @@ import org.ferryglide.nav.geodesy.Ellipsoid;
 import org.ferryglide.nav.geodesy.LegComparisons;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
@@ -23,12 +22,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Fork(
-    value = 1,
-    jvmArgsAppend = {Heap.FIRST_SIZE, Heap.GREATEST_SIZE, Heap.YOUNG, Heap.TOUCHED, Heap.COLLECTOR})
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
-public class CoreCurveBenchmark {
+public class CoreCurveBenchmark extends InFixedHeap {
   /** Legs of 1 to 20 km. */
   @Param({"10000", "100000", "400000"})
   public int legs;

@@ -20,7 +20,6 @@ import org.ferryglide.nav.fix.FixSolver;
 import org.ferryglide.nav.position.Position;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
@@ -37,12 +36,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Fork(
-    value = 1,
-    jvmArgsAppend = {Heap.FIRST_SIZE, Heap.GREATEST_SIZE, Heap.YOUNG, Heap.TOUCHED, Heap.COLLECTOR})
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
-public class FixBenchmark {
+public class FixBenchmark extends InFixedHeap {
   private static final double[][] MARKS = {
     {56.331, -6.170, 27.0}, {56.285, -6.130, 113.5}, {56.290, -6.265, 253.0}
   };

@@ -11,7 +11,6 @@ import org.ferryglide.nav.geodesy.LegComparisons;
 import org.ferryglide.nav.geodesy.RhumbLines;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OperationsPerInvocation;
@@ -28,12 +27,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Fork(
-    value = 1,
-    jvmArgsAppend = {Heap.FIRST_SIZE, Heap.GREATEST_SIZE, Heap.YOUNG, Heap.TOUCHED, Heap.COLLECTOR})
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
-public class GeodesicBenchmark {
+public class GeodesicBenchmark extends InFixedHeap {
   private static final int LEGS = 1024;
 
   /** Two solutions of 15 nanometres each. */

@@ -12,7 +12,6 @@ import org.ferryglide.tide.harmonic.NodalConvention;
 import org.ferryglide.tide.harmonic.NodalScheme;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OperationsPerInvocation;
@@ -29,12 +28,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Fork(
-    value = 1,
-    jvmArgsAppend = {Heap.FIRST_SIZE, Heap.GREATEST_SIZE, Heap.YOUNG, Heap.TOUCHED, Heap.COLLECTOR})
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
-public class HarmonicBenchmark {
+public class HarmonicBenchmark extends InFixedHeap {
   private static final int MINUTES = 365 * 1440;
   private static final double NEW_YEAR_2026 = 1767225600.0;
   private static final double DAY_SECONDS = 86400.0;

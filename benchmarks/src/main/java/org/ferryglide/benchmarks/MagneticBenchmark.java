@@ -14,7 +14,6 @@ import org.ferryglide.nav.magnetic.MagneticSnapshot;
 import org.ferryglide.nav.position.Position;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OperationsPerInvocation;
@@ -36,12 +35,9 @@ import org.orekit.models.earth.GeoMagneticField;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Fork(
-    value = 1,
-    jvmArgsAppend = {Heap.FIRST_SIZE, Heap.GREATEST_SIZE, Heap.YOUNG, Heap.TOUCHED, Heap.COLLECTOR})
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
-public class MagneticBenchmark {
+public class MagneticBenchmark extends InFixedHeap {
   private static final int PLACES = 1024;
   private static final double YEAR = 2026.5;
   private static final double NANOTESLA_IN_TESLA = 1e9; // Orekit answers in tesla and radians

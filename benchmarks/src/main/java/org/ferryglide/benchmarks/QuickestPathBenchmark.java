@@ -16,7 +16,6 @@ import org.ferryglide.nav.steer.WindResponse;
 import org.ferryglide.nav.water.WindField;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
@@ -32,12 +31,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(
-    value = 1,
-    jvmArgsAppend = {Heap.FIRST_SIZE, Heap.GREATEST_SIZE, Heap.YOUNG, Heap.TOUCHED, Heap.COLLECTOR})
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
-public class QuickestPathBenchmark {
+public class QuickestPathBenchmark extends InFixedHeap {
   private Leg leg = QuickestPathWaters.leg(10);
   private Leg day = QuickestPathWaters.leg(30);
   private Instant departure = Instant.parse("2026-06-14T10:00:00Z");

@@ -12,7 +12,6 @@ import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.Strategy;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
@@ -26,12 +25,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(
-    value = 1,
-    jvmArgsAppend = {Heap.FIRST_SIZE, Heap.GREATEST_SIZE, Heap.YOUNG, Heap.TOUCHED, Heap.COLLECTOR})
 @Warmup(iterations = 2, time = 1)
 @Measurement(iterations = 3, time = 1)
-public class QuickestPathCurveBenchmark {
+public class QuickestPathCurveBenchmark extends InFixedHeap {
   /** Length of the leg, nautical miles. */
   @Param({"5", "10", "20", "40"})
   private double miles = 10;

@@ -27,7 +27,6 @@ import org.ferryglide.nav.timing.DepartureSearch;
 import org.ferryglide.nav.timing.Departures;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
@@ -48,12 +47,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Fork(
-    value = 1,
-    jvmArgsAppend = {Heap.FIRST_SIZE, Heap.GREATEST_SIZE, Heap.YOUNG, Heap.TOUCHED, Heap.COLLECTOR})
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
-public class SteeringBenchmark {
+public class SteeringBenchmark extends InFixedHeap {
   private static final Instant DEPARTURE = Instant.parse("2026-06-02T06:10:00Z");
 
   /** Whether the hourly table is held in steps or read in straight lines. */
