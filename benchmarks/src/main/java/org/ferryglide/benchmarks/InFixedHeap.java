@@ -13,7 +13,5 @@ import org.openjdk.jmh.annotations.Fork;
  */
 @Fork(
     value = 1,
-    jvmArgsAppend = {
-      "-Xms192m", "-Xmx192m", "-Xmn24m", "-XX:+AlwaysPreTouch", "-XX:+UseSerialGC"
-    })
+    jvmArgsAppend = {"-Xms192m", "-Xmx192m", "-Xmn24m", "-XX:+AlwaysPreTouch", "-XX:+UseSerialGC"})
 public abstract class InFixedHeap {}

@@ -168,11 +168,15 @@ final class AfloatSides {
 
   /** A heading by the compass that the party has; a blank where it is not known. */
   static String heading(PlannedLeg leg, TrueBearing heading, int marks) {
+    return byCompass(leg, heading)
+        .map(one -> CardText.atMark(one, marks))
+        .orElse(CardText.BLANK_DIRECTION);
+  }
+
+  /** A heading by the compass of the passage, else magnetic, degrees; empty if neither is known. */
+  static Optional<Double> byCompass(PlannedLeg leg, TrueBearing heading) {
     Optional<Double> degrees = leg.compass(heading).map(Bearing::degrees);
-    if (!degrees.isPresent()) {
-      degrees = leg.magnetic(heading).map(Bearing::degrees);
-    }
-    return degrees.map(one -> CardText.atMark(one, marks)).orElse(CardText.BLANK_DIRECTION);
+    return degrees.isPresent() ? degrees : leg.magnetic(heading).map(Bearing::degrees);
   }
 
   /** By which north the heading is, and the date. */

@@ -186,8 +186,12 @@ final class CardText {
 
   /** A direction at the nearest mark of a compass, three figures. */
   static String atMark(double degrees, int marks) {
-    long mark = Math.floorMod((long) Math.floor(degrees / marks + 0.5) * marks, 360L);
+    long mark = Math.floorMod(nearestMark(degrees, marks), 360L);
     return (mark < 10 ? "00" : mark < 100 ? "0" : "") + mark + "°";
+  }
+
+  static long nearestMark(double degrees, int marks) {
+    return (long) Math.floor(degrees / marks + 0.5) * marks;
   }
 
   /** Text within a width; what is left off is shown to be. */

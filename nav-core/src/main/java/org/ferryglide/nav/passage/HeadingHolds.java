@@ -1,8 +1,6 @@
 package org.ferryglide.nav.passage;
 
-import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
-import org.ferryglide.nav.bearing.Bearing;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.steer.SteeredLeg;
@@ -52,7 +50,7 @@ final class HeadingHolds implements Condition {
     double worst = 0.0;
     for (int part = 0; part <= PARTS; part++) {
       double share = part / (double) PARTS;
-      double printed = marks * Math.floor(shown(heading(planned.steered(), share)) / marks + 0.5);
+      long printed = CardText.nearestMark(shown(heading(planned.steered(), share)), marks);
       double turn = Math.IEEEremainder(shown(heading(other, share)) - printed, 360.0);
       worst = Math.max(worst, Math.abs(turn));
     }
@@ -62,11 +60,7 @@ final class HeadingHolds implements Condition {
   /** A true heading as a card prints it: by the compass, else magnetic, else true. */
   private double shown(double trueDegrees) {
     TrueBearing heading = TrueBearing.ofDegrees(trueDegrees);
-    Optional<Double> degrees = planned.compass(heading).map(Bearing::degrees);
-    if (!degrees.isPresent()) {
-      degrees = planned.magnetic(heading).map(Bearing::degrees);
-    }
-    return degrees.orElse(heading.degrees());
+    return AfloatSides.byCompass(planned, heading).orElse(heading.degrees());
   }
 
   private static double heading(SteeredLeg leg, double share) {

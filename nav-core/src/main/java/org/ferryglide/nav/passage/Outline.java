@@ -144,21 +144,25 @@ final class Outline {
     for (int i = 0; i < n; i++) {
       best = Math.min(best, toSegment(east[i], north[i], ax, ay, bx, by));
       int j = i + 1 == n ? 0 : i + 1;
-      if ((j != 0 || closed) && cross(ax, ay, bx, by, i, j)) {
+      if ((j != 0 || closed) && !Double.isNaN(crossing(ax, ay, bx, by, i, j))) {
         return 0.0;
       }
     }
     return best;
   }
 
-  private boolean cross(double ax, double ay, double bx, double by, int i, int j) {
+  /** The part of the way from A to B at which it crosses a segment; NaN where it does not. */
+  private double crossing(double ax, double ay, double bx, double by, int i, int j) {
     double sideI = (bx - ax) * (north[i] - ay) - (by - ay) * (east[i] - ax);
     double sideJ = (bx - ax) * (north[j] - ay) - (by - ay) * (east[j] - ax);
+    if ((sideI < 0.0) == (sideJ < 0.0)) { // a corner belongs to one of its segments
+      return Double.NaN;
+    }
     double dx = east[j] - east[i];
     double dy = north[j] - north[i];
     double sideA = dx * (ay - north[i]) - dy * (ax - east[i]);
     double sideB = dx * (by - north[i]) - dy * (bx - east[i]);
-    return sideI * sideJ < 0.0 && sideA * sideB < 0.0;
+    return (sideA < 0.0) == (sideB < 0.0) ? Double.NaN : sideA / (sideA - sideB);
   }
 
   /**
@@ -180,16 +184,9 @@ final class Outline {
     int n = east.length;
     for (int i = 0; i + 1 < n || (closed && i < n); i++) {
       int j = i + 1 == n ? 0 : i + 1;
-      double sideI = (bx - ax) * (north[i] - ay) - (by - ay) * (east[i] - ax);
-      double sideJ = (bx - ax) * (north[j] - ay) - (by - ay) * (east[j] - ax);
-      if ((sideI < 0.0) != (sideJ < 0.0)) { // a corner belongs to one of its segments
-        double dx = east[j] - east[i];
-        double dy = north[j] - north[i];
-        double sideA = dx * (ay - north[i]) - dy * (ax - east[i]);
-        double sideB = dx * (by - north[i]) - dy * (bx - east[i]);
-        if ((sideA < 0.0) != (sideB < 0.0) && counts.test(sideA / (sideA - sideB))) {
-          return sideA / (sideA - sideB);
-        }
+      double part = crossing(ax, ay, bx, by, i, j);
+      if (!Double.isNaN(part) && counts.test(part)) {
+        return part;
       }
     }
     return Double.NaN;

@@ -187,6 +187,24 @@ public final class WayPoint implements Serializable {
   }
 
   /**
+   * The same way point somewhere else.
+   *
+   * @param place where
+   * @return the changed way point
+   */
+  public WayPoint at(Position place) {
+    return new WayPoint(
+        name,
+        Objects.requireNonNull(place, "place"),
+        toSee,
+        markHeight,
+        markPort,
+        stop,
+        landing,
+        aimedOffFor);
+  }
+
+  /**
    * What the party calls it.
    *
    * @return the name, not empty

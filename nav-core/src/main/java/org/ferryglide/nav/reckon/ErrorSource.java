@@ -36,16 +36,18 @@ public enum ErrorSource {
 
   /** What a standard deviation is counted in, and beyond what it is a slip of the unit. */
   private enum Unit {
-    DEGREES("degrees", 180.0),
-    FRACTION("as a fraction, 0.1 for ten per cent", 1.0),
-    METRES_A_SECOND("metres a second", 10.0),
-    METRES("metres", 100_000.0);
+    DEGREES("degrees", "°", 180.0),
+    FRACTION("as a fraction, 0.1 for ten per cent", "%", 1.0),
+    METRES_A_SECOND("metres a second", "m/s", 10.0),
+    METRES("metres", "m", 100_000.0);
 
     private final String words;
+    private final String sign;
     private final double most;
 
-    Unit(String words, double most) {
+    Unit(String words, String sign, double most) {
       this.words = words;
+      this.sign = sign;
       this.most = most;
     }
   }
@@ -72,5 +74,14 @@ public enum ErrorSource {
    */
   public String text() {
     return text;
+  }
+
+  /**
+   * The unit that people write its standard deviation in.
+   *
+   * @return {@code °}, {@code %} (of which 10 is the fraction 0.1), {@code m/s} or {@code m}
+   */
+  public String unitSign() {
+    return unit.sign;
   }
 }

@@ -1,6 +1,7 @@
 package org.ferryglide.nav.steer;
 
 import org.ferryglide.nav.geodesy.Ellipsoid;
+import org.ferryglide.nav.position.Position;
 
 /** The WGS84 ellipsoid as an integrator needs it: metres for a degree, and isometric latitude. */
 final class Earth {
@@ -54,6 +55,11 @@ final class Earth {
   /** The size of a vector of metres or metres a second, which cannot overflow. */
   static double size(double east, double north) {
     return Math.sqrt(east * east + north * north);
+  }
+
+  /** A place whose longitude may have gone on past 180°. */
+  static Position position(double latitude, double unwrappedLongitude) {
+    return Position.ofDegrees(latitude, longitude(unwrappedLongitude));
   }
 
   /** A longitude in [-180, 180). */

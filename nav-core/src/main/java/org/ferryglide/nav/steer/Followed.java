@@ -4,7 +4,6 @@ import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
-import org.ferryglide.nav.position.Position;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,9 +29,7 @@ record Followed(@Nullable GroundTrack track, @Nullable NotPossible failure, List
       Reason reason, double time, double latitude, double longitude, double shortBy) {
     NotPossible why =
         NotPossible.because(reason)
-            .at(
-                Position.ofDegrees(latitude, Earth.longitude(longitude)),
-                EpochSeconds.toInstant(time));
+            .at(Earth.position(latitude, longitude), EpochSeconds.toInstant(time));
     return failed(
         Double.isNaN(shortBy) ? why : why.by(Speed.ofMetresPerSecond(Math.max(0.0, shortBy))));
   }

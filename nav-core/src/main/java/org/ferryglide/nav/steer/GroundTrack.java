@@ -206,7 +206,7 @@ public final class GroundTrack implements Serializable {
     int at = segment * WIDTH;
     return new TrackPoint(
         EpochSeconds.toInstant(rows[at]),
-        position(rows[at + 1], rows[at + 2]),
+        Earth.position(rows[at + 1], rows[at + 2]),
         TrueBearing.ofDegrees(rows[at + 7]));
   }
 
@@ -330,11 +330,7 @@ public final class GroundTrack implements Serializable {
   Position positionAt(double time) {
     double[] place = new double[2];
     place(time, place);
-    return position(place[0], place[1]);
-  }
-
-  private static Position position(double latitude, double unwrappedLongitude) {
-    return Position.ofDegrees(latitude, Earth.longitude(unwrappedLongitude));
+    return Earth.position(place[0], place[1]);
   }
 
   /** The segment of a time; the first before the start, the last after the end. */

@@ -150,7 +150,7 @@ final class Isochrones {
     for (double[] corners : reach.lines(seconds)) {
       List<Position> line = new ArrayList<>(corners.length / 2);
       for (int i = 0; i < corners.length; i += 2) {
-        line.add(Position.ofDegrees(corners[i], Earth.longitude(corners[i + 1])));
+        line.add(Earth.position(corners[i], corners[i + 1]));
       }
       lines.add(Collections.unmodifiableList(line));
     }

@@ -3,7 +3,6 @@ package org.ferryglide.nav.steer;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.plane.SteadyTriangle;
-import org.ferryglide.nav.position.Position;
 
 /** Why no heading leads to a target, from what a {@link DriftWalk} found. */
 final class NoHeading {
@@ -31,9 +30,9 @@ final class NoHeading {
     NotPossible why =
         NotPossible.because(reason)
             .at(
-                Position.ofDegrees(
+                Earth.position(
                     stretch.latitudeNorthOfTarget(-lacking * Math.cos(radians)),
-                    Earth.longitude(stretch.longitudeEastOfTarget(-lacking * Math.sin(radians)))),
+                    stretch.longitudeEastOfTarget(-lacking * Math.sin(radians))),
                 EpochSeconds.toInstant(walk.shortTime()));
     return Followed.failed(
         reason == Reason.NO_PROGRESS

@@ -66,8 +66,7 @@ final class QuickestPath implements Follower {
   public Followed follow(LegFrame frame, double departure, double limit) {
     Obstacles land = waters.land();
     land.refuseInside(Position.ofDegrees(frame.startLatitude, frame.startLongitude), "start");
-    land.refuseInside(
-        Position.ofDegrees(frame.endLatitude, Earth.longitude(frame.endLongitude)), "end");
+    land.refuseInside(Earth.position(frame.endLatitude, frame.endLongitude), "end");
     if (motion.calmSpeed() == 0.0) {
       return driftClearOfObstacles(constantHeading.follow(frame, departure, limit));
     }
@@ -180,8 +179,7 @@ final class QuickestPath implements Follower {
       }
       Leg leg =
           RhumbLeg.between(
-              Position.ofDegrees(latitude, Earth.longitude(longitude)),
-              Position.ofDegrees(nextLatitude, Earth.longitude(nextLongitude)));
+              Earth.position(latitude, longitude), Earth.position(nextLatitude, nextLongitude));
       GroundTrack track =
           new HeldTrack.TrackHolder(steered).follow(new LegFrame(leg), time, limit).track();
       if (track == null) {

@@ -98,7 +98,7 @@ public final class SeparationCrossing implements Serializable {
     NotPossible why =
         NotPossible.because(known ? Reason.BEYOND_HORIZON : Reason.NO_DATA)
             .at(
-                Position.ofDegrees(across.state0(), Earth.longitude(across.state1())),
+                Earth.position(across.state0(), across.state1()),
                 EpochSeconds.toInstant(across.time()));
     return Outcome.ofUnsolved(why);
   }

@@ -193,6 +193,6 @@ final class SteeredSteps {
 
   private NotPossible noRoom(double time) {
     return NotPossible.because(Reason.NO_ROOM)
-        .at(Position.ofDegrees(place[0], Earth.longitude(place[1])), EpochSeconds.toInstant(time));
+        .at(Earth.position(place[0], place[1]), EpochSeconds.toInstant(time));
   }
 }

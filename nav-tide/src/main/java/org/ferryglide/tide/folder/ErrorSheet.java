@@ -41,15 +41,6 @@ final class ErrorSheet {
     return sources;
   }
 
-  private static String unit(ErrorSource source) {
-    return switch (source) {
-      case SPEED, STREAM_RATE -> "%";
-      case OTHER_CURRENT -> "m/s";
-      case PLOTTED_POSITION, START -> "m";
-      default -> "°";
-    };
-  }
-
   /** Sources left out keep the errors of {@link ErrorModel#usual}. */
   static ErrorModel read(FolderText file) throws IOException {
     Sheet sheet =
@@ -90,7 +81,8 @@ final class ErrorSheet {
 
   private static ErrorModel spread(Sheet.Row row, String name, ErrorModel model) {
     ErrorSource source = Objects.requireNonNull(SOURCES.get(name));
-    Function<String, Optional<Double>> parser = text -> Optional.of(number(text, unit(source)));
+    Function<String, Optional<Double>> parser =
+        text -> Optional.of(number(text, source.unitSign()));
     Optional<Double> constant = row.read("constant", parser, Optional.empty());
     Optional<Double> independent = row.read("independent", parser, Optional.empty());
     return constant.isPresent() && independent.isPresent()
@@ -123,9 +115,9 @@ final class ErrorSheet {
           Spread spread = model.spread(source);
           rows.append(name)
               .append(',')
-              .append(told(spread.constant(), unit(source)))
+              .append(told(spread.constant(), source.unitSign()))
               .append(',')
-              .append(told(spread.independent(), unit(source)))
+              .append(told(spread.independent(), source.unitSign()))
               .append('\n');
         });
     return rows.append(INTERVAL)

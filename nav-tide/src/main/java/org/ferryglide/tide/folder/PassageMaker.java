@@ -109,10 +109,8 @@ final class PassageMaker {
   private static WayPoint place(
       PassageFolder.WayPoint wayPoint, List<PassageFolder.WayPoint> all, PassageParts parts) {
     WayPoint place = place(wayPoint, parts);
-    WayPoint told = parts.places().get(wayPoint.name());
-    String mark = told == null ? "" : told.aimedOffFor().map(WayPoint::name).orElse("");
     for (PassageFolder.WayPoint other : all) {
-      if (other.name().equals(mark)) {
+      if (place.aimedOffFor().filter(mark -> mark.name().equals(other.name())).isPresent()) {
         return place.aimedOffFor(place(other, parts));
       }
     }
@@ -121,8 +119,7 @@ final class PassageMaker {
 
   private static WayPoint place(PassageFolder.WayPoint wayPoint, PassageParts parts) {
     WayPoint told = parts.places().get(wayPoint.name());
-    return told == null
-        ? WayPoint.of(wayPoint.name(), wayPoint.position())
-        : PlaceSheets.at(told, wayPoint.position());
+    return (told == null ? WayPoint.of(wayPoint.name(), wayPoint.position()) : told)
+        .at(wayPoint.position());
   }
 }

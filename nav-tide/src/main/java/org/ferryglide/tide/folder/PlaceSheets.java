@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.sheet.Sheet;
@@ -46,21 +45,6 @@ final class PlaceSheets {
     }
     sheet.refuseIfFaulty();
     return places;
-  }
-
-  /** The same way point at its own position. */
-  static WayPoint at(WayPoint told, Position position) {
-    WayPoint marked = WayPoint.of(told.name(), position).withToSee(told.toSee());
-    WayPoint place = marked;
-    if (told.markHeight().isPresent()) {
-      Distance height = told.markHeight().get();
-      place =
-          told.markPort()
-              .map(port -> marked.withMark(height, port))
-              .orElse(marked.withMark(height));
-    }
-    place = told.stop().isPresent() ? place.withStop(told.stop().get()) : place;
-    return told.landing().isPresent() ? place.withLanding(told.landing().get()) : place;
   }
 
   /** Landings beside the way. */

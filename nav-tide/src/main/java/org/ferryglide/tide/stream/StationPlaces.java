@@ -20,9 +20,6 @@ final class StationPlaces implements Serializable {
   private final StreamStation[] stations;
   private final Shoreline shores;
 
-  /** Whether there is no shore at all. */
-  private final boolean open;
-
   private final double[] latitudes;
   private final double[] longitudes;
 
@@ -54,7 +51,6 @@ final class StationPlaces implements Serializable {
     }
     this.stations = stations.toArray(new StreamStation[0]);
     this.shores = shores;
-    this.open = shores.segmentCount() == 0;
     this.inStep = inStep(stations);
     int count = stations.size();
     this.latitudes = new double[count];
@@ -141,9 +137,6 @@ final class StationPlaces implements Serializable {
   }
 
   boolean isCutOff(int i, double latitude, double longitude) {
-    if (open) {
-      return false;
-    }
     if (shores.segmentCount() <= FEW_SEGMENTS) {
       return shores.separates(latitude, longitude, latitudes[i], longitudes[i]);
     }

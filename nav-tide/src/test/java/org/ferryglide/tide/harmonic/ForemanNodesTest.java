@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.time.Instant;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
-import org.ferryglide.tide.sheet.Sheet;
+import org.ferryglide.testing.Published;
 import org.junit.jupiter.api.Test;
 
 class ForemanNodesTest {
@@ -21,23 +21,23 @@ class ForemanNodesTest {
     NodalScheme scheme = NodalScheme.foreman(69.45);
     double[] correction = new double[2];
     int checked = 0;
-    for (Sheet.Row row :
+    for (Published.Row row :
         Published.rows(
-            "foreman-corrections-1975-08-08.csv", "constituent", "v_turns", "u_turns", "factor")) {
+            ForemanNodesTest.class,
+            "foreman-corrections-1975-08-08.csv",
+            "constituent",
+            "v_turns",
+            "u_turns",
+            "factor")) {
       Constituent constituent = scheme.constituent(row.text("constituent")).orElseThrow();
       scheme.corrections(AUGUST_1975, List.of(constituent), correction);
       double argument =
           constituent.argumentDegrees(MeanLongitudes.EXPLANATORY_SUPPLEMENT, AUGUST_1975);
-      assertEquals(
-          Published.number(row, "factor"), correction[0], TWELVE_DIGITS, constituent.name());
-      assertEquals(
-          Published.number(row, "u_turns"),
-          correction[1] / 360.0,
-          TWELVE_DIGITS,
-          constituent.name());
+      assertEquals(row.number("factor"), correction[0], TWELVE_DIGITS, constituent.name());
+      assertEquals(row.number("u_turns"), correction[1] / 360.0, TWELVE_DIGITS, constituent.name());
       assertEquals(
           0.0,
-          Math.IEEEremainder(argument / 360.0 - Published.number(row, "v_turns"), 1.0),
+          Math.IEEEremainder(argument / 360.0 - row.number("v_turns"), 1.0),
           TWELVE_DIGITS,
           constituent.name());
       checked++;

@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.ferryglide.nav.basics.EpochSeconds;
-import org.ferryglide.tide.sheet.Sheet;
+import org.ferryglide.testing.Published;
 import org.junit.jupiter.api.Test;
 
 class HarmonicAnalysisTest {
@@ -26,20 +26,22 @@ class HarmonicAnalysisTest {
 
   /** Foreman took the station's clock for Universal Time, and so does this record. */
   private static ObservedSeries tuktoyaktuk() {
-    List<Sheet.Row> rows = Published.rows("tuktoyaktuk-1975-hourly.csv", "clock", "height_m");
+    List<Published.Row> rows =
+        Published.rows(
+            HarmonicAnalysisTest.class, "tuktoyaktuk-1975-hourly.csv", "clock", "height_m");
     double[] times = new double[rows.size()];
     double[] heights = new double[rows.size()];
     for (int i = 0; i < times.length; i++) {
       times[i] =
           EpochSeconds.of(LocalDateTime.parse(rows.get(i).text("clock")).toInstant(ZoneOffset.UTC));
-      heights[i] =
-          rows.get(i).has("height_m") ? Published.number(rows.get(i), "height_m") : Double.NaN;
+      heights[i] = rows.get(i).has("height_m") ? rows.get(i).number("height_m") : Double.NaN;
     }
     return ObservedSeries.of(times, heights);
   }
 
-  private static List<Sheet.Row> foreman() {
+  private static List<Published.Row> foreman() {
     return Published.rows(
+        HarmonicAnalysisTest.class,
         "tuktoyaktuk-1975-foreman.csv",
         "constituent",
         "amplitude_m",
@@ -51,7 +53,7 @@ class HarmonicAnalysisTest {
   private static HarmonicAnalysis foremanAnalysis() {
     NodalScheme scheme = NodalScheme.foreman(TUKTOYAKTUK_LATITUDE);
     List<Constituent> constituents = new ArrayList<>();
-    for (Sheet.Row row : foreman()) {
+    for (Published.Row row : foreman()) {
       scheme.constituent(row.text("constituent")).ifPresent(constituents::add);
     }
     return HarmonicAnalysis.with(scheme)
@@ -69,31 +71,23 @@ class HarmonicAnalysisTest {
     assertEquals(Instant.parse("1975-08-08T03:00:00Z"), record.centre());
     HarmonicFit fit = foremanAnalysis().of(record);
     int checked = 0;
-    for (Sheet.Row row : foreman()) {
+    for (Published.Row row : foreman()) {
       String name = row.text("constituent");
       if (name.equals("Z0")) {
-        assertEquals(
-            Published.number(row, "amplitude_m"), fit.mean(), HALF_A_PRINTED_TENTH_MILLIMETRE);
+        assertEquals(row.number("amplitude_m"), fit.mean(), HALF_A_PRINTED_TENTH_MILLIMETRE);
         continue;
       }
       FittedConstant found = fit.found(name).orElseThrow();
       assertEquals(
-          Published.number(row, "amplitude_m"),
-          found.amplitude(),
-          HALF_A_PRINTED_TENTH_MILLIMETRE,
-          name);
+          row.number("amplitude_m"), found.amplitude(), HALF_A_PRINTED_TENTH_MILLIMETRE, name);
       assertEquals(
-          Published.number(row, "raw_amplitude_m"),
+          row.number("raw_amplitude_m"),
           found.rawAmplitude(),
           HALF_A_PRINTED_TENTH_MILLIMETRE,
           name);
+      assertAngle(row.number("lag_deg"), found.lagDegrees(), A_PRINTED_HUNDREDTH_DEGREE, name);
       assertAngle(
-          Published.number(row, "lag_deg"), found.lagDegrees(), A_PRINTED_HUNDREDTH_DEGREE, name);
-      assertAngle(
-          Published.number(row, "raw_lag_deg"),
-          found.rawLagDegrees(),
-          A_PRINTED_HUNDREDTH_DEGREE,
-          name);
+          row.number("raw_lag_deg"), found.rawLagDegrees(), A_PRINTED_HUNDREDTH_DEGREE, name);
       checked++;
     }
     assertEquals(38, checked);
@@ -105,20 +99,25 @@ class HarmonicAnalysisTest {
     // it takes the whole table of 1584 hours, empty ends included, so that its centre is 3 h before
     // that of the heights; only the inferred constituents and those they follow from notice
     HarmonicFit fit = foremanAnalysis().of(tuktoyaktuk());
-    for (Sheet.Row row :
-        Published.rows("tuktoyaktuk-1975-2002.csv", "constituent", "amplitude_m", "lag_deg")) {
+    for (Published.Row row :
+        Published.rows(
+            HarmonicAnalysisTest.class,
+            "tuktoyaktuk-1975-2002.csv",
+            "constituent",
+            "amplitude_m",
+            "lag_deg")) {
       String name = row.text("constituent");
       if (name.equals("Z0")) {
         continue;
       }
       FittedConstant found = fit.found(name).orElseThrow();
       assertEquals(
-          Published.number(row, "amplitude_m"),
+          row.number("amplitude_m"),
           found.amplitude(),
           0.0002 + HALF_A_PRINTED_TENTH_MILLIMETRE,
           name);
       assertAngle(
-          Published.number(row, "lag_deg"),
+          row.number("lag_deg"),
           found.lagDegrees(),
           List.of("K1", "P1", "S2", "K2").contains(name) ? 0.13 : 0.015,
           name);
@@ -147,17 +146,19 @@ class HarmonicAnalysisTest {
   }
 
   private static ObservedSeries honolulu() {
-    List<Sheet.Row> rows = Published.rows("honolulu-2010-hourly.csv", "utc", "height_mm");
+    List<Published.Row> rows =
+        Published.rows(HarmonicAnalysisTest.class, "honolulu-2010-hourly.csv", "utc", "height_mm");
     double[] heights = new double[rows.size()];
     for (int i = 0; i < heights.length; i++) {
-      heights[i] = Published.number(rows.get(i), "height_mm");
+      heights[i] = rows.get(i).number("height_mm");
     }
     return ObservedSeries.evenly(
         Instant.parse("2010-01-01T00:00:00Z"), Duration.ofHours(1), heights);
   }
 
-  private static List<Sheet.Row> honoluluAnalysis() {
+  private static List<Published.Row> honoluluAnalysis() {
     return Published.rows(
+        HarmonicAnalysisTest.class,
         "honolulu-2010-analysis.csv",
         "constituent",
         "amplitude_mm",
@@ -170,15 +171,15 @@ class HarmonicAnalysisTest {
   void anIndependentAnalysisOfAYearIsMatchedToAHundredthOfAMillimetre() {
     NodalScheme scheme = NodalScheme.foreman(21.0);
     List<Constituent> constituents = new ArrayList<>();
-    for (Sheet.Row row : honoluluAnalysis()) {
+    for (Published.Row row : honoluluAnalysis()) {
       constituents.add(scheme.constituent(row.text("constituent")).orElseThrow());
     }
     HarmonicFit fit =
         HarmonicAnalysis.with(scheme).withConstituents(constituents).withTrend().of(honolulu());
-    for (Sheet.Row row : honoluluAnalysis()) {
+    for (Published.Row row : honoluluAnalysis()) {
       FittedConstant found = fit.found(row.text("constituent")).orElseThrow();
-      double amplitude = Published.number(row, "amplitude_mm");
-      double turn = Math.toRadians(found.lagDegrees() - Published.number(row, "lag_deg"));
+      double amplitude = row.number("amplitude_mm");
+      double turn = Math.toRadians(found.lagDegrees() - row.number("lag_deg"));
       double apart =
           Math.hypot(
               found.amplitude() * Math.cos(turn) - amplitude, found.amplitude() * Math.sin(turn));
@@ -193,15 +194,14 @@ class HarmonicAnalysisTest {
             .withConstituents(Constituents.STANDARD_37)
             .withTrend()
             .of(honolulu());
-    for (Sheet.Row row : honoluluAnalysis().subList(0, 9)) {
+    for (Published.Row row : honoluluAnalysis().subList(0, 9)) {
       if (row.text("constituent").equals("SSA")) {
         continue;
       }
       FittedConstant found = fit.found(row.text("constituent")).orElseThrow();
-      double amplitude = Published.number(row, "amplitude_mm");
+      double amplitude = row.number("amplitude_mm");
       assertEquals(1.0, found.amplitude() / amplitude, 0.005, row.text("constituent"));
-      assertAngle(
-          Published.number(row, "lag_deg"), found.lagDegrees(), 1.0, row.text("constituent"));
+      assertAngle(row.number("lag_deg"), found.lagDegrees(), 1.0, row.text("constituent"));
     }
     assertEquals(31.9, fit.residualRms(), 0.5);
   }
@@ -210,7 +210,7 @@ class HarmonicAnalysisTest {
   void standardErrorsAreOfTheSizeOfThoseOfAnIndependentAnalysis() {
     NodalScheme scheme = NodalScheme.foreman(21.0);
     List<Constituent> constituents = new ArrayList<>();
-    for (Sheet.Row row : honoluluAnalysis()) {
+    for (Published.Row row : honoluluAnalysis()) {
       constituents.add(scheme.constituent(row.text("constituent")).orElseThrow());
     }
     HarmonicFit fit =
@@ -219,7 +219,7 @@ class HarmonicAnalysisTest {
       double published =
           honoluluAnalysis().stream()
               .filter(row -> row.text("constituent").equals(name))
-              .mapToDouble(row -> Published.number(row, "amplitude_95_mm"))
+              .mapToDouble(row -> row.number("amplitude_95_mm"))
               .findFirst()
               .orElseThrow();
       double ratio = 1.96 * fit.found(name).orElseThrow().amplitudeStandardError() / published;
@@ -233,7 +233,7 @@ class HarmonicAnalysisTest {
 
   @Test
   void aPredictedRecordGivesItsConstantsBack() {
-    HarmonicConstants boston = Published.us("8443970").withMean(1.586);
+    HarmonicConstants boston = UsStations.constants("8443970").withMean(1.586);
     HarmonicPredictor predictor = HarmonicPredictor.of(boston, NodalConvention.AT_INSTANT);
     double[] heights = new double[9000];
     predictor.fill(1.6e9, 3600.0, heights.length, heights, 0);
@@ -256,7 +256,7 @@ class HarmonicAnalysisTest {
 
   @Test
   void gapsUnevenTimesAndNoiseCostMillimetresOnly() {
-    HarmonicConstants boston = Published.us("8443970").withMean(1.586);
+    HarmonicConstants boston = UsStations.constants("8443970").withMean(1.586);
     HarmonicPredictor predictor = HarmonicPredictor.of(boston, NodalConvention.AT_INSTANT);
     Random random = new Random(20260601L);
     double[] times = new double[8766];
@@ -291,7 +291,7 @@ class HarmonicAnalysisTest {
 
   @Test
   void aTrendIsFoundAndKeptOutOfThePrediction() {
-    HarmonicConstants boston = Published.us("8443970").withMean(1.586).without("SA", "SSA");
+    HarmonicConstants boston = UsStations.constants("8443970").withMean(1.586).without("SA", "SSA");
     HarmonicPredictor predictor = HarmonicPredictor.of(boston, NodalConvention.AT_INSTANT);
     double[] heights = new double[9000];
     predictor.fill(1.6e9, 3600.0, heights.length, heights, 0);
@@ -316,7 +316,7 @@ class HarmonicAnalysisTest {
   void aMonthTellsFewerConstituentsApartThanAYear() {
     HarmonicAnalysis analysis = HarmonicAnalysis.with(NodalScheme.schureman());
     HarmonicPredictor predictor =
-        HarmonicPredictor.of(Published.us("8443970"), NodalConvention.AT_INSTANT);
+        HarmonicPredictor.of(UsStations.constants("8443970"), NodalConvention.AT_INSTANT);
     double[] heights = new double[30 * 24];
     predictor.fill(1.6e9, 3600.0, heights.length, heights, 0);
     HarmonicFit fit =

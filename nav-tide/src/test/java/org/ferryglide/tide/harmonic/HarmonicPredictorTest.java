@@ -12,7 +12,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
-import org.ferryglide.tide.sheet.Sheet;
+import org.ferryglide.testing.Published;
 import org.junit.jupiter.api.Test;
 
 class HarmonicPredictorTest {
@@ -55,13 +55,20 @@ class HarmonicPredictorTest {
     double squares = 0.0;
     double worst = 0.0;
     int count = 0;
-    for (Sheet.Row row : Published.rows("us-hourly-2021-01-01.csv", "station", "utc", "height_m")) {
+    for (Published.Row row :
+        Published.rows(
+            HarmonicPredictorTest.class,
+            "us-hourly-2021-01-01.csv",
+            "station",
+            "utc",
+            "height_m")) {
       String station = row.text("station");
       HarmonicPredictor predictor =
           HarmonicPredictor.of(
-              Published.us(station).withMean(Published.usMean(station, "above_station_datum_m")),
+              UsStations.constants(station)
+                  .withMean(UsStations.mean(station, "above_station_datum_m")),
               NodalConvention.MID_YEAR);
-      double error = predictor.value(Published.seconds(row)) - Published.number(row, "height_m");
+      double error = predictor.value(row.epochSeconds()) - row.number("height_m");
       squares += error * error;
       worst = Math.max(worst, Math.abs(error));
       count++;
@@ -75,12 +82,14 @@ class HarmonicPredictorTest {
   void officialSixMinuteHeightsAreMet() {
     HarmonicPredictor predictor =
         HarmonicPredictor.of(
-            Published.us(HONOLULU).withMean(HONOLULU_MEAN_MLLW), NodalConvention.MID_YEAR);
+            UsStations.constants(HONOLULU).withMean(HONOLULU_MEAN_MLLW), NodalConvention.MID_YEAR);
     double squares = 0.0;
     double worst = 0.0;
     int count = 0;
-    for (Sheet.Row row : Published.rows("us-six-minutes-honolulu-2023.csv", "utc", "height_m")) {
-      double error = predictor.value(Published.seconds(row)) - Published.number(row, "height_m");
+    for (Published.Row row :
+        Published.rows(
+            HarmonicPredictorTest.class, "us-six-minutes-honolulu-2023.csv", "utc", "height_m")) {
+      double error = predictor.value(row.epochSeconds()) - row.number("height_m");
       squares += error * error;
       worst = Math.max(worst, Math.abs(error));
       count++;
@@ -92,8 +101,9 @@ class HarmonicPredictorTest {
   @Test
   void officialCurrentIsMetByTheSameSum() {
     List<HarmonicConstant> list = new ArrayList<>();
-    for (Sheet.Row row :
+    for (Published.Row row :
         Published.rows(
+            HarmonicPredictorTest.class,
             "us-current-constants-cb0102.csv",
             "constituent",
             "amplitude_kn",
@@ -101,17 +111,20 @@ class HarmonicPredictorTest {
       list.add(
           new HarmonicConstant(
               NodalScheme.schureman().constituent(row.text("constituent")).orElseThrow(),
-              KNOT_CM_S * Published.number(row, "amplitude_kn"),
-              Published.number(row, "phase_lag_greenwich_deg")));
+              KNOT_CM_S * row.number("amplitude_kn"),
+              row.number("phase_lag_greenwich_deg")));
     }
     HarmonicPredictor predictor =
         HarmonicPredictor.of(
             HarmonicConstants.of(NodalScheme.schureman(), 2.31, list), NodalConvention.MID_YEAR);
     double worst = 0.0;
-    for (Sheet.Row row :
-        Published.rows("us-current-cb0102-2024-01-01.csv", "utc", "velocity_cm_s")) {
-      double error =
-          predictor.value(Published.seconds(row)) - Published.number(row, "velocity_cm_s");
+    for (Published.Row row :
+        Published.rows(
+            HarmonicPredictorTest.class,
+            "us-current-cb0102-2024-01-01.csv",
+            "utc",
+            "velocity_cm_s")) {
+      double error = predictor.value(row.epochSeconds()) - row.number("velocity_cm_s");
       worst = Math.max(worst, Math.abs(error));
     }
     assertWithin(OFFICIAL_WORST_CM_S, worst, "worst, cm/s");
@@ -119,7 +132,7 @@ class HarmonicPredictorTest {
 
   @Test
   void aYearOfMinutesByTheBlockIsTheSumOfCosines() {
-    HarmonicConstants constants = Published.us(ANCHORAGE).withMean(5.02);
+    HarmonicConstants constants = UsStations.constants(ANCHORAGE).withMean(5.02);
     HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.MID_YEAR);
     double start = CalendarYears.startSeconds(2024);
     double[] minutes = new double[366 * 1440];
@@ -137,7 +150,7 @@ class HarmonicPredictorTest {
 
   @Test
   void aYearOfMinutesAtTheInstantsNodesIsTheSumOfCosines() {
-    HarmonicConstants constants = Published.us(ANCHORAGE).withMean(5.02);
+    HarmonicConstants constants = UsStations.constants(ANCHORAGE).withMean(5.02);
     HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.AT_INSTANT);
     double start = CalendarYears.startSeconds(2024);
     double[] minutes = new double[366 * 1440];
@@ -172,7 +185,7 @@ class HarmonicPredictorTest {
 
   @Test
   void blocksCrossNewYearWhereTheSumSteps() {
-    HarmonicConstants constants = Published.us(ANCHORAGE);
+    HarmonicConstants constants = UsStations.constants(ANCHORAGE);
     HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.MID_YEAR);
     double start = CalendarYears.startSeconds(2024) - 86400.0 + 17.0;
     double[] out = new double[3000];
@@ -184,7 +197,7 @@ class HarmonicPredictorTest {
 
   @Test
   void everyStepAndLengthIsFilled() {
-    HarmonicConstants constants = Published.us(HONOLULU);
+    HarmonicConstants constants = UsStations.constants(HONOLULU);
     HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.MID_YEAR);
     double start = CalendarYears.startSeconds(2020) + 12345.0;
     for (double step : new double[] {0.5, 10.0, 360.0, 3600.0, 90000.0}) {
@@ -211,7 +224,7 @@ class HarmonicPredictorTest {
   }
 
   private static double apartAtNewYear(String station) {
-    HarmonicConstants constants = Published.us(station);
+    HarmonicConstants constants = UsStations.constants(station);
     double largest = 0.0;
     for (int year = 2020; year <= 2030; year++) {
       double newYear = CalendarYears.startSeconds(year);
@@ -225,7 +238,7 @@ class HarmonicPredictorTest {
 
   @Test
   void theHeightStepsAtNewYearOnly() {
-    HarmonicConstants constants = Published.us(ANCHORAGE);
+    HarmonicConstants constants = UsStations.constants(ANCHORAGE);
     HarmonicPredictor predictor = HarmonicPredictor.of(constants, NodalConvention.MID_YEAR);
     double newYear = CalendarYears.startSeconds(2026);
     assertEquals(newYear, predictor.nextBreakAfter(CalendarYears.startSeconds(2025)));
@@ -240,12 +253,17 @@ class HarmonicPredictorTest {
   void theOtherConventionIsNotTheOfficialOne() {
     HarmonicPredictor predictor =
         HarmonicPredictor.of(
-            Published.us("9447130").withMean(Published.usMean("9447130", "above_mllw_m")),
+            UsStations.constants("9447130").withMean(UsStations.mean("9447130", "above_mllw_m")),
             NodalConvention.AT_INSTANT);
     double worst = 0.0;
-    for (Sheet.Row row :
-        Published.rows("us-high-low-seattle-2015.csv", "utc", "kind", "height_m")) {
-      double error = predictor.value(Published.seconds(row)) - Published.number(row, "height_m");
+    for (Published.Row row :
+        Published.rows(
+            HarmonicPredictorTest.class,
+            "us-high-low-seattle-2015.csv",
+            "utc",
+            "kind",
+            "height_m")) {
+      double error = predictor.value(row.epochSeconds()) - row.number("height_m");
       worst = Math.max(worst, Math.abs(error));
     }
     assertEquals(0.026, worst, A_PRINTED_MILLIMETRE);
@@ -255,9 +273,9 @@ class HarmonicPredictorTest {
   void correctionsHeldForGoodMakeNoStep() {
     Instant held = Instant.parse("2024-07-01T00:00:00Z");
     HarmonicPredictor predictor =
-        HarmonicPredictor.of(Published.us(ANCHORAGE), NodalConvention.heldAt(held));
+        HarmonicPredictor.of(UsStations.constants(ANCHORAGE), NodalConvention.heldAt(held));
     HarmonicPredictor atInstant =
-        HarmonicPredictor.of(Published.us(ANCHORAGE), NodalConvention.AT_INSTANT);
+        HarmonicPredictor.of(UsStations.constants(ANCHORAGE), NodalConvention.AT_INSTANT);
     assertEquals(atInstant.at(held), predictor.at(held), MOVING_NODES_METRES);
     double newYear = CalendarYears.startSeconds(2025);
     assertEquals(predictor.value(Math.nextDown(newYear)), predictor.value(newYear), BLOCK_METRES);
@@ -268,7 +286,8 @@ class HarmonicPredictorTest {
   void theRateIsTheSlopeOfTheValues() {
     for (NodalConvention convention :
         List.of(NodalConvention.MID_YEAR, NodalConvention.AT_INSTANT)) {
-      HarmonicPredictor predictor = HarmonicPredictor.of(Published.us(ANCHORAGE), convention);
+      HarmonicPredictor predictor =
+          HarmonicPredictor.of(UsStations.constants(ANCHORAGE), convention);
       for (double t = 1.75e9; t < 1.7501e9; t += 7777.0) {
         double slope = (predictor.value(t + 30.0) - predictor.value(t - 30.0)) / 60.0;
         assertEquals(slope, predictor.rate(t), CHORD_METRES_PER_SECOND);
@@ -283,7 +302,7 @@ class HarmonicPredictorTest {
   @Test
   void outsideItsYearsItHasNoData() {
     HarmonicPredictor predictor =
-        HarmonicPredictor.of(Published.us(HONOLULU), NodalConvention.MID_YEAR);
+        HarmonicPredictor.of(UsStations.constants(HONOLULU), NodalConvention.MID_YEAR);
     assertTrue(Double.isNaN(predictor.value(CalendarYears.startSeconds(1799))));
     assertTrue(Double.isNaN(predictor.value(CalendarYears.startSeconds(2200))));
     assertTrue(Double.isNaN(predictor.value(Double.NaN)));
@@ -302,7 +321,7 @@ class HarmonicPredictorTest {
   @Test
   void aStepOfNothingIsRefused() {
     HarmonicPredictor predictor =
-        HarmonicPredictor.of(Published.us(HONOLULU), NodalConvention.MID_YEAR);
+        HarmonicPredictor.of(UsStations.constants(HONOLULU), NodalConvention.MID_YEAR);
     assertEquals(
         "step must be a finite number of seconds above 0, but was 0.0",
         assertThrows(
@@ -313,7 +332,7 @@ class HarmonicPredictorTest {
   @Test
   void aPredictorThatWasShippedPredictsTheSame() throws Exception {
     HarmonicPredictor predictor =
-        HarmonicPredictor.of(Published.us(HONOLULU), NodalConvention.AT_INSTANT);
+        HarmonicPredictor.of(UsStations.constants(HONOLULU), NodalConvention.AT_INSTANT);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
       out.writeObject(predictor);

@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.testing.Published;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.height.TideTable;
-import org.ferryglide.tide.sheet.Sheet;
 import org.junit.jupiter.api.Test;
 
 class HarmonicTideTest {
@@ -29,14 +29,15 @@ class HarmonicTideTest {
     return HarmonicTide.of(
         station,
         "mean lower low water",
-        Published.us(station).withMean(Published.usMean(station, "above_mllw_m")),
+        UsStations.constants(station).withMean(UsStations.mean(station, "above_mllw_m")),
         NodalConvention.MID_YEAR);
   }
 
   @Test
   void officialHighAndLowWatersAreMetToTheMinute() {
-    List<Sheet.Row> official =
-        Published.rows("us-high-low-seattle-2015.csv", "utc", "kind", "height_m");
+    List<Published.Row> official =
+        Published.rows(
+            HarmonicTideTest.class, "us-high-low-seattle-2015.csv", "utc", "kind", "height_m");
     List<TideEvent> waters =
         tide(SEATTLE)
             .extremes(Instant.parse("2015-01-01T00:00:00Z"), Instant.parse("2015-01-03T00:00:00Z"))
@@ -44,12 +45,11 @@ class HarmonicTideTest {
     assertEquals(official.size(), waters.size());
     for (int i = 0; i < waters.size(); i++) {
       TideEvent water = waters.get(i);
-      Sheet.Row row = official.get(i);
+      Published.Row row = official.get(i);
       Instant minute = water.time().plusSeconds(30).truncatedTo(ChronoUnit.MINUTES);
       assertEquals(OffsetDateTime.parse(row.text("utc")).toInstant(), minute);
       assertEquals(TideEvent.Kind.valueOf(row.text("kind")), water.kind());
-      assertEquals(
-          Published.number(row, "height_m"), water.height().metres(), OFFICIAL_WORST_METRES);
+      assertEquals(row.number("height_m"), water.height().metres(), OFFICIAL_WORST_METRES);
     }
   }
 
@@ -151,7 +151,7 @@ class HarmonicTideTest {
 
   @Test
   void aTideWithoutAPlaceIsRefused() {
-    HarmonicConstants constants = Published.us(SEATTLE);
+    HarmonicConstants constants = UsStations.constants(SEATTLE);
     assertEquals(
         "place and datum of a tide must not be empty",
         assertThrows(

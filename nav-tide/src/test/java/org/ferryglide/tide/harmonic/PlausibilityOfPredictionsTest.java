@@ -8,9 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.testing.Published;
 import org.ferryglide.tide.height.TideEvent;
 import org.ferryglide.tide.sheet.Plausibility;
-import org.ferryglide.tide.sheet.Sheet;
 import org.junit.jupiter.api.Test;
 
 /** What the judgements say of a year of honest tables, and of tables with one wrong figure. */
@@ -22,14 +22,19 @@ class PlausibilityOfPredictionsTest {
   private final List<double[]> allHeights = new ArrayList<>();
 
   PlausibilityOfPredictionsTest() {
-    for (Sheet.Row row :
+    for (Published.Row row :
         Published.rows(
-            "us-stations.csv", "station", "name", "above_mllw_m", "above_station_datum_m")) {
+            PlausibilityOfPredictionsTest.class,
+            "us-stations.csv",
+            "station",
+            "name",
+            "above_mllw_m",
+            "above_station_datum_m")) {
       HarmonicTide tide =
           HarmonicTide.of(
               row.text("station"),
               "mean",
-              Published.us(row.text("station")),
+              UsStations.constants(row.text("station")),
               NodalConvention.MID_YEAR);
       List<TideEvent> waters = tide.extremes(FROM, UNTIL).items();
       // rounded to minutes and centimetres, as tables are printed
@@ -86,9 +91,14 @@ class PlausibilityOfPredictionsTest {
   }
 
   private int indexOfBoston() {
-    List<Sheet.Row> rows =
+    List<Published.Row> rows =
         Published.rows(
-            "us-stations.csv", "station", "name", "above_mllw_m", "above_station_datum_m");
+            PlausibilityOfPredictionsTest.class,
+            "us-stations.csv",
+            "station",
+            "name",
+            "above_mllw_m",
+            "above_station_datum_m");
     for (int i = 0; i < rows.size(); i++) {
       if (rows.get(i).text("station").equals("8443970")) {
         return i;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.ferryglide.tide.sheet.Sheet;
+import org.ferryglide.testing.Published;
 import org.junit.jupiter.api.Test;
 
 class SchuremanNodesTest {
@@ -28,9 +28,14 @@ class SchuremanNodesTest {
     double[] angles = new double[MeanLongitudes.COUNT];
     double[] correction = new double[2];
     int checked = 0;
-    for (Sheet.Row row :
+    for (Published.Row row :
         Published.rows(
-            "us-yearly-nodes-1980-2026.csv", "year", "constituent", "factor", "v0_plus_u_deg")) {
+            SchuremanNodesTest.class,
+            "us-yearly-nodes-1980-2026.csv",
+            "year",
+            "constituent",
+            "factor",
+            "v0_plus_u_deg")) {
       int year = Integer.parseInt(row.text("year"));
       Constituent constituent = scheme.constituent(row.text("constituent")).orElseThrow();
       double start = CalendarYears.startSeconds(year);
@@ -39,13 +44,11 @@ class SchuremanNodesTest {
       MeanLongitudes.SCHUREMAN.at(start, angles, 0);
       double error =
           Math.IEEEremainder(
-              constituent.argumentDegrees(angles)
-                  + correction[1]
-                  - Published.number(row, "v0_plus_u_deg"),
+              constituent.argumentDegrees(angles) + correction[1] - row.number("v0_plus_u_deg"),
               360.0);
       String what = year + " " + constituent;
       assertEquals(
-          Published.number(row, "factor"),
+          row.number("factor"),
           correction[0],
           constituent.name().equals("OO1") ? OF_OO1 : PRINTED_THOUSANDTHS,
           what);

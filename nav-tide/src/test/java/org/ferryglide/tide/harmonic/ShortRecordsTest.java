@@ -22,7 +22,7 @@ class ShortRecordsTest {
 
   private static ObservedSeries boston(Duration step, int count) {
     HarmonicPredictor predictor =
-        HarmonicPredictor.of(Published.us(BOSTON), NodalConvention.AT_INSTANT);
+        HarmonicPredictor.of(UsStations.constants(BOSTON), NodalConvention.AT_INSTANT);
     double[] values = new double[count];
     for (int i = 0; i < count; i++) {
       values[i] = predictor.value(EpochSeconds.of(START) + i * step.toSeconds());

@@ -29,7 +29,7 @@ class TableCurveAccuracyTest {
 
   private static HarmonicTide tideAt(String station) {
     return HarmonicTide.of(
-        station, "mean level", Published.us(station), NodalConvention.AT_INSTANT);
+        station, "mean level", UsStations.constants(station), NodalConvention.AT_INSTANT);
   }
 
   /** Root of the mean square, and largest, in percent of the mean rise or fall. */

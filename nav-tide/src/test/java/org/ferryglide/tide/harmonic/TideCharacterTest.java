@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class TideCharacterTest {
   private static TideCharacter of(String station) {
-    return TideCharacter.of(Published.us(station));
+    return TideCharacter.of(UsStations.constants(station));
   }
 
   private static double ageHours(String station) {
@@ -98,7 +98,7 @@ class TideCharacterTest {
     int all = 0;
     // Eastport, Boston, New York, Fripps Inlet, Lake Worth
     for (String station : List.of("8410140", "8443970", "8518750", "8668498", "8722670")) {
-      HarmonicConstants constants = Published.us(station);
+      HarmonicConstants constants = UsStations.constants(station);
       TideTable table =
           HarmonicTide.of(station, "mean", constants, NodalConvention.AT_INSTANT).table(from, to);
       Duration age = TideCharacter.of(constants).ageOfTide().orElseThrow();
