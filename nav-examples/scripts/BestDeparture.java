@@ -15,7 +15,7 @@ public class BestDeparture {
     var when =
         WhenToGo.search(passage, from, from.plus(Duration.ofHours(12)), Duration.ofMinutes(30));
     when.windows().forEach(it -> print(clock(it.from(), 1) + " to " + clock(it.until(), 1)));
-    when.byMargin().ifPresent(it -> print("most to spare at " + clock(it.time(), 1)));
+    when.mostMargin().ifPresent(it -> print("most to spare at " + clock(it.time(), 1)));
     print("not checked: " + when.notChecked().stream().map(it -> it.text()).toList());
   }
 }

@@ -110,8 +110,8 @@ final class PlanPrinter {
     if (when.windows().items().isEmpty()) {
       page.row("text.windows", page.say("text.no-window"));
     }
-    when.byTime().ifPresent(best -> page.row("text.least-time", words(page, best)));
-    when.byMargin().ifPresent(best -> page.row("text.best-margin", words(page, best)));
+    when.leastTime().ifPresent(best -> page.row("text.least-time", words(page, best)));
+    when.mostMargin().ifPresent(best -> page.row("text.best-margin", words(page, best)));
     when.leastBad().ifPresent(least -> page.row("text.least-bad", words(page, least)));
     when.whyNot()
         .forEach(

@@ -18,7 +18,7 @@ import org.ferryglide.nav.reckon.Covariance;
  * out, and the other chances grow. Having aimed off, the answer is nearly always the chosen side.
  *
  * <pre>{@code
- * Duration grace = IfNotSeen.waitUntil(covariance, course, speedOverGround, 0.95);
+ * Duration grace = IfNotSeen.goOnFor(covariance, course, speedOverGround, 0.95);
  * IfNotSeen answer =
  *     IfNotSeen.after(grace, covariance, course, speedOverGround, sight, aim.offset());
  * answer.advice(); // TURN_RIGHT, having aimed off to the left
@@ -87,7 +87,7 @@ public record IfNotSeen(double ahead, double toLeft, double toRight, Advice advi
    * @return the time to add to the reckoned time, rounded up to a whole second
    * @throws IllegalArgumentException if a value is out of range
    */
-  public static Duration waitUntil(
+  public static Duration goOnFor(
       Covariance covariance, TrueBearing course, Speed speedOverGround, double confidence) {
     if (!(confidence >= 0.5 && confidence < 1.0)) { // written so that NaN fails
       throw new IllegalArgumentException("confidence must be in [0.5, 1), but was " + confidence);

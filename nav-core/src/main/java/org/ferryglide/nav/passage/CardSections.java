@@ -205,7 +205,7 @@ final class CardSections {
 
   /** The launch interval in words, cut to whole minutes inward. */
   static String words(CardText text, TimedPlan plan, LaunchInterval interval) {
-    String what = text.about(interval.endsAfter());
+    String what = text.about(interval.failsLater());
     return interval
         .span()
         .map(

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * LaunchInterval interval = LaunchInterval.of(plan);
  * interval.span().ifPresent(System.out::println);
- * System.out.println("before: " + interval.endsBefore().text() + "; after: " + interval.endsAfter().text());
+ * System.out.println("before: " + interval.failsEarlier().text() + "; after: " + interval.failsLater().text());
  * }</pre>
  *
  * <p>A heading is printed by the compass of the passage, else magnetic, else true, and at the
@@ -157,7 +157,7 @@ public final class LaunchInterval implements Serializable {
    *
    * @return what the check or the solver says just outside the span
    */
-  public Note endsBefore() {
+  public Note failsEarlier() {
     return endsBefore;
   }
 
@@ -166,7 +166,7 @@ public final class LaunchInterval implements Serializable {
    *
    * @return what the check or the solver says just outside the span
    */
-  public Note endsAfter() {
+  public Note failsLater() {
     return endsAfter;
   }
 

@@ -30,7 +30,7 @@ public final class Sighting implements Serializable {
   private final Distance reach;
   private final double missedToLeft;
   private final double missedToRight;
-  private final @Nullable String noPromise;
+  private final @Nullable String whyUnsure;
   private final TrueBearing course;
   private final Offset aimedOff;
 
@@ -39,7 +39,7 @@ public final class Sighting implements Serializable {
       Distance reach,
       double missedToLeft,
       double missedToRight,
-      @Nullable String noPromise,
+      @Nullable String whyUnsure,
       TrueBearing course,
       Offset aimedOff) {
     this.course = course;
@@ -48,7 +48,7 @@ public final class Sighting implements Serializable {
     this.reach = reach;
     this.missedToLeft = missedToLeft;
     this.missedToRight = missedToRight;
-    this.noPromise = noPromise;
+    this.whyUnsure = whyUnsure;
   }
 
   /**
@@ -115,12 +115,12 @@ public final class Sighting implements Serializable {
   }
 
   /**
-   * Why nothing is promised.
+   * Why the chance cannot be counted on.
    *
    * @return for example {@code the mark is covered then}; empty if the chance counts
    */
-  public Optional<String> noPromise() {
-    return Optional.ofNullable(noPromise);
+  public Optional<String> whyUnsure() {
+    return Optional.ofNullable(whyUnsure);
   }
 
   @Override

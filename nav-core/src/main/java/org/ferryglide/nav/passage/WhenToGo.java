@@ -29,7 +29,7 @@ import org.ferryglide.nav.water.Window;
  * <pre>{@code
  * WhenToGo day = WhenToGo.search(passage, morning, evening, Duration.ofMinutes(10));
  * day.windows().items().forEach(System.out::println);
- * day.byMargin().ifPresentOrElse(
+ * day.mostMargin().ifPresentOrElse(
  *     best -> System.out.println(best.time()),
  *     () -> System.out.println("none; least bad: " + day.leastBad()));
  * }</pre>
@@ -172,7 +172,7 @@ public final class WhenToGo {
    *
    * @return the departure; empty if none is left
    */
-  public Optional<Departure> byTime() {
+  public Optional<Departure> leastTime() {
     return best(route -> -(route.arrivalSeconds() - route.departureSeconds()));
   }
 
@@ -182,7 +182,7 @@ public final class WhenToGo {
    *
    * @return the departure; empty if none is left
    */
-  public Optional<Departure> byMargin() {
+  public Optional<Departure> mostMargin() {
     Departure best = null;
     for (Departure departure : choices) {
       if (departure.isFit() && (best == null || worstMargin(departure) > worstMargin(best))) {
@@ -198,7 +198,7 @@ public final class WhenToGo {
    *
    * @return the departure; empty if none is left
    */
-  public Optional<Departure> byShare() {
+  public Optional<Departure> leastCrossStreamShare() {
     return best(route -> -route.crossStreamShare());
   }
 

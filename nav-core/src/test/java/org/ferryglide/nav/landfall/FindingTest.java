@@ -146,7 +146,7 @@ class FindingTest {
   @Test
   void notSeenHavingAimedOffMeansTheChosenSide() {
     Covariance at = covariance(500, 400);
-    Duration grace = IfNotSeen.waitUntil(at, COURSE, THREE_KNOTS, 0.95);
+    Duration grace = IfNotSeen.goOnFor(at, COURSE, THREE_KNOTS, 0.95);
     assertEquals(
         Math.ceil(500 * 1.644854 / THREE_KNOTS.metresPerSecond()), (double) grace.toSeconds(), 1);
     IfNotSeen right = IfNotSeen.after(grace, at, COURSE, THREE_KNOTS, metres(300), left(800));

@@ -161,7 +161,7 @@ class AimingOffProperties {
             .get(0)
             .sighting()
             .orElseThrow();
-    assertEquals("the mark is covered then", covered.noPromise().orElseThrow());
+    assertEquals("the mark is covered then", covered.whyUnsure().orElseThrow());
     assertFalse(covered.turnIfMissed().isPresent());
   }
 
@@ -186,9 +186,9 @@ class AimingOffProperties {
     WayPoint skerry = WayPoint.of("Skerry", Scenes.SKERRY);
     Distance low = Distance.ofMetres(1.0);
     for (WayPoint covered : List.of(skerry.withMark(low), skerry.withMark(low, "Bar"))) {
-      assertEquals("the mark is covered then", sighting(covered, true).noPromise().orElseThrow());
+      assertEquals("the mark is covered then", sighting(covered, true).whyUnsure().orElseThrow());
     }
-    assertFalse(sighting(skerry.withMark(low), false).noPromise().isPresent());
+    assertFalse(sighting(skerry.withMark(low), false).whyUnsure().isPresent());
     assertEquals("Bar", skerry.withMark(low, "Bar").markPort().orElseThrow());
     TimedPlan plan =
         TimedPlan.of(Scenes.passage(3.5, 0.2).build(), Scenes.NOON.minus(Duration.ofHours(3)))
@@ -197,9 +197,9 @@ class AimingOffProperties {
     double likely = Scenes.level().heightMetres(plan.legs().get(0).arrival().getEpochSecond());
     double latest = Scenes.level().heightMetres(plan.legs().get(0).latest().getEpochSecond());
     WayPoint between = skerry.withMark(Distance.ofMetres(0.5 * (likely + latest)), "Bar");
-    assertEquals("the mark may be covered then", sighting(between, true).noPromise().orElseThrow());
+    assertEquals("the mark may be covered then", sighting(between, true).whyUnsure().orElseThrow());
     WayPoint above = skerry.withMark(Distance.ofMetres(latest + 0.1), "Bar");
-    assertFalse(sighting(above, true).noPromise().isPresent());
+    assertFalse(sighting(above, true).whyUnsure().isPresent());
   }
 
   private static Passage seen() {

@@ -96,8 +96,8 @@ class LaunchIntervalTest {
     Passage passage = Scenes.passage(3.5, 1.5).dangers(List.of()).build();
     edgesAgree(passage);
     LaunchInterval interval = LaunchInterval.of(plan(passage));
-    assertTrue(interval.endsAfter().text().contains("printed heading of leg"), interval::toString);
-    assertTrue(interval.endsBefore().text().contains("printed heading of leg"), interval::toString);
+    assertTrue(interval.failsLater().text().contains("printed heading of leg"), interval::toString);
+    assertTrue(interval.failsEarlier().text().contains("printed heading of leg"), interval::toString);
   }
 
   @Test
@@ -110,16 +110,16 @@ class LaunchIntervalTest {
             .build();
     edgesAgree(passage);
     LaunchInterval interval = LaunchInterval.of(plan(passage));
-    assertTrue(interval.endsAfter().text().contains("arriving by"), interval::toString);
+    assertTrue(interval.failsLater().text().contains("arriving by"), interval::toString);
   }
 
   @Test
   void withoutAStreamOnlyDaylightEndsIt() {
     Passage passage = Scenes.passage(3.5, 0.0).dangers(List.of()).build();
     LaunchInterval interval = LaunchInterval.of(plan(passage));
-    assertTrue(interval.endsAfter().text().contains("daylight left"), interval::toString);
+    assertTrue(interval.failsLater().text().contains("daylight left"), interval::toString);
     assertTrue(
-        interval.endsBefore().text().contains("sunrise before the launch"), interval::toString);
+        interval.failsEarlier().text().contains("sunrise before the launch"), interval::toString);
   }
 
   @Test
@@ -136,8 +136,8 @@ class LaunchIntervalTest {
             .dangers(List.of())
             .build();
     LaunchInterval interval = LaunchInterval.of(plan(north));
-    assertEquals("nothing within 12 hours", interval.endsBefore().text());
-    assertEquals("nothing within 12 hours", interval.endsAfter().text());
+    assertEquals("nothing within 12 hours", interval.failsEarlier().text());
+    assertEquals("nothing within 12 hours", interval.failsLater().text());
     assertEquals(Duration.ofHours(24), interval.span().orElseThrow().duration());
   }
 
@@ -149,6 +149,6 @@ class LaunchIntervalTest {
             .build();
     LaunchInterval interval = LaunchInterval.of(plan(passage));
     assertFalse(interval.span().isPresent());
-    assertTrue(interval.endsAfter().text().contains("arriving by"), interval::toString);
+    assertTrue(interval.failsLater().text().contains("arriving by"), interval::toString);
   }
 }

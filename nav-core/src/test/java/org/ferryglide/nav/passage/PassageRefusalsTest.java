@@ -129,7 +129,7 @@ class PassageRefusalsTest {
     TimedPlan plan = TimedPlan.of(passage.build(), Scenes.NOON).orElseThrow();
     assertEquals(
         "the height of the water is not known then",
-        plan.legs().get(0).sighting().orElseThrow().noPromise().orElseThrow());
+        plan.legs().get(0).sighting().orElseThrow().whyUnsure().orElseThrow());
   }
 
   @Test

@@ -50,15 +50,15 @@ class WhenToGoTest {
   void theBestAreAmongTheFitAndBetterThanTheRest() {
     Instant from = Scenes.NOON.minus(Duration.ofHours(7));
     WhenToGo search = WhenToGo.search(gated(), from, from.plus(Duration.ofHours(14)), STEP);
-    Departure best = search.byMargin().orElseThrow();
+    Departure best = search.mostMargin().orElseThrow();
     for (Departure other : search.choices()) {
       if (other.isFit()) {
         assertTrue(WhenToGo.worstMargin(other) <= WhenToGo.worstMargin(best));
       }
     }
     assertTrue(search.leastBad().isEmpty());
-    assertTrue(search.byTime().orElseThrow().isFit());
-    assertTrue(search.byShare().orElseThrow().isFit());
+    assertTrue(search.leastTime().orElseThrow().isFit());
+    assertTrue(search.leastCrossStreamShare().orElseThrow().isFit());
   }
 
   @Test
@@ -101,8 +101,8 @@ class WhenToGoTest {
     WhenToGo search =
         WhenToGo.search(hopeless, Scenes.NOON, Scenes.NOON.plus(Duration.ofHours(6)), STEP);
     assertTrue(search.windows().items().isEmpty());
-    assertTrue(search.byMargin().isEmpty());
-    assertTrue(search.byTime().isEmpty());
+    assertTrue(search.mostMargin().isEmpty());
+    assertTrue(search.leastTime().isEmpty());
     Departure least = search.leastBad().orElseThrow();
     assertFalse(least.isFit());
     assertEquals("stream", search.whyNot().keySet().iterator().next().text());

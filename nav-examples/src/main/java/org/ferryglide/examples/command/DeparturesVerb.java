@@ -105,8 +105,8 @@ final class DeparturesVerb extends FolderVerb {
     if (windows.isEmpty()) {
       none(answer, when);
     }
-    when.byTime().ifPresent(best -> told(answer, "least time", "leastTime", best, offset));
-    when.byMargin().ifPresent(best -> told(answer, "best margin", "bestMargin", best, offset));
+    when.leastTime().ifPresent(best -> told(answer, "least time", "leastTime", best, offset));
+    when.mostMargin().ifPresent(best -> told(answer, "best margin", "bestMargin", best, offset));
     when.leastBad().ifPresent(least -> told(answer, "least bad", "leastBad", least, offset));
     Map<String, Integer> against = new LinkedHashMap<>();
     when.whyNot()

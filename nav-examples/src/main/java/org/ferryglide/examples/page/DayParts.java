@@ -96,8 +96,8 @@ final class DayParts {
     if (when.windows().items().isEmpty()) {
       body.element("li", labels.say("departures.none")).line();
     }
-    when.byTime().ifPresent(one -> best(body, "departures.least-time", one));
-    when.byMargin().ifPresent(one -> best(body, "departures.most-margin", one));
+    when.leastTime().ifPresent(one -> best(body, "departures.least-time", one));
+    when.mostMargin().ifPresent(one -> best(body, "departures.most-margin", one));
     when.leastBad().ifPresent(one -> best(body, "departures.least-bad", one));
     body.close().line();
     Map<Note, Integer> why = when.whyNot();

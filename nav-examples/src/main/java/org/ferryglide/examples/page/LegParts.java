@@ -137,10 +137,10 @@ final class LegParts {
                                 printed.early(
                                     span.until().minus(plan.passage().party().launching())),
                                 "before",
-                                printed.say(one.endsBefore()),
+                                printed.say(one.failsEarlier()),
                                 "after",
-                                printed.say(one.endsAfter())))
-                    .orElse(labels.say("glance.no-span", "why", printed.say(one.endsAfter()))))
+                                printed.say(one.failsLater())))
+                    .orElse(labels.say("glance.no-span", "why", printed.say(one.failsLater()))))
         .orElse(labels.say("blank"));
   }
 
