@@ -97,7 +97,8 @@ class LaunchIntervalTest {
     edgesAgree(passage);
     LaunchInterval interval = LaunchInterval.of(plan(passage));
     assertTrue(interval.failsLater().text().contains("printed heading of leg"), interval::toString);
-    assertTrue(interval.failsEarlier().text().contains("printed heading of leg"), interval::toString);
+    assertTrue(
+        interval.failsEarlier().text().contains("printed heading of leg"), interval::toString);
   }
 
   @Test
