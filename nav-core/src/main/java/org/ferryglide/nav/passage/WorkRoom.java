@@ -30,7 +30,9 @@ final class WorkRoom {
 
   WorkRoom(Passage passage) {
     this.passage = passage;
-    asksForSlowerRoute = passage.conditions().stream().anyMatch(SlowerToo.class::isInstance);
+    asksForSlowerRoute =
+        passage.lanes().map(lanes -> !lanes.isEmpty()).orElse(false)
+            || passage.conditions().stream().anyMatch(SlowerToo.class::isInstance);
     int count = passage.wayPoints().size();
     isStop = new boolean[count];
     isWait = new boolean[count];
@@ -41,7 +43,10 @@ final class WorkRoom {
     }
   }
 
-  /** Whether the slower party's whole route is asked for anyway, and not its times alone. */
+  /**
+   * Whether some check asks for the slower party's whole route, and not its times alone: then it is
+   * solved once for both.
+   */
   boolean asksForSlowerRoute() {
     return asksForSlowerRoute;
   }
