@@ -1,5 +1,6 @@
 package org.ferryglide.nav.passage;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 
 /**
@@ -30,6 +31,9 @@ final class PlainDay {
   private final double metresEast;
   private final double metresEastSlope;
 
+  /** From which tide and wind are counted. */
+  private final double zero;
+
   final double departure;
   final double knots;
   final double restMinutes;
@@ -44,6 +48,15 @@ final class PlainDay {
   /** The way point at which the party is ashore, and for how many seconds. */
   final int stop;
 
+  /** Before the departure; zero for a part that begins afloat. */
+  final double launching;
+
+  /** Whether the first landing and the last ask for a level; else they lie open to the wind. */
+  final boolean startsAtLevel;
+
+  /** Whether the party has nothing to do with a landing at the start. */
+  final boolean startsAfloat;
+
   final double ashore;
 
   private final double rate;
@@ -56,8 +69,8 @@ final class PlainDay {
   private final double windTo;
   private final double windPhase;
 
-  final double[] dangerLat = new double[DANGERS];
-  final double[] dangerLon = new double[DANGERS];
+  final double[] dangerLat;
+  final double[] dangerLon;
 
   /** Above which stream, wind and level a danger is closed, and when. */
   double closingRate;
@@ -68,14 +81,20 @@ final class PlainDay {
   double closedUntil;
 
   /** Two ends each, degrees. */
-  final double[] laneLat = new double[2];
+  final double[] laneLat;
 
-  final double[] laneLon = new double[2];
+  final double[] laneLon;
   final double laneWidth;
-  final double[] shoreLat = new double[2];
-  final double[] shoreLon = new double[2];
+  final double[] shoreLat;
+  final double[] shoreLon;
 
   PlainDay(SplittableRandom random) {
+    dangerLat = new double[DANGERS];
+    dangerLon = new double[DANGERS];
+    laneLat = new double[2];
+    laneLon = new double[2];
+    shoreLat = new double[2];
+    shoreLon = new double[2];
     latitude = -50.0 + 100.0 * random.nextDouble();
     longitude = random.nextInt(4) == 0 ? 179.97 : -180.0 + 360.0 * random.nextDouble();
     double w = 1.0 - E2 * Math.pow(Math.sin(Math.toRadians(latitude)), 2);
@@ -84,7 +103,8 @@ final class PlainDay {
     metresEastSlope = (eastAt(latitude + 0.1) - eastAt(latitude - 0.1)) / 0.2;
     // half past nine by the sun
     double day = 20_615.0 * 86400.0 + 86400.0 * random.nextInt(365);
-    departure = Math.rint(day + 240.0 * (180.0 - longitude) - 2.5 * 3600.0);
+    zero = Math.rint(day + 240.0 * (180.0 - longitude) - 2.5 * 3600.0);
+    departure = zero;
     knots = 3.0 + 1.2 * random.nextDouble();
     restMinutes = random.nextBoolean() ? 0.0 : 10.0;
     drift = random.nextInt(3) == 0 ? 0.0 : 0.03 * random.nextDouble();
@@ -103,6 +123,9 @@ final class PlainDay {
       held[i] = random.nextBoolean();
     }
     stop = random.nextBoolean() ? 1 : -1;
+    launching = LAUNCHING;
+    startsAtLevel = true;
+    startsAfloat = false;
     ashore = 60.0 * (15 + random.nextInt(20));
     rate = (0.4 + 1.0 * random.nextDouble()) * KNOT;
     double set = 2.0 * Math.PI * random.nextDouble();
@@ -126,6 +149,78 @@ final class PlainDay {
     double off = random.nextBoolean() ? 1.0 : -1.0;
     beside(0, 0.3, off * (150.0 + 200.0 * random.nextDouble()), shoreLat, shoreLon, 0);
     beside(0, 0.7, off * (150.0 + 200.0 * random.nextDouble()), shoreLat, shoreLon, 1);
+  }
+
+  /**
+   * A part of a day as a day of its own.
+   *
+   * @param places way points, one beside the other, on or back
+   * @param departure when the first is left
+   * @param slower the share of the speed that is paddled
+   */
+  private PlainDay(PlainDay all, int[] places, double departure, double slower) {
+    boolean back = places[1] < places[0];
+    latitude = all.latitude;
+    longitude = all.longitude;
+    metresNorth = all.metresNorth;
+    metresEast = all.metresEast;
+    metresEastSlope = all.metresEastSlope;
+    zero = all.zero;
+    this.departure = departure;
+    knots = all.knots * slower;
+    restMinutes = all.restMinutes;
+    drift = all.drift;
+    lat = new double[places.length];
+    lon = new double[places.length];
+    held = new boolean[places.length - 1];
+    for (int i = 0; i < places.length; i++) {
+      lat[i] = all.lat[places[i]];
+      lon[i] = all.lon[places[i]];
+      if (i > 0) {
+        held[i - 1] = all.held[Math.min(places[i], places[i - 1])];
+      }
+    }
+    stop = back || all.stop <= places[0] ? -1 : all.stop - places[0];
+    boolean ashoreFirst = places[0] == 0 || places[0] == all.stop;
+    launching = ashoreFirst ? LAUNCHING : 0.0;
+    startsAtLevel = places[0] == 0;
+    startsAfloat = !ashoreFirst;
+    ashore = all.ashore;
+    rate = all.rate;
+    sine = all.sine;
+    cosine = all.cosine;
+    rotary = all.rotary;
+    phase = all.phase;
+    gradient = all.gradient;
+    windSpeed = all.windSpeed;
+    windTo = all.windTo;
+    windPhase = all.windPhase;
+    dangerLat = all.dangerLat;
+    dangerLon = all.dangerLon;
+    closingRate = all.closingRate;
+    closingWind = all.closingWind;
+    closingLevel = all.closingLevel;
+    closedFrom = all.closedFrom;
+    closedUntil = all.closedUntil;
+    laneLat = all.laneLat;
+    laneLon = all.laneLon;
+    laneWidth = all.laneWidth;
+    shoreLat = all.shoreLat;
+    shoreLon = all.shoreLon;
+  }
+
+  /** What is left from a way point on. */
+  PlainDay onward(int wayPoint, double time, double slower) {
+    int[] places = new int[lat.length - wayPoint];
+    Arrays.setAll(places, i -> wayPoint + i);
+    return new PlainDay(this, places, time, slower);
+  }
+
+  /** The way home from a way point, without stops. */
+  PlainDay home(int wayPoint, double time, double slower) {
+    int[] places = new int[wayPoint + 1];
+    Arrays.setAll(places, i -> wayPoint - i);
+    return new PlainDay(this, places, time, slower);
   }
 
   private static double eastAt(double lat) {
@@ -178,7 +273,7 @@ final class PlainDay {
 
   /** The tabled stream, metres a second east and north. */
   void stream(double la, double time, double[] out) {
-    double turn = 2.0 * Math.PI * (time - departure) / TIDE + phase;
+    double turn = 2.0 * Math.PI * (time - zero) / TIDE + phase;
     double along = rate * Math.cos(turn) * (1.0 + gradient * (la - latitude));
     double across = rate * rotary * Math.sin(turn);
     out[0] = along * sine + across * cosine;
@@ -187,7 +282,7 @@ final class PlainDay {
 
   /** The wind forecast, where it goes. */
   void wind(double time, double[] out) {
-    double turn = 2.0 * Math.PI * (time - departure) / 40_000.0 + windPhase;
+    double turn = 2.0 * Math.PI * (time - zero) / 40_000.0 + windPhase;
     double speed = windSpeed * (1.0 + 0.3 * Math.sin(turn));
     double to = windTo + 0.5 * Math.cos(turn);
     out[0] = speed * Math.sin(to);
@@ -195,7 +290,7 @@ final class PlainDay {
   }
 
   double level(double time) {
-    return 3.0 + 1.8 * Math.cos(2.0 * Math.PI * (time - departure) / TIDE + 1.3 * phase);
+    return 3.0 + 1.8 * Math.cos(2.0 * Math.PI * (time - zero) / TIDE + 1.3 * phase);
   }
 
   /** Metres between two places near by. */

@@ -2,6 +2,7 @@ package org.ferryglide.nav.passage;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One day of a plain simulation: the usual errors drawn by a generator of its own, the party
@@ -37,6 +38,7 @@ final class PlainDraw {
     double lowestAtEnd = -100.0;
     double onshore = 100.0;
     boolean reach;
+    boolean drift = true;
     double leastStream;
   }
 
@@ -331,8 +333,22 @@ final class PlainDraw {
     return paths[leg].time[0];
   }
 
+  /** When a way point after the start is left; where nothing follows, the arrival. */
+  double leaving(int wayPoint) {
+    return wayPoint < paths.length ? departure(wayPoint) : arrival(wayPoint);
+  }
+
+  PlainDay day() {
+    return day;
+  }
+
+  /** The figures of a day on which everything is as planned. */
+  double[] still(Chosen chosen) {
+    return figures(null, chosen);
+  }
+
   /** All figures of a paddled day; an infinite one where it does not count. */
-  double[] figures(PlainDraw plan, Chosen chosen) {
+  double[] figures(@Nullable PlainDraw plan, Chosen chosen) {
     double[] all = new double[FIGURES];
     times(all);
     levels(all);
@@ -345,8 +361,8 @@ final class PlainDraw {
     for (int leg = 0; leg < paths.length; leg++) {
       water(paths[leg], all, chosen);
     }
-    double[][] off = off(plan);
-    for (int leg = 0; leg < paths.length; leg++) {
+    double[][] off = plan == null ? new double[0][] : off(plan);
+    for (int leg = 0; leg < off.length; leg++) {
       aside(leg, off[leg], plan.paths[leg]);
     }
     double asked = Double.NEGATIVE_INFINITY;
@@ -354,14 +370,14 @@ final class PlainDraw {
     for (int leg = 0; leg < paths.length; leg++) {
       Path path = paths[leg];
       places(path, all);
-      int[] from = new int[1 + PlainDay.DANGERS];
+      int[] from = new int[chosen.drift ? 1 + PlainDay.DANGERS : 0];
       nearest(path, from);
       for (int i : from) {
         all[DRIFT] = Math.min(all[DRIFT], drift(path, i, chosen));
       }
       for (int i = 0; i < path.size; i++) {
         double since = Math.floor((path.time[i] - paths[0].time[0]) / HOUR);
-        if (since > hours) {
+        if (chosen.drift && since > hours) {
           hours = since;
           all[DRIFT] = Math.min(all[DRIFT], drift(path, i, chosen));
         }
@@ -378,7 +394,7 @@ final class PlainDraw {
   private void times(double[] all) {
     double departed = paths[0].time[0];
     double arrived = arrival(paths.length);
-    double launch = departed - PlainDay.LAUNCHING;
+    double launch = departed - day.launching;
     int end = day.lat.length - 1;
     double sunset = launch + day.untilSunset(day.lat[end], day.lon[end], launch);
     sunset = 60.0 * Math.floor(sunset / 60.0); // told in whole minutes, never later than it is
@@ -394,10 +410,15 @@ final class PlainDraw {
 
   private void levels(double[] all) {
     double departed = paths[0].time[0];
-    all[LEVEL_AT_START] = lowest(departed - PlainDay.LAUNCHING, departed);
+    boolean isLevel = !day.startsAfloat && day.startsAtLevel;
+    all[LEVEL_AT_START] =
+        isLevel ? lowest(departed - day.launching, departed) : Double.POSITIVE_INFINITY;
     double arrived = arrival(paths.length);
     all[LEVEL_AT_END] = lowest(arrived, arrived + PlainDay.LANDING);
-    all[WIND_AT_STOP] = Double.NEGATIVE_INFINITY;
+    all[WIND_AT_STOP] =
+        day.startsAfloat || day.startsAtLevel
+            ? Double.NEGATIVE_INFINITY
+            : onshore(departed - day.launching, departed);
     if (day.stop > 0) {
       double landed = arrival(day.stop);
       double left = paths[day.stop].time[0];
@@ -407,7 +428,7 @@ final class PlainDraw {
     }
   }
 
-  private double lowest(double from, double until) {
+  double lowest(double from, double until) {
     double least = Double.POSITIVE_INFINITY;
     for (double t = from; t <= until; t += LOOK) {
       least = Math.min(least, day.level(t));
@@ -552,6 +573,9 @@ final class PlainDraw {
 
   /** The step of the strongest stream, and those nearest to the dangers. */
   private void nearest(Path path, int[] from) {
+    if (from.length == 0) {
+      return;
+    }
     double[] best = new double[from.length];
     Arrays.fill(best, Double.POSITIVE_INFINITY);
     double[] now = new double[from.length];
