@@ -96,11 +96,11 @@ public final class DeviationTable implements Serializable {
       double gap = next - headings[i];
       if (gap <= 0.0) {
         throw new IllegalArgumentException(
-            "heading " + sorted.get(i).heading() + " must not stand twice in a deviation table");
+            "heading " + sorted.get(i).heading() + " must not occur twice in a deviation table");
       }
       if (gap > WIDEST_GAP_DEGREES) {
         throw new IllegalArgumentException(
-            "headings of a deviation table must leave no gap over 110 degrees, but behind "
+            "headings of a deviation table must leave no gap over 110 degrees, but after "
                 + sorted.get(i).heading()
                 + " it was "
                 + gap);

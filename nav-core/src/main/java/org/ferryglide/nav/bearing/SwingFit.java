@@ -273,7 +273,7 @@ public final class SwingFit implements Serializable {
                   "swing.gap",
                   "No sight on "
                       + Math.round(gap)
-                      + "° of the circle; the deviation there is a continuation.")
+                      + "° of the circle; the deviation there is extrapolated.")
               .with("gapDegrees", gap));
     }
     int worst = worst();

@@ -30,8 +30,9 @@ record FixJudge(double poorCutDegrees, double otherWorseBy) {
       notes.add(
           Note.caution(
                   "fix.poor-cut",
-                  "The position lines cross at a small angle, so that a small error of a bearing is"
-                      + " a large one of the position; its ellipse is too small, its region holds.")
+                  "The position lines cross at a small angle, so that a small error of a bearing"
+                      + " makes a large one of the position; the ellipse is too small, the region"
+                      + " holds.")
               .with("cutDegrees", cut));
     }
     if (agreement < DISAGREEMENT) {
@@ -70,8 +71,8 @@ record FixJudge(double poorCutDegrees, double otherWorseBy) {
       notes.add(
           Note.warning(
                   "fix.shared-error",
-                  "All bearings seem to be off to the same side by as much; was the variation, or"
-                      + " the deviation, applied, and the right way?")
+                  "All bearings seem to be off to the same side by the same amount; was the"
+                      + " variation, or the deviation, applied, and the right way round?")
               .with("degrees", shared.getAsDouble()));
     }
     notes.add(

@@ -70,7 +70,7 @@ final class RoseText {
       }
     }
     place = text.length();
-    throw refuse("the year of the rose, four digits, must stand before or behind the variation");
+    throw refuse("the year of the rose, four digits, must come before or after the variation");
   }
 
   private void skipVariationWord() {
@@ -145,7 +145,7 @@ final class RoseText {
     }
     double change = signed(minutes, letter, growth, variationSign);
     if (bracket && !skipAny(")")) {
-      throw refuse("the bracket must close behind the annual change");
+      throw refuse("the bracket must close after the annual change");
     }
     if (skipAny(".")) {
       skipSpaces();
@@ -201,7 +201,7 @@ final class RoseText {
         rest = number();
         if (!(rest < 60.0)) {
           place = restAt;
-          throw refuse("minutes behind degrees must be in [0, 60), but were " + rest);
+          throw refuse("minutes after degrees must be in [0, 60), but were " + rest);
         }
         skipOne("'′’");
       }
@@ -264,7 +264,7 @@ final class RoseText {
 
   private int oneOf(int before, int after) {
     if (before != 0 && after != 0) {
-      throw refuse("the letter E or W stands once, before or behind the figures");
+      throw refuse("the letter E or W must come once, before or after the figures");
     }
     return before + after;
   }

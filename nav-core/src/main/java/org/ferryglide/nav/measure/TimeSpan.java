@@ -74,7 +74,7 @@ public record TimeSpan(Instant from, Instant until) implements Serializable {
     int slash = text.indexOf('/');
     if (slash < 0) {
       throw new TextFormatException(
-          "a span of time must be two instants parted by a slash", text, text.length());
+          "a span of time must be two instants separated by a slash", text, text.length());
     }
     Instant from = instant(text, 0, slash);
     Instant until = instant(text, slash + 1, text.length());

@@ -333,13 +333,13 @@ public final class Replan implements Serializable {
       notes.add(
           Note.information(
                   "replan.within-error",
-                  "The fix lies no farther from the reckoning than the errors of both admit.")
+                  "The fix lies no farther from the reckoning than the errors of both allow.")
               .with("metres", Math.hypot(east, north)));
     } else {
       notes.add(
           Note.caution(
                   "replan.beyond-error",
-                  "The fix lies farther from the reckoning than the errors of both admit 95 times"
+                  "The fix lies farther from the reckoning than the errors of both allow 95 times"
                       + " in a hundred: something is not as planned.")
               .with("metres", Math.hypot(east, north)));
     }

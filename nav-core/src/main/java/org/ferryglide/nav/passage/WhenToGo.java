@@ -148,7 +148,7 @@ public final class WhenToGo {
             Note.caution(
                     "passage.window-shorter-than-turn",
                     "The window is shorter than the error of the stream's turn: the stream may turn"
-                        + " early or late by more than it lasts.")
+                        + " early or late by more than the window lasts.")
                 .with("from", window.from().toString())
                 .with("until", window.until().toString())
                 .with("errorMinutes", Seconds.of(errors.turnOfStream()) / 60.0));

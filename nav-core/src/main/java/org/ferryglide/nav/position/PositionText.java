@@ -115,7 +115,7 @@ final class PositionText {
     reader.expectEnd("nothing may follow the second part");
     if (first.axis == 0 && second.axis == 0 && !separated && !second.signed) {
       throw new TextFormatException(
-          "parts without letters must be parted by a comma", text, second.start);
+          "parts without letters must be separated by a comma", text, second.start);
     }
     refuseHalfLettered(first, second, text);
     refuseHalfLettered(second, first, text);

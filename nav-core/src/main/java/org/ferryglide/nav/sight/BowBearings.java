@@ -97,7 +97,7 @@ public final class BowBearings {
   private static double atSecondFactor(double first, double second) {
     if (!(first > 0.0 && first < second && second < HALF_CIRCLE)) { // written so that NaN fails
       throw new IllegalArgumentException(
-          "angles on the bow must grow within (0, 180) degrees, but were "
+          "angles on the bow must increase within (0, 180) degrees, but were "
               + first
               + " and "
               + second);

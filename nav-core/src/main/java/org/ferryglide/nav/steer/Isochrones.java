@@ -110,7 +110,7 @@ final class Isochrones {
     }
     if (solver.craft().meanSpeed().metresPerSecond() == 0.0) {
       throw new IllegalArgumentException(
-          "a craft with isochrones must have some speed, but was " + solver.craft());
+          "a craft must have some speed for isochrones, but had " + solver.craft());
     }
     return within;
   }

@@ -293,7 +293,7 @@ public final class Strategy implements Serializable {
   private SeaRoom quickestRoom() {
     if (!isQuickest()) {
       throw new IllegalStateException(
-          "only the quickest path is kept out of waters, but the strategy was " + words());
+          "only the quickest path can be kept out of waters, but the strategy was " + words());
     }
     return room;
   }

@@ -75,7 +75,7 @@ public record Marking(
   public String toString() {
     StringBuilder text = new StringBuilder(isRight ? "right" : "not right");
     if (isRight && !explanations.isEmpty()) {
-      text.append(", but by wrongs that cancel");
+      text.append(", but by errors that cancel");
     }
     String figure = "";
     for (Explanation explanation : explanations) {

@@ -114,14 +114,14 @@ class DeviationTableTest {
         "a deviation table needs at least 4 headings, but had 3",
         refusal(List.of(entry(0, 0), entry(90, 0), entry(180, 0))));
     assertEquals(
-        "heading 90.0°C must not stand twice in a deviation table",
+        "heading 90.0°C must not occur twice in a deviation table",
         refusal(List.of(entry(0, 0), entry(90, 0), entry(90, 1), entry(180, 0), entry(270, 0))));
     assertEquals(
-        "headings of a deviation table must leave no gap over 110 degrees, but behind 180.0°C it"
+        "headings of a deviation table must leave no gap over 110 degrees, but after 180.0°C it"
             + " was 120.0",
         refusal(List.of(entry(0, 0), entry(90, 0), entry(180, 0), entry(300, 0))));
     assertEquals(
-        "headings of a deviation table must leave no gap over 110 degrees, but behind 250.0°C it"
+        "headings of a deviation table must leave no gap over 110 degrees, but after 250.0°C it"
             + " was 120.0",
         refusal(List.of(entry(10, 0), entry(90, 0), entry(180, 0), entry(250, 0))));
   }

@@ -99,8 +99,8 @@ class CompassRoseTest {
   @ParameterizedTest
   @CsvSource({
     "(8°E), 12, 'annual change must not exceed a degree when it is given in degrees'",
-    "(1°90'E), 14, 'minutes behind degrees must be in [0, 60), but were 90.0'",
-    "(8°75'E), 14, 'minutes behind degrees must be in [0, 60), but were 75.0'",
+    "(1°90'E), 14, 'minutes after degrees must be in [0, 60), but were 90.0'",
+    "(8°75'E), 14, 'minutes after degrees must be in [0, 60), but were 75.0'",
     "(8''E), 14, ''",
     "(1°01'E), 12, 'annual change must not exceed a degree'"
   })

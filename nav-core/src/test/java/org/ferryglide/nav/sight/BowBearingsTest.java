@@ -85,7 +85,7 @@ class BowBearingsTest {
   @Test
   void anglesThatDoNotGrowAreRefused() {
     assertEquals(
-        "angles on the bow must grow within (0, 180) degrees, but were 60.0 and 30.0",
+        "angles on the bow must increase within (0, 180) degrees, but were 60.0 and 30.0",
         assertThrows(IllegalArgumentException.class, () -> BowBearings.atSecond(RUN, 60, 30))
             .getMessage());
     assertThrows(IllegalArgumentException.class, () -> new BowBearings.AnglePair(60, 30));

@@ -69,7 +69,7 @@ class ProblemTest {
     Marking marking = problem.mark(Map.of("Two", 2.0, "Three", 5.0));
     assertTrue(marking.isRight());
     assertEquals("one less", marking.explanations().get(0).slips().get(0).text());
-    assertTrue(marking.toString().contains("wrongs that cancel"), marking::toString);
+    assertTrue(marking.toString().contains("errors that cancel"), marking::toString);
   }
 
   @Test

@@ -64,7 +64,7 @@ final class PlaceColumns {
         row.problem(
             heading,
             port.isEmpty()
-                ? "tells of a landing, but the column landing is empty"
+                ? "describes a landing, but the column landing is empty"
                 : "must be empty beside \"" + ANY_LEVEL + "\", but was " + row.text(heading));
       }
     }

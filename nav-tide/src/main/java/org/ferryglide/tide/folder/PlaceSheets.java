@@ -66,7 +66,7 @@ final class PlaceSheets {
       if (name.isEmpty()) {
         row.problem("place", "must not be empty");
       } else if (known.places().contains(name)) {
-        row.problem("place", name + " is a way point: tell its landing in places.csv");
+        row.problem("place", name + " is a way point: give its landing in places.csv");
       } else if (refuges.put(
               name, PlaceColumns.complete(WayPoint.of(name, position.orElse(NOWHERE)), row, known))
           != null) {

@@ -47,7 +47,8 @@ record WayPointSheet(List<PassageFolder.WayPoint> wayPoints, List<Integer> lines
       Position other =
           isRead ? places.putIfAbsent(name.toLowerCase(Locale.ROOT), position) : position;
       if (other != null && !other.equals(position) && !name.isEmpty()) {
-        row.problem("name", name + " stands for two places: every place needs a name of its own");
+        row.problem(
+            "name", name + " is the name of two places: every place needs a name of its own");
       }
       before = position;
       wayPoints.add(new PassageFolder.WayPoint(name.isEmpty() ? "?" : name, position));

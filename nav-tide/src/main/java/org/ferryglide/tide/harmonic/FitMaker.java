@@ -59,7 +59,7 @@ final class FitMaker {
     int columns = leading + 2 * chosen.size();
     if (record.size() <= columns) {
       throw new IllegalArgumentException(
-          "a record must have more values than there is to find, "
+          "a record must have more values than there are figures to find, "
               + columns
               + ", but had "
               + record.size());

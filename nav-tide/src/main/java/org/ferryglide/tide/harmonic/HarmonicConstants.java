@@ -59,7 +59,7 @@ public final class HarmonicConstants implements Serializable {
       Constituent constituent = constant.constituent();
       if (!names.add(constituent.name())) {
         throw new IllegalArgumentException(
-            "each constituent must stand once, but " + constituent + " stands twice");
+            "each constituent must occur once, but " + constituent + " stands twice");
       }
       if (!scheme.knows(constituent)) {
         throw CompoundNodes.unknown(constituent, scheme);

@@ -100,7 +100,7 @@ final class HarmonicConstantsSheet {
       if (isMean(name)) {
         mean = unit * row.number(amplitudeHeading, -GREATEST_MEAN, GREATEST_MEAN).orElse(0.0);
         if (!seen.add(MEAN)) {
-          row.problem(NAME, "the mean Z0 must stand once");
+          row.problem(NAME, "the mean Z0 must occur once");
         }
         continue;
       }
@@ -110,7 +110,7 @@ final class HarmonicConstantsSheet {
       doubt(row, amplitude);
       Optional<LagOf> lag = lag(row);
       if (constituent.isPresent() && !seen.add(constituent.get().name())) {
-        row.problem(NAME, "each constituent must stand once, but " + name + " stands again");
+        row.problem(NAME, "each constituent must occur once, but " + name + " stands again");
       } else if (constituent.isPresent() && given.isPresent() && lag.isPresent()) {
         list.add(lag.get().constant(constituent.get(), amplitude));
       }

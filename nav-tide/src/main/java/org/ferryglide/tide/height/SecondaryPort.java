@@ -271,8 +271,8 @@ public final class SecondaryPort implements Serializable {
       notes.add(
           Note.information(
                   "tide.secondary.beyond",
-                  "Some heights lie beyond mean springs or neaps; their differences are continued"
-                      + " on a straight line.")
+                  "Some heights lie beyond mean springs or neaps; their differences are"
+                      + " extrapolated.")
               .with("waters", Integer.toString(beyond)));
     }
     return TideTable.of(name, datum, events).withNotes(notes);

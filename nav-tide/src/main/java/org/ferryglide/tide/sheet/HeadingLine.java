@@ -30,7 +30,7 @@ final class HeadingLine {
               source,
               line,
               1,
-              "fields must be parted by commas, and decimals by points, but the heading line is"
+              "fields must be separated by commas, and decimals by points, but the heading line is"
                   + " parted by "
                   + (whole.indexOf(';') >= 0 ? "semicolons" : "tabs")));
     }

@@ -37,7 +37,8 @@ record AtlasFigures(Speed neapRate, Speed springRate) implements Serializable {
   public static AtlasFigures parse(String text) {
     int mark = digitsEnd(text, 0);
     if (mark >= text.length() || ",.-".indexOf(text.charAt(mark)) < 0) {
-      throw new TextFormatException("a comma must part neap and spring figure", text, mark);
+      throw new TextFormatException(
+          "a comma must separate the neap figure from the spring figure", text, mark);
     }
     int end = digitsEnd(text, mark + 1);
     if (end < text.length()) {

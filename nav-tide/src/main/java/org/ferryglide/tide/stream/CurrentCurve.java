@@ -81,7 +81,7 @@ final class CurrentCurve extends SlackCurve {
       Speed maximum) {
     if (!slackBefore.isBefore(strongest) || !strongest.isBefore(slackAfter)) {
       throw new IllegalArgumentException(
-          "times of slack, maximum and slack must grow, but were "
+          "times of slack, maximum and slack must be in order, but were "
               + slackBefore
               + ", "
               + strongest

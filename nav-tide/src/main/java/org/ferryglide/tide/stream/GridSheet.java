@@ -171,7 +171,7 @@ final class GridSheet {
     boolean parts = row.has("east_ms") || row.has("north_ms");
     boolean setAndRate = row.has("set_deg") || row.has("rate_kn");
     if (parts && setAndRate) {
-      row.problem("east_ms", "must not stand beside set_deg and rate_kn");
+      row.problem("east_ms", "must not be given beside set_deg and rate_kn");
     } else if (parts) {
       OptionalDouble east =
           row.number("east_ms", -FASTEST_METRES_PER_SECOND, FASTEST_METRES_PER_SECOND);

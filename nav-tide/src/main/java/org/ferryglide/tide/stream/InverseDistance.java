@@ -107,7 +107,7 @@ final class InverseDistance implements StationRule {
     notes.add(
         Note.information(
             "stream.between-stations",
-            "Mixed from the stations within reach, the near ones counting most."));
+            "Weighted from the stations within reach, the nearest counting most."));
     if (allOnOneSide(bearings, counted)) {
       notes.add(
           Note.caution(

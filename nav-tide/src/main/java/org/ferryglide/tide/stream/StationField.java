@@ -264,7 +264,7 @@ public final class StationField implements StreamField, Serializable {
     if (!names.isEmpty()) {
       notes.add(
           Note.information(
-                  "stream.cut-off", "Stations behind a shore were not asked: " + names + ".")
+                  "stream.cut-off", "Stations behind a shore were not used: " + names + ".")
               .with("stations", String.join("; ", names)));
     }
   }

@@ -101,7 +101,7 @@ final class StreamSheet {
       return;
     }
     if (station.hours.containsKey(hour)) {
-      row.problem("hour", hour + " stands twice for station " + row.text("station"));
+      row.problem("hour", hour + " occurs twice for station " + row.text("station"));
       return;
     }
     boolean complete = spring.isPresent() && neap.isPresent() && set.isPresent();

@@ -159,8 +159,8 @@ class PassageFolderTest {
         List.of(
             "passage.csv, line 2, column 2: name: must not be empty",
             "waypoints.csv, line 3, column 1: name: must not be empty",
-            "waypoints.csv, line 4, column 1: name: Marrow slip stands for two places: every place"
-                + " needs a name of its own"),
+            "waypoints.csv, line 4, column 1: name: Marrow slip is the name of two places: every"
+                + " place needs a name of its own"),
         problems());
   }
 

@@ -384,7 +384,7 @@ class HarmonicAnalysisTest {
     HarmonicAnalysis analysis =
         HarmonicAnalysis.with(NodalScheme.schureman()).withConstituents(List.of(Constituents.M2));
     assertEquals(
-        "a record must have more values than there is to find, 3, but had 3",
+        "a record must have more values than there are figures to find, 3, but had 3",
         assertThrows(IllegalArgumentException.class, () -> analysis.of(record)).getMessage());
   }
 }

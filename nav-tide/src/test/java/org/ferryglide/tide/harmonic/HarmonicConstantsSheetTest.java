@@ -100,11 +100,11 @@ class HarmonicConstantsSheetTest {
             + " Schureman knows, but was \"EPS2\"\n"
             + "skarra.csv, line 3, column 2: amplitude_m: must be a number in [0.0, 30.0], but was"
             + " \"-1\"\n"
-            + "skarra.csv, line 4, column 1: constituent: each constituent must stand once, but M2"
+            + "skarra.csv, line 4, column 1: constituent: each constituent must occur once, but M2"
             + " stands again\n"
             + "skarra.csv, line 5, column 3: phase_lag_greenwich_deg: must be a number in [-360.0,"
             + " 720.0], but was \"NaN\"\n"
-            + "skarra.csv, line 7, column 1: constituent: the mean Z0 must stand once",
+            + "skarra.csv, line 7, column 1: constituent: the mean Z0 must occur once",
         refusal(
             "constituent,amplitude_m,phase_lag_greenwich_deg",
             "EPS2,0.1,1",

@@ -31,7 +31,7 @@ class HarmonicConstantsTest {
   @Test
   void aConstituentThatStandsTwiceIsRefused() {
     assertEquals(
-        "each constituent must stand once, but M2 stands twice",
+        "each constituent must occur once, but M2 stands twice",
         assertThrows(
                 IllegalArgumentException.class,
                 () -> HarmonicConstants.of(NodalScheme.schureman(), 0.0, List.of(M2, M2)))

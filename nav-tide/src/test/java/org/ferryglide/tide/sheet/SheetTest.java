@@ -290,8 +290,8 @@ class SheetTest {
       value = {"name;height_m|semicolons", "'name\theight_m'|tabs"})
   void aSheetPartedByAnythingElseIsToldSoOnce(String heading, String parted) {
     assertEquals(
-        "rocks.csv, line 1, column 1: fields must be parted by commas, and decimals by points, but"
-            + " the heading line is parted by "
+        "rocks.csv, line 1, column 1: fields must be separated by commas, and decimals by points,"
+            + " but the heading line is parted by "
             + parted,
         refusalOf(heading + "\nA 1\n"));
   }

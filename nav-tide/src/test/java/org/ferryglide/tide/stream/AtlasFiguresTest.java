@@ -27,7 +27,7 @@ class AtlasFiguresTest {
       value = {
         "24,11; the neap figure comes first and must not exceed the spring figure: at character 1"
             + " ('2') of \"24,11\"",
-        "11; a comma must part neap and spring figure: at the end of \"11\"",
+        "11; a comma must separate the neap figure from the spring figure: at the end of \"11\"",
         ",11; a figure in tenths of a knot must stand here: at character 1 (',') of \",11\"",
         "11,24kn; nothing may follow the spring figure: at character 6 ('k') of \"11,24kn\"",
         "1.9; a figure in tenths of a knot must have two or three digits, as in 07: at character 1"

@@ -183,7 +183,7 @@ class CurrentTableTest {
         codes(REFERENCE.asCurve(FlowShape.THIRDS), at("11:00")).contains("stream.rough-rule"));
     assertEquals(List.of("stream.no-data"), codes(REFERENCE.asCurve(), at("23:00")));
     assertEquals(
-        "times of slack, maximum and slack must grow, but were 2026-06-01T06:00:00Z,"
+        "times of slack, maximum and slack must be in order, but were 2026-06-01T06:00:00Z,"
             + " 2026-06-01T05:00:00Z, 2026-06-01T12:00:00Z",
         message(
             () ->

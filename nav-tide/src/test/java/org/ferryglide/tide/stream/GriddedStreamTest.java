@@ -194,7 +194,7 @@ class GriddedStreamTest {
         "g.csv, line 3, column 1: time: the same cell stands in line 2\n"
             + "g.csv, line 4, column 5: north_ms: must be a number in [-15.0, 15.0], but was"
             + " \"\"\n"
-            + "g.csv, line 5, column 4: east_ms: must not stand beside set_deg and rate_kn",
+            + "g.csv, line 5, column 4: east_ms: must not be given beside set_deg and rate_kn",
         assertThrows(
                 InputFormatException.class,
                 () -> GriddedStream.read("g.csv", new StringReader(sheet)))

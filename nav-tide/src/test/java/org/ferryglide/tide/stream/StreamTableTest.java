@@ -85,7 +85,7 @@ class StreamTableTest {
   void aDoubledRowIsRefused() {
     String sheet = HEADINGS + station("Skarra") + "Skarra,,,,,,3,61,2.4,1.1\n";
     assertEquals(
-        "streams.csv, line 15, column 7: hour: 3 stands twice for station Skarra", refusal(sheet));
+        "streams.csv, line 15, column 7: hour: 3 occurs twice for station Skarra", refusal(sheet));
   }
 
   @Test
