@@ -52,12 +52,14 @@ final class OpenWaterCheck extends PassageCheck {
                 here, TrueBearing.ofDegrees(to), Distance.ofNauticalMiles(HELPFUL_NAUTICAL_MILES))
             .end();
     for (Outline shore : shores) {
-      if (shore.distance(
+      double crossed =
+          shore.crossed(
               here.latitudeDegrees(),
               here.longitudeDegrees(),
               there.latitudeDegrees(),
-              there.longitudeDegrees())
-          == 0.0) {
+              there.longitudeDegrees(),
+              at -> true);
+      if (!Double.isNaN(crossed)) {
         return true;
       }
     }

@@ -17,6 +17,12 @@ import org.ferryglide.nav.position.Position;
 final class Outline {
   private static final double GREATEST_EXTENT_METRES = 60.0 * 1852.0;
 
+  /** Segments with bounds in common, so that a long shore is not gone through at every look. */
+  private static final int TOGETHER = 16;
+
+  /** Bounds are wider than their segments by this, so that rounding hides no crossing. */
+  private static final double WIDER_METRES = 1e-3;
+
   private final double latitude;
   private final double longitude;
   private final double metresNorth;
@@ -25,8 +31,12 @@ final class Outline {
   private final double[] north;
   private final boolean closed;
 
+  /** West, east, south and north of each {@link #TOGETHER} segments. */
+  private final double[] bounds;
+
   private Outline(
       double latitude, double longitude, double[] east, double[] north, boolean closed) {
+    this.bounds = new double[4 * ((east.length + TOGETHER - 1) / TOGETHER)];
     this.latitude = latitude;
     this.longitude = longitude;
     this.metresNorth = PlaneMetres.north(latitude);
@@ -90,7 +100,34 @@ final class Outline {
                 + corners.get(0));
       }
     }
+    outline.bind();
     return outline;
+  }
+
+  private void bind() {
+    int n = east.length;
+    for (int at = 0; at < bounds.length; at += 4) {
+      bounds[at] = Double.POSITIVE_INFINITY;
+      bounds[at + 1] = Double.NEGATIVE_INFINITY;
+      bounds[at + 2] = Double.POSITIVE_INFINITY;
+      bounds[at + 3] = Double.NEGATIVE_INFINITY;
+      int first = at / 4 * TOGETHER;
+      for (int i = first; i <= Math.min(first + TOGETHER, n); i++) { // the end of the last too
+        bounds[at] = Math.min(bounds[at], east[i % n] - WIDER_METRES);
+        bounds[at + 1] = Math.max(bounds[at + 1], east[i % n] + WIDER_METRES);
+        bounds[at + 2] = Math.min(bounds[at + 2], north[i % n] - WIDER_METRES);
+        bounds[at + 3] = Math.max(bounds[at + 3], north[i % n] + WIDER_METRES);
+      }
+    }
+  }
+
+  /** Whether the way between two places lies outside the bounds of some segments. */
+  private boolean isApart(int bound, double ax, double ay, double bx, double by) {
+    int at = 4 * bound;
+    return Math.max(ax, bx) < bounds[at]
+        || Math.min(ax, bx) > bounds[at + 1]
+        || Math.max(ay, by) < bounds[at + 2]
+        || Math.min(ay, by) > bounds[at + 3];
   }
 
   double eastOf(double longitudeDegrees) {
@@ -182,11 +219,15 @@ final class Outline {
     double bx = ax + PlaneMetres.turned(longitudeB - longitudeA) * metresEast;
     double by = northOf(latitudeB);
     int n = east.length;
-    for (int i = 0; i + 1 < n || (closed && i < n); i++) {
-      int j = i + 1 == n ? 0 : i + 1;
-      double part = crossing(ax, ay, bx, by, i, j);
-      if (!Double.isNaN(part) && counts.test(part)) {
-        return part;
+    int segments = closed ? n : n - 1;
+    for (int first = 0; first < segments; first += TOGETHER) {
+      int end = isApart(first / TOGETHER, ax, ay, bx, by) ? first : first + TOGETHER;
+      for (int i = first; i < Math.min(end, segments); i++) {
+        int j = i + 1 == n ? 0 : i + 1;
+        double part = crossing(ax, ay, bx, by, i, j);
+        if (!Double.isNaN(part) && counts.test(part)) {
+          return part;
+        }
       }
     }
     return Double.NaN;

@@ -160,6 +160,57 @@ class LooksLeftOutProperties {
     }
   }
 
+  /** Segments left out by their bounds are not crossed: a line is crossed where one of its is. */
+  @Property(seed = Seeds.SEED, tries = 100)
+  void aLongLineIsCrossedWhereOneOfItsSegmentsIs(@ForAll Random random) {
+    List<Position> line = new ArrayList<>();
+    int points = 2 + random.nextInt(80);
+    for (int i = 0; i < points; i++) {
+      line.add(near(random, 6.0));
+    }
+    Outline whole = Outline.line(line, "a shore");
+    for (int way = 0; way < 20; way++) {
+      Position from = near(random, 6.0);
+      double reach = 0.05 * random.nextDouble();
+      Position to =
+          Position.ofDegrees(
+              from.latitudeDegrees() + reach * (random.nextDouble() - 0.5),
+              from.longitudeDegrees() + reach * (random.nextDouble() - 0.5));
+      if (isTouched(line, from, to)) {
+        continue; // each segment lies on a plane of its own
+      }
+      boolean crossed = false;
+      for (int i = 0; i + 1 < points; i++) {
+        crossed |= isCrossed(Outline.line(line.subList(i, i + 2), "a segment"), from, to);
+      }
+      assertEquals(crossed, isCrossed(whole, from, to));
+    }
+  }
+
+  /** Whether an end of the way or a corner of the line is too near the other to tell. */
+  private static boolean isTouched(List<Position> line, Position from, Position to) {
+    double near = 50.0;
+    Outline way = Outline.line(List.of(from, to), "the way");
+    Outline whole = Outline.line(line, "a shore");
+    boolean touched = false;
+    for (Position corner : line) {
+      touched |= way.distance(corner.latitudeDegrees(), corner.longitudeDegrees()) < near;
+    }
+    return touched
+        || whole.distance(from.latitudeDegrees(), from.longitudeDegrees()) < near
+        || whole.distance(to.latitudeDegrees(), to.longitudeDegrees()) < near;
+  }
+
+  private static boolean isCrossed(Outline line, Position from, Position to) {
+    return !Double.isNaN(
+        line.crossed(
+            from.latitudeDegrees(),
+            from.longitudeDegrees(),
+            to.latitudeDegrees(),
+            to.longitudeDegrees(),
+            at -> true));
+  }
+
   /** The slower party's times are those of its whole answer. */
   @Property(seed = Seeds.SEED, tries = 60)
   void timesAloneAreTheTimesOfTheRoute(@ForAll Random random) {
