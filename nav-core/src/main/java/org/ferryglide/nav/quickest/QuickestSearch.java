@@ -275,19 +275,23 @@ public final class QuickestSearch {
     return Double.isNaN(seconds) ? null : new Timed(relaxed, seconds, Double.NaN);
   }
 
-  /** The way in as few tracks as do not spoil it, but in as many as it has where it is refined. */
+  /**
+   * The way in as few tracks as do not spoil it, but in as many as it has where it is refined; as
+   * it is where every number spoils it, since it winds too much from eddy to eddy.
+   */
   private Way cut(Way way, int level) {
     if (level == TRACKS.length - 1) {
       return way.evenly(TRACKS[level], times);
     }
-    double seconds = way.lenientArrival(times);
-    Way even = way.evenly(TRACKS[level], times);
-    for (int finer = level + 1;
-        finer < TRACKS.length && even.lenientArrival(times) > SPOILT * seconds;
-        finer++) {
+    double enough = SPOILT * way.lenientArrival(times);
+    Way even = way;
+    for (int finer = level; finer < TRACKS.length; finer++) {
       even = way.evenly(TRACKS[finer], times);
+      if (!(even.lenientArrival(times) > enough)) {
+        return even;
+      }
     }
-    return even;
+    return way.tracks() > TRACKS[level] ? way : even;
   }
 
   /** The same way with no wait longer than it need be. */
