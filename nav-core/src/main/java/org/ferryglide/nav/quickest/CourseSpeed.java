@@ -103,14 +103,20 @@ final class CourseSpeed {
     double heading = course - Math.asin(ratio);
     double error = sideways(low, high, share, heading, s, c) + across;
     double step = -0.02;
+    // turning right sets to the right where the bow is ahead, and to the left where it is astern
+    boolean ahead = true;
     for (int i = 0; i < CORRECTIONS; i++) {
       if (Math.abs(error) < 1e-7 * speed) {
+        if (!ahead) {
+          break; // the heading that lets the stream carry the craft stern first
+        }
         return forward(low, high, share, heading, s, c);
       }
       double next = sideways(low, high, share, heading + step, s, c) + across;
       if (next == error) {
         break;
       }
+      ahead = next > error == step > 0.0;
       heading += step;
       step = -next * step / (next - error);
       step = Math.max(-0.3, Math.min(0.3, step));
