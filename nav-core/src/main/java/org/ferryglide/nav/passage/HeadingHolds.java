@@ -14,30 +14,37 @@ final class HeadingHolds implements Condition {
 
   private final int leg;
   private final PlannedLeg planned;
-  private final int marks;
+  private final Note about;
+
+  /** The heading as it is printed, degrees, at even parts of the leg. */
+  private final long[] printed = new long[PARTS + 1];
 
   HeadingHolds(int leg, PlannedLeg planned, int marks) {
     this.leg = leg;
     this.planned = planned;
-    this.marks = marks;
+    about =
+        Note.information("check.printed-heading", "printed heading of leg " + (leg + 1))
+            .with("printedLeg", leg + 1);
+    for (int part = 0; part <= PARTS; part++) {
+      printed[part] = CardText.nearestMark(shown(heading(planned.steered(), part)), marks);
+    }
   }
 
   @Override
   public String name() {
-    return about().text();
+    return about.text();
   }
 
   @Override
   public Note about() {
-    return Note.information("check.printed-heading", "printed heading of leg " + (leg + 1))
-        .with("printedLeg", leg + 1);
+    return about;
   }
 
   @Override
   public Verdict check(SteeredRoute route) {
     SteeredLeg other = route.legs().get(leg);
     return Verdict.of(
-            about(),
+            about,
             worstTurn(other),
             "degrees out",
             0.5 * LaunchInterval.HEADING_DEGREES,
@@ -49,9 +56,7 @@ final class HeadingHolds implements Condition {
   private double worstTurn(SteeredLeg other) {
     double worst = 0.0;
     for (int part = 0; part <= PARTS; part++) {
-      double share = part / (double) PARTS;
-      long printed = CardText.nearestMark(shown(heading(planned.steered(), share)), marks);
-      double turn = Math.IEEEremainder(shown(heading(other, share)) - printed, 360.0);
+      double turn = Math.IEEEremainder(shown(heading(other, part)) - printed[part], 360.0);
       worst = Math.max(worst, Math.abs(turn));
     }
     return worst;
@@ -63,7 +68,8 @@ final class HeadingHolds implements Condition {
     return AfloatSides.byCompass(planned, heading).orElse(heading.degrees());
   }
 
-  private static double heading(SteeredLeg leg, double share) {
+  private static double heading(SteeredLeg leg, int part) {
+    double share = part / (double) PARTS;
     double from = EpochSeconds.of(leg.departure());
     double until = EpochSeconds.of(leg.arrival());
     double[] place = new double[3];
