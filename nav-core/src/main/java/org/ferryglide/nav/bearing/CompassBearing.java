@@ -74,7 +74,7 @@ public record CompassBearing(double degrees) implements Bearing, Serializable {
    * @param other the bearing after the turn
    * @return the turn in (-180, 180], degrees, clockwise (to starboard) positive
    */
-  public double turnTo(CompassBearing other) {
+  public double turnDegreesTo(CompassBearing other) {
     return Angles.turn(degrees, other.degrees);
   }
 

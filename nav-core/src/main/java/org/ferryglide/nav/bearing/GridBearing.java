@@ -96,7 +96,7 @@ public record GridBearing(double degrees, String grid) implements Bearing, Seria
    * @return the turn in (-180, 180], degrees, clockwise (to starboard) positive
    * @throws IllegalArgumentException if {@code other} is of another grid
    */
-  public double turnTo(GridBearing other) {
+  public double turnDegreesTo(GridBearing other) {
     BearingText.sameGrid(grid, other.grid);
     return Angles.turn(degrees, other.degrees);
   }

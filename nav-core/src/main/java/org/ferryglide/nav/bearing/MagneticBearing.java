@@ -73,7 +73,7 @@ public record MagneticBearing(double degrees) implements Bearing, Serializable {
    * @param other the bearing after the turn
    * @return the turn in (-180, 180], degrees, clockwise (to starboard) positive
    */
-  public double turnTo(MagneticBearing other) {
+  public double turnDegreesTo(MagneticBearing other) {
     return Angles.turn(degrees, other.degrees);
   }
 

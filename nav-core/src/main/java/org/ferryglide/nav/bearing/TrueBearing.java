@@ -75,7 +75,7 @@ public record TrueBearing(double degrees) implements Bearing, Serializable {
    * @param other the bearing after the turn
    * @return the turn in (-180, 180], degrees, clockwise (to starboard) positive
    */
-  public double turnTo(TrueBearing other) {
+  public double turnDegreesTo(TrueBearing other) {
     return Angles.turn(degrees, other.degrees);
   }
 

@@ -229,7 +229,7 @@ public final class LegComparison implements Serializable {
    * @return degrees, clockwise positive: positive eastbound in the northern hemisphere
    */
   public double initialCourseDifferenceDegrees() {
-    return initialCourse.turnTo(rhumbCourse);
+    return initialCourse.turnDegreesTo(rhumbCourse);
   }
 
   /**

@@ -158,7 +158,7 @@ public final class AimOff implements Serializable {
         Offset.of(side, Distance.ofMetres(metres)),
         point,
         aimed.course(),
-        straight.course().turnTo(aimed.course()),
+        straight.course().turnDegreesTo(aimed.course()),
         confidence);
   }
 

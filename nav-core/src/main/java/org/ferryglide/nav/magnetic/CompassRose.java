@@ -96,7 +96,7 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
    * @throws IllegalArgumentException if the result leaves [-180°, 180°]
    */
   public Variation variationAt(LocalDate date) {
-    return carriedBy(ageAt(date));
+    return carriedBy(ageYearsAt(date));
   }
 
   private Variation carriedBy(double years) {
@@ -116,7 +116,7 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
    */
   public MagneticBearing innerRing(double ringDegrees, LocalDate date) {
     return MagneticBearing.ofDegrees(ringDegrees)
-        .turnedBy(-ageAt(date) * annualChange.degreesEast());
+        .turnedBy(-ageYearsAt(date) * annualChange.degreesEast());
   }
 
   /**
@@ -125,7 +125,7 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
    * @param date the date of the passage
    * @return years since 1 January of the rose's year, negative before it
    */
-  public double ageAt(LocalDate date) {
+  public double ageYearsAt(LocalDate date) {
     return DecimalYear.of(date) - year;
   }
 
@@ -173,7 +173,7 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
    * @return degrees, at least 0; linear between those figures and beyond the last
    */
   public double expectedErrorDegrees(LocalDate date) {
-    return RoseAge.expectedErrorDegrees(ageAt(date), 0.0);
+    return RoseAge.expectedErrorDegrees(ageYearsAt(date), 0.0);
   }
 
   /**
@@ -186,7 +186,7 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
    * @return degrees, at least 0
    */
   public double expectedErrorDegrees(LocalDate date, Position place) {
-    return RoseAge.expectedErrorDegrees(ageAt(date), place.latitudeDegrees());
+    return RoseAge.expectedErrorDegrees(ageYearsAt(date), place.latitudeDegrees());
   }
 
   /**
@@ -197,7 +197,7 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
    * @return the notes, possibly empty, unmodifiable
    */
   public List<Note> notesAt(LocalDate date) {
-    return Collections.unmodifiableList(RoseAge.notes(this, ageAt(date), 0.0));
+    return Collections.unmodifiableList(RoseAge.notes(this, ageYearsAt(date), 0.0));
   }
 
   /**
@@ -208,7 +208,8 @@ public record CompassRose(Variation variation, int year, AnnualChange annualChan
    * @return the notes, possibly empty, unmodifiable
    */
   public List<Note> notesAt(LocalDate date, Position place) {
-    return Collections.unmodifiableList(RoseAge.notes(this, ageAt(date), place.latitudeDegrees()));
+    return Collections.unmodifiableList(
+        RoseAge.notes(this, ageYearsAt(date), place.latitudeDegrees()));
   }
 
   /**

@@ -92,7 +92,8 @@ final class Sightings {
     }
     RhumbLeg fromMark = RhumbLeg.between(mark.position(), to.position());
     double right =
-        fromMark.length().metres() * Math.sin(Math.toRadians(course.turnTo(fromMark.course())));
+        fromMark.length().metres()
+            * Math.sin(Math.toRadians(course.turnDegreesTo(fromMark.course())));
     return Offset.of(right > 0.0 ? Side.RIGHT : Side.LEFT, Distance.ofMetres(Math.abs(right)));
   }
 }

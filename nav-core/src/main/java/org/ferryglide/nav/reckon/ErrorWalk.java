@@ -104,26 +104,36 @@ public final class ErrorWalk {
   /**
    * Goes on for a while with everything the same.
    *
-   * @param waterEast velocity through the water to the east, metres a second
-   * @param waterNorth the same to the north
-   * @param streamEast where the water goes, to the east, metres a second
-   * @param streamNorth the same to the north
-   * @param duration how long, seconds, at least 0
+   * @param waterEastMetresPerSecond velocity through the water to the east, metres a second
+   * @param waterNorthMetresPerSecond the same to the north
+   * @param streamEastMetresPerSecond where the water goes, to the east, metres a second
+   * @param streamNorthMetresPerSecond the same to the north
+   * @param durationSeconds how long, seconds, at least 0
    */
   public void step(
-      double waterEast, double waterNorth, double streamEast, double streamNorth, double duration) {
-    double left = duration;
+      double waterEastMetresPerSecond,
+      double waterNorthMetresPerSecond,
+      double streamEastMetresPerSecond,
+      double streamNorthMetresPerSecond,
+      double durationSeconds) {
+    double left = durationSeconds;
     while (left > 0.0) {
       double dt = Math.min(left, intervalSeconds - secondsWithin);
       double perDegree = Math.toRadians(dt);
-      add(WATER_TURNED, waterNorth * perDegree, -waterEast * perDegree);
-      add(WATER, waterEast * dt, waterNorth * dt);
-      add(STREAM_TURNED, streamNorth * perDegree, -streamEast * perDegree);
-      add(STREAM, streamEast * dt, streamNorth * dt);
+      add(
+          WATER_TURNED,
+          waterNorthMetresPerSecond * perDegree,
+          -waterEastMetresPerSecond * perDegree);
+      add(WATER, waterEastMetresPerSecond * dt, waterNorthMetresPerSecond * dt);
+      add(
+          STREAM_TURNED,
+          streamNorthMetresPerSecond * perDegree,
+          -streamEastMetresPerSecond * perDegree);
+      add(STREAM, streamEastMetresPerSecond * dt, streamNorthMetresPerSecond * dt);
       add(
           GROUND_TURNED,
-          (waterNorth + streamNorth) * perDegree,
-          -(waterEast + streamEast) * perDegree);
+          (waterNorthMetresPerSecond + streamNorthMetresPerSecond) * perDegree,
+          -(waterEastMetresPerSecond + streamEastMetresPerSecond) * perDegree);
       seconds += dt;
       secondsWithin += dt;
       left -= dt;

@@ -72,7 +72,7 @@ public final class BowBearings {
    * @return the second angle, degrees, in (firstDegrees, 90]
    * @throws IllegalArgumentException if {@code firstDegrees} is out of range
    */
-  public static double secondForRunAbeam(double firstDegrees) {
+  public static double secondDegreesForRunAbeam(double firstDegrees) {
     if (!(firstDegrees > 0.0 && firstDegrees <= 45.0)) { // written so that NaN fails
       throw new IllegalArgumentException(
           "first angle must be in (0, 45] degrees, but was " + firstDegrees);

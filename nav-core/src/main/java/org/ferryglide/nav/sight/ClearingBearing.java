@@ -100,7 +100,7 @@ public record ClearingBearing(TrueBearing bearing, Danger danger) implements Ser
    * @return true on the safe side of the limit and on it
    */
   public boolean isClear(TrueBearing observed) {
-    double turn = bearing.turnTo(observed);
+    double turn = bearing.turnDegreesTo(observed);
     return danger == Danger.TO_PORT ? turn <= 0.0 : turn >= 0.0 && turn < 180.0;
   }
 

@@ -179,7 +179,7 @@ public record CurrentTriangle(
    * @return degrees in (-180, 180], to starboard positive
    */
   public double ferryAngleDegrees() {
-    return course.turnTo(courseToSteer);
+    return course.turnDegreesTo(courseToSteer);
   }
 
   /**

@@ -70,7 +70,7 @@ public final class SeparationCrossing implements Serializable {
       TrueBearing course,
       Instant time) {
     double metres = Arguments.positive(width.metres(), "width of the scheme", "metres");
-    boolean toRight = trafficFlow.turnTo(course) >= 0.0;
+    boolean toRight = trafficFlow.turnDegreesTo(course) >= 0.0;
     TrueBearing heading = trafficFlow.turnedBy(toRight ? 90.0 : -90.0);
     Motion motion = new Motion(solver.craft(), solver.stream(), solver.wind());
     LegFrame lane = new LegFrame(RhumbLeg.from(entry, trafficFlow, Distance.ofMetres(1.0)));

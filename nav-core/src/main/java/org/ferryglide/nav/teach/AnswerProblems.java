@@ -86,12 +86,12 @@ public final class AnswerProblems {
     List<SteadyRun> runs = SteadyRun.along(leg, stream);
     TrueBearing first = runs.get(0).waterTrack();
     for (SteadyRun run : runs) {
-      if (Math.abs(first.turnTo(run.waterTrack())) > STRAIGHT_DEGREES) {
+      if (Math.abs(first.turnDegreesTo(run.waterTrack())) > STRAIGHT_DEGREES) {
         throw new IllegalArgumentException(
             "the way through the water bends from " + first + " to " + run.waterTrack());
       }
     }
-    double leeway = leg.courseToSteer().turnTo(first);
+    double leeway = leg.courseToSteer().turnDegreesTo(first);
     return PartProblems.heading(
         courseOf(leg), PartProblems.hourly(runs), leeway, variation.degreesEast());
   }

@@ -87,22 +87,26 @@ public final class ChartProblems {
    *
    * @param minutesNorth difference of latitude, minutes, north positive
    * @param minutesEast difference of longitude, minutes, east positive
-   * @param middleLatitude middle latitude of the leg, degrees either way of the equator, in [0, 75]
-   * @param otherEdge latitude of the chart's far edge, where a careless reader holds the dividers,
-   *     degrees, in [0, 80]
+   * @param middleLatitudeDegrees middle latitude of the leg, degrees either way of the equator, in
+   *     [0, 75]
+   * @param otherEdgeDegrees latitude of the chart's far edge, where a careless reader holds the
+   *     dividers, degrees, in [0, 80]
    * @return the problem; its answer is the length, and {@code Course} among its figures the course
    * @throws IllegalArgumentException if a value is out of range or the leg has no length
    */
   public static Problem measuredLeg(
-      double minutesNorth, double minutesEast, double middleLatitude, double otherEdge) {
-    Arguments.within(middleLatitude, 0.0, 75.0, "middle latitude", "degrees");
-    Arguments.within(otherEdge, 0.0, 80.0, "latitude of the other edge", "degrees");
+      double minutesNorth,
+      double minutesEast,
+      double middleLatitudeDegrees,
+      double otherEdgeDegrees) {
+    Arguments.within(middleLatitudeDegrees, 0.0, 75.0, "middle latitude", "degrees");
+    Arguments.within(otherEdgeDegrees, 0.0, 80.0, "latitude of the other edge", "degrees");
     Arguments.positive(Math.hypot(minutesNorth, minutesEast), "leg", "minutes");
     return Problem.titled("Length of a leg on the chart")
         .given(NORTH, Quantity.LATITUDE_MINUTES, minutesNorth, "minutes of latitude, south below 0")
         .given(EAST, Quantity.LATITUDE_MINUTES, minutesEast, "minutes of longitude, west below 0")
-        .given(LATITUDE, Quantity.ANGLE, middleLatitude, "of the leg")
-        .given(EDGE, Quantity.ANGLE, otherEdge, "of the same chart")
+        .given(LATITUDE, Quantity.ANGLE, middleLatitudeDegrees, "of the leg")
+        .given(EDGE, Quantity.ANGLE, otherEdgeDegrees, "of the same chart")
         .then(
             DEPARTURE,
             Quantity.NAUTICAL_MILES,

@@ -35,7 +35,7 @@ public final class LandfallProblems {
    */
   public static Problem aimOff(TrueBearing course, TrueBearing set, double degrees) {
     Arguments.within(degrees, 0.5, 30.0, "angle aimed off", "degrees");
-    double across = course.turnTo(set);
+    double across = course.turnDegreesTo(set);
     if (across == 0.0 || Math.abs(across) == 180.0) {
       throw new IllegalArgumentException("a stream along the course has no side to aim up to");
     }
@@ -116,18 +116,19 @@ public final class LandfallProblems {
   /**
    * The daylight left when the party lands.
    *
-   * @param departure time of day, minutes since midnight
+   * @param departureClockMinutes time of day, minutes since midnight
    * @param minutes time under way, minutes, above 0
-   * @param sunset time of day, minutes since midnight
+   * @param sunsetClockMinutes time of day, minutes since midnight
    * @return the problem; its answer is the daylight left in minutes, below zero after sunset
    * @throws IllegalArgumentException if a value is not finite or {@code minutes} is not above 0
    */
-  public static Problem daylightLeft(double departure, double minutes, double sunset) {
+  public static Problem daylightLeft(
+      double departureClockMinutes, double minutes, double sunsetClockMinutes) {
     Arguments.positive(minutes, "time under way", "minutes");
     return Problem.titled("Daylight left on landing")
-        .given("Departure", Quantity.CLOCK, departure, "local time")
+        .given("Departure", Quantity.CLOCK, departureClockMinutes, "local time")
         .given("Under way", Quantity.MINUTES, minutes, "rests and stops in it")
-        .given("Sunset", Quantity.CLOCK, sunset, "at the landing, local time")
+        .given("Sunset", Quantity.CLOCK, sunsetClockMinutes, "at the landing, local time")
         .then(
             "Arrival",
             Quantity.CLOCK,

@@ -48,7 +48,7 @@ final class PartProblems {
 
   private static boolean isOneWay(SteadyRun one, SteadyRun other) {
     double slower = Math.abs(one.speed().knots() - other.speed().knots());
-    return Math.abs(one.waterTrack().turnTo(other.waterTrack())) < 0.5 && slower < 0.02;
+    return Math.abs(one.waterTrack().turnDegreesTo(other.waterTrack())) < 0.5 && slower < 0.02;
   }
 
   private static SteadyRun joined(List<SteadyRun> runs) {

@@ -201,7 +201,7 @@ public final class SteeringProblems {
   public static Problem leeway(
       TrueBearing waterTrack, TrueBearing windFrom, double leewayDegrees, Variation variation) {
     double angle = Arguments.within(leewayDegrees, 0.0, 45.0, "leeway", "degrees");
-    double off = waterTrack.turnTo(windFrom);
+    double off = waterTrack.turnDegreesTo(windFrom);
     if (off == 0.0 || Math.abs(off) == 180.0) {
       throw new IllegalArgumentException(
           "wind from " + windFrom + " is dead ahead or astern of " + waterTrack + ": no leeway");

@@ -87,7 +87,8 @@ final class LevelSearch {
 
   private double provenUntil(double time, double depth) {
     double ahead = Math.min(time + LOOK_AHEAD_SECONDS, Math.min(until, level.nextBreakAfter(time)));
-    double safe = Math.min(ahead - time, Math.abs(depth) / level.greatestSlope(time, ahead));
+    double safe =
+        Math.min(ahead - time, Math.abs(depth) / level.greatestSlopeMetresPerSecond(time, ahead));
     // NaN and infinity of the slope look often
     return time + (safe > LOOK_SECONDS ? safe : LOOK_SECONDS);
   }

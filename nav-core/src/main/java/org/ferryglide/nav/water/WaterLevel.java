@@ -53,7 +53,7 @@ public interface WaterLevel extends TimedField {
    * @return upper bound of the magnitude of the slope over the span, metres a second; positive
    *     infinity, the default, if none is known
    */
-  default double greatestSlope(double fromSeconds, double toSeconds) {
+  default double greatestSlopeMetresPerSecond(double fromSeconds, double toSeconds) {
     return Double.POSITIVE_INFINITY;
   }
 
@@ -146,7 +146,7 @@ public interface WaterLevel extends TimedField {
    * @param until end of the search
    * @return the windows, with ends to a thousandth of a second, and what part of the time the level
    *     has data for; what is shorter than a minute may be missed, unless {@link #turnsBetween} or
-   *     {@link #greatestSlope} is known
+   *     {@link #greatestSlopeMetresPerSecond} is known
    * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
   default Found<Window> windowsAtLeast(Distance height, Instant from, Instant until) {

@@ -58,17 +58,30 @@ public record WindAgainstStream(Speed leastWind, Speed leastStream, double withi
   /**
    * The same on plain doubles, without allocation.
    *
-   * @param windEast east component of the wind, positive where the air goes east, metres a second
-   * @param windNorth north component of the wind
-   * @param streamEast east component of the stream, metres a second
-   * @param streamNorth north component of the stream
+   * @param windEastMetresPerSecond east component of the wind, positive where the air goes east,
+   *     metres a second
+   * @param windNorthMetresPerSecond north component of the wind
+   * @param streamEastMetresPerSecond east component of the stream, metres a second
+   * @param streamNorthMetresPerSecond north component of the stream
    * @return true if the thresholds are met; false if an argument is NaN, or there is no wind or no
    *     stream
    */
-  public boolean isMetBy(double windEast, double windNorth, double streamEast, double streamNorth) {
-    double wind = Math.sqrt(windEast * windEast + windNorth * windNorth);
-    double rate = Math.sqrt(streamEast * streamEast + streamNorth * streamNorth);
-    double together = windEast * streamEast + windNorth * streamNorth;
+  public boolean isMetBy(
+      double windEastMetresPerSecond,
+      double windNorthMetresPerSecond,
+      double streamEastMetresPerSecond,
+      double streamNorthMetresPerSecond) {
+    double wind =
+        Math.sqrt(
+            windEastMetresPerSecond * windEastMetresPerSecond
+                + windNorthMetresPerSecond * windNorthMetresPerSecond);
+    double rate =
+        Math.sqrt(
+            streamEastMetresPerSecond * streamEastMetresPerSecond
+                + streamNorthMetresPerSecond * streamNorthMetresPerSecond);
+    double together =
+        windEastMetresPerSecond * streamEastMetresPerSecond
+            + windNorthMetresPerSecond * streamNorthMetresPerSecond;
     return wind > 0.0
         && rate > 0.0
         && wind >= leastWind.metresPerSecond()

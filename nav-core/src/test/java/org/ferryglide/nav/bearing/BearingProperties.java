@@ -30,7 +30,8 @@ class BearingProperties {
   @Property(seed = Seeds.SEED)
   void theReciprocalIsHalfACircleAway(@ForAll("bearings") double degrees) {
     TrueBearing bearing = TrueBearing.ofDegrees(degrees);
-    assertEquals(180.0, Math.abs(bearing.turnTo(bearing.reciprocal())), ONE_ROUNDING_DEGREES);
+    assertEquals(
+        180.0, Math.abs(bearing.turnDegreesTo(bearing.reciprocal())), ONE_ROUNDING_DEGREES);
   }
 
   @Property(seed = Seeds.SEED)

@@ -126,7 +126,7 @@ class BearingTest {
         refusal.getMessage());
     assertThrows(
         IllegalArgumentException.class,
-        () -> bearing.turnTo(GridBearing.ofDegrees(1, "British National Grid")));
+        () -> bearing.turnDegreesTo(GridBearing.ofDegrees(1, "British National Grid")));
     assertThrows(IllegalArgumentException.class, () -> GridBearing.ofDegrees(1, ""));
     assertThrows(IllegalArgumentException.class, () -> GridBearing.ofDegrees(1, "a]"));
   }
@@ -170,10 +170,11 @@ class BearingTest {
     assertEquals(CompassBearing.ofDegrees(10), CompassBearing.ofDegrees(350).turnedBy(20));
     assertEquals(
         GridBearing.ofDegrees(10, "UTM 30N"), GridBearing.ofDegrees(350, "UTM 30N").turnedBy(20));
-    assertEquals(20.0, TrueBearing.ofDegrees(350).turnTo(TrueBearing.ofDegrees(10)));
-    assertEquals(20.0, MagneticBearing.ofDegrees(350).turnTo(MagneticBearing.ofDegrees(10)));
-    assertEquals(20.0, CompassBearing.ofDegrees(350).turnTo(CompassBearing.ofDegrees(10)));
+    assertEquals(20.0, TrueBearing.ofDegrees(350).turnDegreesTo(TrueBearing.ofDegrees(10)));
+    assertEquals(20.0, MagneticBearing.ofDegrees(350).turnDegreesTo(MagneticBearing.ofDegrees(10)));
+    assertEquals(20.0, CompassBearing.ofDegrees(350).turnDegreesTo(CompassBearing.ofDegrees(10)));
     assertEquals(
-        20.0, GridBearing.ofDegrees(350, "UTM 30N").turnTo(GridBearing.ofDegrees(10, "UTM 30N")));
+        20.0,
+        GridBearing.ofDegrees(350, "UTM 30N").turnDegreesTo(GridBearing.ofDegrees(10, "UTM 30N")));
   }
 }

@@ -22,7 +22,7 @@ class DeviationProperties {
       @ForAll("tables") DeviationTable table, @ForAll("angles") double magnetic) {
     MagneticBearing start = MagneticBearing.ofDegrees(magnetic);
     CompassBearing compass = table.toCompass(start);
-    assertEquals(0.0, start.turnTo(table.toMagnetic(compass)), SOLVED_DEGREES);
+    assertEquals(0.0, start.turnDegreesTo(table.toMagnetic(compass)), SOLVED_DEGREES);
     assertEquals(
         table.deviationOn(compass).degreesEast(),
         table.deviationOn(start).degreesEast(),
@@ -33,7 +33,7 @@ class DeviationProperties {
   void compassToMagneticAndBackIsTheSameHeading(
       @ForAll("tables") DeviationTable table, @ForAll("angles") double compass) {
     CompassBearing start = CompassBearing.ofDegrees(compass);
-    double error = start.turnTo(table.toCompass(table.toMagnetic(start)));
+    double error = start.turnDegreesTo(table.toCompass(table.toMagnetic(start)));
     assertEquals(0.0, error, SOLVED_DEGREES / (1.0 - table.steepestFall()));
   }
 

@@ -42,7 +42,7 @@ class PublishedCompassProblemsTest {
             .toMagnetic(Deviation.ofDegreesEast(deviation))
             .toTrue(Variation.ofDegreesEast(variation))
             .turnedBy(leeway);
-    assertEquals(0.0, track.turnTo(TrueBearing.ofDegrees(answer)), halfADigit);
+    assertEquals(0.0, track.turnDegreesTo(TrueBearing.ofDegrees(answer)), halfADigit);
   }
 
   /**

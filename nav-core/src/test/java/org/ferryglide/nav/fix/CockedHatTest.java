@@ -121,7 +121,7 @@ class CockedHatTest {
           for (int line : new int[] {a, b}) {
             BearingLine bearing = (BearingLine) lines.get(line);
             TrueBearing there = GeodesicLeg.between(corner, bearing.mark()).initialCourse();
-            assertEquals(0.0, there.turnTo(bearing.bearing()), 1e-5);
+            assertEquals(0.0, there.turnDegreesTo(bearing.bearing()), 1e-5);
           }
         }
       }

@@ -100,10 +100,10 @@ class SharedErrorTest {
       BearingLine line = (BearingLine) lines.get(i);
       double sigma = line.standardDeviationDegrees();
       TrueBearing here = bearing(place, line);
-      design.setEntry(i, 0, here.turnTo(bearing(east, line)) / STEP / sigma);
-      design.setEntry(i, 1, here.turnTo(bearing(north, line)) / STEP / sigma);
+      design.setEntry(i, 0, here.turnDegreesTo(bearing(east, line)) / STEP / sigma);
+      design.setEntry(i, 1, here.turnDegreesTo(bearing(north, line)) / STEP / sigma);
       design.setEntry(i, 2, 1.0 / sigma);
-      misfit.setEntry(i, here.turnTo(line.bearing()) / sigma);
+      misfit.setEntry(i, here.turnDegreesTo(line.bearing()) / sigma);
     }
     RealVector solution = new QRDecomposition(design).getSolver().solve(misfit);
     RealMatrix covariance =

@@ -36,7 +36,8 @@ class ClosestApproachTest {
     ClosestApproach approach = ClosestApproach.between(sphere, own, ship, AN_HOUR);
     assertEquals(
         approach.distance().metres(), approach.distanceAfter(approach.time()).metres(), 1e-6);
-    assertEquals(0.0, approach.bearing().turnTo(approach.bearingAfter(approach.time())), 1e-9);
+    assertEquals(
+        0.0, approach.bearing().turnDegreesTo(approach.bearingAfter(approach.time())), 1e-9);
   }
 
   @Test
@@ -71,7 +72,7 @@ class ClosestApproachTest {
     ClosestApproach approach = ClosestApproach.between(mark, ship, AN_HOUR);
     assertEquals(0.6, approach.distance().nauticalMiles(), 1e-6);
     assertEquals(1200.0, approach.time().toMillis() * 1e-3, 0.1);
-    assertEquals(0.0, approach.bearing().turnTo(TrueBearing.ofDegrees(0)), 1e-6);
+    assertEquals(0.0, approach.bearing().turnDegreesTo(TrueBearing.ofDegrees(0)), 1e-6);
     assertEquals(HERE, approach.ownPosition());
     assertEquals(
         approach.distance().metres(), approach.distanceAfter(approach.time()).metres(), 1e-6);

@@ -150,8 +150,8 @@ class LegComparisonTest {
             sphere.geodesicLength().minus(comparison.geodesicLength()).metres(),
             1e-4 * metres);
         assertEquals(
-            comparison.rhumbCourse().turnTo(sphere.rhumbCourse()),
-            comparison.initialCourse().turnTo(sphere.initialCourse()),
+            comparison.rhumbCourse().turnDegreesTo(sphere.rhumbCourse()),
+            comparison.initialCourse().turnDegreesTo(sphere.initialCourse()),
             2e-3);
         GreatCircle circle = GreatCircle.between(start, leg.end(), GreatCircle.MEAN_RADIUS);
         assertEquals(circle.length().metres(), sphere.geodesicLength().metres(), 1e-6);

@@ -27,7 +27,7 @@ class LegProperties {
     RhumbLeg leg = rhumb(kayak);
     RhumbLeg back = RhumbLeg.between(leg.end(), leg.start());
     assertEquals(leg.length().metres(), back.length().metres(), ROUNDING_METRES);
-    double turn = back.course().turnTo(leg.course().reciprocal());
+    double turn = back.course().turnDegreesTo(leg.course().reciprocal());
     assertEquals(0.0, Math.toRadians(turn) * leg.length().metres(), ROUNDING_METRES);
   }
 
@@ -36,7 +36,7 @@ class LegProperties {
     GeodesicLeg leg = geodesic(kayak);
     GeodesicLeg back = GeodesicLeg.between(leg.end(), leg.start());
     assertEquals(leg.length().metres(), back.length().metres(), GEODESIC_METRES);
-    double turn = back.initialCourse().turnTo(leg.finalCourse().reciprocal());
+    double turn = back.initialCourse().turnDegreesTo(leg.finalCourse().reciprocal());
     assertEquals(0.0, Math.toRadians(turn) * leg.length().metres(), GEODESIC_METRES);
   }
 
@@ -45,7 +45,7 @@ class LegProperties {
     RhumbLeg rhumb = rhumb(kayak);
     RhumbLeg measured = RhumbLeg.between(rhumb.start(), rhumb.end());
     assertEquals(rhumb.length().metres(), measured.length().metres(), ROUNDING_METRES);
-    double turn = rhumb.course().turnTo(measured.course());
+    double turn = rhumb.course().turnDegreesTo(measured.course());
     assertEquals(0.0, Math.toRadians(turn) * rhumb.length().metres(), ROUNDING_METRES);
 
     GeodesicLeg geodesic = geodesic(kayak);

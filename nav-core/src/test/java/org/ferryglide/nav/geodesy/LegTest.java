@@ -42,7 +42,7 @@ class LegTest {
 
   private static void checkRhumb(String[] row) {
     RhumbLeg leg = RhumbLeg.between(place(row[0], row[1]), place(row[2], row[3]));
-    double turn = leg.course().turnTo(TrueBearing.ofDegrees(number(row[4])));
+    double turn = leg.course().turnDegreesTo(TrueBearing.ofDegrees(number(row[4])));
     assertEquals(0.0, turn, PRINTED_COURSE);
     assertEquals(number(row[5]), leg.length().metres(), HALF_A_PRINTED_MICROMETRE);
   }
@@ -56,8 +56,8 @@ class LegTest {
 
   private static void checkGeodesic(String[] row) {
     GeodesicLeg leg = GeodesicLeg.between(place(row[0], row[1]), place(row[2], row[3]));
-    double atStart = leg.initialCourse().turnTo(TrueBearing.ofDegrees(number(row[4])));
-    double atEnd = leg.finalCourse().turnTo(TrueBearing.ofDegrees(number(row[5])));
+    double atStart = leg.initialCourse().turnDegreesTo(TrueBearing.ofDegrees(number(row[4])));
+    double atEnd = leg.finalCourse().turnDegreesTo(TrueBearing.ofDegrees(number(row[5])));
     assertEquals(0.0, atStart, PRINTED_COURSE);
     assertEquals(0.0, atEnd, PRINTED_COURSE);
     assertEquals(number(row[6]), leg.length().metres(), HALF_A_PRINTED_MICROMETRE);
@@ -99,7 +99,7 @@ class LegTest {
       assertEquals(ISLAND, again.end());
       assertEquals(leg.length(), again.length());
       double oneRounding = Math.ulp(360.0);
-      assertEquals(0.0, leg.initialCourse().turnTo(again.initialCourse()), oneRounding);
+      assertEquals(0.0, leg.initialCourse().turnDegreesTo(again.initialCourse()), oneRounding);
     }
     assertNotEquals(RhumbLeg.between(LANDING, ISLAND), RhumbLeg.between(ISLAND, LANDING));
   }

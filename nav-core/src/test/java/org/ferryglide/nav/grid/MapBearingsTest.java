@@ -139,9 +139,9 @@ class MapBearingsTest {
   @Property(seed = Seeds.SEED, tries = 500)
   void everyWayRoundClosesAndAgrees(@ForAll("degrees") double degrees) {
     GridBearing onMap = GridBearing.ofDegrees(degrees, GRID.name());
-    assertEquals(0.0, onMap.turnTo(HERE.toGrid(HERE.toMagnetic(onMap))), ROUNDING_DEGREES);
-    assertEquals(0.0, onMap.turnTo(HERE.toGrid(HERE.toTrue(onMap))), ROUNDING_DEGREES);
+    assertEquals(0.0, onMap.turnDegreesTo(HERE.toGrid(HERE.toMagnetic(onMap))), ROUNDING_DEGREES);
+    assertEquals(0.0, onMap.turnDegreesTo(HERE.toGrid(HERE.toTrue(onMap))), ROUNDING_DEGREES);
     MagneticBearing throughTrue = HERE.toMagnetic(HERE.toTrue(onMap));
-    assertEquals(0.0, throughTrue.turnTo(HERE.toMagnetic(onMap)), ROUNDING_DEGREES);
+    assertEquals(0.0, throughTrue.turnDegreesTo(HERE.toMagnetic(onMap)), ROUNDING_DEGREES);
   }
 }

@@ -90,7 +90,7 @@ class MapLineTest {
   @Test
   void courseChangesAlongTheLineByTheConvergence() {
     MapLine line = MapLine.between(LANDING, ISLAND, UTM);
-    double change = line.trueCourseAtStart().turnTo(line.trueCourseAtEnd());
+    double change = line.trueCourseAtStart().turnDegreesTo(line.trueCourseAtEnd());
     double convergence =
         line.end().convergence().degreesEast() - line.start().convergence().degreesEast();
     assertEquals(convergence, change, 1e-12);

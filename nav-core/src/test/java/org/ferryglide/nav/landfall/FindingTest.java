@@ -75,7 +75,7 @@ class FindingTest {
         -Math.toDegrees(Math.atan(aim.offset().distance().metres() / 9260)),
         aim.turnDegrees(),
         0.02);
-    assertEquals(aim.turnDegrees(), COURSE.turnTo(aim.course()), 1e-6);
+    assertEquals(aim.turnDegrees(), COURSE.turnDegreesTo(aim.course()), 1e-6);
     AimOff other = AimOff.upStream(LEG, SIGMA, 0.95, south.times(-1));
     assertEquals(Side.RIGHT, other.side());
     assertEquals(-aim.turnDegrees(), other.turnDegrees(), 0.01);

@@ -184,7 +184,7 @@ class MagneticProperties {
     TrueBearing outer = TrueBearing.ofDegrees(course);
     double readOnInnerRing = outer.toMagnetic(rose.variation()).degrees();
     MagneticBearing inner = rose.innerRing(readOnInnerRing, date);
-    assertEquals(0.0, inner.turnTo(outer.toMagnetic(rose.variationAt(date))), 1e-9);
+    assertEquals(0.0, inner.turnDegreesTo(outer.toMagnetic(rose.variationAt(date))), 1e-9);
     assertEquals(
         readOnInnerRing, rose.innerRing(readOnInnerRing, LocalDate.of(2019, 1, 1)).degrees());
   }

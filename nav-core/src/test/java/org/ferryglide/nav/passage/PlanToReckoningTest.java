@@ -170,7 +170,7 @@ class PlanToReckoningTest {
     SteeredLeg leg = plan.route().legs().get(0);
     for (SteadyRun run : SteadyRun.along(leg, plan.passage().stream())) {
       assertEquals(3.5, run.speed().knots(), 1e-3);
-      assertEquals(0.0, leg.courseToSteer().turnTo(run.waterTrack()), 0.02);
+      assertEquals(0.0, leg.courseToSteer().turnDegreesTo(run.waterTrack()), 0.02);
     }
   }
 

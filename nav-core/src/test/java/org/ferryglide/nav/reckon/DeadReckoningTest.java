@@ -87,7 +87,7 @@ class DeadReckoningTest {
     RhumbLeg made = RhumbLeg.between(START, reckoning.estimated().orElseThrow());
     double halfADegree = 0.5;
     double plottedTenth = 0.1;
-    assertEquals(0, course(track).turnTo(made.course()), halfADegree);
+    assertEquals(0, course(track).turnDegreesTo(made.course()), halfADegree);
     assertEquals(miles, made.length().nauticalMiles(), plottedTenth);
   }
 

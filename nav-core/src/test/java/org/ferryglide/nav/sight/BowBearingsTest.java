@@ -78,8 +78,8 @@ class BowBearingsTest {
       assertEquals(
           1000, BowBearings.abeam(RUN, pair.firstDegrees(), pair.secondDegrees()).metres(), 1e-9);
     }
-    assertEquals(90, BowBearings.secondForRunAbeam(45), 1e-12);
-    assertEquals(45, BowBearings.secondForRunAbeam(26.5650511771), 1e-6);
+    assertEquals(90, BowBearings.secondDegreesForRunAbeam(45), 1e-12);
+    assertEquals(45, BowBearings.secondDegreesForRunAbeam(26.5650511771), 1e-6);
   }
 
   @Test
@@ -89,7 +89,7 @@ class BowBearingsTest {
         assertThrows(IllegalArgumentException.class, () -> BowBearings.atSecond(RUN, 60, 30))
             .getMessage());
     assertThrows(IllegalArgumentException.class, () -> new BowBearings.AnglePair(60, 30));
-    assertThrows(IllegalArgumentException.class, () -> BowBearings.secondForRunAbeam(46));
+    assertThrows(IllegalArgumentException.class, () -> BowBearings.secondDegreesForRunAbeam(46));
     assertThrows(IllegalArgumentException.class, () -> BowBearings.atSecond(RUN, Double.NaN, 30));
   }
 

@@ -246,7 +246,7 @@ class CourseToSteerProperties {
         EpochSeconds.of(out.arrival()) - NOON_SECONDS,
         EpochSeconds.of(back.arrival()) - arrival,
         0.1);
-    assertEquals(180.0, Math.abs(out.courseToSteer().turnTo(back.courseToSteer())), 0.001);
+    assertEquals(180.0, Math.abs(out.courseToSteer().turnDegreesTo(back.courseToSteer())), 0.001);
   }
 
   @Property(seed = Seeds.SEED, tries = 60)

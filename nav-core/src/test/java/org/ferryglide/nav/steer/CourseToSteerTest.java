@@ -99,7 +99,7 @@ class CourseToSteerTest {
       Leg here = GeodesicLeg.between(START, point.position());
       if (here.length().metres() > 100.0) { // on the geodesic the first course is the same
         assertEquals(
-            0.0, leg.initialCourse().turnTo(here.initialCourse()), 0.001, point.toString());
+            0.0, leg.initialCourse().turnDegreesTo(here.initialCourse()), 0.001, point.toString());
       }
     }
     assertEquals(0.0, held.greatestCrossTrack().metres(), 0.01);
@@ -301,7 +301,7 @@ class CourseToSteerTest {
       StreamField stream = StreamField.steady(Velocity.ofEastAndNorth(0.0, north));
       for (Strategy strategy : new Strategy[] {Strategy.constantHeading(), Strategy.trackHeld()}) {
         SteeredLeg steered = solve(leg(0, 3), 3, stream, strategy);
-        assertEquals(0.0, TrueBearing.ofDegrees(0).turnTo(steered.courseToSteer()), 1e-6);
+        assertEquals(0.0, TrueBearing.ofDegrees(0).turnDegreesTo(steered.courseToSteer()), 1e-6);
       }
     }
   }

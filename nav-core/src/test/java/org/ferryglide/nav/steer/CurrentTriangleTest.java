@@ -51,7 +51,7 @@ class CurrentTriangleTest {
             .orElseThrow();
     TrueBearing printed = TrueBearing.parse(cells[5]);
     assertEquals(
-        0.0, printed.turnTo(triangle.courseToSteer()), number(cells[7]), "course to steer");
+        0.0, printed.turnDegreesTo(triangle.courseToSteer()), number(cells[7]), "course to steer");
     if (!cells[6].equals("-")) {
       assertEquals(
           number(cells[6]), triangle.speedMadeGood().knots(), number(cells[8]), "speed made good");

@@ -55,7 +55,7 @@ class WindTest {
     // 7.5 degrees abeam at force 4, less by a ninetieth for each degree that the bow is turned up:
     // h = 7.5 (90 - h) / 90
     assertEquals(7.5 / (1.0 + 7.5 / 90.0), triangle.ferryAngleDegrees(), 1e-6);
-    assertEquals(0.0, NORTH.turnTo(triangle.waterTrack()), 1e-9);
+    assertEquals(0.0, NORTH.turnDegreesTo(triangle.waterTrack()), 1e-9);
     assertTrue(triangle.ferryAngleDegrees() > 0.0);
     assertEquals(
         -triangle.ferryAngleDegrees(),
@@ -121,7 +121,8 @@ class WindTest {
         CurrentTriangle.solveInWind(
                 NORTH, kayak(WindResponse.none().withDrift(0.0)), eastgoing, wind(180, 10))
             .orElseThrow();
-    assertEquals(-Math.toDegrees(Math.asin(1.5 / 3.5)), NORTH.turnTo(triangle.waterTrack()), 1e-9);
+    assertEquals(
+        -Math.toDegrees(Math.asin(1.5 / 3.5)), NORTH.turnDegreesTo(triangle.waterTrack()), 1e-9);
   }
 
   @Example
@@ -147,7 +148,7 @@ class WindTest {
     Assume.that(outcome.isSolved());
     CurrentTriangle triangle = outcome.orElseThrow();
     Velocity over = wind.minus(stream);
-    double offBow = triangle.courseToSteer().turnTo(over.from());
+    double offBow = triangle.courseToSteer().turnDegreesTo(over.from());
     double speed = over.rate().metresPerSecond();
     double paddled =
         Speed.ofKnots(3.5).metresPerSecond() + ORDINARY.speedChangeMetresPerSecond(offBow, speed);
@@ -156,7 +157,7 @@ class WindTest {
         Velocity.ofSetAndRate(water, Speed.ofMetresPerSecond(paddled))
             .plus(over.times(0.01))
             .plus(stream);
-    assertEquals(0.0, water.turnTo(triangle.waterTrack()), 1e-5);
+    assertEquals(0.0, water.turnDegreesTo(triangle.waterTrack()), 1e-5);
     assertEquals(0.0, ground.acrossMetresPerSecond(track), 1e-6);
     assertEquals(
         triangle.speedMadeGood().metresPerSecond(), ground.alongMetresPerSecond(track), 1e-6);
@@ -178,7 +179,8 @@ class WindTest {
     SteeredLeg held = solver.withStrategy(Strategy.trackHeld()).solve(leg, NOON).orElseThrow();
     // all is steady, so that both do the same
     assertEquals(EpochSeconds.of(held.arrival()), EpochSeconds.of(one.arrival()), 2.0, "arrival");
-    assertEquals(0.0, held.courseToSteer().turnTo(one.courseToSteer()), 0.1, "course to steer");
+    assertEquals(
+        0.0, held.courseToSteer().turnDegreesTo(one.courseToSteer()), 0.1, "course to steer");
     Position end = one.groundTrack().at(one.arrival());
     assertEquals(leg.end().latitudeDegrees(), end.latitudeDegrees(), 1e-6);
     assertEquals(leg.end().longitudeDegrees(), end.longitudeDegrees(), 1e-6);

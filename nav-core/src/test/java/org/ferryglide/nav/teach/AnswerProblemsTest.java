@@ -65,7 +65,7 @@ class AnswerProblemsTest {
   private static final Instant NOON = Instant.parse("2026-06-14T12:00:00Z");
 
   private static void sameDirection(double expected, double actual, double tolerance) {
-    double off = TrueBearing.ofDegrees(expected).turnTo(TrueBearing.ofDegrees(actual));
+    double off = TrueBearing.ofDegrees(expected).turnDegreesTo(TrueBearing.ofDegrees(actual));
     assertEquals(0.0, off, tolerance, () -> expected + " and " + actual);
   }
 

@@ -209,7 +209,7 @@ class LibraryAnswersTest {
     RhumbLeg made = RhumbLeg.between(PLACE, reached);
     assertEquals(
         made.length().nauticalMiles(), problem.exact("Distance made good"), CURVED_EARTH_MILES);
-    assertEquals(0.0, leg.turnTo(made.course()), CURVED_EARTH_DEGREES, problem::toString);
+    assertEquals(0.0, leg.turnDegreesTo(made.course()), CURVED_EARTH_DEGREES, problem::toString);
     tellsItsRounding(problem);
   }
 
@@ -265,7 +265,8 @@ class LibraryAnswersTest {
     Position mark = from(PLACE, track + first, 3.0);
     Position now = from(from(PLACE, track, run), set, drift);
     GeodesicLeg second = GeodesicLeg.between(now, mark);
-    double cut = Math.abs(TrueBearing.ofDegrees(track + first).turnTo(second.initialCourse()));
+    double cut =
+        Math.abs(TrueBearing.ofDegrees(track + first).turnDegreesTo(second.initialCourse()));
     Assume.that(cut > 20.0 && cut < 160.0);
     Fix fix =
         FixSolver.standard()

@@ -40,7 +40,7 @@ class LevelSearchTest {
     private static final long serialVersionUID = 1L;
 
     @Override
-    public double greatestSlope(double fromSeconds, double toSeconds) {
+    public double greatestSlopeMetresPerSecond(double fromSeconds, double toSeconds) {
       return 4.0 * Math.PI / PERIOD_SECONDS;
     }
   }

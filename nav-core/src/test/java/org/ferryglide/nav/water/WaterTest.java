@@ -72,7 +72,7 @@ class WaterTest {
     assertEquals(
         Optional.of(TimeSpan.of(Instant.EPOCH, Instant.EPOCH.plusSeconds(3600))), level.span());
     assertEquals(Explanation.NONE, level.explain(PLACE, TIME));
-    assertEquals(Double.POSITIVE_INFINITY, level.greatestSlope(0, 1));
+    assertEquals(Double.POSITIVE_INFINITY, level.greatestSlopeMetresPerSecond(0, 1));
   }
 
   /** A stream that has data for a stretch of time. */

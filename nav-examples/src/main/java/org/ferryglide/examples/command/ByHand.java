@@ -64,7 +64,7 @@ final class ByHand {
     Optional<Problem> problem = Optional.empty();
     for (int i = 0; i < lines.size(); i++) {
       for (int j = i + 1; j < lines.size(); j++) {
-        double turn = lines.get(i).bearing().turnTo(lines.get(j).bearing());
+        double turn = lines.get(i).bearing().turnDegreesTo(lines.get(j).bearing());
         double cut = Math.abs(Math.sin(Math.toRadians(turn)));
         if (cut > widest) {
           Optional<Problem> pair = fixed(lines.get(i), lines.get(j), variation);

@@ -67,26 +67,26 @@ public final class ClockDifferences implements Serializable {
    * These differences and that at one more printed clock time.
    *
    * @param clockTime clock time of the standard port's water, the same twelve hours later
-   * @param difference time to add to the standard port's water, minutes, in [-720, 720]
+   * @param differenceMinutes time to add to the standard port's water, minutes, in [-720, 720]
    * @return the differences
-   * @throws IllegalArgumentException if {@code difference} is NaN or outside [-720, 720], or there
-   *     is a different one for that clock time or twelve hours from it; the same may be given
+   * @throws IllegalArgumentException if {@code differenceMinutes} is NaN or outside [-720, 720], or
+   *     there is a different one for that clock time or twelve hours from it; the same may be given
    *     again, as tables print it for 0000 and 1200
    */
-  public ClockDifferences and(LocalTime clockTime, double difference) {
+  public ClockDifferences and(LocalTime clockTime, double differenceMinutes) {
     Map<Double, Double> all = new TreeMap<>();
     for (int i = 0; i < seconds.length; i++) {
       all.put(seconds[i], minutes[i]);
     }
-    Double known = all.put(halfDay(clockTime), checked(difference));
-    if (known != null && known != difference) {
+    Double known = all.put(halfDay(clockTime), checked(differenceMinutes));
+    if (known != null && known != differenceMinutes) {
       throw new IllegalArgumentException(
           "there must be one difference for a clock time and that twelve hours from it, but for "
               + clockTime
               + " there were "
               + known
               + " and "
-              + difference
+              + differenceMinutes
               + " minutes");
     }
     return new ClockDifferences(all);

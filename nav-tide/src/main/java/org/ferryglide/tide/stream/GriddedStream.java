@@ -65,13 +65,14 @@ public final class GriddedStream implements StreamField, Serializable {
    * Makes a field from arrays, which are copied.
    *
    * @param source what explanations shall call it, not empty
-   * @param latitudes degrees, increasing, at least two, in [-90, 90]
-   * @param longitudes degrees, increasing, at least two, in [-180, 540], spanning less than 360;
+   * @param latitudesDegrees increasing, at least two, in [-90, 90]
+   * @param longitudesDegrees increasing, at least two, in [-180, 540], spanning less than 360;
    *     beyond 180 to cross the antimeridian
    * @param epochSeconds times, seconds since 1970-01-01T00:00:00Z, increasing, at least two
-   * @param east east components, metres a second, NaN where missing; cell (time t, latitude i,
-   *     longitude j) at index {@code (t * latitudes.length + i) * longitudes.length + j}
-   * @param north north components, in the same order
+   * @param eastMetresPerSecond east components, metres a second, NaN where missing; cell (time t,
+   *     latitude i, longitude j) at index {@code (t * latitudesDegrees.length + i) *
+   *     longitudesDegrees.length + j}
+   * @param northMetresPerSecond north components, in the same order
    * @return the field
    * @throws IllegalArgumentException if an axis is too short, not increasing or out of range, an
    *     array has another length than the axes ask for, a component is infinite, or only one
@@ -79,59 +80,62 @@ public final class GriddedStream implements StreamField, Serializable {
    */
   public static GriddedStream of(
       String source,
-      double[] latitudes,
-      double[] longitudes,
+      double[] latitudesDegrees,
+      double[] longitudesDegrees,
       double[] epochSeconds,
-      double[] east,
-      double[] north) {
+      double[] eastMetresPerSecond,
+      double[] northMetresPerSecond) {
     if (source.isEmpty()) {
       throw new IllegalArgumentException("name of a gridded stream must not be empty");
     }
-    refuseAxis(latitudes, -90.0, 90.0, "latitudes");
-    refuseAxis(longitudes, -180.0, 540.0, "longitudes");
+    refuseAxis(latitudesDegrees, -90.0, 90.0, "latitudes");
+    refuseAxis(longitudesDegrees, -180.0, 540.0, "longitudes");
     refuseAxis(epochSeconds, -1e11, 1e11, "times");
-    if (!(longitudes[longitudes.length - 1] - longitudes[0] < 360.0)) {
+    if (!(longitudesDegrees[longitudesDegrees.length - 1] - longitudesDegrees[0] < 360.0)) {
       throw new IllegalArgumentException(
           "longitudes of a grid must span less than 360 degrees, but span "
-              + (longitudes[longitudes.length - 1] - longitudes[0]));
+              + (longitudesDegrees[longitudesDegrees.length - 1] - longitudesDegrees[0]));
     }
-    double product = (double) latitudes.length * longitudes.length * epochSeconds.length;
+    double product =
+        (double) latitudesDegrees.length * longitudesDegrees.length * epochSeconds.length;
     int cells = (int) Math.min(product, MOST_CELLS);
-    if (cells != product || east.length != cells || north.length != cells) {
+    if (cells != product
+        || eastMetresPerSecond.length != cells
+        || northMetresPerSecond.length != cells) {
       throw new IllegalArgumentException(
           "a grid of "
               + epochSeconds.length
               + " times, "
-              + latitudes.length
+              + latitudesDegrees.length
               + " latitudes and "
-              + longitudes.length
+              + longitudesDegrees.length
               + " longitudes must have "
               + (long) product
               + " east and north parts, but had "
-              + east.length
+              + eastMetresPerSecond.length
               + " and "
-              + north.length);
+              + northMetresPerSecond.length);
     }
     double[] flow = new double[2 * cells];
     for (int i = 0; i < cells; i++) {
-      if (Double.isInfinite(east[i])
-          || Double.isInfinite(north[i])
-          || Double.isNaN(east[i]) != Double.isNaN(north[i])) {
+      if (Double.isInfinite(eastMetresPerSecond[i])
+          || Double.isInfinite(northMetresPerSecond[i])
+          || Double.isNaN(eastMetresPerSecond[i]) != Double.isNaN(northMetresPerSecond[i])) {
         throw new IllegalArgumentException(
             "both parts of a cell must be finite or both NaN, but cell "
                 + i
                 + " was "
-                + east[i]
+                + eastMetresPerSecond[i]
                 + ", "
-                + north[i]);
+                + northMetresPerSecond[i]);
       }
-      flow[2 * i] = east[i];
-      flow[2 * i + 1] = north[i];
+      flow[2 * i] = eastMetresPerSecond[i];
+      flow[2 * i + 1] = northMetresPerSecond[i];
     }
     return new GriddedStream(
         source,
-        new Axis(latitudes.clone()),
-        new Axis(longitudes.clone()),
+        new Axis(latitudesDegrees.clone()),
+        new Axis(longitudesDegrees.clone()),
         new Axis(epochSeconds.clone()),
         flow,
         List.of());

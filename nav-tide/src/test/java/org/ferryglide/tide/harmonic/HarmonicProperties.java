@@ -125,7 +125,7 @@ class HarmonicProperties {
           }
 
           @Override
-          public double greatestSlope(double fromSeconds, double toSeconds) {
+          public double greatestSlopeMetresPerSecond(double fromSeconds, double toSeconds) {
             return steepest;
           }
         };

@@ -102,7 +102,7 @@ class TableProblemsTest {
     assertEquals(answer.rate().knots(), problem.answer(), ROUNDED_TIME_KNOTS);
     assertEquals(
         0.0,
-        answer.set().turnTo(TrueBearing.ofDegrees(problem.exact("Set"))),
+        answer.set().turnDegreesTo(TrueBearing.ofDegrees(problem.exact("Set"))),
         ROUNDED_TIME_DEGREES);
   }
 
