@@ -100,35 +100,66 @@ abstract class WorstAlong extends PassageCheck {
 
   /** The figure at its worst, which may lie between two looks. */
   private double between(Candidate candidate, int look, double most) {
-    double top = most;
-    int before = look - 1;
-    int after = look + 1;
-    if (!isSmooth() || before < 0 || after >= candidate.size) {
-      return mirrored ? -top : top;
+    double top = isSmooth() ? top(candidate, look, most) : most;
+    return mirrored ? -top : top;
+  }
+
+  private double top(Candidate candidate, int look, double most) {
+    if (look == 0 || look + 1 == candidate.size) {
+      return most;
     }
     double longer =
         Math.max(
-            candidate.time[look] - candidate.time[before],
-            candidate.time[after] - candidate.time[look]);
-    while (before > 0 && candidate.time[look] - candidate.time[before] < EVEN * longer) {
-      before--;
+            candidate.time[look] - candidate.time[look - 1],
+            candidate.time[look + 1] - candidate.time[look]);
+    int before = next(candidate, look, -1, longer);
+    int after = next(candidate, look, 1, longer);
+    if (before < 0 || after < 0 || candidate.isDrawnAnew(before, after)) {
+      return most;
     }
-    while (after < candidate.size - 1
-        && candidate.time[after] - candidate.time[look] < EVEN * longer) {
-      after++;
+    double top = top(candidate, before, look, after);
+    // beside a jump the parabola would rise far above the figure: where another through the looks
+    // on the side of its top knows of none, there is none
+    boolean isBefore = badness(candidate, before) > badness(candidate, after);
+    int further = next(candidate, isBefore ? before : after, isBefore ? -1 : 1, longer);
+    if (further >= 0) {
+      top =
+          Math.min(
+              top,
+              isBefore
+                  ? top(candidate, further, before, look)
+                  : top(candidate, look, after, further));
     }
-    if (candidate.leg[before] == candidate.leg[after] && !candidate.isDrawnAnew(before, after)) {
-      double sinceBefore = candidate.time[look] - candidate.time[before];
-      double untilAfter = candidate.time[after] - candidate.time[look];
-      double rise = (most - badness(candidate, before)) / sinceBefore;
-      double fall = (most - badness(candidate, after)) / untilAfter;
-      double bend = (rise + fall) / (sinceBefore + untilAfter);
-      // only a smooth top: a figure left out beside it has no slope
-      if (bend > 0.0 && bend < Double.POSITIVE_INFINITY) {
-        double slope = (rise * untilAfter - fall * sinceBefore) / (sinceBefore + untilAfter);
-        top = most + slope * slope / (4.0 * bend);
+    return Math.max(most, top);
+  }
+
+  /** The nearest look of the same leg that is about as far off as looks here are; -1 for none. */
+  private static int next(Candidate candidate, int look, int step, double longer) {
+    for (int i = look + step; i >= 0 && i < candidate.size; i += step) {
+      if (candidate.leg[i] != candidate.leg[look]) {
+        return -1;
+      }
+      if (Math.abs(candidate.time[i] - candidate.time[look]) >= EVEN * longer) {
+        return i;
       }
     }
-    return mirrored ? -top : top;
+    return -1;
+  }
+
+  /** The top of the parabola through three looks, between the first and the last of them. */
+  private double top(Candidate candidate, int first, int middle, int last) {
+    double height = badness(candidate, middle);
+    double sinceFirst = candidate.time[middle] - candidate.time[first];
+    double untilLast = candidate.time[last] - candidate.time[middle];
+    double rise = (height - badness(candidate, first)) / sinceFirst;
+    double fall = (height - badness(candidate, last)) / untilLast;
+    double bend = (rise + fall) / (sinceFirst + untilLast);
+    // only a smooth top: a figure left out beside it has no slope
+    if (!(bend > 0.0 && bend < Double.POSITIVE_INFINITY)) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    double slope = (rise * untilLast - fall * sinceFirst) / (sinceFirst + untilLast);
+    double at = Math.max(-sinceFirst, Math.min(untilLast, 0.5 * slope / bend));
+    return height + at * (slope - bend * at);
   }
 }

@@ -18,6 +18,7 @@ import org.ferryglide.nav.sky.SunDay;
 import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.timing.Verdict;
+import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
 import org.junit.jupiter.api.Test;
 
@@ -48,6 +49,27 @@ class CheckFiguresTest {
         .from(WayPoint.of("South", SOUTH))
         .to(WayPoint.of("North", NORTH))
         .stream(Told.stream(0.0, 0.0));
+  }
+
+  /** Where one station's stream ends and a weaker one's begins the stream is no stronger. */
+  @Test
+  void aStreamThatWeakensAtOnceOnTheWayIsNoStrongerThanItIs() {
+    PassageLimits limits =
+        PassageLimits.none().withStream(Speed.ofKnots(1.5), Speed.ofKnots(2.0)).withRateError(0.0);
+    for (double jump = 46.03; jump < 46.07; jump += 0.0011) {
+      double north = jump;
+      StreamField stations =
+          (latitude, longitude, seconds, out, at) -> {
+            out[at] = 0.0;
+            double grows = 1.0 + 0.1 * (latitude - 46.0);
+            out[at + 1] = (latitude < north ? grows : 0.3) * Told.KNOT;
+            return true;
+          };
+      Verdict verdict =
+          Told.of(northward(4).stream(stations).limits(limits), Scenes.NOON, "stream: ");
+      // looks a minute apart, in which the rate grows by a ten thousandth
+      assertEquals(1.0 + 0.1 * (north - 46.0), verdict.figure().orElseThrow(), PARABOLA_KNOTS);
+    }
   }
 
   @Test
