@@ -93,7 +93,7 @@ class PrintedFilesTest {
     Ran whatIf = Ran.of("passage", SCENARIO, "--what-if");
     assertTrue(whatIf.out().startsWith("not checked: land down wind\n"), whatIf.out());
     assertTrue(
-        whatIf.out().contains("WARNING: stream: 2.4 kn, beyond 2, where it warns; 1 more"),
+        whatIf.out().contains("WARNING: stream: 2.3 kn, beyond 2, where it warns; 1 more"),
         whatIf.out());
     String help = Ran.of("departures", "--help").out();
     assertTrue(help.contains("in which no check of a passage stops"), help);
