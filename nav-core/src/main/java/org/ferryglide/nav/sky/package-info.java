@@ -8,7 +8,7 @@
  * <pre>{@code
  * SunDay day =
  *     SunDay.of(LocalDate.of(2026, 6, 21), ZoneId.of("UTC+01:00"), Position.ofDegrees(56.2, -6.4));
- * day.daylight().set(); // Optional[2026-06-21T21:18:00Z]
+ * day.daylight().set(); // Optional[2026-06-21T21:17:00Z]
  * day.civilTwilight().isUpAllDay(); // false: it grows dark
  * }</pre>
  *

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * A fix from true bearings: one row out for the rows of one id, which stand together.
  *
  * <p>The outcome is OK; or why there is no fix, with empty figures; or, with figures, what the fix
- * is doubted for, as {@code POOR_CUT} or {@code DISAGREEMENT}, several parted by spaces. {@code
+ * is doubted for, as {@code POOR_CUT} or {@code DISAGREEMENT}, several separated by spaces. {@code
  * REFUSED} stands where a row of the id was refused, since the other bearings alone would make
  * another fix.
  */

@@ -14,7 +14,7 @@ import org.ferryglide.nav.steer.SteeringLimits;
  * the speed is that along the water track, which is the heading turned by the leeway.
  *
  * <p>The outcome is OK, or why there is no heading, with empty figures. With figures it may also be
- * {@link #FASTER_OF_TWO}, {@link #NO_RESERVE}, or both parted by a space.
+ * {@link #FASTER_OF_TWO}, {@link #NO_RESERVE}, or both separated by a space.
  */
 final class SteerOperation implements Operation.Solver {
   /** The stream outruns the boat, and a slower heading would hold the track too. */

@@ -32,7 +32,7 @@ record Ran(int status, String out, String err) {
     return new Ran(status, out.toString(), err.toString());
   }
 
-  /** Runs a line as a shell would: words parted by blanks, double quotes hold them together. */
+  /** Runs a line as a shell would: words separated by blanks, double quotes hold them together. */
   static Ran line(String line) {
     return of(words(line).toArray(new String[0]));
   }

@@ -31,7 +31,7 @@ final class HeadingLine {
               line,
               1,
               "fields must be separated by commas, and decimals by points, but the heading line is"
-                  + " parted by "
+                  + " separated by "
                   + (whole.indexOf(';') >= 0 ? "semicolons" : "tabs")));
     }
     for (int i = 0; i < heading.getFieldCount(); i++) {

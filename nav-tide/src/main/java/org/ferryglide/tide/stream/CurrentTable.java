@@ -107,7 +107,7 @@ public final class CurrentTable implements Serializable {
   /** What is wrong between two lines that follow each other; empty if nothing. */
   static String faultBetween(CurrentEvent before, CurrentEvent after) {
     if (!before.time().isBefore(after.time())) {
-      return "times must grow, but " + after.time() + " follows " + before.time();
+      return "times must ascend, but " + after.time() + " follows " + before.time();
     }
     if ((before.kind() == Kind.SLACK) == (after.kind() == Kind.SLACK)) {
       return "slack and maximum must come in turn, but "

@@ -291,7 +291,7 @@ class SheetTest {
   void aSheetPartedByAnythingElseIsToldSoOnce(String heading, String parted) {
     assertEquals(
         "rocks.csv, line 1, column 1: fields must be separated by commas, and decimals by points,"
-            + " but the heading line is parted by "
+            + " but the heading line is separated by "
             + parted,
         refusalOf(heading + "\nA 1\n"));
   }

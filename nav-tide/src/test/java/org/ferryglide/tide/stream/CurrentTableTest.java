@@ -133,7 +133,7 @@ class CurrentTableTest {
         SubordinateCurrent.at("odd", PLACE, FLOOD, EBB)
             .withTimeDifferences(Duration.ofHours(3), Duration.ZERO, Duration.ZERO, Duration.ZERO);
     assertEquals(
-        "current table odd: times must grow, but 2026-06-01T12:46:00Z follows"
+        "current table odd: times must ascend, but 2026-06-01T12:46:00Z follows"
             + " 2026-06-01T13:12:00Z",
         message(() -> odd.from(REFERENCE)));
     assertEquals(
