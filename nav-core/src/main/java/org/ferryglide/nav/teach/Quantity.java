@@ -10,7 +10,8 @@ import org.ferryglide.nav.note.Figure;
  * careful answer may lie from the exact one.
  *
  * <p>Tolerances are those of the tools a paddler has: two degrees for a bearing laid off with a
- * plotter or a small compass, one and a half tenths of a mile, two tenths of a knot, fifteen centimetres of tide, five minutes of clock (common practice, no source).
+ * plotter or a small compass, one and a half tenths of a mile, two tenths of a knot, fifteen
+ * centimetres of tide, five minutes of clock (common practice, no source).
  *
  * <pre>{@code
  * Quantity.MAGNETIC_BEARING.text(49.4); // 049°M
