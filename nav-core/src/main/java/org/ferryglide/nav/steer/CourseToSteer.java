@@ -4,8 +4,12 @@ import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.function.Predicate;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.note.Outcome;
@@ -298,6 +302,24 @@ public final class CourseToSteer implements Serializable {
   }
 
   /**
+   * The lines of several times from one search, for a picture; see {@link #isochrone}. Earlier
+   * lines are drawn on the grid of the latest, and so more coarsely than alone.
+   *
+   * @param start where it starts
+   * @param departure when it starts
+   * @param times when the lines are reached, at least one, each after the departure
+   * @return the lines by time, in the order of the times; unmodifiable
+   * @throws IllegalArgumentException if the craft has no speed, there is no time, or one is not
+   *     after the departure
+   */
+  public Map<Instant, List<List<Position>>> isochrones(
+      Position start, Instant departure, List<Instant> times) {
+    Instant latest = times.stream().max(Comparator.naturalOrder()).orElse(departure);
+    Isochrones all = Isochrones.from(this, start, departure, Duration.between(departure, latest));
+    return lines(all, times, time -> time.isAfter(departure), "after the departure");
+  }
+
+  /**
    * The line from within which a place can still be made: turning back and escape in one picture.
    *
    * @param goal the place to be made
@@ -310,6 +332,37 @@ public final class CourseToSteer implements Serializable {
   public List<List<Position>> reachBack(Position goal, Instant arrival, Instant leaving) {
     return Isochrones.backFrom(this, goal, arrival, Duration.between(leaving, arrival))
         .lineAt(leaving);
+  }
+
+  /**
+   * The lines from within which a place can still be made, leaving at several times, from one
+   * search; see {@link #reachBack} and {@link #isochrones}.
+   *
+   * @param goal the place to be made
+   * @param arrival when it must be made at the latest
+   * @param times when the craft leaves, at least one, each before the arrival
+   * @return the lines by time, in the order of the times; unmodifiable
+   * @throws IllegalArgumentException if the craft has no speed, there is no time, or one is not
+   *     before the arrival
+   */
+  public Map<Instant, List<List<Position>>> reachesBack(
+      Position goal, Instant arrival, List<Instant> times) {
+    Instant earliest = times.stream().min(Comparator.naturalOrder()).orElse(arrival);
+    Isochrones all =
+        Isochrones.backFrom(this, goal, arrival, Duration.between(earliest, arrival));
+    return lines(all, times, time -> time.isBefore(arrival), "before the arrival");
+  }
+
+  private static Map<Instant, List<List<Position>>> lines(
+      Isochrones all, List<Instant> times, Predicate<Instant> isAllowed, String allowed) {
+    Map<Instant, List<List<Position>>> lines = new LinkedHashMap<>();
+    for (Instant time : times) {
+      if (!isAllowed.test(time)) {
+        throw new IllegalArgumentException("times must be " + allowed + ", but one was " + time);
+      }
+      lines.put(time, all.lineAt(time));
+    }
+    return Collections.unmodifiableMap(lines);
   }
 
   /**

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,12 +15,16 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import org.ferryglide.examples.page.CardSheet;
+import org.ferryglide.examples.page.Labels;
 import org.ferryglide.examples.page.PageScenes;
 import org.ferryglide.examples.page.PassagePage;
+import org.ferryglide.examples.page.QuickestLeg;
+import org.ferryglide.examples.page.QuickestPage;
 import org.ferryglide.examples.page.ShoreNote;
 import org.ferryglide.examples.page.WorkedPassage;
 import org.ferryglide.examples.teach.Exercises;
 import org.ferryglide.examples.teach.Worksheet;
+import org.ferryglide.nav.measure.Units;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -50,6 +55,10 @@ class PagesInBrowserTest {
     for (Map.Entry<String, WorkedPassage> scene : PageScenes.all().entrySet()) {
       write(scene.getKey(), scene.getValue());
     }
+    QuickestLeg leg =
+        QuickestLeg.of(folder.passage(), folder.departure(), 3, Duration.ofMinutes(15), 2)
+            .orElseThrow();
+    add("quickest", QuickestPage.of(leg, leg.planned(), Units.NAUTICAL, Labels.english()).html());
     Worksheet sheet = Worksheet.of(Exercises.of(7, 29));
     add("worksheet", sheet.questions());
     add("worksheet-answers", sheet.answers());

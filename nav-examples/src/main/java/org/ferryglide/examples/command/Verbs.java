@@ -10,6 +10,7 @@ final class Verbs {
       List.of(
           "passage",
           "departures",
+          "quickest",
           "check",
           "begin",
           "leg",
@@ -35,6 +36,7 @@ final class Verbs {
     return switch (name) {
       case "passage" -> new PassageVerb();
       case "departures" -> new DeparturesVerb();
+      case "quickest" -> new QuickestVerb();
       case "check" -> new CheckVerb();
       case "begin" -> new BeginVerb();
       case "leg" -> new LegVerb();

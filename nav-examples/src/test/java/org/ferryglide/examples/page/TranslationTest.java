@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.passage.DeckCard;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.junit.jupiter.api.BeforeAll;
@@ -94,6 +96,16 @@ class TranslationTest {
         assertEquals(Set.of(), roman(worked, content(around)), name);
       }
     }
+  }
+
+  @Test
+  void nothingOfTheQuickestPageStaysEnglish() throws Exception {
+    QuickestLeg leg =
+        QuickestLeg.of(PageScenes.oneLeg(), PageScenes.NOON, 1, Duration.ofMinutes(20), 2)
+            .orElseThrow();
+    String html = QuickestPage.of(leg, leg.planned(), Units.NAUTICAL, translation).html();
+    List<String> given = TrialTranslation.given(leg.passage(), List.of(), List.of());
+    assertEquals(Set.of(), TrialTranslation.roman(given, content(html)));
   }
 
   @Test

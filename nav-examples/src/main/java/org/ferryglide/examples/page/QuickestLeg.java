@@ -1,0 +1,273 @@
+package org.ferryglide.examples.page;
+
+import java.io.Serializable;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.note.Outcome;
+import org.ferryglide.nav.passage.LegOptions;
+import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.PassageBuilder;
+import org.ferryglide.nav.passage.PassageLeg;
+import org.ferryglide.nav.passage.PlannedLeg;
+import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.CourseToSteer;
+import org.ferryglide.nav.steer.Craft;
+import org.ferryglide.nav.steer.NotPossible;
+import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.steer.SteeringLimits;
+import org.ferryglide.nav.steer.Strategy;
+
+/**
+ * The quickest ways along one leg of a passage, kept out of its dangers and limits, with the lines
+ * of equal time about them.
+ *
+ * <pre>{@code
+ * QuickestLeg leg =
+ *     QuickestLeg.of(folder.passage(), departure, 2, Duration.ofMinutes(15), 3).orElseThrow();
+ * leg.ways().get(0).path().arrival();
+ * }</pre>
+ */
+public final class QuickestLeg implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** Minutes between lines of equal time; the first that needs no more lines than there is room. */
+  private static final int[] SPACINGS = {2, 5, 10, 15, 20, 30, 60, 120, 240};
+
+  private static final int MOST_LINES = 6;
+
+  private final Passage passage;
+  private final PlannedLeg leg;
+  private final Instant planned;
+  private final CourseToSteer solver;
+  private final List<Way> ways;
+
+  /**
+   * One of the ways.
+   *
+   * @param path the way itself, on which the heading changes all the time
+   * @param steps the same in headings held for a while; or why it cannot be steered so
+   */
+  public record Way(SteeredLeg path, Outcome<SteeredRoute, NotPossible> steps)
+      implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    /**
+     * How far two refinements of the path are apart: the search's own doubt.
+     *
+     * @return seconds; empty where one heading is the answer
+     */
+    public Optional<Double> doubtSeconds() {
+      return note("steer.quickest-error").map(note -> note.figures().get("errorSeconds"));
+    }
+
+    /**
+     * When it meets its greatest stream.
+     *
+     * @return the time; empty where there is none
+     */
+    public Optional<Instant> greatestStreamAt() {
+      return note("steer.greatest-stream").map(note -> Instant.parse(note.data().get("atTime")));
+    }
+
+    /**
+     * How strong that is.
+     *
+     * @return metres a second, 0 where there is none
+     */
+    public double greatestStreamMetresPerSecond() {
+      return note("steer.greatest-stream")
+          .map(note -> note.figures().get("rateMetresPerSecond"))
+          .orElse(0.0);
+    }
+
+    private Optional<Note> note(String code) {
+      return path.notes().stream().filter(note -> note.code().equals(code)).findFirst();
+    }
+  }
+
+  /**
+   * A line of equal time.
+   *
+   * @param time when it is reached, or left for the end of the leg
+   * @param outlines closed polygons
+   */
+  record Line(Instant time, List<List<Position>> outlines) {}
+
+  private QuickestLeg(
+      Passage passage, PlannedLeg leg, Instant planned, CourseToSteer solver, List<Way> ways) {
+    this.passage = passage;
+    this.leg = leg;
+    this.planned = planned;
+    this.solver = solver;
+    this.ways = ways;
+  }
+
+  /**
+   * Works out a leg that is begun when the passage's plan begins it.
+   *
+   * @param passage the passage
+   * @param departure when the passage starts
+   * @param number of the leg, from 1
+   * @param each how long a heading is held
+   * @param most how many ways are wanted at most
+   * @return the leg; or why the plan, or any quickest way, is not possible
+   * @throws IllegalArgumentException if the passage has no leg of that number, {@code each} is
+   *     shorter than a second or {@code most} below 1
+   */
+  public static Outcome<QuickestLeg, NotPossible> of(
+      Passage passage, Instant departure, int number, Duration each, int most) {
+    if (number < 1 || number > passage.legs().size()) {
+      throw new IllegalArgumentException(
+          "leg must be in [1, " + passage.legs().size() + "], but was " + number);
+    }
+    return TimedPlan.of(passage, departure)
+        .match(
+            plan -> along(passage, plan.legs().get(number - 1), each, most), Outcome::ofUnsolved);
+  }
+
+  private static Outcome<QuickestLeg, NotPossible> along(
+      Passage whole, PlannedLeg planned, Duration each, int most) {
+    Passage passage = alone(whole, planned.leg());
+    return TimedPlan.of(passage, planned.departure())
+        .match(
+            plan -> {
+              PlannedLeg leg = plan.legs().get(0);
+              CourseToSteer solver = solver(passage, leg);
+              List<Way> ways = new ArrayList<>();
+              for (SteeredLeg path :
+                  solver.quickestWays(leg.leg().leg(), planned.departure(), most)) {
+                ways.add(new Way(path, solver.inSteps(path, each)));
+              }
+              if (ways.isEmpty()) { // one heading is the answer
+                ways.add(new Way(leg.steered(), solver.inSteps(leg.steered(), each)));
+              }
+              return Outcome.ofSolved(
+                  new QuickestLeg(passage, leg, planned.arrival(), solver, List.copyOf(ways)));
+            },
+            Outcome::ofUnsolved);
+  }
+
+  /** The leg as a passage of its own, by the quickest path. */
+  private static Passage alone(Passage whole, PassageLeg leg) {
+    PassageBuilder builder =
+        Passage.builder(whole.name(), whole.zone(), whole.party())
+            .stream(whole.stream())
+            .limits(whole.limits())
+            .errors(whole.errors())
+            .longestDuration(whole.longestDuration())
+            .from(leg.from())
+            .to(leg.to(), leg.options().withStrategy(Strategy.quickest()));
+    whole.wind().ifPresent(builder::wind);
+    whole.variation().ifPresent(builder::variation);
+    whole.deviation().ifPresent(builder::deviation);
+    whole.dangers().ifPresent(builder::dangers);
+    whole.shores().ifPresent(builder::shores);
+    whole.levels().forEach(builder::level);
+    return builder.build();
+  }
+
+  /** What found the leg, with the strategy that keeps out of dangers and limits. */
+  private static CourseToSteer solver(Passage passage, PlannedLeg leg) {
+    LegOptions options = leg.leg().options();
+    Craft craft = passage.party().craft();
+    if (options.speed().isPresent()) {
+      craft = craft.withSpeed(options.speed().get());
+    }
+    if (options.isWithoutRests()) {
+      craft = craft.withRestEachHour(Duration.ZERO);
+    }
+    CourseToSteer solver =
+        CourseToSteer.with(craft, options.stream().orElse(passage.stream()))
+            .withStrategy(leg.steered().strategy())
+            .withLimits(SteeringLimits.NONE)
+            .withLongestDuration(passage.longestDuration());
+    return passage.wind().map(solver::withWind).orElse(solver);
+  }
+
+  /**
+   * The leg alone, as a passage by the quickest path.
+   *
+   * @return the passage
+   */
+  public Passage passage() {
+    return passage;
+  }
+
+  /**
+   * The leg as the quickest path plans it, for variation and compass.
+   *
+   * @return the leg
+   */
+  public PlannedLeg leg() {
+    return leg;
+  }
+
+  /**
+   * When the passage itself, steered as its folder says, ends the leg.
+   *
+   * @return the arrival as planned
+   */
+  public Instant planned() {
+    return planned;
+  }
+
+  /**
+   * The ways.
+   *
+   * @return the ways, the quickest first, at least one
+   */
+  public List<Way> ways() {
+    return ways;
+  }
+
+  /** How far the party gets by when, up to the arrival of the quickest way. */
+  List<Line> forward() {
+    Instant from = leg.departure();
+    List<Instant> times = new ArrayList<>();
+    for (Duration after : every(Duration.between(from, ways.get(0).path().arrival()))) {
+      times.add(from.plus(after));
+    }
+    return times.isEmpty()
+        ? List.of()
+        : lines(solver.isochrones(leg.leg().leg().start(), from, times));
+  }
+
+  /** From where, leaving when, the end can still be made by a time. */
+  List<Line> back(Instant latest) {
+    List<Instant> times = new ArrayList<>();
+    for (Duration before : every(Duration.between(leg.departure(), latest))) {
+      times.add(latest.minus(before));
+    }
+    return times.isEmpty()
+        ? List.of()
+        : lines(solver.reachesBack(leg.leg().leg().end(), latest, times));
+  }
+
+  private static List<Line> lines(Map<Instant, List<List<Position>>> byTime) {
+    List<Line> lines = new ArrayList<>();
+    byTime.forEach((time, outlines) -> lines.add(new Line(time, outlines)));
+    return lines;
+  }
+
+  private static List<Duration> every(Duration all) {
+    List<Duration> every = new ArrayList<>();
+    for (int minutes : SPACINGS) {
+      Duration spacing = Duration.ofMinutes(minutes);
+      if (spacing.multipliedBy(MOST_LINES).compareTo(all) >= 0
+          || minutes == SPACINGS[SPACINGS.length - 1]) {
+        for (int i = 1; i <= MOST_LINES && spacing.multipliedBy(i).compareTo(all) <= 0; i++) {
+          every.add(spacing.multipliedBy(i));
+        }
+        break;
+      }
+    }
+    return every;
+  }
+}

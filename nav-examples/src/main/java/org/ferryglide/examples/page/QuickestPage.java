@@ -1,0 +1,167 @@
+package org.ferryglide.examples.page;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ferryglide.examples.svg.HtmlFile;
+import org.ferryglide.examples.svg.Markup;
+import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Units;
+import org.ferryglide.nav.passage.PassageLeg;
+import org.ferryglide.nav.steer.SteeredLeg;
+import org.ferryglide.nav.steer.SteeredRoute;
+
+/**
+ * A page about the quickest ways along a leg: what they cost and meet, the headings in steps, and
+ * the lines of equal time out from its start and back from its end.
+ *
+ * <pre>{@code
+ * String html = QuickestPage.of(leg, leg.planned(), Units.NAUTICAL, Labels.english()).html();
+ * }</pre>
+ */
+public final class QuickestPage {
+  private final QuickestLeg leg;
+  private final Instant latest;
+  private final Labels labels;
+  private final Printed printed;
+
+  private QuickestPage(QuickestLeg leg, Instant latest, Units units, Labels labels) {
+    this.leg = leg;
+    this.latest = latest;
+    this.labels = labels;
+    Instant from = leg.leg().departure();
+    ZoneOffset offset = leg.passage().zone().getRules().getOffset(from);
+    this.printed = new Printed(offset, from.atZone(offset).toLocalDate(), labels, units);
+  }
+
+  /**
+   * The page of a leg.
+   *
+   * @param leg the leg
+   * @param latest by when its end is to be made, for the reach back
+   * @param units what it is printed in
+   * @param labels its words
+   * @return the page
+   */
+  public static QuickestPage of(QuickestLeg leg, Instant latest, Units units, Labels labels) {
+    return new QuickestPage(leg, latest, units, labels);
+  }
+
+  /**
+   * The page as one file.
+   *
+   * @return HTML, to be written as UTF-8
+   */
+  public String html() {
+    PassageLeg about = leg.leg().leg();
+    String title =
+        labels.say("quickest.title", "from", about.from().name(), "to", about.to().name());
+    Markup body = new Markup();
+    body.open("header").line();
+    body.element("p", labels.say("quickest.never"), "class", "open").line();
+    body.element("h1", title).line();
+    body.element(
+            "p",
+            labels.say("quickest.date", "passage", leg.passage().name(), "date", printed.date())
+                + ", "
+                + printed.offset(leg.leg().departure()))
+        .line();
+    body.close().line();
+    body.open("main").line();
+    times(body);
+    body.open("section").element("h2", labels.say("quickest.reach")).line();
+    body.open("figure")
+        .add(QuickestPicture.of(leg, latest, printed, labels).inline())
+        .close()
+        .line();
+    body.close().line();
+    for (int i = 0; i < leg.ways().size(); i++) {
+      steps(body, i + 1, leg.ways().get(i));
+    }
+    body.close().line();
+    body.open("footer").element("p", labels.say("caution")).close().line();
+    return HtmlFile.of(title, labels.say("language"), QuickestPage.class, "page.css", body);
+  }
+
+  private void times(Markup body) {
+    body.open("section").element("h2", labels.say("quickest.times")).open("dl").line();
+    row(body, labels.say("quickest.leaving"), printed.early(leg.leg().departure()));
+    row(
+        body,
+        labels.say("quickest.planned"),
+        labels.say("quickest.there", "time", printed.late(leg.planned())));
+    for (int i = 0; i < leg.ways().size(); i++) {
+      QuickestLeg.Way way = leg.ways().get(i);
+      row(body, name(i + 1), labels.say("quickest.there", "time", printed.late(arrival(way))));
+      way.doubtSeconds()
+          .ifPresent(
+              seconds ->
+                  body.element("dd", labels.say("quickest.doubt", "seconds", wholeUp(seconds)))
+                      .line());
+      way.greatestStreamAt().ifPresent(time -> body.element("dd", stream(way, time)).line());
+    }
+    body.close().close().line();
+  }
+
+  private static void row(Markup body, String name, String words) {
+    body.element("dt", name).element("dd", words).line();
+  }
+
+  private String name(int number) {
+    return labels.say("quickest.way", "number", Integer.toString(number));
+  }
+
+  private static Instant arrival(QuickestLeg.Way way) {
+    return way.path().arrival();
+  }
+
+  private static String wholeUp(double seconds) {
+    return Long.toString((long) Math.ceil(seconds));
+  }
+
+  private String stream(QuickestLeg.Way way, Instant time) {
+    return labels.say(
+        "quickest.stream",
+        "speed",
+        printed.speedUp(Speed.ofMetresPerSecond(way.greatestStreamMetresPerSecond())),
+        "time",
+        printed.early(time),
+        "place",
+        Printed.place(way.path().groundTrack().at(time)));
+  }
+
+  private void steps(Markup body, int number, QuickestLeg.Way way) {
+    String caption = labels.say("quickest.steps", "way", name(number));
+    body.open("section").element("h2", caption).line();
+    Optional<SteeredRoute> steps = way.steps().solved();
+    if (steps.isEmpty()) {
+      way.steps().why().ifPresent(why -> body.element("p", printed.say(why.note())).line());
+    } else {
+      List<List<String>> rows = new ArrayList<>();
+      for (SteeredLeg step : steps.get().legs()) {
+        TrueBearing heading = step.courseToSteer();
+        rows.add(
+            List.of(
+                printed.early(step.departure()),
+                Printed.direction(leg.leg(), heading),
+                Printed.place(step.leg().end())));
+      }
+      Table.write(
+          body,
+          caption,
+          List.of(
+              labels.say("quickest.from"),
+              labels.say("quickest.heading"),
+              labels.say("quickest.until")),
+          rows);
+      long lost = Duration.between(arrival(way), steps.get().arrival()).getSeconds();
+      body.element("p", labels.say("quickest.lost", "seconds", Long.toString(Math.max(0, lost))))
+          .line();
+    }
+    body.close().line();
+  }
+}
