@@ -348,8 +348,7 @@ public final class CourseToSteer implements Serializable {
   public Map<Instant, List<List<Position>>> reachesBack(
       Position goal, Instant arrival, List<Instant> times) {
     Instant earliest = times.stream().min(Comparator.naturalOrder()).orElse(arrival);
-    Isochrones all =
-        Isochrones.backFrom(this, goal, arrival, Duration.between(earliest, arrival));
+    Isochrones all = Isochrones.backFrom(this, goal, arrival, Duration.between(earliest, arrival));
     return lines(all, times, time -> time.isBefore(arrival), "before the arrival");
   }
 

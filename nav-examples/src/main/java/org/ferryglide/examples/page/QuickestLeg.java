@@ -157,8 +157,7 @@ public final class QuickestLeg implements Serializable {
   /** The leg as a passage of its own, by the quickest path. */
   private static Passage alone(Passage whole, PassageLeg leg) {
     PassageBuilder builder =
-        Passage.builder(whole.name(), whole.zone(), whole.party())
-            .stream(whole.stream())
+        Passage.builder(whole.name(), whole.zone(), whole.party()).stream(whole.stream())
             .limits(whole.limits())
             .errors(whole.errors())
             .longestDuration(whole.longestDuration())

@@ -71,9 +71,7 @@ class QuickestPageTest {
       Position corner = line.outlines().get(0).get(0);
       SteeredLeg there =
           solver
-              .solve(
-                  RhumbLeg.between(best.leg().start(), corner),
-                  leg.leg().departure())
+              .solve(RhumbLeg.between(best.leg().start(), corner), leg.leg().departure())
               .orElseThrow();
       assertEquals(0.0, seconds(line.time(), there.arrival()), SECONDS);
     }
@@ -81,11 +79,7 @@ class QuickestPageTest {
     for (QuickestLeg.Line line : leg.back(latest)) {
       Position corner = line.outlines().get(0).get(0);
       SteeredLeg home =
-          solver
-              .solve(
-                  RhumbLeg.between(corner, best.leg().end()),
-                  line.time())
-              .orElseThrow();
+          solver.solve(RhumbLeg.between(corner, best.leg().end()), line.time()).orElseThrow();
       assertEquals(0.0, seconds(latest, home.arrival()), SECONDS);
     }
   }
@@ -131,8 +125,7 @@ class QuickestPageTest {
 
   @Test
   void aNameOutsideTheFrameIsNotDrawn() {
-    Danger far =
-        Danger.point("Far", Position.parse("47°N 26°W"), Distance.ofMetres(100));
+    Danger far = Danger.point("Far", Position.parse("47°N 26°W"), Distance.ofMetres(100));
     Passage passage = PageScenes.oneLeg().toBuilder().dangers(List.of(far)).build();
     QuickestLeg leg = of(passage);
     assertFalse(page(leg, leg.planned()).contains(">Far<"));
