@@ -1,11 +1,7 @@
 package org.ferryglide.tide.sheet;
 
-import de.siegmar.fastcsv.reader.CommentStrategy;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRow;
 import java.io.IOException;
 import java.io.Reader;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.util.ArrayList;
@@ -42,8 +38,6 @@ import org.ferryglide.nav.reading.Judgement;
  * }</pre>
  */
 public final class Sheet {
-  private static final int MOST_ROWS = 1_000_000;
-
   private final String source;
   private final Map<String, Integer> columns;
   private final List<Row> rows = new ArrayList<>();
@@ -51,7 +45,7 @@ public final class Sheet {
   private final SheetDoubts doubts;
   private boolean whole = true;
 
-  private Sheet(String source, Map<String, Integer> columns) {
+  Sheet(String source, Map<String, Integer> columns) {
     this.source = source;
     this.columns = columns;
     this.problems = new InputProblems(source);
@@ -73,39 +67,7 @@ public final class Sheet {
   public static Sheet read(
       String source, Reader reader, List<String> required, List<String> optional)
       throws IOException {
-    BoundedReader text = new BoundedReader(source, reader);
-    CsvReader csv =
-        CsvReader.builder().commentStrategy(CommentStrategy.SKIP).skipEmptyRows(true).build(text);
-    Sheet sheet = null;
-    int line = 0;
-    try {
-      for (CsvRow csvRow : csv) {
-        line = (int) csvRow.getOriginalLineNumber();
-        if (csvRow.getFieldCount() == 1 && csvRow.getField(0).trim().isEmpty()) {
-          continue; // a line of spaces
-        }
-        if (sheet == null) {
-          sheet = new Sheet(source, HeadingLine.columns(source, csvRow, required, optional));
-        } else {
-          sheet.add(csvRow);
-        }
-      }
-    } catch (UncheckedIOException e) {
-      if (text.isBroken()) {
-        throw e.getCause();
-      }
-      throw new InputFormatException( // the parser's own limit on a field
-          new InputProblem(
-              source,
-              line + 1,
-              0,
-              "a quotation mark is not closed here or on one of the lines that follow"));
-    }
-    if (sheet == null) {
-      throw new InputFormatException(
-          new InputProblem(source, 0, 0, "a heading line must come first: " + required));
-    }
-    return sheet;
+    return SheetReader.read(source, reader, required, optional);
   }
 
   /**
@@ -168,44 +130,18 @@ public final class Sheet {
         && SheetText.isDecimal(text.substring(0, comma) + '.' + text.substring(comma + 1));
   }
 
-  private void add(CsvRow csvRow) {
-    int line = (int) csvRow.getOriginalLineNumber();
-    for (int i = 0; i < csvRow.getFieldCount(); i++) {
-      if (HeadingLine.isOverLines(csvRow.getField(i))) {
-        leaveOut(HeadingLine.openQuote(source, line, i + 1));
-        return;
-      }
-      String fault = FieldText.fault(csvRow.getField(i));
-      if (!fault.isEmpty()) {
-        leaveOut(new InputProblem(source, line, i + 1, fault));
-        return;
-      }
-    }
-    int fields = csvRow.getFieldCount();
-    if (fields != columns.size()) {
-      leaveOut(
-          new InputProblem(
-              source,
-              line,
-              Math.min(fields, columns.size()) + 1,
-              "a row must have "
-                  + columns.size()
-                  + " fields like the heading line, but had "
-                  + fields
-                  + (fields > columns.size()
-                      ? "; a field with a comma in it must stand between quotation marks, and a"
-                          + " decimal has a point"
-                      : "")));
-      return;
-    }
-    if (rows.size() == MOST_ROWS) {
-      throw SheetText.refusal(
-          source, line, 0, "a sheet must have at most " + MOST_ROWS + " rows, but had more");
-    }
-    rows.add(new Row(line, csvRow.getFields()));
+  /** A row of as many fields as the heading line. */
+  void addRow(int line, List<String> fields) {
+    rows.add(new Row(line, fields));
   }
 
-  private void leaveOut(InputProblem problem) {
+  /** How many columns the heading line names. */
+  int width() {
+    return columns.size();
+  }
+
+  /** A row that is a problem as a whole. */
+  void leaveOut(InputProblem problem) {
     whole = false;
     add(problem);
   }
