@@ -7,7 +7,6 @@ import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.steer.NotPossible;
-import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.timing.Verdict;
@@ -20,21 +19,6 @@ import org.jspecify.annotations.Nullable;
  * water and wind do there. Made once and shared by all checks.
  */
 final class Candidate {
-  /** Between looks where nothing is known of a stream or wind but what it answers. */
-  private static final double STEP_SECONDS = 60.0;
-
-  /**
-   * Between looks where stream and wind tell their break points. At the first of them in each step,
-   * or where the heading changes first, there is a look, so that hardly a jump lies between: in two
-   * minutes a path at 4 knots in a stream that turns in an hour bends off its chord by decimetres.
-   */
-  private static final double SMOOTH_STEP_SECONDS = 120.0;
-
-  /** No look is added nearer than this to another; of several changes in a step the first is. */
-  private static final double APART_SECONDS = 1.0;
-
-  private static final double HOUR = 3600.0;
-
   /**
    * Between a draw's looks. Against looks every half minute, and drifts in steps of a minute, the
    * chances of checks differed by 0.002 (dangers), 0.007 (drift), 0.011 (reserve), 0.012 (stream)
@@ -70,7 +54,6 @@ final class Candidate {
   final double[] seconds;
 
   private final Columns columns;
-  private final double stepSeconds;
   private final StreamField[] streams;
   private final int[] lastLooks;
   private final WorkRoom room;
@@ -89,24 +72,7 @@ final class Candidate {
 
   /** With a workspace that serves many candidates of one thread. */
   Candidate(Passage passage, SteeredRoute route, WorkRoom room) {
-    this(passage, route, room, step(passage, route), candidate -> {});
-  }
-
-  private static double step(Passage passage, SteeredRoute route) {
-    double departure = route.departureSeconds();
-    WindField wind = passage.wind().orElse(null);
-    boolean isTold = wind == null || isTold(wind.nextBreakAfter(departure));
-    for (int i = passage.legs().size() - route.legs().size(); i < passage.legs().size(); i++) {
-      StreamField own = passage.legs().get(i).options().stream().orElse(null);
-      isTold &= own == null || isTold(own.nextBreakAfter(departure));
-    }
-    return isTold && isTold(passage.stream().nextBreakAfter(departure))
-        ? SMOOTH_STEP_SECONDS
-        : STEP_SECONDS;
-  }
-
-  private static boolean isTold(double nextBreak) {
-    return nextBreak < Double.POSITIVE_INFINITY;
+    this(passage, route, room, LookTimes.step(passage, route), candidate -> {});
   }
 
   private Candidate(
@@ -118,12 +84,11 @@ final class Candidate {
     this.passage = passage;
     this.route = route;
     this.room = room;
-    this.stepSeconds = stepSeconds;
     int legs = route.legs().size();
     lastLooks = new int[legs];
     int count = 0;
     for (int i = 0; i < legs; i++) {
-      count = addLooks(route.legs().get(i), route.departureSeconds(), count);
+      count = LookTimes.add(passage, route, i, stepSeconds, room, count);
       lastLooks[i] = count - 1;
     }
     size = count;
@@ -341,45 +306,6 @@ final class Candidate {
       reserves = known;
     }
     return known;
-  }
-
-  /**
-   * The times of a leg's looks: every step, and in between where something breaks: the path, the
-   * hour since the departure, or a wind that breaks no path.
-   *
-   * @param at where the first stands
-   * @return where the next leg's stand
-   */
-  private int addLooks(SteeredLeg steered, double departure, int at) {
-    double from = EpochSeconds.of(steered.departure());
-    double until = EpochSeconds.of(steered.arrival());
-    double[] segments = steered.groundTrack().segmentTimes();
-    WindField wind = passage.wind().orElse(null);
-    int steps = Math.max(1, (int) Math.ceil((until - from) / stepSeconds));
-    double[] times = room.times(at + 1 + 2 * steps);
-    int end = at;
-    int segment = 1;
-    double hour = Double.NEGATIVE_INFINITY;
-    for (int step = 1; step <= steps; step++) {
-      double last = step == 1 ? from : from + (step - 1) * stepSeconds;
-      double next = step == steps ? until : from + step * stepSeconds;
-      double apart = last + APART_SECONDS;
-      times[end++] = last;
-      while (segment < segments.length && segments[segment] < apart) {
-        segment++;
-      }
-      if (hour < apart) {
-        hour = departure + HOUR * Math.ceil((apart - departure) / HOUR);
-      }
-      double windChange = wind == null ? hour : wind.nextBreakAfter(apart);
-      double change = segment < segments.length ? segments[segment] : until;
-      change = Math.min(change, windChange < hour ? windChange : hour); // NaN too
-      if (change < next - APART_SECONDS) {
-        times[end++] = change;
-      }
-    }
-    times[end] = until;
-    return end + 1;
   }
 
   private void fill() {
