@@ -125,7 +125,7 @@ public final class MapLine implements Serializable {
    * The length of the pencil line times the map's printed scale; on the ground it is this over
    * {@link #meanScale}.
    *
-   * @return metres of the grid
+   * @return the length in metres of the grid
    */
   public Distance lengthOnMap() {
     return Distance.ofMetres(Math.hypot(eastMetres(), northMetres()));

@@ -159,7 +159,7 @@ public interface WaterLevel extends TimedField {
    * @param height the height, above {@link #datum}
    * @param from start of the search
    * @param until end of the search
-   * @return the windows, as exact and as sure as those of {@link #windowsAtLeast}
+   * @return the windows, found as those of {@link #windowsAtLeast} are
    * @throws IllegalArgumentException if {@code until} is before {@code from}
    */
   default Found<Window> windowsAtMost(Distance height, Instant from, Instant until) {
