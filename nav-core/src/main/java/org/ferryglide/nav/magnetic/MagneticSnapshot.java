@@ -180,7 +180,8 @@ public final class MagneticSnapshot implements Serializable {
   }
 
   /**
-   * One-sigma error of the variation at a place. The errors of the other elements are the same everywhere: {@link MagneticModel#errorModel} has them.
+   * One-sigma error of the variation at a place. The errors of the other elements are the same
+   * everywhere: {@link MagneticModel#errorModel} has them.
    *
    * @param place the place
    * @return degrees, at most 180; empty if the model came without errors

@@ -38,14 +38,17 @@ import org.ferryglide.nav.reckon.Covariance;
  *       ashore; in the checks it lies as far to the side of its track as that.
  * </ul>
  *
- * <p>The draws replace the slower what-if, the upper end of the stream's rate and the width of the track: each check is made for the party and the water as they were drawn. A day on which
- * the passage is not possible counts as one on which no check holds.
+ * <p>The draws replace the slower what-if, the upper end of the stream's rate and the width of the
+ * track: each check is made for the party and the water as they were drawn. A day on which the
+ * passage is not possible counts as one on which no check holds.
  *
  * <p>With the errors of reckoning alone the covariance is that of the plan's own budget within a
  * tenth, and the spread of arrivals that of {@link PlannedLeg#latest} within a fifth (both measured
- * on legs of about an hour with the usual errors). The chances agree with those of plain draws in vectors, half a minute a step, within 0.02 and what so many draws leave to chance, for every kind of check that has one (measured on random passages with limits near what they meet). The same seed gives
- * the same answer, on one core and on many. Errors that no model holds, such as a capsize, are not
- * in it.
+ * on legs of about an hour with the usual errors). The chances agree with those of plain draws in
+ * vectors, half a minute a step, within 0.02 and what so many draws leave to chance, for every kind
+ * of check that has one (measured on random passages with limits near what they meet). The same
+ * seed gives the same answer, on one core and on many. Errors that no model holds, such as a
+ * capsize, are not in it.
  */
 public final class PlanSpread implements Serializable {
   private static final long serialVersionUID = 1L;
