@@ -183,8 +183,8 @@ final class DriftWalk extends Stepper {
       double fromRate0,
       double fromRate1) {
     double part = (now - fromTime) / span;
-    east = GroundTrack.cubic(part, span, from0, state0, fromRate0, rate0);
-    north = GroundTrack.cubic(part, span, from1, state1, fromRate1, rate1);
+    east = HermiteCubic.value(part, span, from0, state0, fromRate0, rate0);
+    north = HermiteCubic.value(part, span, from1, state1, fromRate1, rate1);
   }
 
   /** Distance from there to the target, less what is paddled. */

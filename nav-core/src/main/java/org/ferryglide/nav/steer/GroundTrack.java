@@ -7,7 +7,6 @@ import java.util.Collections;
 import java.util.List;
 import org.ferryglide.nav.basics.Angles;
 import org.ferryglide.nav.basics.EpochSeconds;
-import org.ferryglide.nav.basics.Top;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.measure.Distance;
@@ -50,9 +49,6 @@ public final class GroundTrack implements Serializable {
 
   /** Motions that differ by more differ in metres too, not only in degrees at another latitude. */
   private static final double SIMILAR_MOTION = 1e-2;
-
-  /** How finely a segment is searched for its greatest distance off a line. */
-  private static final int PARTS = 8;
 
   private final double[] rows;
   private final int segments;
@@ -131,8 +127,8 @@ public final class GroundTrack implements Serializable {
       double to = rows[at + WIDTH + 1 + i];
       double fromRate = rows[at + 3 + i];
       double toRate = rows[at + 5 + i];
-      out[i] = cubic(part, span, from, to, fromRate, toRate);
-      out[2 + i] = cubicRate(part, span, from, to, fromRate, toRate);
+      out[i] = HermiteCubic.value(part, span, from, to, fromRate, toRate);
+      out[2 + i] = HermiteCubic.rate(part, span, from, to, fromRate, toRate);
     }
   }
 
@@ -148,7 +144,7 @@ public final class GroundTrack implements Serializable {
       return rows[which];
     }
     int at = segment * WIDTH;
-    return cubic(
+    return HermiteCubic.value(
         part,
         rows[at + WIDTH] - rows[at],
         rows[at + which],
@@ -359,24 +355,6 @@ public final class GroundTrack implements Serializable {
     return span > 0.0 ? Math.min(1.0, Math.max(0.0, (time - rows[at]) / span)) : 0.0;
   }
 
-  /** Hermite's cubic through two values with their rates. */
-  static double cubic(
-      double part, double span, double from, double to, double fromRate, double toRate) {
-    double rest = 1.0 - part;
-    return from
-        + (to - from) * part * part * (3.0 - 2.0 * part)
-        + span * part * rest * (fromRate * rest - toRate * part);
-  }
-
-  /** The rate of that cubic. */
-  static double cubicRate(
-      double part, double span, double from, double to, double fromRate, double toRate) {
-    double rest = 1.0 - part;
-    return (to - from) / span * 6.0 * part * rest
-        + fromRate * rest * (1.0 - 3.0 * part)
-        + toRate * part * (1.0 - 3.0 * rest);
-  }
-
   /**
    * The greatest cross-track distance from a leg, the first of several that are equal; to about a
    * metre at 5 NM off.
@@ -387,7 +365,7 @@ public final class GroundTrack implements Serializable {
   public Distance greatestCrossTrack(Leg leg) {
     LegFrame frame = new LegFrame(leg);
     double[] place = new double[2];
-    place(timeOfGreatestCrossTrack(frame), place);
+    place(FarthestOff.time(this, frame), place);
     return Distance.ofMetres(frame.crossTrackMetres(place[0], place[1]));
   }
 
@@ -398,41 +376,7 @@ public final class GroundTrack implements Serializable {
    * @return the time of {@link #greatestCrossTrack}
    */
   public Instant timeOfGreatestCrossTrack(Leg leg) {
-    return EpochSeconds.toInstant(timeOfGreatestCrossTrack(new LegFrame(leg)));
-  }
-
-  private double timeOfGreatestCrossTrack(LegFrame frame) {
-    double[] place = {rows[1], rows[2]};
-    double bestTime = startSeconds();
-    double best = frame.crossTrackMetres(place[0], place[1]);
-    double bestStep = 0.0;
-    for (int segment = 0; segment < segments(); segment++) {
-      double from = timeOf(segment);
-      double step = (timeOf(segment + 1) - from) / PARTS;
-      for (int i = 1; i <= PARTS; i++) {
-        double time = from + i * step;
-        place(time, place);
-        double off = frame.crossTrackMetres(place[0], place[1]);
-        if (Math.abs(off) > Math.abs(best)) {
-          best = off;
-          bestTime = time;
-          bestStep = step;
-        }
-      }
-    }
-    double sign = Math.signum(best);
-    double top =
-        Top.of(
-            time -> {
-              place(time, place);
-              return sign * frame.crossTrackMetres(place[0], place[1]);
-            },
-            Math.max(startSeconds(), bestTime - bestStep),
-            Math.min(endSeconds(), bestTime + bestStep),
-            1.0);
-    place(top, place);
-    double refined = frame.crossTrackMetres(place[0], place[1]);
-    return Math.abs(refined) > Math.abs(best) ? top : bestTime;
+    return EpochSeconds.toInstant(FarthestOff.time(this, new LegFrame(leg)));
   }
 
   @Override

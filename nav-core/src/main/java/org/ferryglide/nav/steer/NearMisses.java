@@ -75,8 +75,8 @@ final class NearMisses extends HeadingPath {
       double now = fromTime + part * span;
       double square =
           square(
-              GroundTrack.cubic(part, span, from0, state0, fromRate0, rate0),
-              GroundTrack.cubic(part, span, from1, state1, fromRate1, rate1));
+              HermiteCubic.value(part, span, from0, state0, fromRate0, rate0),
+              HermiteCubic.value(part, span, from1, state1, fromRate1, rate1));
       if (square > distanceNow && distanceNow <= distanceBefore && timeNow > stretch.startTime()) {
         // lowest point of the parabola through three looks
         double left = timeNow - timeBefore;

@@ -211,12 +211,12 @@ abstract class Stepper extends DormandPrince {
       double part = (double) i / parts;
       if (!ratesAt(
           time + part * step,
-          GroundTrack.cubic(part, step, state0, next0, startRate0, end0),
-          GroundTrack.cubic(part, step, state1, next1, startRate1, end1))) {
+          HermiteCubic.value(part, step, state0, next0, startRate0, end0),
+          HermiteCubic.value(part, step, state1, next1, startRate1, end1))) {
         return false;
       }
-      double off0 = rate0 - GroundTrack.cubicRate(part, step, state0, next0, startRate0, end0);
-      double off1 = rate1 - GroundTrack.cubicRate(part, step, state1, next1, startRate1, end1);
+      double off0 = rate0 - HermiteCubic.rate(part, step, state0, next0, startRate0, end0);
+      double off1 = rate1 - HermiteCubic.rate(part, step, state1, next1, startRate1, end1);
       if (!(Math.abs(off0) + Math.abs(off1) <= most)) {
         return false;
       }
