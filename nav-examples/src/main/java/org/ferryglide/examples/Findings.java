@@ -18,7 +18,7 @@ import org.ferryglide.nav.timing.Verdict;
  *
  * <pre>{@code
  * Findings findings = Findings.by(time -> time.atOffset(offset).toLocalTime().toString());
- * findings.judged(plan.verdicts().get(0)); // WARNING: stream: 2.4 kn, beyond 2, where it warns
+ * findings.judged(plan.verdicts().get(0)); // WARNING: stream: 2.3 kn, beyond 2, where it warns
  * }</pre>
  */
 public final class Findings {

@@ -3,6 +3,7 @@ package org.ferryglide.nav.passage;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -192,22 +193,96 @@ public final class Danger implements Serializable {
     return Optional.of(words.toString());
   }
 
+  /**
+   * The stated times at which it is closed.
+   *
+   * @return the spans as they were given; empty if no stated times close it; unmodifiable
+   */
+  public List<TimeSpan> closedTimes() {
+    List<TimeSpan> spans = new ArrayList<>();
+    for (Closing closing : closings) {
+      if (closing instanceof Closing.During during) {
+        spans.addAll(during.spans());
+      }
+    }
+    return Collections.unmodifiableList(spans);
+  }
+
+  /**
+   * The stream above which it is closed.
+   *
+   * @return the first rate given; empty if no stream closes it
+   */
+  public Optional<Speed> closedAboveStream() {
+    return first(Closing.AboveStream.class).map(Closing.AboveStream::rate);
+  }
+
+  /**
+   * The wind above which it is closed.
+   *
+   * @return the first speed given; empty if no wind closes it
+   */
+  public Optional<Speed> closedAboveWind() {
+    return first(Closing.AboveWind.class).map(Closing.AboveWind::speed);
+  }
+
+  /**
+   * The level below which it is closed.
+   *
+   * @return the first height above the port's datum; empty if no low level closes it
+   */
+  public Optional<Distance> closedBelowLevel() {
+    return level(false);
+  }
+
+  /**
+   * The level above which it is closed.
+   *
+   * @return the first height above the port's datum; empty if no high level closes it
+   */
+  public Optional<Distance> closedAboveLevel() {
+    return level(true);
+  }
+
+  /**
+   * The port whose level closes it.
+   *
+   * @return the first port given; empty if no level closes it
+   */
+  public Optional<String> closingPort() {
+    return first(Closing.Level.class).map(Closing.Level::portName);
+  }
+
+  private Optional<Distance> level(boolean above) {
+    for (Closing closing : closings) {
+      if (closing instanceof Closing.Level level && level.above() == above) {
+        return Optional.of(Distance.ofMetres(level.metres()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private <T extends Closing> Optional<T> first(Class<T> kind) {
+    return closings.stream().filter(kind::isInstance).map(kind::cast).findFirst();
+  }
+
   List<Closing> closings() {
     return closings;
   }
 
+  /** Closed by the same, in whatever order it was given. */
   @Override
   public boolean equals(Object other) {
     return other instanceof Danger that
         && name.equals(that.name)
         && outline.equals(that.outline)
         && keepOff.equals(that.keepOff)
-        && closings.equals(that.closings);
+        && new HashSet<>(closings).equals(new HashSet<>(that.closings));
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(name, outline, keepOff, closings);
+    return Objects.hash(name, outline, keepOff, new HashSet<>(closings));
   }
 
   @Override

@@ -3,6 +3,10 @@ package org.ferryglide.nav.passage;
 import java.io.Serializable;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.basics.Arguments;
@@ -299,6 +303,42 @@ public final class PassageLimits implements Serializable {
     double[] copy = values.clone();
     copy[RATE_ERROR] = Arguments.within(share, 0.0, 1.0, "error of the rate", "parts");
     return new PassageLimits(copy, light);
+  }
+
+  /**
+   * What the party has chosen, in numbers, for a program that keeps it.
+   *
+   * <pre>{@code
+   * limits.figures().get("stream"); // [0.77, 1.29]: metres a second, 1.5 and 2.5 kn
+   * }</pre>
+   *
+   * @return by what is limited, where a warning begins and where the plan is stopped, metres a
+   *     second, seconds, degrees or parts of 1; {@code least stream that counts} and {@code error
+   *     of the rate} have one number; what has no limit is left out; unmodifiable
+   */
+  public Map<String, List<Double>> figures() {
+    Map<String, List<Double>> figures = new LinkedHashMap<>();
+    String[] pairs = {
+      "stream",
+      "wind",
+      "wind against stream",
+      "reserve",
+      "daylight left",
+      "time afloat",
+      "time to landing",
+      "lane angle",
+      "onshore wind"
+    };
+    for (int i = 0; i < pairs.length; i++) {
+      if (has(2 * i)) {
+        figures.put(pairs[i], List.of(warning(2 * i), stop(2 * i)));
+      }
+    }
+    figures.put("least stream that counts", List.of(leastStream()));
+    figures.put("error of the rate", List.of(rateError()));
+    figures.put(
+        "cross-stream share", List.of(warning(CROSS_STREAM_SHARE), stop(CROSS_STREAM_SHARE)));
+    return Collections.unmodifiableMap(figures);
   }
 
   /** Whether the party has chosen a limit. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.passage.Danger;
@@ -18,7 +19,7 @@ import org.ferryglide.tide.height.TideTable;
 import org.ferryglide.tide.sheet.Sheet;
 import org.ferryglide.tide.stream.Shoreline;
 
-/** Reads {@code dangers.csv} and {@code lanes.csv}: a row for each corner or point. */
+/** Reads and writes {@code dangers.csv} and {@code lanes.csv}: a row for each corner or point. */
 final class DangerSheet {
   private static final double MOST_METRES = 50_000.0;
   private static final List<String> OF_THE_DANGER =
@@ -29,7 +30,8 @@ final class DangerSheet {
           "closed_above_stream_kn",
           "closed_above_wind_kn",
           "closed_below_m",
-          "closed_above_m");
+          "closed_above_m",
+          "closed_times");
 
   /** The rows of one name, the first of which tells what holds for all. */
   private static final class Group {
@@ -167,6 +169,76 @@ final class DangerSheet {
     dangers.add(closed(bare.orElse(Danger.point(name, group.corners.get(0), keepOff)), row, known));
   }
 
+  private static List<TimeSpan> times(String text) {
+    List<TimeSpan> spans = new ArrayList<>();
+    for (String part : text.split(" and ", -1)) {
+      spans.add(TimeSpan.parse(part.trim()));
+    }
+    return spans;
+  }
+
+  /** The file that reads as these dangers. */
+  static String text(List<Danger> dangers) {
+    StringBuilder rows = new StringBuilder("name,position");
+    OF_THE_DANGER.forEach(heading -> rows.append(',').append(heading));
+    rows.append('\n');
+    for (Danger danger : dangers) {
+      for (int i = 0; i < danger.outline().size(); i++) {
+        rows.append(Sheet.field("name of a danger", danger.name()))
+            .append(',')
+            .append(Sheet.field("position", danger.outline().get(i).toString()));
+        if (i == 0) {
+          ofAll(danger).forEach(field -> rows.append(',').append(Sheet.field("closing", field)));
+        } else {
+          OF_THE_DANGER.forEach(heading -> rows.append(','));
+        }
+        rows.append('\n');
+      }
+    }
+    return rows.toString();
+  }
+
+  /** In the order of {@link #OF_THE_DANGER}; stated times stand for tidal hours. */
+  private static List<String> ofAll(Danger danger) {
+    return List.of(
+        Numbers.of(danger.keepOff()),
+        danger.closingPort().orElse(""),
+        "",
+        danger.closedAboveStream().map(Numbers::knots).orElse(""),
+        danger.closedAboveWind().map(Numbers::knots).orElse(""),
+        danger.closedBelowLevel().map(Numbers::of).orElse(""),
+        danger.closedAboveLevel().map(Numbers::of).orElse(""),
+        danger.closedTimes().stream().map(TimeSpan::toString).collect(Collectors.joining(" and ")));
+  }
+
+  /** The file that reads as these lanes. */
+  static String laneText(List<Lane> lanes) {
+    StringBuilder rows = new StringBuilder("name,position,width_m\n");
+    for (Lane lane : lanes) {
+      for (int i = 0; i < lane.middle().size(); i++) {
+        rows.append(Sheet.field("name of a lane", lane.name()))
+            .append(',')
+            .append(Sheet.field("position", lane.middle().get(i).toString()))
+            .append(',')
+            .append(i == 0 ? Numbers.of(lane.width()) : "")
+            .append('\n');
+      }
+    }
+    return rows.toString();
+  }
+
+  /** The file that reads as these lines of the shore. */
+  static String coastText(List<List<Position>> lines) {
+    StringBuilder rows = new StringBuilder("name,position\n");
+    for (int i = 0; i < lines.size(); i++) {
+      for (Position point : lines.get(i)) {
+        rows.append("line ").append(i + 1).append(',');
+        rows.append(Sheet.field("position", point.toString())).append('\n');
+      }
+    }
+    return rows.toString();
+  }
+
   private static Danger closed(Danger bare, Sheet.Row row, Known known) {
     Danger danger = bare;
     boolean asksForPort =
@@ -184,6 +256,8 @@ final class DangerSheet {
       hours.get().forEach(one -> spans.addAll(one.spans(table)));
       danger = danger.closedDuring(spans);
     }
+    danger =
+        Words.of(row, "closed_times", DangerSheet::times).map(danger::closedDuring).orElse(danger);
     danger =
         Words.knots(row, "closed_above_stream_kn", 25.0)
             .map(danger::closedAboveStream)

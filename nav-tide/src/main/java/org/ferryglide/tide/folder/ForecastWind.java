@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.position.Position;
@@ -56,7 +57,20 @@ public final class ForecastWind implements WindField, Serializable {
     final double[] east;
     final double[] north;
 
-    Place(Position position, double[] seconds, double[] east, double[] north) {
+    /** As stated: where it comes from in degrees, knots. */
+    final double[] from;
+
+    final double[] knots;
+
+    Place(
+        Position position,
+        double[] seconds,
+        double[] east,
+        double[] north,
+        double[] from,
+        double[] knots) {
+      this.from = from;
+      this.knots = knots;
       this.position = position;
       this.seconds = seconds;
       this.east = east;
@@ -143,6 +157,28 @@ public final class ForecastWind implements WindField, Serializable {
     try (Reader reader = Sheet.open(file)) {
       return read(file.toString(), reader);
     }
+  }
+
+  /** The sheet that reads as this forecast. */
+  String text() {
+    StringBuilder rows = new StringBuilder("place,position,time,from_deg,speed_kn\n");
+    for (int k = 0; k < places.length; k++) {
+      Place place = places[k];
+      for (int i = 0; i < place.seconds.length; i++) {
+        rows.append("place ")
+            .append(k + 1)
+            .append(',')
+            .append(i == 0 ? Sheet.field("position", place.position.toString()) : "")
+            .append(',')
+            .append(EpochSeconds.toInstant(place.seconds[i]))
+            .append(',')
+            .append(Numbers.of(place.from[i]))
+            .append(',')
+            .append(Numbers.of(place.knots[i]))
+            .append('\n');
+      }
+    }
+    return rows.toString();
   }
 
   @Override

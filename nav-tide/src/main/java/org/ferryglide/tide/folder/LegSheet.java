@@ -2,6 +2,7 @@ package org.ferryglide.tide.folder;
 
 import java.io.IOException;
 import java.io.Serializable;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,6 +13,7 @@ import java.util.TreeSet;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.passage.LegOptions;
+import org.ferryglide.nav.passage.PassageLeg;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.nav.water.StreamField;
@@ -108,6 +110,58 @@ record LegSheet(LegOptions options, @Nullable String station, @Nullable Velocity
       round.add(outline);
     }
     return Strategy.quickestAround(round);
+  }
+
+  /** The file that reads as the legs of a passage; those like the rest are left out. */
+  static String text(List<PassageLeg> legs, List<HourlyStream> streams) {
+    StringBuilder rows = new StringBuilder("leg,strategy,speed_kn,rests,stream,line\n");
+    for (PassageLeg leg : legs) {
+      LegOptions options = leg.options();
+      if (!options.equals(LegOptions.usual())) {
+        rows.append(leg.number())
+            .append(',')
+            .append(Sheet.field("strategy", strategyText(options.strategy())))
+            .append(',')
+            .append(options.speed().map(Numbers::knots).orElse(""))
+            .append(options.isWithoutRests() ? ",none," : ",,")
+            .append(options.stream().map(own -> streamText(own, streams)).orElse(""))
+            .append(options.isGeodesic() ? ",geodesic" : ",")
+            .append('\n');
+      }
+    }
+    return rows.toString();
+  }
+
+  private static String strategyText(Strategy strategy) {
+    for (String text : List.of("constant heading", "track held", "bow on target", "quickest")) {
+      if (Words.strategy(text).equals(strategy)) {
+        return text;
+      }
+    }
+    String every = strategy.words().replaceAll(".* every (PT[0-9A-Z.]+)", "$1");
+    if (every.startsWith("PT")) {
+      return "new heading every " + ErrorSheet.minutes(Duration.parse(every));
+    }
+    throw new IllegalArgumentException(
+        "a folder is told of headings at given times and of obstacles in its files, legs.csv and"
+            + " obstacles.csv, but the strategy was "
+            + strategy.words());
+  }
+
+  private static String streamText(StreamField own, List<HourlyStream> streams) {
+    for (HourlyStream stream : streams) {
+      if (stream.equals(own)) {
+        return Sheet.field("station", STATION + stream.table().station());
+      }
+    }
+    double[] flow = new double[2];
+    if (!own.sample(0.0, 0.0, 0.0, flow, 0)) {
+      throw new IllegalArgumentException(
+          "the stream of a leg in a folder must be steady or a station's, but was " + own);
+    }
+    return flow[0] == 0.0 && flow[1] == 0.0
+        ? "slack"
+        : Sheet.field("stream", Velocity.ofEastAndNorth(flow[0], flow[1]).toString());
   }
 
   /** Whether a field holds the one word that it may hold. */

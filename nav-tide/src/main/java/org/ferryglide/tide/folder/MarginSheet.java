@@ -13,7 +13,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.tide.sheet.Sheet;
 
-/** Reads {@code margins.csv}: for each thing looked at, a warning and a stop limit. */
+/** Reads and writes {@code margins.csv}: for each thing looked at, a warning and a stop limit. */
 final class MarginSheet {
   private static final List<String> SPEEDS =
       List.of("stream", "wind", "wind against stream", "reserve", "onshore wind");
@@ -60,6 +60,40 @@ final class MarginSheet {
     margins.readAll();
     sheet.refuseIfFaulty();
     return margins.limits;
+  }
+
+  /** The file that reads as these limits; what stands in {@code limits.csv} is left out. */
+  static String text(PassageLimits limits) {
+    StringBuilder rows = new StringBuilder("item,warning,stop\n");
+    limits
+        .figures()
+        .forEach(
+            (item, figures) -> {
+              if (SPEEDS.contains(item)) {
+                add(rows, item, speed(figures.get(0)), speed(figures.get(1)));
+              } else if (TIMES.contains(item)) {
+                add(rows, item, time(figures.get(0)), time(figures.get(1)));
+              } else if (item.equals(LANE_ANGLE)) {
+                add(rows, item, Numbers.of(figures.get(0)), Numbers.of(figures.get(1)));
+              } else if (item.equals(LEAST_STREAM)) {
+                add(rows, item, "", speed(figures.get(0)));
+              } else if (item.equals(RATE_ERROR)) {
+                add(rows, item, "", ErrorSheet.perCent(figures.get(0)));
+              }
+            });
+    return rows.toString();
+  }
+
+  private static void add(StringBuilder rows, String item, String warning, String stop) {
+    rows.append(item).append(',').append(warning).append(',').append(stop).append('\n');
+  }
+
+  private static String speed(double metresPerSecond) {
+    return Speed.ofMetresPerSecond(metresPerSecond).toString();
+  }
+
+  private static String time(double seconds) {
+    return ErrorSheet.minutes(Duration.ofMillis(Math.round(1000.0 * seconds)));
   }
 
   private void readAll() {

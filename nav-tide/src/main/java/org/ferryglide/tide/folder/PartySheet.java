@@ -88,6 +88,13 @@ record PartySheet(
     return party;
   }
 
+  /** The same with other items of the day. */
+  PartySheet onDay(
+      @Nullable ZoneId clock, @Nullable Distance seen, @Nullable TrueBearing swellComesFrom) {
+    return new PartySheet(
+        slowerSpeed, rest, launching, landing, wind, eyeHeight, clock, seen, swellComesFrom);
+  }
+
   /** The file that tells a party, with the day's items of this one. */
   String text(Party party) {
     Craft craft = party.craft();

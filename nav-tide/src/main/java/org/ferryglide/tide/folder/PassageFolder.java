@@ -224,6 +224,28 @@ public final class PassageFolder implements Serializable {
   }
 
   /**
+   * The same folder with everything that a passage built in code tells: its name, way points with
+   * their landings, stops and marks, how legs are paddled, the party and the day, limits, errors of
+   * reckoning, dangers, lanes, shores, refuges and the wind of a {@link ForecastWind}. Tables of
+   * tide and stream, the rose, the compass's deviation and the start stay those of the folder, as
+   * do files that tell the same already. Stated times take the place of tidal hours of a danger.
+   *
+   * <pre>{@code
+   * Passage closer = folder.passage().toBuilder().dangers(List.of(rock, race)).build();
+   * folder.withPassage(closer).write(Paths.get("my-passage")); // read from there, the same plan
+   * }</pre>
+   *
+   * @param passage the passage; its conditions of the program's own stay with the program
+   * @return the changed folder, read anew: its passage has these very parts
+   * @throws IllegalArgumentException if the files cannot tell a part, for example times that are
+   *     not whole minutes, a wind that is no forecast by hour and place, or obstacles
+   * @throws InputFormatException as {@link #read} does
+   */
+  public PassageFolder withPassage(Passage passage) {
+    return PassageTexts.read(of(PassageTexts.of(this, passage, this.passage)), passage);
+  }
+
+  /**
    * The same folder with other limits.
    *
    * @param limits what the party asks of the passage; {@code limits.csv} is written anew

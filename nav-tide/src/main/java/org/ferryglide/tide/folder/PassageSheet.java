@@ -49,6 +49,10 @@ record PassageSheet(
     return new PassageSheet(name, other, speed, rose, landingPort);
   }
 
+  PassageSheet withName(String other) {
+    return new PassageSheet(other, start, speed, rose, landingPort);
+  }
+
   PassageSheet withSpeed(Speed other) {
     return new PassageSheet(name, start, other, rose, landingPort);
   }

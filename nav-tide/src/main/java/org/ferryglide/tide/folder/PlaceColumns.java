@@ -101,4 +101,24 @@ final class PlaceColumns {
                     Distance.ofMetres(highest.getAsDouble()))),
         Optional.empty());
   }
+
+  /** The fields of {@link #OF_EVERY_PLACE} that read as a place. */
+  static List<String> text(WayPoint place) {
+    Landing landing = place.landing().orElse(null);
+    String port = landing == null ? "" : landing.port().orElse(ANY_LEVEL);
+    boolean isBetween = landing != null && landing.port().isPresent();
+    return List.of(
+        place.toSee(),
+        place.markHeight().map(Numbers::of).orElse(""),
+        port,
+        isBetween ? landing.lowest().map(Numbers::of).orElse("") : "",
+        isBetween ? landing.highest().map(Numbers::of).orElse("") : "",
+        landing == null ? "" : landing.openFrom().map(PlaceColumns::degrees).orElse(""),
+        landing == null ? "" : landing.openUntil().map(PlaceColumns::degrees).orElse(""),
+        place.markHeight().flatMap(height -> place.markPort()).orElse(""));
+  }
+
+  private static String degrees(TrueBearing bearing) {
+    return Numbers.of(bearing.degrees());
+  }
 }

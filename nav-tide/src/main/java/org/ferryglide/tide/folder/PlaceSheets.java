@@ -2,15 +2,17 @@ package org.ferryglide.tide.folder;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.sheet.Sheet;
 
-/** Reads {@code places.csv} and {@code refuges.csv}. */
+/** Reads and writes {@code places.csv} and {@code refuges.csv}. */
 final class PlaceSheets {
   private static final String AIM_OFF_FOR = "aim_off_for";
   private static final Position NOWHERE = Position.ofDegrees(0, 0);
@@ -75,5 +77,47 @@ final class PlaceSheets {
     }
     sheet.refuseIfFaulty();
     return List.copyOf(refuges.values());
+  }
+
+  /** The file that reads as what is known of way points, once for each name. */
+  static String text(List<WayPoint> places) {
+    StringBuilder rows = heading("place", "stop", AIM_OFF_FOR);
+    Set<String> told = new HashSet<>();
+    for (WayPoint place : places) {
+      if (told.add(place.name())) {
+        rows.append(Sheet.field("name of a place", place.name()));
+        add(rows, PlaceColumns.text(place));
+        add(
+            rows,
+            List.of(
+                place.stop().map(Words::text).orElse(""),
+                place.aimedOffFor().map(WayPoint::name).orElse("")));
+        rows.append('\n');
+      }
+    }
+    return rows.toString();
+  }
+
+  /** The file that reads as these refuges. */
+  static String refugeText(List<WayPoint> refuges) {
+    StringBuilder rows = heading("place,position");
+    for (WayPoint refuge : refuges) {
+      rows.append(Sheet.field("name of a refuge", refuge.name()));
+      add(rows, List.of(refuge.position().toString()));
+      add(rows, PlaceColumns.text(refuge));
+      rows.append('\n');
+    }
+    return rows.toString();
+  }
+
+  private static StringBuilder heading(String first, String... last) {
+    StringBuilder rows = new StringBuilder(first);
+    add(rows, PlaceColumns.OF_EVERY_PLACE);
+    add(rows, List.of(last));
+    return rows.append('\n');
+  }
+
+  private static void add(StringBuilder rows, List<String> fields) {
+    fields.forEach(field -> rows.append(',').append(Sheet.field("what is told of a place", field)));
   }
 }

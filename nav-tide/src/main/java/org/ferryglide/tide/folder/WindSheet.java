@@ -26,6 +26,8 @@ final class WindSheet {
     private final String positionText;
     private final List<Double> seconds = new ArrayList<>();
     private final List<Velocity> winds = new ArrayList<>();
+    private final List<Double> from = new ArrayList<>();
+    private final List<Double> knots = new ArrayList<>();
 
     private Filling(Position position, String positionText) {
       this.position = position;
@@ -37,7 +39,9 @@ final class WindSheet {
           position,
           seconds.stream().mapToDouble(Double::doubleValue).toArray(),
           winds.stream().mapToDouble(Velocity::eastMetresPerSecond).toArray(),
-          winds.stream().mapToDouble(Velocity::northMetresPerSecond).toArray());
+          winds.stream().mapToDouble(Velocity::northMetresPerSecond).toArray(),
+          from.stream().mapToDouble(Double::doubleValue).toArray(),
+          knots.stream().mapToDouble(Double::doubleValue).toArray());
     }
   }
 
@@ -98,6 +102,8 @@ final class WindSheet {
       return;
     }
     place.seconds.add(time.get());
+    place.from.add(from.getAsDouble());
+    place.knots.add(speed.getAsDouble());
     place.winds.add(
         Velocity.ofWind(
             TrueBearing.ofDegrees(from.getAsDouble()), Speed.ofKnots(speed.getAsDouble())));

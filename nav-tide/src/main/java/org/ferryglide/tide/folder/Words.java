@@ -2,6 +2,7 @@ package org.ferryglide.tide.folder;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -10,6 +11,7 @@ import java.util.regex.Pattern;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.passage.Stop;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.tide.sheet.Sheet;
@@ -17,7 +19,7 @@ import org.ferryglide.tide.sheet.Sheet;
 /** What stands in the fields of a folder's sheets, read as values. */
 final class Words {
   /** A number as a paddler writes it; long enough for any, too short to be slow. */
-  private static final String NUMBER = "(-?[0-9]{1,6}(?:\\.[0-9]{1,6})?)";
+  private static final String NUMBER = "(-?[0-9]{1,6}(?:\\.[0-9]{1,25})?)";
 
   private static final Pattern DURATION =
       Pattern.compile("(?:([0-9]{1,3}) h)? ?(?:([0-9]{1,4}) min)?");
@@ -130,5 +132,23 @@ final class Words {
   static Optional<String> portOfStop(String text) {
     Matcher level = LEVEL.matcher(text);
     return level.matches() ? Optional.of(level.group(3)) : Optional.empty();
+  }
+
+  /** The text that reads as a stop, to the minute. */
+  static String text(Stop stop) {
+    Note about = stop.about();
+    Map<String, String> data = about.data();
+    String port = data.get("port");
+    if (port != null) {
+      String which = about.code().endsWith("least") ? " m or more at " : " m or less at ";
+      return "until " + data.get("levelMetres") + which + port;
+    }
+    String time = data.get("untilTime");
+    String rate = data.get("rateKnots");
+    return time != null
+        ? "until " + time
+        : rate != null
+            ? "until " + rate + " kn or less"
+            : new BigDecimal(String.valueOf(data.get("ashoreMinutes"))).intValue() + " min";
   }
 }

@@ -79,7 +79,7 @@
  *     corners of an outline: {@code name}, {@code position}, {@code keep_off_m}, and if wished
  *     {@code port}, {@code closed_hours} about its high or low waters ({@code HW-2..HW+1}, {@code
  *     LW-1.5..LW and HW..HW+1}), {@code closed_above_stream_kn}, {@code closed_above_wind_kn},
- *     {@code closed_below_m}, {@code closed_above_m} (heights at the port). The first row of a name gives what is the same for all; later rows repeat it or leave it empty. Closed whenever one
+ *     {@code closed_below_m}, {@code closed_above_m} (heights at the port), {@code closed_times} (spans in UTC as in {@code 2026-06-14T11:00:00Z/2026-06-14T12:30:00Z}, several parted by {@code and}). The first row of a name gives what is the same for all; later rows repeat it or leave it empty. Closed whenever one
  *     of them holds, and always if none is given; hours count as closed too where the tide table
  *     does not reach. A file without rows says that the party has looked and found none</td></tr>
  *   <tr><td>{@code obstacles.csv}</td><td>outlines for {@code quickest round} in {@code legs.csv},
