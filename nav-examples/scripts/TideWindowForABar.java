@@ -11,10 +11,12 @@ import org.ferryglide.tide.height.TideTable;
 public class TideWindowForABar {
   public static void main(String[] args) throws Exception {
     var table = TideTable.read(Path.of(args[0]));
-    var bar = ChartedDepth.ofDryingHeight(1.2, table.datum());
+    var bar = ChartedDepth.ofDryingHeight(metres(1.2), table.datum());
     var day = time("2026-06-14T00:00+01:00");
+    var needed = metres(0.5);
+    var margin = metres(0.2);
     for (var window :
-        TableCurve.cosine(table).windowsOver(bar, 0.5, 0.2, day, day.plusSeconds(86400))) {
+        TableCurve.cosine(table).windowsOver(bar, needed, margin, day, day.plusSeconds(86400))) {
       print(clock(window.from(), 1) + " to " + clock(window.until(), 1));
     }
   }
