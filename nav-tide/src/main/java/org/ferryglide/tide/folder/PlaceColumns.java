@@ -104,17 +104,16 @@ final class PlaceColumns {
 
   /** The fields of {@link #OF_EVERY_PLACE} that read as a place. */
   static List<String> text(WayPoint place) {
-    Landing landing = place.landing().orElse(null);
-    String port = landing == null ? "" : landing.port().orElse(ANY_LEVEL);
-    boolean isBetween = landing != null && landing.port().isPresent();
+    Optional<Landing> landing = place.landing();
+    Optional<Landing> between = landing.filter(its -> its.port().isPresent());
     return List.of(
         place.toSee(),
         place.markHeight().map(Numbers::of).orElse(""),
-        port,
-        isBetween ? landing.lowest().map(Numbers::of).orElse("") : "",
-        isBetween ? landing.highest().map(Numbers::of).orElse("") : "",
-        landing == null ? "" : landing.openFrom().map(PlaceColumns::degrees).orElse(""),
-        landing == null ? "" : landing.openUntil().map(PlaceColumns::degrees).orElse(""),
+        landing.map(its -> its.port().orElse(ANY_LEVEL)).orElse(""),
+        between.flatMap(Landing::lowest).map(Numbers::of).orElse(""),
+        between.flatMap(Landing::highest).map(Numbers::of).orElse(""),
+        landing.flatMap(Landing::openFrom).map(PlaceColumns::degrees).orElse(""),
+        landing.flatMap(Landing::openUntil).map(PlaceColumns::degrees).orElse(""),
         place.markHeight().flatMap(height -> place.markPort()).orElse(""));
   }
 
