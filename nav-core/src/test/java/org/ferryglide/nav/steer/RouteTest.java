@@ -1,39 +1,22 @@
 package org.ferryglide.nav.steer;
 
+import static org.ferryglide.nav.steer.SteeringScenes.NOON;
+import static org.ferryglide.nav.steer.SteeringScenes.START;
+import static org.ferryglide.nav.steer.SteeringScenes.leg;
+import static org.ferryglide.nav.steer.SteeringScenes.solver;
+import static org.ferryglide.nav.steer.SteeringScenes.steady;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.Instant;
 import java.util.List;
 import org.ferryglide.nav.bearing.TrueBearing;
-import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.water.StreamField;
 import org.junit.jupiter.api.Test;
 
 class RouteTest {
-  private static final Instant NOON = Instant.parse("2026-06-01T12:00:00Z");
-  private static final Position START = Position.ofDegrees(55, -6);
-
-  private static RhumbLeg leg(double course, double miles) {
-    return RhumbLeg.from(START, TrueBearing.ofDegrees(course), Distance.ofNauticalMiles(miles));
-  }
-
-  private static CourseToSteer solver(double knots, StreamField stream) {
-    return CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(knots)), stream)
-        .withLimits(SteeringLimits.NONE);
-  }
-
-  private static StreamField steady(double set, double knots) {
-    return StreamField.steady(
-        Velocity.ofSetAndRate(TrueBearing.ofDegrees(set), Speed.ofKnots(knots)));
-  }
-
   @Test
   void aSeparationSchemeIsCrossedWithTheHeadingAtRightAngles() {
     // 3 kn across a lane of 3 NM that runs 090, the stream sets 090 at 1.5 kn: an hour, 1.5 NM

@@ -1,5 +1,12 @@
 package org.ferryglide.nav.timing;
 
+import static org.ferryglide.nav.steer.SteeringScenes.NOON;
+import static org.ferryglide.nav.steer.SteeringScenes.NOON_SECONDS;
+import static org.ferryglide.nav.steer.SteeringScenes.START;
+import static org.ferryglide.nav.steer.SteeringScenes.TIDE;
+import static org.ferryglide.nav.steer.SteeringScenes.leg;
+import static org.ferryglide.nav.steer.SteeringScenes.solver;
+import static org.ferryglide.nav.steer.SteeringScenes.steady;
 import static org.ferryglide.testing.Refusal.message;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -11,41 +18,15 @@ import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.measure.Distance;
-import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.CourseToSteer;
-import org.ferryglide.nav.steer.Craft;
-import org.ferryglide.nav.steer.HourlyStream;
 import org.ferryglide.nav.steer.Reason;
 import org.ferryglide.nav.steer.Route;
 import org.ferryglide.nav.steer.SteeredRoute;
-import org.ferryglide.nav.steer.SteeringLimits;
 import org.ferryglide.nav.water.StreamField;
 import org.junit.jupiter.api.Test;
 
 class TurnBackTest {
-  private static final Instant NOON = Instant.parse("2026-06-01T12:00:00Z");
-  private static final double NOON_SECONDS = EpochSeconds.of(NOON);
-  private static final Position START = Position.ofDegrees(55, -6);
-  private static final double[] EAST = {0.2, 1.0, 1.8, 1.5, 0.4, -0.8, -1.6, -1.2, -0.3, 0.5};
-  private static final double[] NORTH = {-0.5, -0.9, -1.1, -0.6, 0.1, 0.7, 1.2, 0.9, 0.2, -0.4};
-  private static final StreamField TIDE = HourlyStream.lines(NOON_SECONDS - 7200, EAST, NORTH);
-
-  private static RhumbLeg leg(double course, double miles) {
-    return RhumbLeg.from(START, TrueBearing.ofDegrees(course), Distance.ofNauticalMiles(miles));
-  }
-
-  private static CourseToSteer solver(double knots, StreamField stream) {
-    return CourseToSteer.with(Craft.ofSpeed(Speed.ofKnots(knots)), stream)
-        .withLimits(SteeringLimits.NONE);
-  }
-
-  private static StreamField steady(double set, double knots) {
-    return StreamField.steady(
-        Velocity.ofSetAndRate(TrueBearing.ofDegrees(set), Speed.ofKnots(knots)));
-  }
-
   @Test
   void theRadiusInASteadyStreamIsTheClosedForm() {
     // out at 4 kn, back at 2 kn in 3 hours: 3 * 4 * 2 / 6 = 4 NM, turning after 1 hour
