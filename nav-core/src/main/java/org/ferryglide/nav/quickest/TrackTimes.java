@@ -132,8 +132,8 @@ final class TrackTimes {
   }
 
   /**
-   * Whether a craft may stay at a place of the plane: no area is closed about it meanwhile, and the
-   * stream is known and does not carry it off.
+   * Whether a craft may stay at a place of the plane: no area is closed about it meanwhile, and
+   * stream and wind are known and do not carry it off.
    */
   boolean isHeld(double along, double right, double from, double until) {
     double latitude = plane.latitude(along, right);
@@ -145,11 +145,20 @@ final class TrackTimes {
     int looks = (int) Math.ceil((until - from) / HELD_LOOK_SECONDS);
     for (int i = 0; i <= looks; i++) {
       double time = departure + from + (until - from) * i / looks;
-      if (!motion.flow(latitude, longitude, time, flow) || Math.hypot(flow[0], flow[1]) >= calm) {
+      if (!motion.flow(latitude, longitude, time, flow) || !stems()) {
         return false;
       }
     }
     return true;
+  }
+
+  /** Whether some heading makes good what the stream carries the craft, in the wind as it is. */
+  private boolean stems() {
+    double rate = Math.hypot(flow[0], flow[1]);
+    return rate == 0.0
+        || speeds.madeGood(
+                flow[0], flow[1], flow[2], flow[3], -flow[0] / rate, -flow[1] / rate)
+            > 0.0; // false for NaN
   }
 
   /** One step, cut where stream or wind break. */
