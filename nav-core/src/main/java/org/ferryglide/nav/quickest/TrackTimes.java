@@ -156,8 +156,7 @@ final class TrackTimes {
   private boolean stems() {
     double rate = Math.hypot(flow[0], flow[1]);
     return rate == 0.0
-        || speeds.madeGood(
-                flow[0], flow[1], flow[2], flow[3], -flow[0] / rate, -flow[1] / rate)
+        || speeds.madeGood(flow[0], flow[1], flow[2], flow[3], -flow[0] / rate, -flow[1] / rate)
             > 0.0; // false for NaN
   }
 

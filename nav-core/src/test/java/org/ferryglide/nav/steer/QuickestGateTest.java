@@ -62,8 +62,7 @@ class QuickestGateTest {
             .solve(RhumbLeg.between(PlanePatch.at(0, 0), PlanePatch.at(10, 0)), DEPARTURE)
             .orElseThrow();
     double straight = straight(peak);
-    assertEquals(
-        straight, path.arrivalSeconds() - DEPARTURE.getEpochSecond(), SHARE * straight);
+    assertEquals(straight, path.arrivalSeconds() - DEPARTURE.getEpochSecond(), SHARE * straight);
   }
 
   /** By Kutta's method in steps of half a second. */

@@ -50,8 +50,7 @@ class QuickestInWindProperties {
         for (int c = 0; c < CORNERS; c++) {
           double far = 0.2 + 0.35 * random.nextDouble();
           double angle = 2.0 * Math.PI * c / CORNERS;
-          island.add(
-              PlanePatch.at(x + far * Math.cos(angle), side * (y + far * Math.sin(angle))));
+          island.add(PlanePatch.at(x + far * Math.cos(angle), side * (y + far * Math.sin(angle))));
         }
         islands.add(island);
       }
@@ -119,8 +118,7 @@ class QuickestInWindProperties {
         double share =
             (place.longitudeDegrees() - a.longitudeDegrees())
                 / (b.longitudeDegrees() - a.longitudeDegrees());
-        double met =
-            a.latitudeDegrees() + share * (b.latitudeDegrees() - a.latitudeDegrees());
+        double met = a.latitudeDegrees() + share * (b.latitudeDegrees() - a.latitudeDegrees());
         within ^= met < place.latitudeDegrees();
       }
     }
@@ -144,8 +142,7 @@ class QuickestInWindProperties {
     List<Position> places = new ArrayList<>();
     boolean waits = false;
     for (TrackPoint point : path.groundTrack().points()) {
-      boolean stays =
-          !places.isEmpty() && places.get(places.size() - 1).equals(point.position());
+      boolean stays = !places.isEmpty() && places.get(places.size() - 1).equals(point.position());
       waits |= stays;
       if (!stays) {
         places.add(point.position());
