@@ -102,18 +102,15 @@ class PassageInFolderProperties {
     }
 
     Stop stop() {
-      switch (random.nextInt(4)) {
-        case 0:
-          return Stop.until(START.plusSeconds(60L * random.nextInt(240)));
-        case 1:
-          return is(2)
-              ? Stop.untilLevelAtLeast(PORT, Distance.ofMetres(in(0.7, 2.0)))
-              : Stop.untilLevelAtMost(PORT, Distance.ofMetres(in(3.0, 5.0)));
-        case 2:
-          return Stop.untilStreamAtMost(knots(1.0, 2.0));
-        default:
-          return Stop.ashore(minutes(5, 60));
-      }
+      return switch (random.nextInt(4)) {
+        case 0 -> Stop.until(START.plusSeconds(60L * random.nextInt(240)));
+        case 1 ->
+            is(2)
+                ? Stop.untilLevelAtLeast(PORT, Distance.ofMetres(in(0.7, 2.0)))
+                : Stop.untilLevelAtMost(PORT, Distance.ofMetres(in(3.0, 5.0)));
+        case 2 -> Stop.untilStreamAtMost(knots(1.0, 2.0));
+        default -> Stop.ashore(minutes(5, 60));
+      };
     }
 
     WayPoint place(String name, Position position, boolean mayStop) {
