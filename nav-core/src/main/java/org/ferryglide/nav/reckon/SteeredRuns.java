@@ -18,6 +18,9 @@ final class SteeredRuns {
    */
   private static final double LONGEST_SECONDS = 300.0;
 
+  /** Races narrower than a kayak crosses in this are no streams of any table. */
+  private static final double NARROW_SECONDS = 10.0;
+
   /** Two points of Gauss, as parts of the run off its middle: exact for cubics in time. */
   private static final double GAUSS = 0.5 / Math.sqrt(3.0);
 
@@ -47,17 +50,34 @@ final class SteeredRuns {
   }
 
   static List<SteadyRun> of(SteeredLeg leg, StreamField stream) {
+    List<SteadyRun> runs = cut(leg, stream, LONGEST_SECONDS);
+    if (isOfAnotherStream(leg, greatestShare(runs), !runs.isEmpty())) {
+      // the two points of a long run may both lie in a narrow race, or both beside it
+      runs = cut(leg, stream, NARROW_SECONDS);
+      double met = greatestShare(runs);
+      if (isOfAnotherStream(leg, met, true)) {
+        throw new IllegalArgumentException(
+            "stream must be the one that the leg was steered in, at most "
+                + Math.round(100.0 * leg.greatestStreamShare())
+                + " % of the speed through the water, but was up to "
+                + Math.round(100.0 * met)
+                + " %");
+      }
+    }
+    return runs;
+  }
+
+  private static List<SteadyRun> cut(SteeredLeg leg, StreamField stream, double longestSeconds) {
     SteeredRuns cut = new SteeredRuns(leg.groundTrack(), stream);
     double[] segments = leg.groundTrack().segmentTimes();
     for (int i = 1; i < segments.length; i++) {
       double seconds = segments[i] - segments[i - 1];
-      int parts = (int) Math.ceil(seconds / LONGEST_SECONDS);
+      int parts = (int) Math.ceil(seconds / longestSeconds);
       for (int part = 0; part < parts; part++) {
         double begin = segments[i - 1] + seconds * part / parts;
         cut.add(begin, segments[i - 1] + seconds * (part + 1) / parts);
       }
     }
-    refuseAnotherStream(leg, cut.runs);
     return cut.runs;
   }
 
@@ -65,24 +85,21 @@ final class SteeredRuns {
    * Beside the stream that the leg was steered in, its craft paddles as the leg has it; beside
    * another it would paddle as no craft was asked to.
    */
-  private static void refuseAnotherStream(SteeredLeg leg, List<SteadyRun> runs) {
+  private static boolean isOfAnotherStream(SteeredLeg leg, double met, boolean moves) {
     double own = leg.greatestStreamShare();
+    return own > 0.0
+        && moves
+        && (met > MOST_OF_ITS_OWN * own + TABLED || met < LEAST_OF_ITS_OWN * own - TABLED);
+  }
+
+  private static double greatestShare(List<SteadyRun> runs) {
     double met = 0.0;
     for (SteadyRun run : runs) {
       double speed = run.speed().metresPerSecond();
       met =
           speed > LEAST_SPEED ? Math.max(met, run.stream().rate().metresPerSecond() / speed) : met;
     }
-    boolean paddles = own > 0.0 && !runs.isEmpty();
-    if (paddles
-        && (met > MOST_OF_ITS_OWN * own + TABLED || met < LEAST_OF_ITS_OWN * own - TABLED)) {
-      throw new IllegalArgumentException(
-          "stream must be the one that the leg was steered in, at most "
-              + Math.round(100.0 * own)
-              + " % of the speed through the water, but was up to "
-              + Math.round(100.0 * met)
-              + " %");
-    }
+    return met;
   }
 
   private void add(double begin, double end) {
