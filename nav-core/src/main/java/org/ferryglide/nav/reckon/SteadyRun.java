@@ -59,18 +59,18 @@ public record SteadyRun(Duration duration, TrueBearing waterTrack, Speed speed, 
    * ErrorBudget.of(SteadyRun.along(steered, solver.stream()), ErrorModel.usual())}.
    *
    * <p>The leg is cut at the segments of its ground track and at least every five minutes, every
-   * ten seconds where so long runs miss a narrow race that the leg met. In each
-   * the stream is that of the middle of the run and what the craft does beside it, paddled or down
-   * the wind, is its motion through the water. The runs lead to the end of the leg within a
-   * hundred-thousandth of its length, measured on legs of up to 6 NM.
+   * ten seconds where so long runs miss a narrow race that the leg met. In each the stream is that
+   * of the middle of the run and what the craft does beside it, paddled or down the wind, is its
+   * motion through the water. The runs lead to the end of the leg within a hundred-thousandth of
+   * its length, measured on legs of up to 6 NM.
    *
    * @param leg the steered leg
    * @param stream the stream that it was steered in
    * @return runs in order of time, none for a leg without length; unmodifiable
    * @throws IllegalArgumentException if the stream has no data somewhere on the way, or is clearly
-   *     another than the leg was steered in, so that the craft would have to be faster or slower; so
-   *     may be its own where a race less than a hundred metres wide to either side escaped the steps
-   *     of the leg (2 in 1000 random legs with such races)
+   *     another than the leg was steered in, so that the craft would have to be faster or slower;
+   *     so may be its own where a race less than a hundred metres wide to either side escaped the
+   *     steps of the leg (2 in 1000 random legs with such races)
    */
   public static List<SteadyRun> along(SteeredLeg leg, StreamField stream) {
     return Collections.unmodifiableList(SteeredRuns.of(leg, stream));
