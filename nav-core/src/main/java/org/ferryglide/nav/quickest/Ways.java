@@ -32,7 +32,7 @@ final class Ways {
     int goalLabel = forward.goalLabel();
     int[] best = forward.nodesTo(goalLabel);
     ways.add(Way.of(grid, best, forward.notBefore(goalLabel)));
-    if (most == 1 || forward.waited()) {
+    if (most == 1) {
       return ways;
     }
     double time = forward.goalTime();
@@ -61,9 +61,23 @@ final class Ways {
       System.arraycopy(to, 0, all, 0, to.length);
       System.arraycopy(from, 1, all, to.length, from.length - 1);
       mark(grid, near, all, reach);
-      ways.add(Way.of(grid, all, new double[all.length]));
+      ways.add(Way.of(grid, all, waits(forward, through, time - back.firstReached(through), all)));
     }
     return ways;
+  }
+
+  /**
+   * When each node of a way is left at the earliest. Where the best way waits the way back is that
+   * of a clock that ends on its arrival: whoever is early at the node between waits there for it.
+   */
+  private static double[] waits(Front forward, int through, double leaves, int[] all) {
+    double[] waits = new double[all.length];
+    if (forward.waited()) {
+      double[] to = forward.notBefore(forward.firstLabel(through));
+      System.arraycopy(to, 0, waits, 0, to.length);
+      waits[to.length - 1] = Math.max(waits[to.length - 1], leaves);
+    }
+    return waits;
   }
 
   private static void mark(SearchGrid grid, boolean[] near, int[] nodes, int reach) {
