@@ -39,8 +39,7 @@ class WaitingAlternativesTest {
             PlanePatch.at(2, 0.8),
             PlanePatch.at(1, 0.8));
     CourseToSteer solver =
-        CourseToSteer.with(
-                Craft.ofSpeed(Speed.ofMetresPerSecond(SPEED)), StreamField.slack())
+        CourseToSteer.with(Craft.ofSpeed(Speed.ofMetresPerSecond(SPEED)), StreamField.slack())
             .withStrategy(
                 Strategy.quickestAround(List.of(island))
                     .withClosure(
@@ -58,7 +57,6 @@ class WaitingAlternativesTest {
     }
     assertTrue(north && south, ways.toString());
     double soonest = OPENS_SECONDS + FROM_BAR_METRES / SPEED;
-    assertEquals(
-        soonest, ways.get(0).arrivalSeconds() - DEPARTURE.getEpochSecond(), SECONDS);
+    assertEquals(soonest, ways.get(0).arrivalSeconds() - DEPARTURE.getEpochSecond(), SECONDS);
   }
 }
