@@ -48,6 +48,12 @@ public final class BenchmarkTable {
 
   static final double FASTEST_PERCENT = 10.0;
 
+  // a benchmark of a whole passage takes seconds until all of it is compiled: one asked for by name
+  // is given them, where all or many are run a small one gets what it needs
+  private static final long NAMED_WARM_UP_MILLISECONDS = 1000;
+  private static final long ALL_WARM_UP_MILLISECONDS = 200;
+  private static final long SHORT_WARM_UP_MILLISECONDS = 100;
+
   private BenchmarkTable() {}
 
   /** One measured benchmark: nanoseconds and bytes an operation. */
@@ -111,13 +117,17 @@ public final class BenchmarkTable {
 
   private static ChainedOptionsBuilder options(String which, List<Peer> peers) {
     boolean all = which.equals("all");
+    long warmUp =
+        all
+            ? ALL_WARM_UP_MILLISECONDS
+            : which.equals("short") ? SHORT_WARM_UP_MILLISECONDS : NAMED_WARM_UP_MILLISECONDS;
     ChainedOptionsBuilder options =
         new OptionsBuilder()
             .addProfiler(GCProfiler.class)
             .addProfiler(ProcessorTime.class)
             .shouldFailOnError(true)
             .warmupIterations(10)
-            .warmupTime(TimeValue.milliseconds(all ? 200 : 100))
+            .warmupTime(TimeValue.milliseconds(warmUp))
             .measurementIterations(ITERATIONS)
             .measurementTime(TimeValue.milliseconds(20));
     if (!which.equals("short")) {

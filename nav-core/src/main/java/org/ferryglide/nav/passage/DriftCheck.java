@@ -30,6 +30,9 @@ final class DriftCheck extends PassageCheck {
 
   private static final double STEP_SECONDS = 60.0;
 
+  /** No degree of latitude, nor of longitude, is longer. */
+  private static final double LONGEST_DEGREE_METRES = 111_700.0;
+
   /** How finely the nearest place between two looks is found, as a part of the way between them. */
   private static final double NEAREST_PART = 0.02;
 
@@ -254,7 +257,9 @@ final class DriftCheck extends PassageCheck {
     for (int minute = 0; minute <= WARNING_MINUTES; minute += minutes) {
       double time = from + minute * STEP_SECONDS;
       double before = Math.max(from, time - minutes * STEP_SECONDS);
-      for (int i = 0; i < clear.length; i++) {
+      // until it has gone as far as the nearest danger lies off, none need be asked for
+      double gone = LONGEST_DEGREE_METRES * PlaneMetres.length(goneLatitude, goneLongitude);
+      for (int i = 0; i < clear.length && !(gone < least); i++) {
         DangerCheck danger = dangers.get(i);
         if (!danger.isFarther(clear[i], goneLatitude, goneLongitude)
             && danger.clearance(beforeLatitude, beforeLongitude, place[0], place[1]) < 0.0) {
