@@ -13,9 +13,11 @@ import net.jqwik.api.Property;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.steer.WindResponse;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WaterLevel;
+import org.ferryglide.nav.water.WindField;
 import org.ferryglide.nav.water.Window;
 import org.ferryglide.testing.Seeds;
 
@@ -63,8 +65,19 @@ class PassageSymmetryProperties {
               "rock",
               at(75.02 + 0.05 * random.nextDouble(), 0.2 * random.nextDouble() - 0.1),
               Distance.ofMetres(300));
+      Party party = Scenes.party(3.0 + random.nextDouble());
+      party = party.withCraft(party.craft().withWindResponse(WindResponse.none().withDrift(0.02)));
+      double blows = 10.0 * random.nextDouble();
+      int kind = random.nextInt(3);
+      if (kind > 0) {
+        Stop stop =
+            kind == 1
+                ? Stop.ashore(Duration.ofMinutes(25))
+                : Stop.untilLevelAtMost("port", Distance.ofMetres(2.5));
+        places.set(1, places.get(1).withStop(stop));
+      }
       passage =
-          Passage.builder("scene", ZoneOffset.UTC, Scenes.party(3.0 + random.nextDouble()))
+          Passage.builder("scene", ZoneOffset.UTC, party)
               .from(
                   places
                       .get(0)
@@ -77,9 +90,13 @@ class PassageSymmetryProperties {
                       .withLanding(
                           Landing.between("port", Distance.ofMetres(1.2), Distance.ofMetres(3.8))))
               .stream(stream(north, across, phase))
+              .wind(wind(blows, phase))
               .level("port", level(phase))
               .dangers(List.of(danger))
-              .limits(PassageLimits.none().withStream(Speed.ofKnots(0.8), Speed.ofKnots(2.0)))
+              .limits(
+                  PassageLimits.none()
+                      .withStream(Speed.ofKnots(0.8), Speed.ofKnots(2.0))
+                      .withWind(Speed.ofKnots(4.0), Speed.ofKnots(9.0)))
               .build();
     }
 
@@ -99,6 +116,15 @@ class PassageSymmetryProperties {
       return (latitude, longitude, seconds, eastNorth, offset) -> {
         eastNorth[offset] = sign * most * across * Math.sin(turned(seconds) + phase);
         eastNorth[offset + 1] = most * north * Math.cos(turned(seconds) + phase);
+        return true;
+      };
+    }
+
+    private WindField wind(double knots, double phase) {
+      double most = Speed.ofKnots(knots).metresPerSecond();
+      return (latitude, longitude, seconds, eastNorth, offset) -> {
+        eastNorth[offset] = sign * most * Math.cos(0.7 * turned(seconds));
+        eastNorth[offset + 1] = most * Math.sin(0.7 * turned(seconds) + phase);
         return true;
       };
     }
