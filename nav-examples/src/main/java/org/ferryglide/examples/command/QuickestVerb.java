@@ -144,8 +144,8 @@ final class QuickestVerb extends FolderVerb {
     Instant leaving = quickest.leg().departure();
     answer
         .row("leg " + leg, from + " to " + to)
-        .row("leaving", Times.minute(leaving, offset))
-        .row("as planned", "there " + Times.minute(quickest.planned(), offset))
+        .row("leaving", Times.early(leaving, offset))
+        .row("as planned", "there " + Times.late(quickest.planned(), offset))
         .value("from", from)
         .value("to", to)
         .value("departure", leaving.toString())
@@ -163,7 +163,7 @@ final class QuickestVerb extends FolderVerb {
       Answer answer, QuickestLeg quickest, QuickestLeg.Way way, int number, ZoneOffset offset) {
     Map<String, Object> value = new LinkedHashMap<>();
     Instant arrival = way.path().arrival();
-    answer.row("way " + number, "there " + Times.minute(arrival, offset));
+    answer.row("way " + number, "there " + Times.late(arrival, offset));
     value.put("arrival", arrival.toString());
     value.put("durationSeconds", way.path().duration().toMillis() / 1e3);
     way.doubtSeconds()
@@ -195,9 +195,9 @@ final class QuickestVerb extends FolderVerb {
     answer.row(
         "",
         "greatest stream "
-            + rate.inKnots(1)
+            + Speed.ofKnots(Math.ceil(10.0 * rate.knots() - 1e-9) / 10.0).inKnots(1)
             + " at "
-            + Times.minute(time, offset)
+            + Times.early(time, offset)
             + " near "
             + where.text(AngleForm.DEGREES_MINUTES, 1));
     value.put("greatestStreamKnots", rate.knots());
@@ -229,7 +229,7 @@ final class QuickestVerb extends FolderVerb {
               .orElse("");
       answer.row(
           "",
-          Times.minute(each.departure(), offset)
+          Times.early(each.departure(), offset)
               + "  steer "
               + each.courseToSteer().threeDigits()
               + " true"
@@ -237,7 +237,7 @@ final class QuickestVerb extends FolderVerb {
       values.add(one);
     }
     double lost = Duration.between(way.path().arrival(), steps.arrival()).toMillis() / 1e3;
-    answer.row("", "steering in steps costs " + Math.max(0L, Math.round(lost)) + " s");
+    answer.row("", "steering in steps costs " + Math.max(0L, (long) Math.ceil(lost)) + " s");
     value.put("timeLostSeconds", lost);
     value.put("steps", values);
     return true;

@@ -23,12 +23,21 @@ final class Times {
     return MINUTE.format(time.plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).atZone(zone));
   }
 
+  /** The begun minute, with the date: for what begins or is left. */
+  static String early(Instant time, ZoneId zone) {
+    return MINUTE.format(time.truncatedTo(ChronoUnit.MINUTES).atZone(zone));
+  }
+
+  /** The minute that has ended, with the date: for arrivals, as card and page have them. */
+  static String late(Instant time, ZoneId zone) {
+    return early(time.plusNanos(59_999_999_999L), zone);
+  }
+
   /** A span from inside: begun minutes up, ended minutes down. */
   static String inside(TimeSpan span, ZoneId zone) {
     Instant from = span.from().plusNanos(59_999_999_999L).truncatedTo(ChronoUnit.MINUTES);
-    Instant until = span.until().truncatedTo(ChronoUnit.MINUTES);
-    return from.isBefore(until)
-        ? MINUTE.format(from.atZone(zone)) + " to " + MINUTE.format(until.atZone(zone))
+    return from.isBefore(span.until().truncatedTo(ChronoUnit.MINUTES))
+        ? early(from, zone) + " to " + early(span.until(), zone)
         : "less than a minute about " + minute(span.from(), zone);
   }
 

@@ -158,8 +158,8 @@ public final class QuickestPage {
               labels.say("quickest.heading"),
               labels.say("quickest.until")),
           rows);
-      long lost = Duration.between(arrival(way), steps.get().arrival()).getSeconds();
-      body.element("p", labels.say("quickest.lost", "seconds", Long.toString(Math.max(0, lost))))
+      double lost = Duration.between(arrival(way), steps.get().arrival()).toMillis() / 1e3;
+      body.element("p", labels.say("quickest.lost", "seconds", wholeUp(Math.max(0.0, lost))))
           .line();
     }
     body.close().line();
