@@ -50,10 +50,16 @@ public final class QuickestSearch {
    */
   private static final double LEFT_OF_GAIN = 2.0;
 
+  /** Into so many times the tracks of the finest level at most. */
+  private static final int MOST_TIMES_FINER = 4;
+
   /** How far aside a way is looked for among land when it is refined, as a share of the leg. */
   private static final double LATER_RIM_SHARE = 0.01;
 
   private static final int FIRST_SWEEPS = 6;
+
+  /** So often a way is swept that must never leave what can be made. */
+  private static final int STRICT_SWEEPS = 80;
 
   /** After the first relaxation ways are dropped that are slower than the best by more. */
   private static final double[] DROPPED_SHARE = {0.02, 0.004};
@@ -69,6 +75,7 @@ public final class QuickestSearch {
   private final double horizon;
   private final TrackTimes times;
   private final Relaxation relaxation;
+  private final Sweeps sweeps;
   private final Corridor corridor;
   private final RoughWays roughWays;
   private final WayRows rows;
@@ -99,6 +106,7 @@ public final class QuickestSearch {
     plane = new SearchPlane(start[0], start[1], goal[0], goal[1]);
     times = new TrackTimes(motion, speeds, waters, plane, departure);
     relaxation = new Relaxation(times);
+    sweeps = new Sweeps(times);
     corridor = new Corridor(times, waters, plane);
     roughWays = new RoughWays(motion, waters, speeds, plane, departure);
     rows = new WayRows(motion, plane, times, this.goal, departure);
@@ -186,7 +194,7 @@ public final class QuickestSearch {
   private List<Timed> refined(List<Way> rough) {
     List<Timed> ways = new ArrayList<>();
     for (Way way : rough) {
-      Timed timed = settled(way, 0);
+      Timed timed = settled(way, way, 0);
       if (timed != null) {
         ways.add(timed);
       }
@@ -211,7 +219,7 @@ public final class QuickestSearch {
         times.stepAtMost(plane.length / STEPS[TRACKS.length - 1]);
         double seconds = relaxed.arrival(times);
         if (!Double.isNaN(seconds)) {
-          made.add(new Timed(relaxed, seconds, Double.NaN));
+          made.add(new Timed(relaxed, seconds, Double.NaN, way));
         }
       }
     }
@@ -223,7 +231,7 @@ public final class QuickestSearch {
       Way relaxed = relaxation.relaxed(way, 0, SETTLED_SHARE[0]);
       double seconds = relaxed.arrival(times);
       if (!Double.isNaN(seconds)) {
-        made.add(new Timed(relaxed, seconds, Double.NaN));
+        made.add(new Timed(relaxed, seconds, Double.NaN, way));
       }
     }
     made.sort(Comparator.comparingDouble(timed -> timed.seconds));
@@ -242,9 +250,10 @@ public final class QuickestSearch {
         other &= held.way.apart(timed.way) > APART_SHARE * plane.length;
       }
       if (other) {
-        Timed settled = settled(timed.way, level);
+        Timed settled = settled(timed.rough, timed.way, level);
         if (settled != null) {
-          next.add(new Timed(settled.way, settled.seconds, timed.seconds - settled.seconds));
+          double gained = timed.seconds - settled.seconds;
+          next.add(new Timed(settled.way, settled.seconds, gained, timed.rough));
         }
       }
     }
@@ -256,7 +265,7 @@ public final class QuickestSearch {
    * A way relaxed in so many tracks, timed leniently but for the last level; null if it cannot be
    * made in any number.
    */
-  private @Nullable Timed settled(Way way, int level) {
+  private @Nullable Timed settled(Way rough, Way way, int level) {
     times.stepAtMost(plane.length / STEPS[level]);
     Way begun = cut(way, level);
     int tracks = Math.max(TRACKS[level], begun.tracks());
@@ -272,7 +281,26 @@ public final class QuickestSearch {
       relaxed = relaxation.relaxed(relaxed.evenly(2 * tracks, times), 0, SETTLED_SHARE[level]);
       seconds = relaxed.arrival(times);
     }
-    return Double.isNaN(seconds) ? null : new Timed(relaxed, seconds, Double.NaN);
+    if (last && Double.isNaN(seconds)) {
+      relaxed = sweptStrictly(rough);
+      seconds = relaxed.arrival(times);
+    }
+    return Double.isNaN(seconds) ? null : new Timed(relaxed, seconds, Double.NaN, rough);
+  }
+
+  /**
+   * A way of the front brought near the best without ever leaving what can be made, which lenient
+   * times lead beyond.
+   */
+  private Way sweptStrictly(Way rough) {
+    int last = TRACKS.length - 1;
+    Way even = rough.evenly(Math.max(TRACKS[last], rough.tracks()), times);
+    if (Double.isNaN(even.arrival(times))) {
+      return even;
+    }
+    Way swept = sweeps.swept(even, STRICT_SWEEPS);
+    Way relaxed = relaxation.relaxed(swept, 0, SETTLED_SHARE[last]);
+    return Double.isNaN(relaxed.arrival(times)) ? swept : relaxed;
   }
 
   /**
@@ -314,11 +342,11 @@ public final class QuickestSearch {
       }
       notBefore[i] = high;
     }
-    return new Timed(way, best, timed.gained);
+    return new Timed(way, best, timed.gained, timed.rough);
   }
 
-  /** A way, its time, and how much it gained when its tracks were last halved. */
-  private record Timed(Way way, double seconds, double gained) {
+  /** A way, its time, how much it gained when its tracks were last halved, and the front's. */
+  private record Timed(Way way, double seconds, double gained, Way rough) {
     /** What it would take in ever more tracks: each halving gains a quarter of the last. */
     double expected() {
       return gained > 0.0 ? seconds - gained / 3.0 : seconds;
@@ -345,15 +373,22 @@ public final class QuickestSearch {
     return new FoundWay(last.seconds, error, rows.places(last.way), false);
   }
 
-  /** The way in twice as many tracks where the last halving of them still gained much. */
+  /** The way in twice as many tracks, as long as the last halving of them still gained much. */
   private Timed lastRefined(Timed timed) {
-    if (!(timed.gained > MUCH_GAINED * timed.seconds)) {
-      return timed;
-    }
     int last = TRACKS.length - 1;
-    Way finer = timed.way.evenly(2 * Math.max(TRACKS[last], timed.way.tracks()), times);
-    Way relaxed = relaxation.relaxed(finer, 0, SETTLED_SHARE[last]);
-    double seconds = relaxed.arrival(times);
-    return seconds < timed.seconds ? new Timed(relaxed, seconds, timed.seconds - seconds) : timed;
+    Timed best = timed;
+    for (int finer = 2; finer <= MOST_TIMES_FINER; finer *= 2) {
+      if (!(best.gained > MUCH_GAINED * best.seconds)) {
+        return best;
+      }
+      Way even = best.way.evenly(2 * Math.max(TRACKS[last], best.way.tracks()), times);
+      Way relaxed = relaxation.relaxed(even, 0, SETTLED_SHARE[last]);
+      double seconds = relaxed.arrival(times);
+      if (!(seconds < best.seconds)) {
+        return best;
+      }
+      best = new Timed(relaxed, seconds, best.seconds - seconds, best.rough);
+    }
+    return best;
   }
 }
