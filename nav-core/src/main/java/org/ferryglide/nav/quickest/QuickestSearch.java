@@ -32,6 +32,9 @@ public final class QuickestSearch {
 
   private static final double DOUBTFUL_SHARE = 3e-3;
 
+  /** What a way may lose that was relaxed only once, as a share of its time: it is sought again. */
+  private static final double UNKNOWN_SHARE = 0.01;
+
   /** A way found is looked along so closely, metres. */
   private static final double CLOSE_METRES = 5.0;
 
@@ -388,7 +391,7 @@ public final class QuickestSearch {
     }
     Timed last = lastRefined(timed);
     double error =
-        Double.isNaN(last.gained) ? 0.001 * last.seconds : LEFT_OF_GAIN * Math.abs(last.gained);
+        Double.isNaN(last.gained) ? UNKNOWN_SHARE * last.seconds : LEFT_OF_GAIN * Math.abs(last.gained);
     if (!waters.isOpen() || last.way.waits()) {
       error += Corridor.NARROWEST_METRES / motion.calmSpeed();
     }
