@@ -391,7 +391,9 @@ public final class QuickestSearch {
     }
     Timed last = lastRefined(timed);
     double error =
-        Double.isNaN(last.gained) ? UNKNOWN_SHARE * last.seconds : LEFT_OF_GAIN * Math.abs(last.gained);
+        Double.isNaN(last.gained)
+            ? UNKNOWN_SHARE * last.seconds
+            : LEFT_OF_GAIN * Math.abs(last.gained);
     if (!waters.isOpen() || last.way.waits()) {
       error += Corridor.NARROWEST_METRES / motion.calmSpeed();
     }
