@@ -19,11 +19,6 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class QuickestSearch {
-  /** Waits of the front are in steps of half of this. */
-  private static final double LONGEST_WAIT_SECONDS = 1800.0;
-
-  private static final int[] TRACKS = {32, 64, 128};
-
   /** By how much the front's grid is finer where no way came out that can be made. */
   private static final int FINER = 4;
 
@@ -38,43 +33,11 @@ public final class QuickestSearch {
   /** A way found is looked along so closely, metres. */
   private static final double CLOSE_METRES = 5.0;
 
-  /** Cut into tracks too few for its bends a way takes longer by more than this. */
-  private static final double SPOILT = 1.005;
-
-  /** Steps in which tracks are timed, on the line from start to goal. */
-  private static final int[] STEPS = {64, 64, 128};
-
-  /** What a round of relaxation must gain to be followed by another, as a share of the time. */
-  private static final double[] SETTLED_SHARE = {1e-5, 1e-6, 1e-8};
-
-  /**
-   * Halving all tracks gains a quarter of what it gained before: where the last gained more than
-   * this share of the time, they are halved once more.
-   */
-  private static final double MUCH_GAINED = 1e-3;
-
   /**
    * What may be left to gain, of the last gain: a third by the rule above, but up to 1.8 was
    * measured in wind.
    */
   private static final double LEFT_OF_GAIN = 2.0;
-
-  /** Into so many times the tracks of the finest level at most. */
-  private static final int MOST_TIMES_FINER = 4;
-
-  /** How far aside a way is looked for among land when it is refined, as a share of the leg. */
-  private static final double LATER_RIM_SHARE = 0.01;
-
-  private static final int FIRST_SWEEPS = 6;
-
-  /** So often a way is swept that must never leave what can be made. */
-  private static final int STRICT_SWEEPS = 80;
-
-  /** After the first relaxation ways are dropped that are slower than the best by more. */
-  private static final double[] DROPPED_SHARE = {0.02, 0.004};
-
-  /** Ways nearer each other than this share of the leg are one. */
-  private static final double APART_SHARE = 0.02;
 
   private final CraftMotion motion;
   private final Waters waters;
@@ -83,10 +46,8 @@ public final class QuickestSearch {
   private final double departure;
   private final double horizon;
   private final TrackTimes times;
-  private final Relaxation relaxation;
-  private final Sweeps sweeps;
-  private final Corridor corridor;
   private final RoughWays roughWays;
+  private final Refinement refinement;
   private final WayRows rows;
 
   /**
@@ -114,10 +75,8 @@ public final class QuickestSearch {
     CourseSpeed speeds = new CourseSpeed(motion);
     plane = new SearchPlane(start[0], start[1], goal[0], goal[1]);
     times = new TrackTimes(motion, speeds, waters, plane, departure);
-    relaxation = new Relaxation(times);
-    sweeps = new Sweeps(times);
-    corridor = new Corridor(times, waters, plane);
     roughWays = new RoughWays(motion, waters, speeds, plane, departure);
+    refinement = new Refinement(times, waters, plane, roughWays);
     rows = new WayRows(motion, plane, times, this.goal, departure);
   }
 
@@ -150,7 +109,7 @@ public final class QuickestSearch {
   private @Nullable List<FoundWay> ways(int most, int finer) {
     List<Way> rough = roughWays.within(horizon, finer);
     times.lookCloser(finer);
-    List<Timed> ways = rough.isEmpty() ? List.of() : refined(rough);
+    List<TimedWay> ways = rough.isEmpty() ? List.of() : refinement.refined(rough);
     List<FoundWay> found = finished(ways, most);
     boolean entered = found.removeIf(way -> !isClear(way));
     if (rough.isEmpty() || !found.isEmpty() || (!ways.isEmpty() && !entered)) {
@@ -160,12 +119,12 @@ public final class QuickestSearch {
   }
 
   /** Ways of the front as they are, where refined ones cut corners of what they keep out of. */
-  private List<FoundWay> unrefined(List<Way> rough, List<Timed> refined, int most) {
+  private List<FoundWay> unrefined(List<Way> rough, List<TimedWay> refined, int most) {
     List<FoundWay> found = new ArrayList<>();
     for (Way way : rough) {
       double seconds = way.arrival(times);
       if (seconds <= horizon) { // false for NaN
-        double best = refined.isEmpty() ? 0.95 * seconds : refined.get(0).seconds;
+        double best = refined.isEmpty() ? 0.95 * seconds : refined.get(0).seconds();
         found.add(new FoundWay(seconds, Math.abs(seconds - best), rows.places(way), false));
       }
     }
@@ -174,14 +133,15 @@ public final class QuickestSearch {
     return new ArrayList<>(found.subList(0, Math.min(most, found.size())));
   }
 
-  private List<FoundWay> finished(List<Timed> ways, int most) {
+  private List<FoundWay> finished(List<TimedWay> ways, int most) {
     List<FoundWay> found = new ArrayList<>();
     for (int i = 0; i < ways.size(); i++) {
-      Timed timed = ways.get(i);
-      if (i >= most && timed.expected() > (1.0 + MUCH_GAINED) * ways.get(most - 1).expected()) {
+      TimedWay timed = ways.get(i);
+      if (i >= most
+          && timed.expected() > (1.0 + Refinement.MUCH_GAINED) * ways.get(most - 1).expected()) {
         break; // what is left to refine does not bring it to the front
       }
-      found.add(finished(timed.way.waits() ? tightened(timed) : timed));
+      found.add(finished(timed.way().waits() ? refinement.tightened(timed) : timed));
     }
     found.removeIf(way -> way.seconds() > horizon);
     found.sort(Comparator.comparingDouble(FoundWay::seconds));
@@ -216,206 +176,25 @@ public final class QuickestSearch {
     return true;
   }
 
-  private List<Timed> refined(List<Way> rough) {
-    List<Timed> ways = new ArrayList<>();
-    for (Way way : rough) {
-      Timed timed = settled(way, way, 0);
-      if (timed != null) {
-        ways.add(timed);
-      }
-    }
-    for (int level = 1; level < TRACKS.length; level++) {
-      ways = finer(ways, level);
-    }
-    return ways.isEmpty() ? salvaged(rough) : ways;
-  }
-
-  /**
-   * Ways through streams that outrun the craft and turn: where none came out that can be made, each
-   * is relaxed in all numbers of tracks, since some lead to one that can.
-   */
-  private List<Timed> salvaged(List<Way> rough) {
-    List<Timed> made = new ArrayList<>();
-    for (Way way : rough) {
-      for (int level = 0; level < TRACKS.length; level++) {
-        times.stepAtMost(plane.length / STEPS[level]);
-        Way even = way.evenly(TRACKS[level], times);
-        Way relaxed = relaxation.relaxed(even, FIRST_SWEEPS, SETTLED_SHARE[0]);
-        times.stepAtMost(plane.length / STEPS[TRACKS.length - 1]);
-        double seconds = relaxed.arrival(times);
-        if (!Double.isNaN(seconds)) {
-          made.add(new Timed(relaxed, seconds, Double.NaN, way));
-        }
-      }
-    }
-    List<Timed> finest = finer(made, TRACKS.length - 1);
-    if (!finest.isEmpty() || !made.isEmpty()) {
-      return finest.isEmpty() ? made : finest;
-    }
-    for (Way way : rough) { // round a gap in the data the places of the front stay where they are
-      Way relaxed = relaxation.relaxed(way, 0, SETTLED_SHARE[0]);
-      double seconds = relaxed.arrival(times);
-      if (!Double.isNaN(seconds)) {
-        made.add(new Timed(relaxed, seconds, Double.NaN, way));
-      }
-    }
-    made.sort(Comparator.comparingDouble(timed -> timed.seconds));
-    return made;
-  }
-
-  private List<Timed> finer(List<Timed> ways, int level) {
-    ways.sort(Comparator.comparingDouble(Timed::expected));
-    List<Timed> next = new ArrayList<>();
-    for (Timed timed : ways) {
-      if (timed.expected() > (1.0 + DROPPED_SHARE[level - 1]) * ways.get(0).expected()) {
-        break;
-      }
-      boolean other = true;
-      for (Timed held : next) {
-        other &= held.way.apart(timed.way) > APART_SHARE * plane.length;
-      }
-      if (other) {
-        Timed settled = settled(timed.rough, timed.way, level);
-        if (settled != null) {
-          double gained = timed.seconds - settled.seconds;
-          next.add(new Timed(settled.way, settled.seconds, gained, timed.rough));
-        }
-      }
-    }
-    next.sort(Comparator.comparingDouble(Timed::expected));
-    return next;
-  }
-
-  /**
-   * A way relaxed in so many tracks, timed leniently but for the last level; null if it cannot be
-   * made in any number.
-   */
-  private @Nullable Timed settled(Way rough, Way way, int level) {
-    times.stepAtMost(plane.length / STEPS[level]);
-    Way begun = cut(way, level);
-    int tracks = Math.max(TRACKS[level], begun.tracks());
-    double width = level == 0 ? roughWays.rimMetres() : LATER_RIM_SHARE * plane.length;
-    if (Double.isNaN(begun.lenientArrival(times))
-        || (!waters.isOpen() && corridor.hasCornersWithin(begun, width))) {
-      begun = corridor.narrowed(way, width, tracks);
-    }
-    Way relaxed = relaxation.relaxed(begun, level == 0 ? FIRST_SWEEPS : 0, SETTLED_SHARE[level]);
-    boolean last = level == TRACKS.length - 1;
-    double seconds = last ? relaxed.arrival(times) : relaxed.lenientArrival(times);
-    if (last && Double.isNaN(seconds)) { // what chords cannot do, twice as many may
-      relaxed = relaxation.relaxed(relaxed.evenly(2 * tracks, times), 0, SETTLED_SHARE[level]);
-      seconds = relaxed.arrival(times);
-    }
-    if (last && Double.isNaN(seconds)) {
-      relaxed = sweptStrictly(rough);
-      seconds = relaxed.arrival(times);
-    }
-    return Double.isNaN(seconds) ? null : new Timed(relaxed, seconds, Double.NaN, rough);
-  }
-
-  /**
-   * A way of the front brought near the best without ever leaving what can be made, which lenient
-   * times lead beyond.
-   */
-  private Way sweptStrictly(Way rough) {
-    int last = TRACKS.length - 1;
-    Way even = rough.evenly(Math.max(TRACKS[last], rough.tracks()), times);
-    if (Double.isNaN(even.arrival(times))) {
-      return even;
-    }
-    Way swept = sweeps.swept(even, STRICT_SWEEPS);
-    Way relaxed = relaxation.relaxed(swept, 0, SETTLED_SHARE[last]);
-    return Double.isNaN(relaxed.arrival(times)) ? swept : relaxed;
-  }
-
-  /**
-   * The way in as few tracks as do not spoil it, but in as many as it has where it is refined; as
-   * it is where every number spoils it, since it winds too much from eddy to eddy.
-   */
-  private Way cut(Way way, int level) {
-    if (level == TRACKS.length - 1) {
-      return way.evenly(TRACKS[level], times);
-    }
-    double enough = SPOILT * way.lenientArrival(times);
-    Way even = way;
-    for (int finer = level; finer < TRACKS.length; finer++) {
-      even = way.evenly(TRACKS[finer], times);
-      if (!(even.lenientArrival(times) > enough)) {
-        return even;
-      }
-    }
-    return way.tracks() > TRACKS[level] ? way : even;
-  }
-
-  /** The same way with no wait longer than it need be. */
-  private Timed tightened(Timed timed) {
-    double[] notBefore = timed.way.notBefore().clone();
-    Way way = new Way(timed.way.along(), timed.way.right(), notBefore, timed.way.pinned());
-    double best = timed.seconds;
-    for (int i = 0; i < notBefore.length; i++) {
-      double low = Math.max(0.0, notBefore[i] - 2.0 * LONGEST_WAIT_SECONDS);
-      double high = notBefore[i];
-      while (high - low > 0.1) {
-        notBefore[i] = 0.5 * (low + high);
-        double seconds = way.arrival(times);
-        if (seconds <= best) {
-          high = notBefore[i];
-          best = seconds;
-        } else {
-          low = notBefore[i];
-        }
-      }
-      notBefore[i] = high;
-    }
-    return new Timed(way, best, timed.gained, timed.rough);
-  }
-
-  /** A way, its time, how much it gained when its tracks were last halved, and the front's. */
-  private record Timed(Way way, double seconds, double gained, Way rough) {
-    /** What it would take in ever more tracks: each halving gains a quarter of the last. */
-    double expected() {
-      return gained > 0.0 ? seconds - gained / 3.0 : seconds;
-    }
-  }
-
-  private FoundWay finished(Timed timed) {
-    if (motion.isWindless() && waters.isOpen() && !timed.way.waits()) {
-      double[][] tracks = rows.places(timed.way);
+  private FoundWay finished(TimedWay timed) {
+    if (motion.isWindless() && waters.isOpen() && !timed.way().waits()) {
+      double[][] tracks = rows.places(timed.way());
       double[][] smooth = new Shooting(motion, goal, departure).through(rows.withHeadings(tracks));
       if (smooth != null) {
         double seconds = smooth[smooth.length - 1][FoundWay.TIME];
-        return seconds > timed.seconds
-            ? new FoundWay(timed.seconds, seconds - timed.seconds, tracks, false)
-            : new FoundWay(seconds, timed.seconds - seconds, smooth, true);
+        return seconds > timed.seconds()
+            ? new FoundWay(timed.seconds(), seconds - timed.seconds(), tracks, false)
+            : new FoundWay(seconds, timed.seconds() - seconds, smooth, true);
       }
     }
-    Timed last = lastRefined(timed);
+    TimedWay last = refinement.lastRefined(timed);
     double error =
-        Double.isNaN(last.gained)
-            ? UNKNOWN_SHARE * last.seconds
-            : LEFT_OF_GAIN * Math.abs(last.gained);
-    if (!waters.isOpen() || last.way.waits()) {
+        Double.isNaN(last.gained())
+            ? UNKNOWN_SHARE * last.seconds()
+            : LEFT_OF_GAIN * Math.abs(last.gained());
+    if (!waters.isOpen() || last.way().waits()) {
       error += Corridor.NARROWEST_METRES / motion.calmSpeed();
     }
-    return new FoundWay(last.seconds, error, rows.places(last.way), false);
-  }
-
-  /** The way in twice as many tracks, as long as the last halving of them still gained much. */
-  private Timed lastRefined(Timed timed) {
-    int last = TRACKS.length - 1;
-    Timed best = timed;
-    for (int finer = 2; finer <= MOST_TIMES_FINER; finer *= 2) {
-      if (!(best.gained > MUCH_GAINED * best.seconds)) {
-        return best;
-      }
-      Way even = best.way.evenly(2 * Math.max(TRACKS[last], best.way.tracks()), times);
-      Way relaxed = relaxation.relaxed(even, 0, SETTLED_SHARE[last]);
-      double seconds = relaxed.arrival(times);
-      if (!(seconds < best.seconds)) {
-        return best;
-      }
-      best = new Timed(relaxed, seconds, best.seconds - seconds, best.rough);
-    }
-    return best;
+    return new FoundWay(last.seconds(), error, rows.places(last.way()), false);
   }
 }
