@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.ferryglide.nav.bearing.TrueBearing;
@@ -343,7 +344,9 @@ class ChancesAgainstPlainDrawsProperties {
 
   @Property(seed = Seeds.SEED, tries = 3 * Seeds.MORE_IN_THE_SOAK)
   void theChanceOfEveryKindOfCheckIsThatOfPlainDraws(@ForAll long seed) {
-    for (Compared one : compare(seed, DRAWS, PLAIN)) {
+    List<Compared> all = compare(seed, DRAWS, PLAIN);
+    Assume.that(!all.isEmpty()); // the party can paddle there
+    for (Compared one : all) {
       assertEquals(
           one.plain(), one.drawn(), SIGMAS * one.sigma() + COUNTED_OTHERWISE, one::toString);
     }

@@ -13,7 +13,7 @@ final class PlainDay {
   static final double TIDE = 12.42 * 3600.0;
   static final double LAUNCHING = 900.0;
   static final double LANDING = 600.0;
-  private static final double A = 6378137.0;
+  private static final double A = 6378137.0; // WGS84, NIMA TR8350.2 (2000), table 3.1
   private static final double E2 = 0.00669437999014;
 
   /** Kinds of danger: always closed, and closed by stream, times, level and wind. */

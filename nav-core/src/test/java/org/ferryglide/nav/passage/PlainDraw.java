@@ -318,12 +318,6 @@ final class PlainDraw {
     return off;
   }
 
-  /** Metres east and north of a way point after the printed headings. */
-  static double[] offAt(PlainDraw draw, PlainDraw plan, int wayPoint) {
-    double[] off = draw.off(plan)[wayPoint - 1];
-    return new double[] {off[off.length - 2], off[off.length - 1]};
-  }
-
   double arrival(int wayPoint) {
     Path path = paths[wayPoint - 1];
     return path.time[path.size - 1];

@@ -26,7 +26,7 @@ import org.ferryglide.testing.Seeds;
  * the library.
  */
 class SlowPathProperties {
-  private static final double A = 6378137.0;
+  private static final double A = 6378137.0; // WGS84, NIMA TR8350.2 (2000), table 3.1
   private static final double E2 = 0.00669437999014;
   private static final double KNOT = 1852.0 / 3600.0;
 

@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.water.Found;
 import org.ferryglide.nav.water.Window;
 import org.ferryglide.testing.Seeds;
@@ -41,9 +42,10 @@ class WayHomeAgainstPlainVectorsProperties {
     return counts;
   }
 
-  @Property(seed = Seeds.SEED, tries = 3 * Seeds.MORE_IN_THE_SOAK)
+  @Property(seed = Seeds.SEED, tries = 3 * Seeds.MORE_IN_THE_SOAK, maxDiscardRatio = 20)
   void turnsAndWaysHomeAreThoseOfEveryDepartureTried(@ForAll long seed) {
-    compare(seed);
+    int[] counts = compare(seed);
+    Assume.that(counts[Tried.FAILS] + counts[Tried.HOLDS] > 0);
   }
 
   /**
@@ -127,7 +129,7 @@ class WayHomeAgainstPlainVectorsProperties {
       }
       passage =
           ChancesAgainstPlainDrawsProperties.passage(day, chosen, stop).toBuilder()
-              .errors(org.ferryglide.nav.reckon.ErrorModel.none())
+              .errors(ErrorModel.none())
               .limits(ChancesAgainstPlainDrawsProperties.limits(chosen, stop).withRateError(0.0))
               .build();
       on = new int[day.legs()][];

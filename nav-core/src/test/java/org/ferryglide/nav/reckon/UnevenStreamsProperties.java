@@ -2,10 +2,12 @@ package org.ferryglide.nav.reckon;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.util.List;
 import java.util.Random;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -53,17 +55,18 @@ class UnevenStreamsProperties {
 
   @Property(seed = Seeds.SEED, tries = 300 * Seeds.MORE_IN_THE_SOAK)
   void theStreamThatALegWasSteeredInIsNeverRefused(@ForAll long seed) {
-    alongItsOwn(new Random(seed), 100.0, 10.0);
+    Assume.that(alongItsOwn(new Random(seed), 100.0, 10.0));
   }
 
   /** One that both points of a long run miss: what the leg met there is found by short ones. */
   @Example
   void aNarrowRaceMissedByLongRunsIsFoundByShortOnes() {
-    alongItsOwn(new Random(191L * 7919L), 30.0, 33.0);
-    alongItsOwn(new Random(340L * 7919L), 30.0, 33.0);
+    assertTrue(alongItsOwn(new Random(191L * 7919L), 30.0, 33.0));
+    assertTrue(alongItsOwn(new Random(340L * 7919L), 30.0, 33.0));
   }
 
-  private static void alongItsOwn(Random random, double narrowest, double times) {
+  /** False where no leg can be steered. */
+  private static boolean alongItsOwn(Random random, double narrowest, double times) {
     double width = narrowest * Math.pow(times, random.nextDouble());
     double knots = 0.3 + 2.4 * random.nextDouble();
     StreamField stream = race(random, 500.0 + 4000.0 * random.nextDouble(), width, knots);
@@ -73,13 +76,15 @@ class UnevenStreamsProperties {
             TrueBearing.ofDegrees(330.0 + 60.0 * random.nextDouble()),
             Distance.ofMetres(5000.0 + 2000.0 * random.nextDouble()));
     SteeredLeg steered = solver(random, stream).solve(leg, NOON).solved().orElse(null);
-    if (steered != null) {
-      double seconds = 0.0;
-      for (SteadyRun run : SteadyRun.along(steered, stream)) {
-        seconds += run.duration().toNanos() * 1e-9;
-      }
-      assertEquals(steered.duration().toNanos() * 1e-9, seconds, 1e-3);
+    if (steered == null) {
+      return false;
     }
+    double seconds = 0.0;
+    for (SteadyRun run : SteadyRun.along(steered, stream)) {
+      seconds += run.duration().toNanos() * 1e-9;
+    }
+    assertEquals(steered.duration().toNanos() * 1e-9, seconds, 1e-3);
+    return true;
   }
 
   @Example
