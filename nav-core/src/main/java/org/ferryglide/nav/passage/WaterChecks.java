@@ -12,7 +12,8 @@ final class WaterChecks {
   /** A wind from within this of where the stream goes is against it. */
   static final double AGAINST_DEGREES = 60.0;
 
-  private static final double AGAINST = Math.cos(Math.toRadians(AGAINST_DEGREES));
+  /** The same as a cosine, less than rounding: a wind just on the limit is against it. */
+  private static final double AGAINST = Math.cos(Math.toRadians(AGAINST_DEGREES)) * (1.0 - 1e-12);
 
   private WaterChecks() {}
 

@@ -130,6 +130,26 @@ class CheckFiguresTest {
     assertEquals(NOT_CHECKED, Told.of(northward(4).limits(limits), Scenes.NOON, "wind: ").answer());
   }
 
+  /** Whole degrees as charts and forecasts have them: rounding shuts none of them out. */
+  @Test
+  void aWindJustSixtyDegreesOffTheStreamIsAgainstIt() {
+    PassageLimits limits =
+        PassageLimits.none()
+            .withWindAgainstStream(Speed.ofKnots(8), Speed.ofKnots(12), Speed.ofKnots(1.0));
+    for (int set = 0; set < 360; set += 5) {
+      for (int off = -60; off <= 60; off += 120) {
+        PassageBuilder passage =
+            northward(4).stream(Told.stream(set, 1.1))
+                .limits(limits)
+                .wind(Told.wind((set + off + 360) % 360, 13));
+        assertEquals(
+            STOPPED,
+            Told.of(passage, Scenes.NOON, "wind against").answer(),
+            "set " + set + ", wind from " + off + " off it");
+      }
+    }
+  }
+
   @Test
   void windAgainstStreamCountsWithinSixtyDegreesAndAboveTheLeastStream() {
     PassageLimits limits =
