@@ -31,8 +31,10 @@ import org.ferryglide.nav.reckon.Covariance;
  *   <li>When: the party is taken to find every way point, turning as that day's water asks for, as
  *       one does by eye or by transits; the passage is solved anew. A quickest leg is not: the
  *       party keeps to the way it planned over the ground, in chords with the track held, since
- *       nothing tells it of a better one. {@link #arrival} and the checks go by these times. A leg
- *       is paddled at the mean of its hours' speeds; errors of the heading cost no time here.
+ *       nothing tells it of a better one; where that way waits, or the program has conditions of
+ *       its own, it is searched again in that day's water. {@link #arrival} and the checks go by
+ *       these times. A leg is paddled at the mean of its hours' speeds; errors of the heading cost
+ *       no time here.
  *   <li>Where: the party is taken to steer the printed headings for the printed times and to see
  *       nothing. {@link #covariance} says how far off it then lies, counted from the last stop
  *       ashore; in the checks it lies as far to the side of its track as that.

@@ -5,6 +5,7 @@ import java.util.List;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.GroundTrack;
+import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.Strategy;
 
@@ -20,6 +21,11 @@ final class PlannedWay {
   /** Chords pass the way as near as this. */
   private static final double NEAR_METRES = 2.0;
 
+  /** What chords may add to a leg; a way that waits is out by more. */
+  private static final double LATE_SECONDS = 60.0;
+
+  private static final double LATE_SHARE = 0.01;
+
   final Passage passage;
   final SteeredRoute route;
   private final int[] ends;
@@ -31,8 +37,9 @@ final class PlannedWay {
   }
 
   /**
-   * The way of a plan; the plan itself where no leg is quickest, or where the chords cannot be held
-   * in the tabled water either, as where a quickest way waits.
+   * The way of a plan; the plan itself where no leg is quickest, where the program has conditions
+   * of its own, which count the way points as they were given, or where the chords cannot be held
+   * in the tabled water as planned either: a quickest way may wait.
    */
   static PlannedWay of(TimedPlan plan) {
     Passage passage = plan.passage();
@@ -54,12 +61,11 @@ final class PlannedWay {
       builder.to(leg.to(), options);
       ends[i] = parts++;
     }
-    if (parts > ends.length) {
-      passage.conditions().forEach(builder::condition);
+    if (parts > ends.length && passage.conditions().isEmpty()) {
       Passage laid = builder.build();
       SteeredRoute held =
           PassageSolver.lean(laid).leaving(EpochSeconds.of(plan.departure())).solved().orElse(null);
-      if (held != null) {
+      if (held != null && isOnTime(held, ends, plan.route())) {
         return new PlannedWay(laid, held, ends);
       }
     }
@@ -67,6 +73,19 @@ final class PlannedWay {
       ends[i] = i;
     }
     return new PlannedWay(passage, plan.route(), ends);
+  }
+
+  /** Whether the chords of each leg are held in the time that it was planned to take. */
+  private static boolean isOnTime(SteeredRoute held, int[] ends, SteeredRoute planned) {
+    for (int i = 0; i < ends.length; i++) {
+      SteeredLeg leg = planned.legs().get(i);
+      double took = leg.arrivalSeconds() - leg.groundTrack().startSeconds();
+      double off = held.legs().get(ends[i]).arrivalSeconds() - leg.arrivalSeconds();
+      if (Math.abs(off) > LATE_SECONDS + LATE_SHARE * took) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Which leg of this route ends a leg of the plan. */

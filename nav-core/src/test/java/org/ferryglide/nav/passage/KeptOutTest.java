@@ -17,6 +17,7 @@ import org.ferryglide.nav.reckon.Spread;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.nav.steer.TrackPoint;
+import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
 import org.junit.jupiter.api.Test;
@@ -138,5 +139,37 @@ class KeptOutTest {
         };
     PassageLimits limits = PassageLimits.none().withStream(Speed.ofKnots(1.5), Speed.ofKnots(2.0));
     steered(passage(StreamField.slack()).wind(ends).limits(limits));
+  }
+
+  /** They count the way points as they were given. */
+  @Test
+  void conditionsOfTheProgramsOwnKeepTheWayPointsInDraws() {
+    StreamField aside =
+        PlanePatch.stream(
+            (x, y) -> Math.exp(-(x - 3) * (x - 3) - (y - 0.8) * (y - 0.8)), (x, y) -> 0.0);
+    TimedPlan plan = TimedPlan.of(passage(aside).build(), Scenes.NOON).orElseThrow();
+    assertTrue(PlannedWay.of(plan).endOf(0) > 0);
+    Condition own = Condition.arriveBy(plan.arrival(), plan.arrival().plusSeconds(600));
+    TimedPlan with = TimedPlan.of(passage(aside).condition(own).build(), Scenes.NOON).orElseThrow();
+    assertEquals(0, PlannedWay.of(with).endOf(0));
+  }
+
+  /** Chords know of no wait: the way is then searched again in draws. */
+  @Test
+  void aWayThatWaitsIsNotLaidDownInChords() {
+    List<Position> wall =
+        List.of(
+            PlanePatch.at(2.5, -9),
+            PlanePatch.at(3.5, -9),
+            PlanePatch.at(3.5, 9),
+            PlanePatch.at(2.5, 9));
+    Danger range =
+        Danger.area("range", wall, Distance.ofMetres(50))
+            .closedDuring(List.of(TimeSpan.of(Scenes.NOON, Duration.ofHours(1))));
+    TimedPlan plan =
+        TimedPlan.of(passage(StreamField.slack()).dangers(List.of(range)).build(), Scenes.NOON)
+            .orElseThrow();
+    assertTrue(plan.arrival().isAfter(Scenes.NOON.plusSeconds(3600 + 1000)));
+    assertEquals(plan.route(), PlannedWay.of(plan).route);
   }
 }
