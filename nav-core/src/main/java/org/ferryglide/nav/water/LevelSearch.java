@@ -5,13 +5,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.function.DoubleBinaryOperator;
 import org.ferryglide.nav.basics.Edge;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.note.Note;
+import org.jspecify.annotations.Nullable;
 
 /**
  * When a water level passes a height. Goes from stretch to stretch, in each of which the level
@@ -54,6 +53,10 @@ final class LevelSearch {
 
   private final double until;
 
+  /** When the level turns, in order; null if it does not know. */
+  private final double @Nullable [] turns;
+
+  private int nextTurn;
   private final List<Run> runs = new ArrayList<>();
 
   LevelSearch(WaterLevel level, Distance height, boolean wantedAbove, Instant from, Instant until) {
@@ -63,59 +66,65 @@ final class LevelSearch {
     this.asked = TimeSpan.of(from, until);
     this.from = Math.max(EpochSeconds.of(from), level.startSeconds());
     this.until = Math.min(EpochSeconds.of(until), level.endSeconds());
-    if (this.from <= this.until) {
-      search(stretches());
+    boolean overlaps = this.from <= this.until;
+    turns = overlaps ? level.turnsBetween(this.from, this.until).orElse(null) : null;
+    if (overlaps) {
+      search();
       forgetTouches();
     }
   }
 
-  /** From the start of a stretch and the depth there to its end, not looking at break points. */
-  private DoubleBinaryOperator stretches() {
-    Optional<double[]> known = level.turnsBetween(from, until);
-    if (!known.isPresent()) {
-      return this::provenUntil;
+  /** Up to where the level passes the height at most once. */
+  private double stretchEnd(double start, double depth, double broken) {
+    if (turns == null) {
+      return provenUntil(start, depth, broken);
     }
-    double[] turns = known.get();
-    int[] next = {0};
-    return (start, depth) -> {
-      while (next[0] < turns.length && turns[next[0]] <= start) {
-        next[0]++;
-      }
-      return next[0] < turns.length ? turns[next[0]] : Double.POSITIVE_INFINITY;
-    };
+    while (nextTurn < turns.length && turns[nextTurn] <= start) {
+      nextTurn++;
+    }
+    return nextTurn < turns.length ? turns[nextTurn] : broken;
   }
 
-  private double provenUntil(double time, double depth) {
-    double ahead = Math.min(time + LOOK_AHEAD_SECONDS, Math.min(until, level.nextBreakAfter(time)));
+  private double provenUntil(double time, double depth, double broken) {
+    double ahead = Math.min(time + LOOK_AHEAD_SECONDS, broken);
     double safe =
         Math.min(ahead - time, Math.abs(depth) / level.greatestSlopeMetresPerSecond(time, ahead));
     // NaN and infinity of the slope look often
     return time + (safe > LOOK_SECONDS ? safe : LOOK_SECONDS);
   }
 
-  private void search(DoubleBinaryOperator stretches) {
+  private void search() {
     double start = from;
     double depth = depth(start);
     addRun(start, depth);
     while (start < until) {
       double broken = Math.min(until, level.nextBreakAfter(start));
-      double end = Math.min(broken, stretches.applyAsDouble(start, depth));
+      double end = Math.min(broken, stretchEnd(start, depth, broken));
       boolean mayJump = end == broken;
       double last = mayJump ? Math.nextDown(end) : end;
       double depthAtLast = depth(last);
       if (Double.isFinite(depth) != Double.isFinite(depthAtLast)) {
-        start = edgeOfData(start, Double.isFinite(depth), last);
+        double edge = edgeOfData(start, Double.isFinite(depth), last);
+        if (Double.isFinite(depth)) {
+          double before = Math.max(start, edge - CLOSE_ENOUGH_SECONDS);
+          addPassing(start, depth, before, depth(before));
+        }
+        start = edge;
         depth = depth(start);
       } else {
-        if (State.of(depth) != State.of(depthAtLast)) {
-          addRun(passing(start, depth, last, depthAtLast), depthAtLast);
-        }
+        addPassing(start, depth, last, depthAtLast);
         start = end;
         depth = mayJump && end < until ? depth(end) : depthAtLast;
       }
       if (State.of(depth) != runs.get(runs.size() - 1).state()) {
         addRun(start, depth); // data begin or end, or the height jumps
       }
+    }
+  }
+
+  private void addPassing(double start, double depth, double last, double depthAtLast) {
+    if (Double.isFinite(depthAtLast) && State.of(depth) != State.of(depthAtLast)) {
+      addRun(passing(start, depth, last, depthAtLast), depthAtLast);
     }
   }
 

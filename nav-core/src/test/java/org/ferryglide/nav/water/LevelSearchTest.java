@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.ferryglide.nav.measure.TimeSpan;
 import org.junit.jupiter.api.Test;
@@ -116,5 +117,33 @@ class LevelSearchTest {
         IllegalArgumentException.class, () -> level.windowsAtLeast(ofMetres(1), at(1), at(0)));
     assertEquals(
         List.of(TimeSpan.of(at(5), at(5))), level.windowsAtLeast(ofMetres(9), at(5), at(5)).seen());
+  }
+
+  /** A level that knows its turns but not where its data end: it falls before they do. */
+  @Test
+  void aPassingBeforeAGapInAStretchBetweenTurnsIsFound() {
+    WaterLevel level =
+        new Sine() {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          public double heightMetres(double epochSeconds) {
+            return epochSeconds > 0.6 * PERIOD_SECONDS
+                ? Double.NaN
+                : super.heightMetres(epochSeconds);
+          }
+
+          @Override
+          public Optional<double[]> turnsBetween(double fromSeconds, double untilSeconds) {
+            return Optional.of(new double[] {0.25 * PERIOD_SECONDS, 0.75 * PERIOD_SECONDS});
+          }
+        };
+    Found<Window> found = level.windowsAtLeast(ofMetres(3.0), at(1.0), at(PERIOD_SECONDS));
+    assertEquals(1, found.items().size());
+    assertFalse(found.items().get(0).openAfter());
+    assertEquals(
+        0.5 * PERIOD_SECONDS,
+        found.items().get(0).span().until().toEpochMilli() / 1e3,
+        2.0 * A_MILLISECOND);
   }
 }
