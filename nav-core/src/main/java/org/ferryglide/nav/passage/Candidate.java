@@ -178,9 +178,8 @@ final class Candidate {
       return 1.0;
     }
     int number = legOfRoute + passage.legs().size() - route.legs().size();
-    Speed planned =
-        passage.legs().get(number).options().speed().orElse(passage.party().craft().speed());
-    double mean = Objects.requireNonNull(drawnSpeeds)[legOfRoute] / planned.metresPerSecond();
+    double planned = passage.speedOf(number).metresPerSecond();
+    double mean = Objects.requireNonNull(drawnSpeeds)[legOfRoute] / planned;
     return drawn.speedFactor(seconds) / mean;
   }
 

@@ -20,6 +20,8 @@ final class DangerCheck extends WorstAlong {
 
   private final Danger danger;
   private final Outline outline;
+  private final double middleLatitude;
+  private final double middleLongitude;
 
   DangerCheck(Passage passage, Danger danger) {
     super(
@@ -31,6 +33,8 @@ final class DangerCheck extends WorstAlong {
         Note.information("why.not-known-closed", "it is not known whether it is closed then"));
     this.danger = danger;
     this.outline = Outline.of(danger.outline(), danger.name());
+    this.middleLatitude = outline.middleLatitude();
+    this.middleLongitude = outline.middleLongitude();
   }
 
   @Override
@@ -242,10 +246,7 @@ final class DangerCheck extends WorstAlong {
     }
     Closing.Waters waters =
         new Closing.Waters(
-            drawn,
-            outline.middleLatitude(),
-            outline.middleLongitude(),
-            1.0 + passage().limits().rateError());
+            drawn, middleLatitude, middleLongitude, 1.0 + passage().limits().rateError());
     double answer = 0.0;
     for (Closing closing : danger.closings()) {
       double one = closing.closes(waters, from, until);

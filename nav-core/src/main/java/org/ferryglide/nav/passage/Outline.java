@@ -112,7 +112,8 @@ final class Outline {
       bounds[at + 2] = Double.POSITIVE_INFINITY;
       bounds[at + 3] = Double.NEGATIVE_INFINITY;
       int first = at / 4 * TOGETHER;
-      for (int i = first; i <= Math.min(first + TOGETHER, n); i++) { // the end of the last too
+      int last = Math.min(first + TOGETHER, closed ? n : n - 1); // the end of the last too
+      for (int i = first; i <= last; i++) {
         bounds[at] = Math.min(bounds[at], east[i % n] - WIDER_METRES);
         bounds[at + 1] = Math.max(bounds[at + 1], east[i % n] + WIDER_METRES);
         bounds[at + 2] = Math.min(bounds[at + 2], north[i % n] - WIDER_METRES);

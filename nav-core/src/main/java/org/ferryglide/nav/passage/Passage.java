@@ -13,6 +13,7 @@ import org.ferryglide.nav.bearing.DeviationTable;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.magnetic.VariationSource;
 import org.ferryglide.nav.measure.Distance;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reckon.ErrorModel;
@@ -345,6 +346,11 @@ public final class Passage implements Serializable {
    */
   public List<Note> notChecked() {
     return checks().notChecked();
+  }
+
+  /** How fast the party means to paddle a leg between rests. */
+  Speed speedOf(int leg) {
+    return legs().get(leg).options().speed().orElse(party().craft().speed());
   }
 
   @Override

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.ParallelRows;
-import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
@@ -110,15 +109,13 @@ final class PlanDraws {
     }
 
     private void drawSpeeds() {
-      double usual = world.party().craft().speed().metresPerSecond();
       for (int i = 0; i < speeds.length; i++) {
         SteeredLeg leg = way.route.legs().get(i);
         double factor =
             drawn.meanSpeedFactor(
                 leg.groundTrack().startSeconds() + drawn.departureLate,
                 leg.arrivalSeconds() + drawn.departureLate);
-        Speed own = world.legs().get(i).options().speed().orElse(null);
-        speeds[i] = factor * (own == null ? usual : own.metresPerSecond());
+        speeds[i] = factor * world.speedOf(i).metresPerSecond();
         solver.paddleAt(i, speeds[i]);
       }
     }

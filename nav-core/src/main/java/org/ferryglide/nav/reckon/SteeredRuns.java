@@ -51,11 +51,11 @@ final class SteeredRuns {
 
   static List<SteadyRun> of(SteeredLeg leg, StreamField stream) {
     List<SteadyRun> runs = cut(leg, stream, LONGEST_SECONDS);
-    if (isOfAnotherStream(leg, greatestShare(runs), !runs.isEmpty())) {
+    if (!runs.isEmpty() && isOfAnotherStream(leg, greatestShare(runs))) {
       // the two points of a long run may both lie in a narrow race, or both beside it
       runs = cut(leg, stream, NARROW_SECONDS);
       double met = greatestShare(runs);
-      if (isOfAnotherStream(leg, met, true)) {
+      if (isOfAnotherStream(leg, met)) {
         throw new IllegalArgumentException(
             "stream must be the one that the leg was steered in, at most "
                 + Math.round(100.0 * leg.greatestStreamShare())
@@ -85,10 +85,9 @@ final class SteeredRuns {
    * Beside the stream that the leg was steered in, its craft paddles as the leg has it; beside
    * another it would paddle as no craft was asked to.
    */
-  private static boolean isOfAnotherStream(SteeredLeg leg, double met, boolean moves) {
+  private static boolean isOfAnotherStream(SteeredLeg leg, double met) {
     double own = leg.greatestStreamShare();
     return own > 0.0
-        && moves
         && (met > MOST_OF_ITS_OWN * own + TABLED || met < LEAST_OF_ITS_OWN * own - TABLED);
   }
 

@@ -199,7 +199,11 @@ public interface Condition {
                   ? Verdict.notChecked(
                       about, Note.information("why.no-height", "no height of tide is known then"))
                   : Verdict.of(
-                      about, charted.belowDatum().metres() + height, "metres", warns, least);
+                      about,
+                      charted.depth(Distance.ofMetres(height)).metres(),
+                      "metres",
+                      warns,
+                      least);
           return verdict.at(time).at(there);
         });
   }
