@@ -37,7 +37,10 @@ public final class Published {
     }
   }
 
-  /** The rows of a table in the test's own package, which has these columns. */
+  /**
+   * The rows of a table in the test's own package, which has these columns; a row with fewer fields
+   * or more is refused.
+   */
   public static List<Row> rows(Class<?> test, String file, String... headings) {
     List<String[]> lines = Rows.of(test, file);
     if (!List.of(lines.get(0)).equals(List.of(headings))) {
@@ -45,6 +48,16 @@ public final class Published {
     }
     List<Row> rows = new ArrayList<>();
     for (String[] line : lines.subList(1, lines.size())) {
+      if (line.length != headings.length) {
+        throw new IllegalStateException(
+            file
+                + " has "
+                + headings.length
+                + " columns, but the row \""
+                + String.join(",", line)
+                + "\" has "
+                + line.length);
+      }
       Map<String, String> fields = new LinkedHashMap<>();
       for (int i = 0; i < headings.length; i++) {
         fields.put(headings[i], line[i].trim());
