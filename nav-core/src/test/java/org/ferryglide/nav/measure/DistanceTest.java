@@ -9,6 +9,7 @@ import org.ferryglide.nav.note.TextFormatException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DistanceTest {
   /** Source: SI Brochure, 8th edition, table 8: 1 nautical mile = 1852 m. */
@@ -67,12 +68,16 @@ class DistanceTest {
     assertEquals(index, refusal.index());
   }
 
-  @Test
-  void whatIsNotFiniteIsRefused() {
+  @ParameterizedTest
+  @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
+  void whatIsNotFiniteIsRefused(double metres) {
     assertEquals(
-        "distance must be a finite number of metres, but was NaN",
-        assertThrows(IllegalArgumentException.class, () -> Distance.ofMetres(Double.NaN))
-            .getMessage());
+        "distance must be a finite number of metres, but was " + metres,
+        assertThrows(IllegalArgumentException.class, () -> Distance.ofMetres(metres)).getMessage());
+  }
+
+  @Test
+  void whatBecomesInfiniteIsRefused() {
     assertThrows(IllegalArgumentException.class, () -> Distance.ofNauticalMiles(1e308));
     assertThrows(IllegalArgumentException.class, () -> Distance.ZERO.times(Double.NaN));
   }

@@ -2,15 +2,12 @@ package org.ferryglide.tide.height;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.tide.height.TideEvent.Kind;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class TideEventTest {
   private static final Instant TIME = Instant.parse("2026-06-01T09:30:00Z");
@@ -27,16 +24,5 @@ class TideEventTest {
   void negativeZeroIsTheSameHeightAsZero() {
     assertEquals(
         TideEvent.low(TIME, Distance.ofMetres(0.0)), TideEvent.low(TIME, Distance.ofMetres(-0.0)));
-  }
-
-  @ParameterizedTest
-  @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
-  void aHeightThatIsNoneIsRefused(double height) {
-    assertEquals(
-        "distance must be a finite number of metres, but was " + height,
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> TideEvent.high(TIME, Distance.ofMetres(height)))
-            .getMessage());
   }
 }
