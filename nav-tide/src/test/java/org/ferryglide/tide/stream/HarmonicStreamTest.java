@@ -30,6 +30,8 @@ import org.ferryglide.tide.harmonic.NodalConvention;
 import org.ferryglide.tide.harmonic.NodalScheme;
 import org.ferryglide.tide.sheet.Sheet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class HarmonicStreamTest {
   /** Official velocities are printed to 0.1 cm/s, of constants printed to 0.001 kn and 0.1°. */
@@ -142,6 +144,22 @@ class HarmonicStreamTest {
       assertTrue(stream.sample(start + 60.0 * i, out, 0));
       assertEquals(out[0], many[1 + 2 * i], 1e-9);
       assertEquals(out[1], many[2 + 2 * i], 1e-9);
+    }
+  }
+
+  /** Backwards, or over and over at one time, they are single values indeed. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.0, -60.0})
+  void stepsThatDoNotGoForwardAreTakenOneByOne(double step) throws IOException {
+    HarmonicStream stream = stream();
+    double start = EpochSeconds.of(Instant.parse("2024-01-01T00:05:00Z"));
+    double[] many = new double[21];
+    stream.sampleEvenly(start, step, 10, many, 1);
+    double[] out = new double[2];
+    for (int i = 0; i < 10; i++) {
+      assertTrue(stream.sample(start + step * i, out, 0));
+      assertEquals(out[0], many[1 + 2 * i]);
+      assertEquals(out[1], many[2 + 2 * i]);
     }
   }
 
