@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.measure.Distance;
@@ -263,6 +264,21 @@ public final class HourlyStream implements StreamCurve, Serializable {
   /** Hours after the nearest high (or low) water, to a hundredth. */
   private double hoursAfter(double t, int tide) {
     return Math.rint((t - references.time(tide)) / 36.0) / 100.0 + 0.0;
+  }
+
+  /** Equal are streams of equal tables, tides and choices. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof HourlyStream that
+        && table.equals(that.table)
+        && tides.equals(that.tides)
+        && betweenHours == that.betweenHours
+        && range.equals(that.range);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(table, tides, betweenHours.name(), range);
   }
 
   /** The table and how it is used. */

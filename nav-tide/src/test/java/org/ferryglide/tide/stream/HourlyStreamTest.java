@@ -53,6 +53,28 @@ class HourlyStreamTest {
     return stream.explain(instant).notes().stream().map(Note::code).collect(Collectors.toList());
   }
 
+  @Test
+  void whatIsBuiltAlikeIsEqual() {
+    HourlyStream stream = StreamSamples.table().boundTo(tides(5.0, USUAL_TIDE));
+    HourlyStream again = StreamSamples.table().boundTo(tides(5.0, USUAL_TIDE));
+    assertEquals(stream, again);
+    assertEquals(stream.hashCode(), again.hashCode());
+    assertEquals(stream.smoothed(), again.smoothed());
+    assertEquals(stream.asStation(), again.asStation());
+    assertEquals(stream, again.smoothed().withBetweenHours(BetweenHours.COMPONENTS));
+    for (HourlyStream other :
+        List.of(
+            stream.smoothed(),
+            stream.inHourlySteps(),
+            stream.withRange(ofMetres(5.0)),
+            stream.withRangeOfTheDay(ZoneId.of("UTC")),
+            StreamSamples.table().boundTo(tides(4.9, USUAL_TIDE)),
+            StreamSamples.table("Other", StreamSamples.SKARRA, StreamSamples.ENNOR)
+                .boundTo(tides(5.0, USUAL_TIDE)))) {
+      assertFalse(stream.equals(other), other::toString);
+    }
+  }
+
   @ParameterizedTest
   @EnumSource(BetweenHours.class)
   void everyRowIsMetAtItsHour(BetweenHours rule) {
