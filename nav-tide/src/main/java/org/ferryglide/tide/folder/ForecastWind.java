@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
+import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.note.InputFormatException;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.water.WindField;
@@ -54,27 +56,27 @@ public final class ForecastWind implements WindField, Serializable {
 
     final Position position;
     final double[] seconds;
-    final double[] east;
-    final double[] north;
-
-    /** As stated: where it comes from in degrees, knots. */
     final double[] from;
-
     final double[] knots;
 
-    Place(
-        Position position,
-        double[] seconds,
-        double[] east,
-        double[] north,
-        double[] from,
-        double[] knots) {
-      this.from = from;
-      this.knots = knots;
+    /** Where the air goes, metres a second. */
+    final double[] east;
+
+    final double[] north;
+
+    /** As stated, the wind by where it comes from, in degrees. */
+    Place(Position position, double[] seconds, double[] from, double[] knots) {
       this.position = position;
       this.seconds = seconds;
-      this.east = east;
-      this.north = north;
+      this.from = from;
+      this.knots = knots;
+      this.east = new double[seconds.length];
+      this.north = new double[seconds.length];
+      for (int i = 0; i < seconds.length; i++) {
+        Velocity wind = Velocity.ofWind(TrueBearing.ofDegrees(from[i]), Speed.ofKnots(knots[i]));
+        east[i] = wind.eastMetresPerSecond();
+        north[i] = wind.northMetresPerSecond();
+      }
     }
 
     /** Adds the wind at a time with a weight; false if none is known. */

@@ -9,9 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.ferryglide.nav.basics.EpochSeconds;
-import org.ferryglide.nav.bearing.TrueBearing;
-import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.sheet.Sheet;
 
@@ -25,7 +22,6 @@ final class WindSheet {
     private final Position position;
     private final String positionText;
     private final List<Double> seconds = new ArrayList<>();
-    private final List<Velocity> winds = new ArrayList<>();
     private final List<Double> from = new ArrayList<>();
     private final List<Double> knots = new ArrayList<>();
 
@@ -38,8 +34,6 @@ final class WindSheet {
       return new ForecastWind.Place(
           position,
           seconds.stream().mapToDouble(Double::doubleValue).toArray(),
-          winds.stream().mapToDouble(Velocity::eastMetresPerSecond).toArray(),
-          winds.stream().mapToDouble(Velocity::northMetresPerSecond).toArray(),
           from.stream().mapToDouble(Double::doubleValue).toArray(),
           knots.stream().mapToDouble(Double::doubleValue).toArray());
     }
@@ -104,8 +98,5 @@ final class WindSheet {
     place.seconds.add(time.get());
     place.from.add(from.getAsDouble());
     place.knots.add(speed.getAsDouble());
-    place.winds.add(
-        Velocity.ofWind(
-            TrueBearing.ofDegrees(from.getAsDouble()), Speed.ofKnots(speed.getAsDouble())));
   }
 }
