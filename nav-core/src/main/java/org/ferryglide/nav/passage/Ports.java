@@ -28,6 +28,6 @@ final class Ports {
     place.landing().flatMap(Landing::port).ifPresent(ports::add);
     place.markPort().ifPresent(ports::add);
     place.aimedOffFor().flatMap(WayPoint::markPort).ifPresent(ports::add);
-    place.stop().flatMap(stop -> Stops.of(stop).port()).ifPresent(ports::add);
+    place.stop().flatMap(Stop::port).ifPresent(ports::add);
   }
 }

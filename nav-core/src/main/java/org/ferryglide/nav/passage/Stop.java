@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Objects;
+import java.util.Optional;
 import org.ferryglide.nav.basics.Arguments;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
@@ -87,6 +88,61 @@ public sealed interface Stop extends Serializable permits Stops {
   static Stop untilStreamAtMost(Speed rate) {
     Arguments.positive(rate.metresPerSecond(), "slack rate", "metres a second");
     return new Stops.UntilStream(rate);
+  }
+
+  /**
+   * How long a stay of fixed length lasts.
+   *
+   * @return at least zero; empty for a stay until something
+   */
+  default Optional<Duration> length() {
+    return Optional.empty();
+  }
+
+  /**
+   * When the party is under way again after a stay until a time.
+   *
+   * @return the time; empty for any other stay
+   */
+  default Optional<Instant> time() {
+    return Optional.empty();
+  }
+
+  /**
+   * The port whose level ends the stay.
+   *
+   * @return its name; empty for a stay that no level ends
+   */
+  default Optional<String> port() {
+    return Optional.empty();
+  }
+
+  /**
+   * The height above the datum of {@link #port} that a stay until there is enough water waits for.
+   *
+   * @return the height; empty for any other stay
+   */
+  default Optional<Distance> leastLevel() {
+    return Optional.empty();
+  }
+
+  /**
+   * The height above the datum of {@link #port} that a stay until there is little enough water
+   * waits for.
+   *
+   * @return the height; empty for any other stay
+   */
+  default Optional<Distance> greatestLevel() {
+    return Optional.empty();
+  }
+
+  /**
+   * The greatest rate that counts as slack for a stay until the stream is so.
+   *
+   * @return above zero; empty for any other stay
+   */
+  default Optional<Speed> slackRate() {
+    return Optional.empty();
   }
 
   /**

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
+import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
@@ -28,11 +29,6 @@ sealed interface Stops extends Stop {
   /** Whether it lasts until something happens. */
   default boolean waits() {
     return true;
-  }
-
-  /** The port whose level ends it; empty for what no level ends. */
-  default Optional<String> port() {
-    return Optional.empty();
   }
 
   /**
@@ -65,18 +61,23 @@ sealed interface Stops extends Stop {
     }
   }
 
-  record Ashore(Duration length) implements Stops {
+  record Ashore(Duration stay) implements Stops {
     private static final long serialVersionUID = 1L;
 
     @Override
     public Note about() {
-      return Note.information("stop.ashore", length.toMinutes() + " min ashore")
-          .with("ashoreMinutes", (double) length.toMinutes());
+      return Note.information("stop.ashore", stay.toMinutes() + " min ashore")
+          .with("ashoreMinutes", (double) stay.toMinutes());
+    }
+
+    @Override
+    public Optional<Duration> length() {
+      return Optional.of(stay);
     }
 
     @Override
     public double end(Landed landed) {
-      return landed.within(landed.after(Seconds.of(length)));
+      return landed.within(landed.after(Seconds.of(stay)));
     }
 
     @Override
@@ -85,18 +86,23 @@ sealed interface Stops extends Stop {
     }
   }
 
-  record UntilTime(Instant time) implements Stops {
+  record UntilTime(Instant afloat) implements Stops {
     private static final long serialVersionUID = 1L;
 
     @Override
     public Note about() {
-      return Note.information("stop.until", "ashore, under way again at " + time)
-          .with("untilTime", time.toString());
+      return Note.information("stop.until", "ashore, under way again at " + afloat)
+          .with("untilTime", afloat.toString());
+    }
+
+    @Override
+    public Optional<Instant> time() {
+      return Optional.of(afloat);
     }
 
     @Override
     public double end(Landed landed) {
-      return landed.within(Math.max(landed.earliest(), EpochSeconds.of(time)));
+      return landed.within(Math.max(landed.earliest(), EpochSeconds.of(afloat)));
     }
   }
 
@@ -132,6 +138,16 @@ sealed interface Stops extends Stop {
     public Optional<String> port() {
       return Optional.of(portName);
     }
+
+    @Override
+    public Optional<Distance> leastLevel() {
+      return atLeast ? Optional.of(Distance.ofMetres(metres)) : Optional.empty();
+    }
+
+    @Override
+    public Optional<Distance> greatestLevel() {
+      return atLeast ? Optional.empty() : Optional.of(Distance.ofMetres(metres));
+    }
   }
 
   record UntilStream(Speed rate) implements Stops {
@@ -141,6 +157,11 @@ sealed interface Stops extends Stop {
     public Note about() {
       String words = "ashore, under way again when the stream is at most " + rate.inKnots(1);
       return Note.information("stop.stream", words).with("rateKnots", rate.knots());
+    }
+
+    @Override
+    public Optional<Speed> slackRate() {
+      return Optional.of(rate);
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.basics.Seconds;
 import org.ferryglide.nav.measure.Speed;
@@ -311,6 +312,24 @@ public final class Strategy implements Serializable {
    */
   public boolean isQuickest() {
     return kind == Kind.QUICKEST;
+  }
+
+  /**
+   * The time between headings of {@link #newHeadingEvery}.
+   *
+   * @return at least a second; empty under any other strategy
+   */
+  public Optional<Duration> interval() {
+    return kind == Kind.HEADING_EVERY ? Optional.of(interval) : Optional.empty();
+  }
+
+  /**
+   * The times of {@link #newHeadingsAt}.
+   *
+   * @return ascending; none under any other strategy; unmodifiable
+   */
+  public List<Instant> times() {
+    return times;
   }
 
   /**

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
@@ -44,6 +46,38 @@ class StopsTest {
 
   private static double noon() {
     return Scenes.NOON.getEpochSecond();
+  }
+
+  @Test
+  void everyStopTellsWhatEndsIt() {
+    Duration forty = Duration.ofMinutes(40);
+    Distance deep = Distance.ofMetres(2.5);
+    Speed slack = Speed.ofKnots(0.5);
+    assertEquals(ends(forty, null, null, null, null, null), ends(Stop.ashore(forty)));
+    assertEquals(ends(null, Scenes.NOON, null, null, null, null), ends(Stop.until(Scenes.NOON)));
+    assertEquals(
+        ends(null, null, "Bar", deep, null, null), ends(Stop.untilLevelAtLeast("Bar", deep)));
+    assertEquals(
+        ends(null, null, "Bar", null, deep, null), ends(Stop.untilLevelAtMost("Bar", deep)));
+    assertEquals(ends(null, null, null, null, null, slack), ends(Stop.untilStreamAtMost(slack)));
+  }
+
+  private static List<Optional<?>> ends(Stop stop) {
+    return List.of(
+        stop.length(),
+        stop.time(),
+        stop.port(),
+        stop.leastLevel(),
+        stop.greatestLevel(),
+        stop.slackRate());
+  }
+
+  private static List<Optional<?>> ends(Object... parts) {
+    List<Optional<?>> ends = new ArrayList<>();
+    for (Object part : parts) {
+      ends.add(Optional.ofNullable(part));
+    }
+    return ends;
   }
 
   @Test

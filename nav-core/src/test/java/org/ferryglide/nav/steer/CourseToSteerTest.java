@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.ferryglide.nav.basics.EpochSeconds;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.geodesy.Ellipsoid;
@@ -427,6 +428,22 @@ class CourseToSteerTest {
             .orElseThrow();
     assertEquals("steer.wind-beyond-table", steered.notes().get(0).code());
     assertTrue(steered.notes().get(0).text().startsWith("A wind of 25 kn over the water"));
+  }
+
+  @Test
+  void strategiesTellTheirIntervalAndTimes() {
+    Duration hour = Duration.ofHours(1);
+    List<Instant> times = List.of(NOON, NOON.plus(hour));
+    assertEquals(Optional.of(hour), Strategy.newHeadingEvery(hour).interval());
+    assertEquals(times, Strategy.newHeadingsAt(times).times());
+    for (Strategy without :
+        List.of(Strategy.newHeadingsAt(times), Strategy.trackHeld(), Strategy.quickest())) {
+      assertEquals(Optional.empty(), without.interval());
+    }
+    for (Strategy without :
+        List.of(Strategy.newHeadingEvery(hour), Strategy.trackHeld(), Strategy.quickest())) {
+      assertEquals(List.of(), without.times());
+    }
   }
 
   @Test

@@ -2,7 +2,6 @@ package org.ferryglide.tide.folder;
 
 import java.io.IOException;
 import java.io.Serializable;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.passage.LegOptions;
@@ -138,13 +138,16 @@ record LegSheet(LegOptions options, @Nullable String station, @Nullable Velocity
         return text;
       }
     }
-    String every = strategy.words().replaceAll(".* every (PT[0-9A-Z.]+)", "$1");
-    if (every.startsWith("PT")) {
-      return "new heading every " + ErrorSheet.minutes(Duration.parse(every));
+    if (strategy.interval().isPresent()) {
+      return "new heading every " + ErrorSheet.minutes(strategy.interval().get());
+    }
+    if (!strategy.times().isEmpty()) {
+      return HEADINGS_AT
+          + strategy.times().stream().map(Instant::toString).collect(Collectors.joining(AND));
     }
     throw new IllegalArgumentException(
-        "a folder is told of headings at given times and of obstacles in its files, legs.csv and"
-            + " obstacles.csv, but the strategy was "
+        "a folder is told of obstacles in its files, legs.csv and obstacles.csv, but the strategy"
+            + " was "
             + strategy.words());
   }
 

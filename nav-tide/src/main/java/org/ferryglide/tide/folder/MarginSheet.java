@@ -114,18 +114,9 @@ final class MarginSheet {
         "time to landing",
         Words::duration,
         (warning, stop) -> limits.withTimeToLanding(warning, stop));
-    pair(LANE_ANGLE, MarginSheet::degrees, (warning, stop) -> limits.withLaneAngle(warning, stop));
+    pair(LANE_ANGLE, Words::degrees, (warning, stop) -> limits.withLaneAngle(warning, stop));
     single(RATE_ERROR, text -> limits.withRateError(Words.share(text)))
         .ifPresent(changed -> limits = changed);
-  }
-
-  private static double degrees(String text) {
-    String number = text.endsWith("°") ? text.substring(0, text.length() - 1).trim() : text;
-    if (!number.matches("[0-9]{1,2}(\\.[0-9]{1,3})?")) {
-      throw new IllegalArgumentException(
-          "must be an angle in [0, 90] degrees as in 20°, but was \"" + text + "\"");
-    }
-    return Double.parseDouble(number);
   }
 
   /** An item with both a warning and a stop limit. */

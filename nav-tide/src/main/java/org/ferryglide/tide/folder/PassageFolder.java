@@ -226,9 +226,11 @@ public final class PassageFolder implements Serializable {
   /**
    * The same folder with everything that a passage built in code tells: its name, way points with
    * their landings, stops and marks, how legs are paddled, the party and the day, limits, errors of
-   * reckoning, dangers, lanes, shores, refuges and the wind of a {@link ForecastWind}. Tables of
-   * tide and stream, the rose, the compass's deviation and the start stay those of the folder, as
-   * do files that tell the same already. Stated times take the place of tidal hours of a danger.
+   * reckoning, dangers, lanes, shores, refuges and the wind of a {@link ForecastWind}. Its
+   * variation must be the folder's {@link #rose} and its deviation that of the folder. Tables of
+   * tide and stream, the start, the reach of stations and the latest arrival stay those of the
+   * folder, as do files that tell the same already. The stop limit of the stream becomes the
+   * strongest stream of {@link #limits}. Stated times take the place of tidal hours of a danger.
    *
    * <pre>{@code
    * Passage closer = folder.passage().toBuilder().dangers(List.of(rock, race)).build();
@@ -238,7 +240,9 @@ public final class PassageFolder implements Serializable {
    * @param passage the passage; its conditions of the program's own stay with the program
    * @return the changed folder, read anew: its passage has these very parts
    * @throws IllegalArgumentException if the files cannot tell a part, for example times that are
-   *     not whole minutes, a wind that is no forecast by hour and place, or obstacles
+   *     not whole minutes, a wind that is no forecast by hour and place, another variation or
+   *     deviation than the folder's, a leg in a stream that is neither steady nor a station's, or
+   *     obstacles
    * @throws InputFormatException as {@link #read} does
    */
   public PassageFolder withPassage(Passage passage) {

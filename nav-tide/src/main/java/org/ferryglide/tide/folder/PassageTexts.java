@@ -8,13 +8,15 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.passage.LegOptions;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.PassageLeg;
+import org.ferryglide.nav.passage.PassageLimits;
 import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.water.WindField;
 import org.ferryglide.tide.sheet.Sheet;
-import org.ferryglide.tide.stream.HourlyStream;
 
 /** Writes what a passage tells into the files of a folder; what a file tells already stays. */
 final class PassageTexts {
@@ -38,38 +40,28 @@ final class PassageTexts {
   }
 
   private void write(PassageSheet sheet) {
-    if (!told("name", before, Passage::name)
-        || !told("speed", before, p -> p.party().craft().speed())) {
+    if (!told(Passage::name) || !told(p -> p.party().craft().speed())) {
       texts.put(
           "passage.csv",
           sheet.withName(passage.name()).withSpeed(passage.party().craft().speed()).text());
     }
-    if (!told("places", before, PassageTexts::placed)) {
+    if (!told(PassageTexts::placed)) {
       texts.put("waypoints.csv", wayPoints());
     }
-    if (!told("way points", before, Passage::wayPoints)) {
+    if (!told(Passage::wayPoints)) {
       texts.put("places.csv", PlaceSheets.text(passage.wayPoints()));
     }
-    if (!told("legs", before, PassageTexts::legs)) {
+    if (!told(PassageTexts::legs)) {
       texts.put("legs.csv", LegSheet.text(passage.legs(), folder.streams()));
     }
-    if (!told("party and day", before, PassageTexts::day)) {
+    if (!told(PassageTexts::day)) {
       texts.put("party.csv", day().text(passage.party()));
     }
-    if (!told("limits", before, PassageTexts::limits)) {
+    if (!told(PassageTexts::limits)) {
       texts.put("margins.csv", MarginSheet.text(passage.limits()));
-      FolderLimits limits =
-          folder
-              .limits()
-              .withCrossStreamShare(
-                  Objects.requireNonNull(passage.limits().figures().get("cross-stream share"))
-                      .get(1))
-              .withLongestLeg(passage.longestDuration());
-      texts.put(
-          "limits.csv",
-          passage.limits().light().map(limits::withLight).orElse(limits.withAnyLight()).text());
+      texts.put("limits.csv", today().text());
     }
-    if (!told("errors", before, Passage::errors)) {
+    if (!told(Passage::errors)) {
       texts.put("errors.csv", ErrorSheet.text(passage.errors()));
     }
     put("dangers.csv", Passage::dangers, DangerSheet::text);
@@ -85,7 +77,7 @@ final class PassageTexts {
   /** A file that may be left out; gone where the passage has nothing of it. */
   private <T> void put(
       String name, Function<Passage, Optional<T>> part, Function<T, String> writer) {
-    if (told(name, before, part)) {
+    if (told(part)) {
       return;
     }
     Optional<T> wanted = part.apply(passage);
@@ -104,8 +96,9 @@ final class PassageTexts {
         "the wind of a folder must be a ForecastWind, but was " + wind);
   }
 
-  private boolean told(String what, Passage there, Function<Passage, ?> part) {
-    return Objects.requireNonNull(part.apply(there), what).equals(part.apply(passage));
+  /** Whether the folder tells a part already. */
+  private boolean told(Function<Passage, ?> part) {
+    return Objects.equals(part.apply(before), part.apply(passage));
   }
 
   /** Refuses what the files cannot tell: what is read back otherwise. */
@@ -123,6 +116,7 @@ final class PassageTexts {
     parts.put("shores", Passage::shores);
     parts.put("refuges", Passage::refuges);
     parts.put("wind", Passage::wind);
+    parts.put("variation", Passage::variation);
     parts.put("deviation", Passage::deviation);
     parts.forEach(
         (what, part) -> {
@@ -149,18 +143,8 @@ final class PassageTexts {
     return all;
   }
 
-  /** Legs are paddled alike if they are in the stream of equal tables. */
-  private static List<Object> legs(Passage passage) {
-    List<Object> all = new ArrayList<>();
-    for (PassageLeg leg : passage.legs()) {
-      LegOptions options = leg.options();
-      all.add(options.strategy());
-      all.add(options.speed());
-      all.add(options.isWithoutRests());
-      all.add(options.isGeodesic());
-      all.add(options.stream().map(own -> own instanceof HourlyStream h ? h.table() : own));
-    }
-    return all;
+  private static List<LegOptions> legs(Passage passage) {
+    return passage.legs().stream().map(PassageLeg::options).collect(Collectors.toList());
   }
 
   private static List<Object> day(Passage passage) {
@@ -169,6 +153,24 @@ final class PassageTexts {
 
   private static List<Object> limits(Passage passage) {
     return List.of(passage.limits(), passage.longestDuration());
+  }
+
+  /** Reach and latest arrival, which no passage tells, stay those of the folder. */
+  private FolderLimits today() {
+    PassageLimits wanted = passage.limits();
+    Map<String, List<Double>> figures = wanted.figures();
+    List<Double> shares = Objects.requireNonNull(figures.get("cross-stream share"));
+    FolderLimits today =
+        FolderLimits.USUAL
+            .withReach(folder.limits().reach())
+            .withLongestLeg(passage.longestDuration())
+            .withCrossStreamShare(shares.get(1));
+    today = wanted.light().map(today::withLight).orElse(today.withAnyLight());
+    today = folder.limits().latestArrival().map(today::withLatestArrival).orElse(today);
+    List<Double> stream = figures.get("stream");
+    return stream == null
+        ? today
+        : today.withStrongestStream(Speed.ofMetresPerSecond(stream.get(1)));
   }
 
   private PartySheet day() {

@@ -2,7 +2,6 @@ package org.ferryglide.tide.folder;
 
 import java.math.BigDecimal;
 import java.time.Duration;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -11,7 +10,6 @@ import java.util.regex.Pattern;
 import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
-import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.passage.Stop;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.tide.sheet.Sheet;
@@ -28,6 +26,7 @@ final class Words {
   private static final Pattern SLACK = Pattern.compile("until " + NUMBER + " kn or less");
   private static final Pattern EVERY = Pattern.compile("new heading every (.+)");
   private static final Pattern PER_CENT = Pattern.compile(NUMBER + " ?%");
+  private static final Pattern DEGREES = Pattern.compile(NUMBER + " ?°?");
 
   private Words() {}
 
@@ -78,6 +77,16 @@ final class Words {
           "must be a share in per cent, as in 25 %, but was \"" + text + "\"");
     }
     return new BigDecimal(matcher.group(1)).movePointLeft(2).doubleValue(); // as it was written
+  }
+
+  /** An angle in degrees, the sign ° after it or left out. */
+  static double degrees(String text) {
+    Matcher matcher = DEGREES.matcher(text);
+    if (!matcher.matches()) {
+      throw new IllegalArgumentException(
+          "must be an angle in degrees, as in 20°, but was \"" + text + "\"");
+    }
+    return Double.parseDouble(matcher.group(1));
   }
 
   /** How a leg is steered. */
@@ -134,21 +143,20 @@ final class Words {
     return level.matches() ? Optional.of(level.group(3)) : Optional.empty();
   }
 
-  /** The text that reads as a stop, to the minute. */
+  /** The text that reads as a stop. */
   static String text(Stop stop) {
-    Note about = stop.about();
-    Map<String, String> data = about.data();
-    String port = data.get("port");
-    if (port != null) {
-      String which = about.code().endsWith("least") ? " m or more at " : " m or less at ";
-      return "until " + data.get("levelMetres") + which + port;
+    if (stop.length().isPresent()) {
+      return ErrorSheet.minutes(stop.length().get());
     }
-    String time = data.get("untilTime");
-    String rate = data.get("rateKnots");
-    return time != null
-        ? "until " + time
-        : rate != null
-            ? "until " + rate + " kn or less"
-            : new BigDecimal(String.valueOf(data.get("ashoreMinutes"))).intValue() + " min";
+    if (stop.time().isPresent()) {
+      return "until " + stop.time().get();
+    }
+    if (stop.slackRate().isPresent()) {
+      return "until " + Numbers.knots(stop.slackRate().get()) + " kn or less";
+    }
+    String port = stop.port().get();
+    return stop.leastLevel().isPresent()
+        ? "until " + Numbers.of(stop.leastLevel().get()) + " m or more at " + port
+        : "until " + Numbers.of(stop.greatestLevel().get()) + " m or less at " + port;
   }
 }

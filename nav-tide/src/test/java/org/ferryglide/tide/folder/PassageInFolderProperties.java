@@ -14,11 +14,13 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.ferryglide.nav.bearing.TrueBearing;
+import org.ferryglide.nav.magnetic.CompassRose;
 import org.ferryglide.nav.measure.Distance;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.TimeSpan;
@@ -44,6 +46,7 @@ import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.nav.steer.WindResponse;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.testing.Seeds;
+import org.ferryglide.tide.stream.HourlyStream;
 import org.ferryglide.tide.stream.Shoreline;
 import org.ferryglide.tide.stream.StationField;
 
@@ -128,7 +131,9 @@ class PassageInFolderProperties {
         Strategy.constantHeading(),
         Strategy.trackHeld(),
         Strategy.bowOnTarget(),
-        Strategy.newHeadingEvery(minutes(5, 90))
+        Strategy.newHeadingEvery(minutes(5, 90)),
+        Strategy.newHeadingsAt(
+            List.of(START.plusSeconds(60), START.plusSeconds(61 + random.nextInt(9000))))
       };
       LegOptions leg = LegOptions.usual();
       leg = is(2) ? leg.withStrategy(ways[random.nextInt(ways.length)]) : leg;
@@ -163,7 +168,7 @@ class PassageInFolderProperties {
       limits = is(2) ? limits.withDaylight(minutes(60, 200), minutes(0, 60)) : limits;
       limits = is(2) ? limits.withTimeAfloat(minutes(60, 200), minutes(200, 900)) : limits;
       limits = is(2) ? limits.withTimeToLanding(minutes(10, 60), minutes(60, 90)) : limits;
-      limits = is(2) ? limits.withLaneAngle(random.nextInt(40), 40 + random.nextInt(50)) : limits;
+      limits = is(2) ? limits.withLaneAngle(in(0, 40), in(40, 90)) : limits;
       limits = is(4) ? limits.withLight(SunThreshold.CIVIL_TWILIGHT) : limits;
       return is(4) ? limits.withAnyLight() : limits;
     }
@@ -297,6 +302,85 @@ class PassageInFolderProperties {
     assertThrows(
         IllegalArgumentException.class,
         () -> folder.withPassage(passage.toBuilder().party(hasty).build()));
+  }
+
+  @Example
+  void anotherVariationIsRefused() {
+    Passage passage = folder.passage();
+    Passage turned = passage.toBuilder().variation(CompassRose.parse("2°10'E 2019 (8'E)")).build();
+    assertEquals(
+        "a folder cannot tell the variation",
+        refused(turned).substring(0, "a folder cannot tell the variation".length()));
+  }
+
+  private String refused(Passage passage) {
+    return String.valueOf(
+        assertThrows(IllegalArgumentException.class, () -> folder.withPassage(passage))
+            .getMessage());
+  }
+
+  @Example
+  void aLegInAChangedStreamOfAStationIsRefused() {
+    HourlyStream station = folder.streams().get(0);
+    PassageFolder told = folder.withPassage(inStream(folder.passage(), station));
+    assertEquals("station Hesk Sound", told.texts().get("legs.csv").split(",")[9]);
+    for (HourlyStream changed :
+        List.of(
+            station.smoothed(),
+            station.inHourlySteps(),
+            station.withRange(Distance.ofMetres(4.0)),
+            station.withRangeOfTheDay(ZoneId.of("UTC")))) {
+      Passage passage = inStream(told.passage(), changed);
+      assertTrue(
+          assertThrows(IllegalArgumentException.class, () -> told.withPassage(passage))
+              .getMessage()
+              .startsWith(
+                  "the stream of a leg in a folder must be steady or a station's, but was "),
+          changed::toString);
+    }
+    // the same table laid along the same tides is the same stream, whoever laid it
+    HourlyStream alike = PassageFolder.of(Folders.sound()).streams().get(0);
+    assertEquals(told, told.withPassage(inStream(told.passage(), alike)));
+    assertEquals(told, folder.withPassage(inStream(folder.passage(), alike)));
+  }
+
+  private static Passage inStream(Passage passage, StreamField stream) {
+    List<WayPoint> places = passage.wayPoints();
+    PassageBuilder builder =
+        Passage.builder(passage.name(), passage.zone(), passage.party()).from(places.get(0));
+    for (WayPoint next : places.subList(1, places.size())) {
+      builder.to(next, LegOptions.usual().withStream(stream));
+    }
+    passage.levels().forEach(builder::level);
+    return builder.stream(passage.stream())
+        .limits(passage.limits())
+        .variation(passage.variation().orElseThrow())
+        .build();
+  }
+
+  @Example
+  void theStopLimitOfTheStreamIsTheStrongestStreamOfTheFolder() {
+    FolderLimits limits =
+        FolderLimits.USUAL
+            .withStrongestStream(Speed.ofKnots(3))
+            .withReach(Distance.ofNauticalMiles(5))
+            .withLatestArrival(folder.start().plusHours(9));
+    PassageFolder three = folder.withLimits(limits);
+    PassageFolder two = three.withPassage(stopped(three, 1.5, 2.0));
+    assertEquals(limits.withStrongestStream(Speed.ofKnots(2)), two.limits());
+    Passage unlimited = two.passage().toBuilder().limits(PassageLimits.none()).build();
+    PassageFolder any = two.withPassage(unlimited);
+    assertEquals(Optional.empty(), any.limits().strongestStream());
+    assertEquals(limits, any.limits().withStrongestStream(Speed.ofKnots(3)));
+    assertEquals(PassageLimits.none(), any.passage().limits());
+    PassageFolder four = any.withPassage(stopped(any, 2.0, 4.0));
+    assertEquals(limits.withStrongestStream(Speed.ofKnots(4)), four.limits());
+  }
+
+  private static Passage stopped(PassageFolder folder, double warning, double stop) {
+    Passage passage = folder.passage();
+    PassageLimits limits = passage.limits().withStream(Speed.ofKnots(warning), Speed.ofKnots(stop));
+    return passage.toBuilder().limits(limits).build();
   }
 
   @Example
