@@ -17,7 +17,11 @@ import org.ferryglide.nav.note.Note;
  * Stop lunch = Stop.ashore(Duration.ofMinutes(40));
  * Stop gate = Stop.untilStreamAtMost(Speed.ofKnots(1)); // wait for slack in the narrows ahead
  * Stop bar = Stop.untilLevelAtLeast("Orrin Quay", Distance.ofMetres(2.5)); // wait for water
+ * Optional<Distance> enough = bar.leastLevel(); // 2.5 m at bar.port(); lunch and gate have none
  * }</pre>
+ *
+ * <p>For a display or a file of its own a program asks for what ends the stay: {@link #length},
+ * {@link #time}, a level at {@link #port}, or {@link #slackRate}; of any other stay they are empty.
  *
  * <p>A wait ends so that its condition holds once the party has launched and is under way again:
  * for slack it launches while the stream still runs. A landing that itself needs water says so by
