@@ -17,11 +17,14 @@ final class CourseSpeed {
 
   private static final double HEADING_STEP = 2.0 * Math.PI / HEADINGS;
 
-  /** Wind speeds are tabulated this far apart, metres a second; tables in knots bend on knots. */
-  private static final double WIND_STEP = 1852.0 / 3600.0;
+  /**
+   * Wind speeds are tabulated a quarter of a knot apart, metres a second: a craft's own tables bend
+   * on knots or, in the middle of a force, on halves.
+   */
+  private static final double WIND_STEP = 0.25 * 1852.0 / 3600.0;
 
   /** Stronger winds are read as this one, 80 kn. */
-  private static final int STRONGEST = 80;
+  private static final int STRONGEST = 320;
 
   private static final int CORRECTIONS = 12;
 

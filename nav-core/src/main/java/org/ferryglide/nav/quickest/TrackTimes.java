@@ -29,6 +29,7 @@ final class TrackTimes {
   private final SearchPlane plane;
   private final double departure;
   private final boolean open;
+  private final boolean closing;
   private final double least;
   private final double calm;
   private final double[] flow = new double[CraftMotion.FLOW];
@@ -66,6 +67,7 @@ final class TrackTimes {
     this.plane = plane;
     this.departure = departureSeconds;
     this.open = waters.isOpen();
+    this.closing = !waters.closures().isEmpty();
     this.calm = motion.calmSpeed();
     this.least = LEAST_SHARE * motion.calmSpeed();
   }
@@ -123,12 +125,18 @@ final class TrackTimes {
     for (int i = 0; i < Math.max(1, steps); i++) {
       time = stepped(i * step, step, time);
     }
-    if (!open
-        && waters.isClosed(
-            latitude0, longitude0, latitude1, longitude1, departure + started, departure + time)) {
-      return Double.NaN;
-    }
     return time;
+  }
+
+  /** Whether a step of the track, in which nothing breaks, touches an area that is closed then. */
+  private boolean isClosed(double from, double metres, double started, double ended) {
+    return waters.isClosed(
+        latitude0 + from * latitudeStep,
+        longitude0 + from * longitudeStep,
+        latitude0 + (from + metres) * latitudeStep,
+        longitude0 + (from + metres) * longitudeStep,
+        departure + started,
+        departure + ended);
   }
 
   /**
@@ -169,7 +177,7 @@ final class TrackTimes {
       double until = smoothUntil(time);
       double end = integrated(at, rest, time, until);
       if (!(end > until)) {
-        return end;
+        return closing && isClosed(at, rest, time, end) ? Double.NaN : end;
       }
       // the place at which the break is met, between 0 and the rest
       double low = 0.0;
@@ -192,6 +200,9 @@ final class TrackTimes {
         }
       }
       double met = low + (high - low) * (until - lowTime) / (highTime - lowTime);
+      if (closing && isClosed(at, met, time, until)) {
+        return Double.NaN;
+      }
       at += met;
       rest -= met;
       time = until;

@@ -31,7 +31,9 @@ final class WayRows {
     for (int i = 0; i <= way.tracks(); i++) {
       double latitude = plane.latitude(way.along()[i], way.right()[i]);
       double longitude = plane.longitude(way.along()[i], way.right()[i]);
-      rows.add(new double[] {time, latitude, longitude, Double.NaN});
+      if (!isLast(rows, latitude, longitude)) { // a corner may be a place of the way twice
+        rows.add(new double[] {time, latitude, longitude, Double.NaN});
+      }
       if (i < way.tracks()) {
         if (way.notBefore()[i] > time) {
           time = way.notBefore()[i];
@@ -46,6 +48,14 @@ final class WayRows {
     last[FoundWay.LATITUDE] = goal[0];
     last[FoundWay.LONGITUDE] = goal[1];
     return rows.toArray(new double[0][]);
+  }
+
+  private static boolean isLast(List<double[]> rows, double latitude, double longitude) {
+    if (rows.isEmpty()) {
+      return false;
+    }
+    double[] last = rows.get(rows.size() - 1);
+    return last[FoundWay.LATITUDE] == latitude && last[FoundWay.LONGITUDE] == longitude;
   }
 
   /** The same places with the headings there: from halves of the tracks on either side. */
