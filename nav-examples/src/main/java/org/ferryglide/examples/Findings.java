@@ -1,7 +1,6 @@
 package org.ferryglide.examples;
 
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -94,16 +93,7 @@ public final class Findings {
    * @return one line, also where all that was given was checked
    */
   public String notChecked(List<Note> notGiven, List<Verdict> verdicts) {
-    List<String> open = new ArrayList<>();
-    notGiven.forEach(note -> open.add(say(note)));
-    for (Verdict verdict : verdicts) {
-      if (verdict.answer() == Verdict.Answer.NOT_CHECKED) {
-        open.add(say(verdict));
-      }
-    }
-    return open.isEmpty()
-        ? labels.say("all-checked")
-        : labels.say("not-checked", "what", String.join(", ", open));
+    return labels.notChecked(notGiven, verdicts, this::say);
   }
 
   /**
@@ -170,12 +160,6 @@ public final class Findings {
 
   /** How it was judged, in a word. */
   String word(Verdict verdict) {
-    return labels.say(
-        switch (verdict.answer()) {
-          case WITHIN -> "answer.within";
-          case WARNED -> "answer.warned";
-          case STOPPED -> "answer.stopped";
-          case NOT_CHECKED -> "answer.not-checked";
-        });
+    return labels.answer(verdict);
   }
 }

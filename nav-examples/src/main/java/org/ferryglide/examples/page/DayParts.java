@@ -34,24 +34,17 @@ final class DayParts {
   }
 
   void first(Markup body, TimedPlan plan) {
-    List<Verdict> open =
-        plan.verdicts().stream()
-            .filter(verdict -> verdict.answer() != Verdict.Answer.WITHIN)
-            .toList();
     List<Note> notes =
         plan.notes().stream().filter(note -> note.severity() != Severity.INFORMATION).toList();
     body.open("section").element("h2", labels.say("page.first")).open("ul", "class", "first");
-    for (Verdict verdict : open) {
-      body.open("li").element("strong", printed.answer(verdict)).text(" " + words(verdict));
-      body.close().line();
-    }
+    boolean isAllWithin = Caution.findings(body, plan.verdicts(), printed);
     said(notes)
         .forEach(
             (words, note) -> {
               body.open("li").element("strong", severity(note)).text(" " + words);
               body.close().line();
             });
-    if (open.isEmpty() && notes.isEmpty()) {
+    if (isAllWithin && notes.isEmpty()) {
       body.element("li", labels.say("page.nothing-first")).line();
     }
     body.close().close().line();
@@ -71,12 +64,6 @@ final class DayParts {
           case CAUTION -> "severity.caution";
           default -> "severity.information";
         });
-  }
-
-  private String words(Verdict verdict) {
-    return printed.say(verdict)
-        + verdict.when().map(time -> ", " + printed.early(time)).orElse("")
-        + verdict.where().map(place -> ", " + Printed.place(place)).orElse("");
   }
 
   void departures(Markup body) {

@@ -10,8 +10,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Words;
 import org.ferryglide.nav.passage.DeckCard;
+import org.ferryglide.nav.timing.Verdict;
 
 /**
  * Every word that pages, sheets, cards and notes print of their own, so that a translation is one
@@ -109,6 +114,44 @@ public final class Labels {
       isolated[i] = isolated(isolated[i]);
     }
     return words.say(key, isolated);
+  }
+
+  /**
+   * What was not checked: what nobody gave anything for, and what could not be made.
+   *
+   * @param notGiven what nothing was given for
+   * @param verdicts the findings of a plan; none where there is no plan
+   * @param saying how a note is told
+   * @return one line, also where all that was given was checked
+   */
+  public String notChecked(
+      List<Note> notGiven, List<Verdict> verdicts, Function<Note, String> saying) {
+    List<String> open = new ArrayList<>();
+    notGiven.forEach(note -> open.add(saying.apply(note)));
+    for (Verdict verdict : verdicts) {
+      if (verdict.answer() == Verdict.Answer.NOT_CHECKED) {
+        open.add(saying.apply(verdict.note()));
+      }
+    }
+    return open.isEmpty()
+        ? say("all-checked")
+        : say("not-checked", "what", String.join(", ", open));
+  }
+
+  /**
+   * How a finding was judged.
+   *
+   * @param verdict the finding
+   * @return a word, as {@code WARNING}
+   */
+  public String answer(Verdict verdict) {
+    return say(
+        switch (verdict.answer()) {
+          case WITHIN -> "answer.within";
+          case WARNED -> "answer.warned";
+          case STOPPED -> "answer.stopped";
+          case NOT_CHECKED -> "answer.not-checked";
+        });
   }
 
   /**

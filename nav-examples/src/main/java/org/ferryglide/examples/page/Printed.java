@@ -76,13 +76,7 @@ final class Printed {
   }
 
   String answer(Verdict verdict) {
-    return labels.say(
-        switch (verdict.answer()) {
-          case WITHIN -> "answer.within";
-          case WARNED -> "answer.warned";
-          case STOPPED -> "answer.stopped";
-          case NOT_CHECKED -> "answer.not-checked";
-        });
+    return labels.answer(verdict);
   }
 
   /** The whole minute that is not earlier: an arrival, against dusk and a closing gate. */
