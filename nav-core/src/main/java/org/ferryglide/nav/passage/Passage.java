@@ -17,6 +17,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.reckon.ErrorModel;
+import org.ferryglide.nav.steer.CourseToSteer;
 import org.ferryglide.nav.timing.Condition;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WaterLevel;
@@ -252,6 +253,54 @@ public final class Passage implements Serializable {
    */
   public PassageBuilder toBuilder() {
     return new PassageBuilder(given.copy());
+  }
+
+  /**
+   * The same passage with one of its legs paddled otherwise.
+   *
+   * <pre>{@code
+   * LegOptions options = passage.legs().get(1).options().withStrategy(Strategy.quickest());
+   * Passage quicker = passage.withLegOptions(2, options);
+   * }</pre>
+   *
+   * @param leg number of the leg, the first is 1
+   * @param options how it is paddled
+   * @return the passage, in all else the same
+   * @throws IllegalArgumentException if the passage has no such leg
+   */
+  public Passage withLegOptions(int leg, LegOptions options) {
+    refuseUnlessLeg(leg);
+    Objects.requireNonNull(options, "options");
+    Given changed = given.copy();
+    changed.legs.set(leg - 1, changed.legs.get(leg - 1).withOptions(options));
+    return new Passage(changed.frozen());
+  }
+
+  /**
+   * What steers a leg in every plan of this passage, to ask it for more than a plan tells: other
+   * ways, lines of equal time, headings in steps. A quickest path is kept out of the dangers that
+   * are closed always or at stated times, and of the limits of stream and wind against stream; all
+   * else is for the checks of a plan. No limit refuses a leg here.
+   *
+   * <pre>{@code
+   * CourseToSteer solver = passage.courseToSteer(2);
+   * SteeredLeg second = solver.solve(passage.legs().get(1).leg(), departure).orElseThrow();
+   * }</pre>
+   *
+   * @param leg number of the leg, the first is 1
+   * @return the craft at the leg's speed and rests, in its stream and wind, by its strategy
+   * @throws IllegalArgumentException if the passage has no such leg
+   */
+  public CourseToSteer courseToSteer(int leg) {
+    refuseUnlessLeg(leg);
+    return PassageSolver.withNotes(this).solver(leg - 1);
+  }
+
+  private void refuseUnlessLeg(int leg) {
+    if (leg < 1 || leg > legs().size()) {
+      throw new IllegalArgumentException(
+          "leg must be in [1, " + legs().size() + "], but was " + leg);
+    }
   }
 
   /** Everything it is held against. */

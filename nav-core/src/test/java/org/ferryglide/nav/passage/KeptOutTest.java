@@ -1,9 +1,11 @@
 package org.ferryglide.nav.passage;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import org.ferryglide.nav.measure.Distance;
@@ -14,10 +16,12 @@ import org.ferryglide.nav.quickest.PlanePatch;
 import org.ferryglide.nav.reckon.ErrorModel;
 import org.ferryglide.nav.reckon.ErrorSource;
 import org.ferryglide.nav.reckon.Spread;
+import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 import org.ferryglide.nav.steer.Strategy;
 import org.ferryglide.nav.steer.TrackPoint;
 import org.ferryglide.nav.timing.Condition;
+import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
 import org.junit.jupiter.api.Test;
@@ -76,6 +80,71 @@ class KeptOutTest {
         range.closedDuring(
             List.of(TimeSpan.of(Scenes.NOON.plusSeconds(36000), Duration.ofHours(1))));
     assertTrue(nearest(steered(passage.dangers(List.of(later))), 3.0, 0.0) < 20);
+  }
+
+  /** The solver of a leg gives the leg as planned, dangers, limits, rests and speed included. */
+  @Test
+  void theSolverOfALegSteersItAsAPlanDoes() {
+    Danger rock = Danger.point("rock", PlanePatch.at(ROCK_X, ROCK_Y), Distance.ofMetres(300));
+    LegOptions slow = LegOptions.usual().withSpeed(Speed.ofKnots(3)).withoutRests();
+    Passage passage =
+        passage(StreamField.slack())
+            .to(WayPoint.of("further", PlanePatch.at(6, 2)), slow)
+            .dangers(List.of(rock))
+            .build();
+    TimedPlan plan = TimedPlan.of(passage, Scenes.NOON).orElseThrow();
+    for (PlannedLeg leg : plan.legs()) {
+      SteeredLeg alone =
+          passage
+              .courseToSteer(leg.leg().number())
+              .solve(leg.leg().leg(), leg.departure())
+              .orElseThrow();
+      assertEquals(leg.arrival(), alone.arrival());
+      assertEquals(leg.steered().strategy(), alone.strategy());
+    }
+    for (SteeredLeg way :
+        passage.courseToSteer(1).quickestWays(passage.legs().get(0).leg(), Scenes.NOON, 2)) {
+      double off = nearest(SteeredRoute.of(List.of(way)), ROCK_X, ROCK_Y);
+      assertTrue(off >= 300, off + " m off");
+    }
+  }
+
+  @Test
+  void aLegPaddledOtherwiseLeavesTheRestAsItIs() {
+    Passage passage =
+        passage(StreamField.slack())
+            .to(WayPoint.of("further", PlanePatch.at(6, 2)))
+            .limits(PassageLimits.none().withTimeAfloat(Duration.ofHours(1), Duration.ofHours(9)))
+            .build();
+    Instant usual = TimedPlan.of(passage, Scenes.NOON).orElseThrow().arrival();
+    LegOptions same = passage.legs().get(1).options();
+    Passage again = passage.withLegOptions(2, same);
+    assertEquals(usual, TimedPlan.of(again, Scenes.NOON).orElseThrow().arrival());
+    Passage slower = passage.withLegOptions(2, same.withSpeed(Speed.ofKnots(2)));
+    assertEquals(passage.legs().get(0), slower.legs().get(0));
+    assertEquals(same, passage.legs().get(1).options());
+    TimedPlan plan = TimedPlan.of(slower, Scenes.NOON).orElseThrow();
+    assertTrue(plan.arrival().isAfter(usual));
+    assertEquals(Verdict.Answer.WARNED, plan.verdicts().get(0).answer());
+    assertEquals(passage.notChecked(), slower.notChecked());
+  }
+
+  @Test
+  void aLegThatThePassageHasNotIsRefused() {
+    Passage passage = passage(StreamField.slack()).build();
+    for (int leg : new int[] {0, 2}) {
+      String message = "leg must be in [1, 1], but was " + leg;
+      assertEquals(
+          message,
+          assertThrows(IllegalArgumentException.class, () -> passage.courseToSteer(leg))
+              .getMessage());
+      assertEquals(
+          message,
+          assertThrows(
+                  IllegalArgumentException.class,
+                  () -> passage.withLegOptions(leg, LegOptions.usual()))
+              .getMessage());
+    }
   }
 
   @Test
