@@ -10,30 +10,38 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ferryglide.examples.Findings;
 import org.ferryglide.examples.files.Bytes;
 import org.ferryglide.examples.page.Labels;
 import org.ferryglide.examples.page.QuickestLeg;
 import org.ferryglide.examples.page.QuickestPage;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Units;
+import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
-import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
+import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** The quickest ways along a leg of a passage, kept out of its dangers and limits. */
+/** The quickest ways along a leg of a passage, and the checks of the passage by the first. */
 @Command(
     name = "quickest",
     description = {
-      "The quickest ways along a leg of a passage, out of its dangers and limits, with headings in",
-      "steps. Never a default: it seeks the hardest stream, and there the sea is worst."
+      "The quickest ways along a leg of a passage, with headings in steps: out of its dangers that",
+      "are closed always or at stated times, and of its limits of stream and wind against stream.",
+      "All its other checks are reported for the passage with this leg by the first way. Never a",
+      "default: it seeks the hardest stream, and there the sea is worst."
     },
     footer = {
+      "",
+      "Exit status 5 where a check stops the passage by the first way or could not be made, 3 if",
+      "it is not possible, 4 if the tables do not cover it.",
       "",
       "Example:",
       "  ferryglide quickest nav-examples/scenarios/ollen-skerries --leg 2"
@@ -112,14 +120,21 @@ final class QuickestVerb extends FolderVerb {
     var found =
         QuickestLeg.of(
             folder.passage(), folder.start().toInstant(), leg, Duration.ofMinutes(step), most);
-    answer.value("name", folder.name()).value("leg", leg).value("possible", found.isSolved());
+    answer
+        .value("name", folder.name())
+        .value("leg", leg)
+        .value("possible", found.isSolved())
+        .status(status(found.map(QuickestLeg::plan)));
+    Findings findings = Times.findings(offset);
     if (!found.isSolved()) {
-      return notPossible(answer, found.why().orElseThrow());
+      String why = findings.say(found.why().orElseThrow());
+      return answer.row("not possible", why).value("why", why);
     }
     QuickestLeg quickest = found.orElseThrow();
-    told(answer, quickest, offset);
+    checks(answer, quickest.plan(), findings);
+    told(answer, quickest, findings, offset);
     if (page != null) {
-      Instant latest = by == null ? quickest.planned() : by.toInstant();
+      Instant latest = by == null ? Times.ended(quickest.planned()) : by.toInstant();
       if (!latest.isAfter(quickest.leg().departure())) {
         throw new InputRefused("--by must be after the leg begins, but was " + by);
       }
@@ -131,14 +146,27 @@ final class QuickestVerb extends FolderVerb {
         .line("This is a sum, not a permission to go: official tables and forecasts come first.");
   }
 
-  private static Answer notPossible(Answer answer, NotPossible why) {
-    return answer
-        .row("not possible", why.note().text())
-        .value("why", why.note().text())
-        .status(why.isDataMissing() ? Status.DATA_MISSING : Status.NOT_POSSIBLE);
+  /** What was not checked, and what is not within by the first way. */
+  private static void checks(Answer answer, TimedPlan plan, Findings findings) {
+    answer.line(findings.notChecked(plan.notChecked(), plan.verdicts()));
+    answer.value("notChecked", plan.notChecked().stream().map(Note::text).toList());
+    List<Object> values = new ArrayList<>();
+    String label = "by way 1";
+    for (Verdict verdict : plan.verdicts()) {
+      if (verdict.answer() != Verdict.Answer.WITHIN) {
+        answer.row(label, findings.judged(verdict) + findings.at(verdict.when()));
+        label = "";
+      }
+      Map<String, Object> value = new LinkedHashMap<>();
+      value.put("answer", verdict.answer().name());
+      value.put("reason", findings.say(verdict));
+      verdict.when().ifPresent(time -> value.put("when", time.toString()));
+      values.add(value);
+    }
+    answer.value("checks", values).value("holds", plan.holds());
   }
 
-  private void told(Answer answer, QuickestLeg quickest, ZoneOffset offset) {
+  private void told(Answer answer, QuickestLeg quickest, Findings findings, ZoneOffset offset) {
     String from = quickest.leg().leg().from().name();
     String to = quickest.leg().leg().to().name();
     Instant leaving = quickest.leg().departure();
@@ -154,13 +182,18 @@ final class QuickestVerb extends FolderVerb {
     int number = 0;
     for (QuickestLeg.Way way : quickest.ways()) {
       number++;
-      values.add(way(answer, quickest, way, number, offset));
+      values.add(way(answer, quickest, way, number, findings, offset));
     }
     answer.value("ways", values);
   }
 
   private static Map<String, Object> way(
-      Answer answer, QuickestLeg quickest, QuickestLeg.Way way, int number, ZoneOffset offset) {
+      Answer answer,
+      QuickestLeg quickest,
+      QuickestLeg.Way way,
+      int number,
+      Findings findings,
+      ZoneOffset offset) {
     Map<String, Object> value = new LinkedHashMap<>();
     Instant arrival = way.path().arrival();
     answer.row("way " + number, "there " + Times.late(arrival, offset));
@@ -174,12 +207,14 @@ final class QuickestVerb extends FolderVerb {
               value.put("doubtSeconds", seconds);
             });
     way.greatestStreamAt().ifPresent(time -> stream(answer, value, way, time, offset));
+    way.steps().solved().ifPresent(steps -> steps(answer, value, quickest, way, steps, offset));
     way.steps()
-        .match(
-            steps -> steps(answer, value, quickest, way, steps, offset),
+        .why()
+        .map(findings::say)
+        .ifPresent(
             why -> {
-              answer.row("", "not in steps: " + why.note().text());
-              return value.put("stepsNotPossible", why.note().text()) == null;
+              answer.row("", "not in steps: " + why);
+              value.put("stepsNotPossible", why);
             });
     return value;
   }
@@ -205,7 +240,7 @@ final class QuickestVerb extends FolderVerb {
     value.put("greatestStreamNear", where.toString());
   }
 
-  private static boolean steps(
+  private static void steps(
       Answer answer,
       Map<String, Object> value,
       QuickestLeg quickest,
@@ -240,6 +275,5 @@ final class QuickestVerb extends FolderVerb {
     answer.row("", "steering in steps costs " + Math.max(0L, (long) Math.ceil(lost)) + " s");
     value.put("timeLostSeconds", lost);
     value.put("steps", values);
-    return true;
   }
 }

@@ -30,12 +30,17 @@ final class Times {
 
   /** The minute that has ended, with the date: for arrivals, as card and page have them. */
   static String late(Instant time, ZoneId zone) {
-    return early(time.plusNanos(59_999_999_999L), zone);
+    return MINUTE.format(ended(time).atZone(zone));
+  }
+
+  /** The whole minute that is not earlier. */
+  static Instant ended(Instant time) {
+    return time.plusNanos(59_999_999_999L).truncatedTo(ChronoUnit.MINUTES);
   }
 
   /** A span from inside: begun minutes up, ended minutes down. */
   static String inside(TimeSpan span, ZoneId zone) {
-    Instant from = span.from().plusNanos(59_999_999_999L).truncatedTo(ChronoUnit.MINUTES);
+    Instant from = ended(span.from());
     return from.isBefore(span.until().truncatedTo(ChronoUnit.MINUTES))
         ? early(from, zone) + " to " + early(span.until(), zone)
         : "less than a minute about " + minute(span.from(), zone);

@@ -11,22 +11,19 @@ import org.ferryglide.nav.note.Note;
 import org.ferryglide.nav.note.Outcome;
 import org.ferryglide.nav.passage.LegOptions;
 import org.ferryglide.nav.passage.Passage;
-import org.ferryglide.nav.passage.PassageBuilder;
-import org.ferryglide.nav.passage.PassageLeg;
 import org.ferryglide.nav.passage.PlannedLeg;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.CourseToSteer;
-import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.steer.NotPossible;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
-import org.ferryglide.nav.steer.SteeringLimits;
 import org.ferryglide.nav.steer.Strategy;
 
 /**
- * The quickest ways along one leg of a passage, kept out of its dangers and limits, with the lines
- * of equal time about them.
+ * The quickest ways along one leg of a passage, with the lines of equal time about them. They are
+ * kept out of its dangers that are closed always or at stated times, and of its limits of stream
+ * and wind against stream; all its checks are made for the first way, in {@link #plan}.
  *
  * <pre>{@code
  * QuickestLeg leg =
@@ -42,7 +39,7 @@ public final class QuickestLeg implements Serializable {
 
   private static final int MOST_LINES = 6;
 
-  private final Passage passage;
+  private final TimedPlan plan;
   private final PlannedLeg leg;
   private final Instant planned;
   private final CourseToSteer solver;
@@ -101,8 +98,8 @@ public final class QuickestLeg implements Serializable {
   record Line(Instant time, List<List<Position>> outlines) {}
 
   private QuickestLeg(
-      Passage passage, PlannedLeg leg, Instant planned, CourseToSteer solver, List<Way> ways) {
-    this.passage = passage;
+      TimedPlan plan, PlannedLeg leg, Instant planned, CourseToSteer solver, List<Way> ways) {
+    this.plan = plan;
     this.leg = leg;
     this.planned = planned;
     this.solver = solver;
@@ -129,74 +126,45 @@ public final class QuickestLeg implements Serializable {
     }
     return TimedPlan.of(passage, departure)
         .match(
-            plan -> along(passage, plan.legs().get(number - 1), each, most), Outcome::ofUnsolved);
+            usual -> along(quickened(passage, number), usual, number, each, most),
+            Outcome::ofUnsolved);
   }
 
   private static Outcome<QuickestLeg, NotPossible> along(
-      Passage whole, PlannedLeg planned, Duration each, int most) {
-    Passage passage = alone(whole, planned.leg());
-    return TimedPlan.of(passage, planned.departure())
-        .match(
+      Passage passage, TimedPlan usual, int number, Duration each, int most) {
+    Instant planned = usual.legs().get(number - 1).arrival();
+    return TimedPlan.of(passage, usual.departure())
+        .map(
             plan -> {
-              PlannedLeg leg = plan.legs().get(0);
-              CourseToSteer solver = solver(passage, leg);
+              PlannedLeg leg = plan.legs().get(number - 1);
+              CourseToSteer solver = passage.courseToSteer(number);
               List<Way> ways = new ArrayList<>();
-              for (SteeredLeg path :
-                  solver.quickestWays(leg.leg().leg(), planned.departure(), most)) {
+              for (SteeredLeg path : solver.quickestWays(leg.leg().leg(), leg.departure(), most)) {
                 ways.add(new Way(path, solver.inSteps(path, each)));
               }
               if (ways.isEmpty()) { // one heading is the answer
                 ways.add(new Way(leg.steered(), solver.inSteps(leg.steered(), each)));
               }
-              return Outcome.ofSolved(
-                  new QuickestLeg(passage, leg, planned.arrival(), solver, List.copyOf(ways)));
-            },
-            Outcome::ofUnsolved);
+              return new QuickestLeg(plan, leg, planned, solver, List.copyOf(ways));
+            });
   }
 
-  /** The leg as a passage of its own, by the quickest path. */
-  private static Passage alone(Passage whole, PassageLeg leg) {
-    PassageBuilder builder =
-        Passage.builder(whole.name(), whole.zone(), whole.party()).stream(whole.stream())
-            .limits(whole.limits())
-            .errors(whole.errors())
-            .longestDuration(whole.longestDuration())
-            .from(leg.from())
-            .to(leg.to(), leg.options().withStrategy(Strategy.quickest()));
-    whole.wind().ifPresent(builder::wind);
-    whole.variation().ifPresent(builder::variation);
-    whole.deviation().ifPresent(builder::deviation);
-    whole.dangers().ifPresent(builder::dangers);
-    whole.shores().ifPresent(builder::shores);
-    whole.levels().forEach(builder::level);
-    return builder.build();
-  }
-
-  /** What found the leg, with the strategy that keeps out of dangers and limits. */
-  private static CourseToSteer solver(Passage passage, PlannedLeg leg) {
-    LegOptions options = leg.leg().options();
-    Craft craft = passage.party().craft();
-    if (options.speed().isPresent()) {
-      craft = craft.withSpeed(options.speed().get());
-    }
-    if (options.isWithoutRests()) {
-      craft = craft.withRestEachHour(Duration.ZERO);
-    }
-    CourseToSteer solver =
-        CourseToSteer.with(craft, options.stream().orElse(passage.stream()))
-            .withStrategy(leg.steered().strategy())
-            .withLimits(SteeringLimits.NONE)
-            .withLongestDuration(passage.longestDuration());
-    return passage.wind().map(solver::withWind).orElse(solver);
+  /** The passage with the leg by the quickest path, with its obstacles where it has any. */
+  private static Passage quickened(Passage passage, int number) {
+    LegOptions options = passage.legs().get(number - 1).options();
+    return options.strategy().isQuickest()
+        ? passage
+        : passage.withLegOptions(number, options.withStrategy(Strategy.quickest()));
   }
 
   /**
-   * The leg alone, as a passage by the quickest path.
+   * The whole passage with this leg by its first way, held against every check: what that way is
+   * not kept out of, and what a leg sooner done does to the legs after it, is told there.
    *
-   * @return the passage
+   * @return the plan
    */
-  public Passage passage() {
-    return passage;
+  public TimedPlan plan() {
+    return plan;
   }
 
   /**
@@ -226,19 +194,19 @@ public final class QuickestLeg implements Serializable {
     return ways;
   }
 
-  /** How far the party gets by when, up to the arrival of the quickest way. */
+  /** How far the party gets by when, up to the arrival of the quickest way, at whole minutes. */
   List<Line> forward() {
     Instant from = leg.departure();
     List<Instant> times = new ArrayList<>();
     for (Duration after : every(Duration.between(from, ways.get(0).path().arrival()))) {
-      times.add(from.plus(after));
+      times.add(Printed.laterMinute(from.plus(after)));
     }
     return times.isEmpty()
         ? List.of()
         : lines(solver.isochrones(leg.leg().leg().start(), from, times));
   }
 
-  /** From where, leaving when, the end can still be made by a time. */
+  /** From where, leaving whole minutes before, the end can still be made by a time. */
   List<Line> back(Instant latest) {
     List<Instant> times = new ArrayList<>();
     for (Duration before : every(Duration.between(leg.departure(), latest))) {

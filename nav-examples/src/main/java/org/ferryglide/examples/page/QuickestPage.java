@@ -3,6 +3,7 @@ package org.ferryglide.examples.page;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import org.ferryglide.nav.bearing.TrueBearing;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.passage.PassageLeg;
+import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 
@@ -31,10 +33,10 @@ public final class QuickestPage {
 
   private QuickestPage(QuickestLeg leg, Instant latest, Units units, Labels labels) {
     this.leg = leg;
-    this.latest = latest;
+    this.latest = latest.truncatedTo(ChronoUnit.MINUTES); // as printed, and no later than asked
     this.labels = labels;
     Instant from = leg.leg().departure();
-    ZoneOffset offset = leg.passage().zone().getRules().getOffset(from);
+    ZoneOffset offset = leg.plan().passage().zone().getRules().getOffset(from);
     this.printed = new Printed(offset, from.atZone(offset).toLocalDate(), labels, units);
   }
 
@@ -42,7 +44,7 @@ public final class QuickestPage {
    * The page of a leg.
    *
    * @param leg the leg
-   * @param latest by when its end is to be made, for the reach back
+   * @param latest by when its end is to be made, for the reach back; the begun minute counts
    * @param units what it is printed in
    * @param labels its words
    * @return the page
@@ -63,10 +65,12 @@ public final class QuickestPage {
     Markup body = new Markup();
     body.open("header").line();
     body.element("p", labels.say("quickest.never"), "class", "open").line();
+    checks(body);
     body.element("h1", title).line();
     body.element(
             "p",
-            labels.say("quickest.date", "passage", leg.passage().name(), "date", printed.date())
+            labels.say(
+                    "quickest.date", "passage", leg.plan().passage().name(), "date", printed.date())
                 + ", "
                 + printed.offset(leg.leg().departure()))
         .line();
@@ -85,6 +89,19 @@ public final class QuickestPage {
     body.close().line();
     body.open("footer").element("p", labels.say("caution")).close().line();
     return HtmlFile.of(title, labels.say("language"), QuickestPage.class, "page.css", body);
+  }
+
+  /** What was not checked, and each finding of the passage by the first way that is not within. */
+  private void checks(Markup body) {
+    TimedPlan plan = leg.plan();
+    String open = labels.notChecked(plan.notChecked(), plan.verdicts(), printed::say);
+    body.element("p", open, "class", "open").line();
+    body.element("p", labels.say("quickest.checks", "way", name(1)));
+    body.open("ul", "class", "first").line();
+    if (Caution.findings(body, plan.verdicts(), printed)) {
+      body.element("li", labels.say("page.nothing-first")).line();
+    }
+    body.close().line();
   }
 
   private void times(Markup body) {

@@ -7,6 +7,8 @@ import java.util.List;
 import org.ferryglide.examples.svg.Svg;
 import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.PassageBuilder;
+import org.ferryglide.nav.passage.PassageLeg;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.TrackPoint;
 
@@ -75,7 +77,8 @@ final class QuickestPicture {
 
   private List<Position> places() {
     List<Position> places = new ArrayList<>();
-    leg.passage().wayPoints().forEach(place -> places.add(place.position()));
+    places.add(leg.leg().leg().from().position());
+    places.add(leg.leg().leg().to().position());
     leg.ways().forEach(way -> places.addAll(track(way)));
     forward.forEach(line -> line.outlines().forEach(places::addAll));
     back.forEach(line -> line.outlines().forEach(places::addAll));
@@ -107,7 +110,7 @@ final class QuickestPicture {
 
   private String times(List<QuickestLeg.Line> lines) {
     List<String> times = new ArrayList<>();
-    lines.forEach(line -> times.add(printed.early(line.time())));
+    lines.forEach(line -> times.add(printed.early(line.time()))); // whole minutes
     return times.isEmpty() ? labels.say("blank") : String.join(", ", times);
   }
 
@@ -155,31 +158,42 @@ final class QuickestPicture {
 
   /** The leg with what lies within the frame: names of what lies outside would stand within. */
   private Passage shown() {
-    Passage passage = leg.passage();
-    List<Danger> within = new ArrayList<>();
-    for (Danger danger : passage.dangers().orElse(List.of())) {
-      double[] box = {
-        Double.POSITIVE_INFINITY,
-        Double.NEGATIVE_INFINITY,
-        Double.POSITIVE_INFINITY,
-        Double.NEGATIVE_INFINITY
-      };
-      for (Position corner : danger.outline()) {
-        double[] at = pen.xy(corner);
-        box[0] = Math.min(box[0], at[0]);
-        box[1] = Math.max(box[1], at[0]);
-        box[2] = Math.min(box[2], at[1]);
-        box[3] = Math.max(box[3], at[1]);
-      }
-      SheetFrame frame = pen.frame();
-      if (box[1] >= frame.left
-          && box[0] <= frame.left + frame.width
-          && box[3] >= frame.top
-          && box[2] <= pen.bottom()) {
-        within.add(danger);
-      }
+    Passage passage = leg.plan().passage();
+    PassageLeg own = leg.leg().leg();
+    List<Danger> within =
+        passage.dangers().orElse(List.of()).stream().filter(this::isShown).toList();
+    PassageBuilder shown =
+        Passage.builder(passage.name(), passage.zone(), passage.party()).stream(passage.stream())
+            .from(own.from())
+            .to(own.to())
+            .dangers(within);
+    passage.levels().forEach(shown::level); // dangers ask for them
+    passage.shores().ifPresent(shown::shores);
+    return shown.build();
+  }
+
+  /** Whether any of the water to be kept off lies within the frame. */
+  private boolean isShown(Danger danger) {
+    SheetFrame frame = pen.frame();
+    Position first = danger.outline().get(0);
+    double keep = frame.units(danger.keepOff().metres(), first.latitudeDegrees());
+    double[] box = {
+      Double.POSITIVE_INFINITY,
+      Double.NEGATIVE_INFINITY,
+      Double.POSITIVE_INFINITY,
+      Double.NEGATIVE_INFINITY
+    };
+    for (Position corner : danger.outline()) {
+      double[] at = pen.xy(corner);
+      box[0] = Math.min(box[0], at[0] - keep);
+      box[1] = Math.max(box[1], at[0] + keep);
+      box[2] = Math.min(box[2], at[1] - keep);
+      box[3] = Math.max(box[3], at[1] + keep);
     }
-    return passage.dangers().isEmpty() ? passage : passage.toBuilder().dangers(within).build();
+    return box[1] >= frame.left
+        && box[0] <= frame.left + frame.width
+        && box[3] >= frame.top
+        && box[2] <= pen.bottom();
   }
 
   private void lines(

@@ -1,5 +1,8 @@
 package org.ferryglide.examples.page;
 
+import static org.ferryglide.nav.timing.Verdict.Answer.NOT_CHECKED;
+import static org.ferryglide.nav.timing.Verdict.Answer.STOPPED;
+import static org.ferryglide.nav.timing.Verdict.Answer.WARNED;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,12 +11,17 @@ import java.io.StringReader;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.passage.DeckCard;
+import org.ferryglide.nav.passage.Passage;
+import org.ferryglide.nav.passage.PassageLimits;
+import org.ferryglide.nav.timing.Verdict;
 import org.ferryglide.tide.folder.PassageFolder;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -100,12 +108,23 @@ class TranslationTest {
 
   @Test
   void nothingOfTheQuickestPageStaysEnglish() throws Exception {
-    QuickestLeg leg =
-        QuickestLeg.of(PageScenes.oneLeg(), PageScenes.NOON, 1, Duration.ofMinutes(20), 2)
-            .orElseThrow();
-    String html = QuickestPage.of(leg, leg.planned(), Units.NAUTICAL, translation).html();
-    List<String> given = TrialTranslation.given(leg.passage(), List.of(), List.of());
-    assertEquals(Set.of(), TrialTranslation.roman(given, content(html)));
+    // a stop, a warning, and a check that cannot be made: nobody can land where none is known
+    PassageLimits limits =
+        PassageLimits.none()
+            .withTimeAfloat(Duration.ofMinutes(5), Duration.ofMinutes(20))
+            .withStream(Speed.ofKnots(0.5), Speed.ofKnots(2.5))
+            .withTimeToLanding(Duration.ofHours(1), Duration.ofHours(2));
+    Passage limited = PageScenes.oneLeg().toBuilder().limits(limits).build();
+    Set<Verdict.Answer> answers = EnumSet.noneOf(Verdict.Answer.class);
+    for (Passage passage : List.of(PageScenes.oneLeg(), limited)) {
+      QuickestLeg leg =
+          QuickestLeg.of(passage, PageScenes.NOON, 1, Duration.ofMinutes(20), 2).orElseThrow();
+      leg.plan().verdicts().forEach(verdict -> answers.add(verdict.answer()));
+      String html = QuickestPage.of(leg, leg.planned(), Units.NAUTICAL, translation).html();
+      List<String> given = TrialTranslation.given(passage, leg.plan().notes(), List.of());
+      assertEquals(Set.of(), TrialTranslation.roman(given, content(html)));
+    }
+    assertTrue(answers.containsAll(EnumSet.of(STOPPED, WARNED, NOT_CHECKED)), answers.toString());
   }
 
   @Test
