@@ -24,8 +24,7 @@ final class ErrorSheet {
   /** How long an independent error lasts before it is another. */
   private static final String INTERVAL = "drawn anew every";
 
-  private static final Pattern NUMBER_AND_UNIT =
-      Pattern.compile("([0-9]{1,6}(?:\\.[0-9]{1,25})?) ?(°|%|m/s|m)");
+  private static final Pattern NUMBER_AND_UNIT = Pattern.compile(Words.NUMBER + " ?(°|%|m/s|m)");
 
   private static final Map<String, ErrorSource> SOURCES = sources();
 

@@ -146,9 +146,11 @@ record LegSheet(LegOptions options, @Nullable String station, @Nullable Velocity
           + strategy.times().stream().map(Instant::toString).collect(Collectors.joining(AND));
     }
     throw new IllegalArgumentException(
-        "a folder is told of obstacles in its files, legs.csv and obstacles.csv, but the strategy"
-            + " was "
-            + strategy.words());
+        strategy.isQuickest()
+            ? "a folder is told of obstacles in its files, legs.csv and obstacles.csv, but the"
+                + " strategy was "
+                + strategy.words()
+            : "new headings of a leg in a folder must be at one time or more, but were at none");
   }
 
   private static String streamText(StreamField own, List<HourlyStream> streams) {

@@ -122,16 +122,23 @@ final class PassageTexts {
         (what, part) -> {
           if (!part.apply(read).equals(part.apply(passage))) {
             throw new IllegalArgumentException(
-                "a folder cannot tell the "
-                    + what
-                    + " \""
-                    + part.apply(passage)
-                    + "\", which would read as \""
-                    + part.apply(read)
-                    + "\"");
+                refusal(what, part.apply(passage).toString(), part.apply(read).toString()));
           }
         });
     return back;
+  }
+
+  /** Texts leave out what makes parts differ that look alike. */
+  private static String refusal(String what, String wanted, String read) {
+    return wanted.equals(read)
+        ? "a folder cannot tell all of the " + what + " \"" + wanted + "\""
+        : "a folder cannot tell the "
+            + what
+            + " \""
+            + wanted
+            + "\", which would read as \""
+            + read
+            + "\"";
   }
 
   private static List<Object> placed(Passage passage) {

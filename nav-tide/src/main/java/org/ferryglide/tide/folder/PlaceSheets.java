@@ -2,12 +2,11 @@ package org.ferryglide.tide.folder;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.tide.sheet.Sheet;
@@ -79,12 +78,19 @@ final class PlaceSheets {
     return List.copyOf(refuges.values());
   }
 
-  /** The file that reads as what is known of way points, once for each name. */
+  /** The file that reads as what is known of way points, each told once. */
   static String text(List<WayPoint> places) {
     StringBuilder rows = heading("place", "stop", AIM_OFF_FOR);
-    Set<String> told = new HashSet<>();
+    Map<String, WayPoint> told = new HashMap<>();
     for (WayPoint place : places) {
-      if (told.add(place.name())) {
+      WayPoint before = told.put(place.name(), place);
+      if (before != null && !before.equals(place)) {
+        throw new IllegalArgumentException(
+            "a folder tells of a place once, for every time that it is passed, but "
+                + place.name()
+                + " differs from one time to another");
+      }
+      if (before == null) {
         rows.append(Sheet.field("name of a place", place.name()));
         add(rows, PlaceColumns.text(place));
         add(

@@ -16,11 +16,11 @@ import org.ferryglide.tide.sheet.Sheet;
 
 /** What stands in the fields of a folder's sheets, read as values. */
 final class Words {
-  /** A number as a paddler writes it; long enough for any, too short to be slow. */
-  private static final String NUMBER = "(-?[0-9]{1,6}(?:\\.[0-9]{1,25})?)";
+  /** A number as a paddler writes it, with decimals enough for the least double. */
+  static final String NUMBER = "(-?[0-9]{1,6}(?:\\.[0-9]{1,340})?)";
 
   private static final Pattern DURATION =
-      Pattern.compile("(?:([0-9]{1,3}) h)? ?(?:([0-9]{1,4}) min)?");
+      Pattern.compile("(?:([0-9]{1,4}) h)? ?(?:([0-9]{1,5}) min)?");
   private static final Pattern LEVEL =
       Pattern.compile("until " + NUMBER + " m or (more|less) at (.+)");
   private static final Pattern SLACK = Pattern.compile("until " + NUMBER + " kn or less");
@@ -122,7 +122,7 @@ final class Words {
     if (slack.matches()) {
       return Stop.untilStreamAtMost(Speed.ofKnots(Double.parseDouble(slack.group(1))));
     }
-    if (text.startsWith("until ")) {
+    if (text.startsWith("until ") && !text.contains(" or ")) {
       return Stop.until(PassageSheet.dateAndTime(text.substring(6)).toInstant());
     }
     try {

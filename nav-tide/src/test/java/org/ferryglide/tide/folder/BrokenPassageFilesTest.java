@@ -37,6 +37,8 @@ class BrokenPassageFilesTest {
         "places.csv | 20 min | 20 minutes | 3 | 9 | must be a stop as in 40 min",
         "places.csv | 20 min | until noon | 3 | 9 | must be a date and time with its offset",
         "places.csv | 20 min | until 2 m or more at Orin Quay | 3 | 9 | did you mean",
+        "places.csv | 20 min | until 2.0.1 m or more at Orrin Quay | 3 | 9 | or until 2.5 m or"
+            + " more",
         "places.csv | to_see | to_sea | 1 | 2 | did you mean to_see?",
         "legs.csv | 1,track | 3,track | 2 | 1 | must be a number in [1.0, 2.0]",
         "legs.csv | 1,track | 1.5,track | 2 | 1 | must be a whole number",
