@@ -38,21 +38,27 @@ final class Refinement {
 
   private static final int FIRST_SWEEPS = 6;
 
-  /** So often a way is swept that must never leave what can be made. */
-  private static final int STRICT_SWEEPS = 80;
+  /** So many rounds of tents a way is moved at most that must never leave what can be made. */
+  private static final int TENT_ROUNDS = 60;
+
+  /** A round of them that gains less than this share of the time is the last. */
+  private static final double TENTS_SETTLED_SHARE = 1e-5;
 
   /** After the first relaxation ways are dropped that are slower than the best by more. */
   private static final double[] DROPPED_SHARE = {0.02, 0.004};
 
-  /** Ways nearer each other than this share of the leg are one. */
+  /** Ways nearer each other than this share of the leg are one, once they are refined. */
   private static final double APART_SHARE = 0.02;
+
+  /** Before, in few tracks, those near each other may yet settle on different sides of a stream. */
+  private static final double SAME_SHARE = 0.004;
 
   private final TrackTimes times;
   private final Waters waters;
   private final SearchPlane plane;
   private final RoughWays roughWays;
   private final Relaxation relaxation;
-  private final Sweeps sweeps;
+  private final Tents tents;
   private final Corridor corridor;
 
   Refinement(TrackTimes times, Waters waters, SearchPlane plane, RoughWays roughWays) {
@@ -61,7 +67,7 @@ final class Refinement {
     this.plane = plane;
     this.roughWays = roughWays;
     relaxation = new Relaxation(times);
-    sweeps = new Sweeps(times);
+    tents = new Tents(times);
     corridor = new Corridor(times, waters, plane);
   }
 
@@ -77,7 +83,7 @@ final class Refinement {
     for (int level = 1; level < TRACKS.length; level++) {
       ways = finer(ways, level);
     }
-    return ways.isEmpty() ? salvaged(rough) : ways;
+    return distinct(ways.isEmpty() ? salvaged(rough) : ways);
   }
 
   /**
@@ -120,11 +126,7 @@ final class Refinement {
       if (timed.expected() > (1.0 + DROPPED_SHARE[level - 1]) * ways.get(0).expected()) {
         break;
       }
-      boolean other = true;
-      for (TimedWay held : next) {
-        other &= held.way().apart(timed.way()) > APART_SHARE * plane.length;
-      }
-      if (other) {
+      if (isOther(timed, next, SAME_SHARE)) {
         TimedWay settled = settled(timed.rough(), timed.way(), level);
         if (settled != null) {
           double gained = timed.seconds() - settled.seconds();
@@ -134,6 +136,26 @@ final class Refinement {
     }
     next.sort(Comparator.comparingDouble(TimedWay::expected));
     return next;
+  }
+
+  private boolean isOther(TimedWay timed, List<TimedWay> held, double share) {
+    for (TimedWay one : held) {
+      if (one.way().apart(timed.way()) <= share * plane.length) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Those of the ways that are none of the better ones over again. */
+  private List<TimedWay> distinct(List<TimedWay> ways) {
+    List<TimedWay> distinct = new ArrayList<>();
+    for (TimedWay way : ways) {
+      if (isOther(way, distinct, APART_SHARE)) {
+        distinct.add(way);
+      }
+    }
+    return distinct;
   }
 
   /**
@@ -152,30 +174,34 @@ final class Refinement {
     Way relaxed = relaxation.relaxed(begun, level == 0 ? FIRST_SWEEPS : 0, SETTLED_SHARE[level]);
     boolean last = level == TRACKS.length - 1;
     double seconds = last ? relaxed.arrival(times) : relaxed.lenientArrival(times);
-    if (last && Double.isNaN(seconds)) { // what chords cannot do, twice as many may
-      relaxed = relaxation.relaxed(relaxed.evenly(2 * tracks, times), 0, SETTLED_SHARE[level]);
-      seconds = relaxed.arrival(times);
-    }
     if (last && Double.isNaN(seconds)) {
-      relaxed = sweptStrictly(rough);
+      relaxed = madeAfterAll(relaxed.evenly(2 * tracks, times), rough);
       seconds = relaxed.arrival(times);
     }
     return Double.isNaN(seconds) ? null : new TimedWay(relaxed, seconds, Double.NaN, rough);
   }
 
   /**
-   * A way of the front brought near the best without ever leaving what can be made, which lenient
-   * times lead beyond.
+   * The better of two ways where lenient times lead beyond what can be made: the one relaxed, in
+   * more tracks, since what chords cannot do twice as many may; and the one of the front.
    */
-  private Way sweptStrictly(Way rough) {
+  private Way madeAfterAll(Way finer, Way rough) {
     int last = TRACKS.length - 1;
-    Way even = rough.evenly(Math.max(TRACKS[last], rough.tracks()), times);
-    if (Double.isNaN(even.arrival(times))) {
-      return even;
+    Way one = strictly(relaxation.relaxed(finer, 0, SETTLED_SHARE[last]));
+    Way other = strictly(rough.evenly(Math.max(TRACKS[last], rough.tracks()), times));
+    return other.arrival(times) >= one.arrival(times) || Double.isNaN(other.arrival(times))
+        ? one
+        : other;
+  }
+
+  /** A way that can be made brought near the best by tents, and by Newton's method if it can. */
+  private Way strictly(Way way) {
+    if (Double.isNaN(way.arrival(times))) {
+      return way;
     }
-    Way swept = sweeps.swept(even, STRICT_SWEEPS);
-    Way relaxed = relaxation.relaxed(swept, 0, SETTLED_SHARE[last]);
-    return Double.isNaN(relaxed.arrival(times)) ? swept : relaxed;
+    Way settled = tents.settled(way, TENT_ROUNDS, TENTS_SETTLED_SHARE);
+    Way relaxed = relaxation.relaxed(settled, 0, SETTLED_SHARE[TRACKS.length - 1]);
+    return relaxed.arrival(times) <= settled.arrival(times) ? relaxed : settled; // false for NaN
   }
 
   /**
@@ -222,19 +248,17 @@ final class Refinement {
 
   /** The way in twice as many tracks, as long as the last halving of them still gained much. */
   TimedWay lastRefined(TimedWay timed) {
-    int last = TRACKS.length - 1;
     TimedWay best = timed;
     for (int finer = 2; finer <= MOST_TIMES_FINER; finer *= 2) {
       if (!(best.gained() > MUCH_GAINED * best.seconds())) {
         return best;
       }
-      Way even = best.way().evenly(2 * Math.max(TRACKS[last], best.way().tracks()), times);
-      Way relaxed = relaxation.relaxed(even, 0, SETTLED_SHARE[last]);
-      double seconds = relaxed.arrival(times);
+      Way settled = strictly(best.way().halved());
+      double seconds = settled.arrival(times);
       if (!(seconds < best.seconds())) {
         return best;
       }
-      best = new TimedWay(relaxed, seconds, best.seconds() - seconds, best.rough());
+      best = new TimedWay(settled, seconds, best.seconds() - seconds, best.rough());
     }
     return best;
   }

@@ -39,7 +39,7 @@ final class Screening {
   double loss(double time, Random random, int starts, int sides) {
     double most = Double.NEGATIVE_INFINITY;
     List<double[]> seen = new ArrayList<>();
-    for (double[] way : reference.rough(random, starts, 0.05)) {
+    for (double[] way : reference.rough(random, starts, 0.02, 0.1)) {
       boolean again = false;
       for (double[] other : seen) {
         again |= apart(way, other) < APART;
