@@ -42,6 +42,9 @@ import org.ferryglide.nav.passage.Stop;
 import org.ferryglide.nav.passage.TimedPlan;
 import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.position.Position;
+import org.ferryglide.nav.reckon.ErrorModel;
+import org.ferryglide.nav.reckon.ErrorSource;
+import org.ferryglide.nav.reckon.Spread;
 import org.ferryglide.nav.sky.SunThreshold;
 import org.ferryglide.nav.steer.Craft;
 import org.ferryglide.nav.steer.Strategy;
@@ -50,12 +53,18 @@ import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.nav.water.WindField;
 import org.ferryglide.tide.height.TableCurve;
 import org.ferryglide.tide.height.TideTable;
+import org.ferryglide.tide.stream.Shoreline;
 import org.ferryglide.tide.stream.StationField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class FolderPassageTest {
   private static final Instant LOW_WATER = Instant.parse("2026-06-14T09:44:00Z");
+
+  private static final List<List<Position>> SHORES =
+      List.of(
+          List.of(Position.parse("46°16.0'N 026°20.0'W"), Position.parse("46°15.5'N 026°15.0'W")),
+          List.of(Position.parse("46°15.0'N 026°12.0'W"), Position.parse("46°15.2'N 026°11.0'W")));
 
   @TempDir Path root;
 
@@ -76,6 +85,8 @@ class FolderPassageTest {
     assertEquals(built.dangers(), read.dangers());
     assertEquals(built.lanes(), read.lanes());
     assertEquals(built.refuges(), read.refuges());
+    assertEquals(built.shores(), read.shores());
+    assertEquals(built.errors(), read.errors());
     assertEquals(built.zone(), read.zone());
     assertEquals(built.visibility(), read.visibility());
     assertEquals(built.swellFrom(), read.swellFrom());
@@ -142,7 +153,15 @@ class FolderPassageTest {
                 .withoutRests()
                 .alongGeodesic()
                 .withStream(StreamField.steady(Velocity.parse("015° 0.4 kn"))))
-        .stream(StationField.nearest(folder.stations(), Distance.ofNauticalMiles(6)))
+        .stream(
+            StationField.nearest(folder.stations(), Distance.ofNauticalMiles(6))
+                .withShores(Shoreline.of(SHORES)))
+        .shores(SHORES)
+        .errors(
+            ErrorModel.usual()
+                .with(ErrorSource.COMPASS, Spread.of(1.5, 2.0))
+                .with(ErrorSource.SPEED, Spread.of(0.04, 0.05))
+                .withInterval(Duration.ofMinutes(30)))
         .level("Orrin Quay", TableCurve.cosine(table))
         .variation(CompassRose.parse("8°50'W 2019 (8'E)"))
         .wind(FolderPassageTest.sixHourly())

@@ -106,6 +106,18 @@ final class Folders {
         "lanes.csv",
         "name,position,width_m\nTarn fairway,46°13.9'N 026°14.0'W,400\n"
             + "Tarn fairway,46°12.7'N 026°10.5'W,\n");
+    files.put(
+        "coast.csv",
+        "name,position\nOllen shore,46°16.0'N 026°20.0'W\nOllen shore,46°15.5'N 026°15.0'W\n"
+            + "Vard,46°15.0'N 026°12.0'W\nVard,46°15.2'N 026°11.0'W\n");
+    files.put(
+        "obstacles.csv",
+        "name,position\nGull Skerry,46°11.1'N 026°18.6'W\n"
+            + "Gull Skerry,46°11.2'N 026°18.4'W\nGull Skerry,46°11.0'N 026°18.4'W\n");
+    files.put(
+        "errors.csv",
+        "source,constant,independent\ncompass reading,1.5°,2°\nspeed,4 %,5 %\n"
+            + "drawn anew every,30 min,\n");
     files.put("refuges.csv", "place,position,landing\nSel Sand,46°11.3'N 026°13.8'W,any level\n");
     files.put("deviation.csv", "compass_heading,deviation\n000,2°E\n090,3°W\n180,2°W\n270,3°E\n");
     files.put(
