@@ -124,29 +124,29 @@ public final class QuickestLeg implements Serializable {
       throw new IllegalArgumentException(
           "leg must be in [1, " + passage.legs().size() + "], but was " + number);
     }
-    return TimedPlan.of(passage, departure)
-        .match(
-            usual -> along(quickened(passage, number), usual, number, each, most),
-            Outcome::ofUnsolved);
+    Outcome<TimedPlan, NotPossible> usual = TimedPlan.of(passage, departure);
+    Passage quickened = quickened(passage, number);
+    return usual.match(
+        plan -> {
+          Instant planned = plan.legs().get(number - 1).arrival();
+          return (quickened == passage ? usual : TimedPlan.of(quickened, departure))
+              .map(by -> along(by, planned, number, each, most));
+        },
+        Outcome::ofUnsolved);
   }
 
-  private static Outcome<QuickestLeg, NotPossible> along(
-      Passage passage, TimedPlan usual, int number, Duration each, int most) {
-    Instant planned = usual.legs().get(number - 1).arrival();
-    return TimedPlan.of(passage, usual.departure())
-        .map(
-            plan -> {
-              PlannedLeg leg = plan.legs().get(number - 1);
-              CourseToSteer solver = passage.courseToSteer(number);
-              List<Way> ways = new ArrayList<>();
-              for (SteeredLeg path : solver.quickestWays(leg.leg().leg(), leg.departure(), most)) {
-                ways.add(new Way(path, solver.inSteps(path, each)));
-              }
-              if (ways.isEmpty()) { // one heading is the answer
-                ways.add(new Way(leg.steered(), solver.inSteps(leg.steered(), each)));
-              }
-              return new QuickestLeg(plan, leg, planned, solver, List.copyOf(ways));
-            });
+  private static QuickestLeg along(
+      TimedPlan plan, Instant planned, int number, Duration each, int most) {
+    PlannedLeg leg = plan.legs().get(number - 1);
+    CourseToSteer solver = plan.passage().courseToSteer(number);
+    List<Way> ways = new ArrayList<>();
+    for (SteeredLeg path : solver.quickestWays(leg.leg().leg(), leg.departure(), most)) {
+      ways.add(new Way(path, solver.inSteps(path, each)));
+    }
+    if (ways.isEmpty()) { // one heading is the answer
+      ways.add(new Way(leg.steered(), solver.inSteps(leg.steered(), each)));
+    }
+    return new QuickestLeg(plan, leg, planned, solver, List.copyOf(ways));
   }
 
   /** The passage with the leg by the quickest path, with its obstacles where it has any. */
