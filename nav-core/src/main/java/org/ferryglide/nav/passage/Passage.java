@@ -278,9 +278,9 @@ public final class Passage implements Serializable {
 
   /**
    * What steers a leg in every plan of this passage, to ask it for more than a plan tells: other
-   * ways, lines of equal time, headings in steps. A quickest path is kept out of the dangers that
-   * are closed always or at stated times, and of the limits of stream and wind against stream; all
-   * else is for the checks of a plan. No limit refuses a leg here.
+   * ways, lines of equal time, headings in steps. A quickest path is kept out of the dangers away
+   * from the leg's ends that are closed always or at stated times, and of the limits of stream and
+   * wind against stream; all else is for the checks of a plan. No limit refuses a leg here.
    *
    * <pre>{@code
    * CourseToSteer solver = passage.courseToSteer(2);

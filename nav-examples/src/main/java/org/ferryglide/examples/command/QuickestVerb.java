@@ -18,7 +18,9 @@ import org.ferryglide.examples.page.QuickestPage;
 import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.note.Note;
+import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.position.AngleForm;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.SteeredLeg;
@@ -33,10 +35,10 @@ import picocli.CommandLine.Option;
 @Command(
     name = "quickest",
     description = {
-      "The quickest ways along a leg of a passage, with headings in steps: out of its dangers that",
-      "are closed always or at stated times, and of its limits of stream and wind against stream.",
-      "All its other checks are reported for the passage with this leg by the first way. Never a",
-      "default: it seeks the hardest stream, and there the sea is worst."
+      "The quickest ways along a leg of a passage, with headings in steps: out of its dangers away",
+      "from the leg's ends that are closed always or at stated times, and of its limits of stream",
+      "and wind against stream. All checks are reported for the passage with this leg by the first",
+      "way. Never a default: it seeks the hardest stream, and there the sea is worst."
     },
     footer = {
       "",
@@ -82,6 +84,13 @@ final class QuickestVerb extends FolderVerb {
   private @Nullable OffsetDateTime by;
 
   @Option(
+      names = "--back-to",
+      paramLabel = "NAME",
+      description =
+          "With --page and --by: a way point or refuge to be made by then, not the leg's end.")
+  private String backTo = "";
+
+  @Option(
       names = "--units",
       paramLabel = "UNITS",
       description = "Units of the page: of km, mi, km/h, mph, m/s, ft those wished.")
@@ -101,8 +110,11 @@ final class QuickestVerb extends FolderVerb {
     if (most < 1 || most > 5) {
       throw new InputRefused("--ways must be in [1, 5], but was " + most);
     }
-    if (page == null && (by != null || words != null || !units.isBlank())) {
-      throw new InputRefused("--by, --units and --words are of use with --page only");
+    if (page == null && (by != null || words != null || !backTo.isEmpty() || !units.isBlank())) {
+      throw new InputRefused("--by, --back-to, --units and --words are of use with --page only");
+    }
+    if (by == null && !backTo.isEmpty()) {
+      throw new InputRefused("--back-to needs --by, the time by when the place is to be made");
     }
     Units printed = units.isBlank() ? Units.NAUTICAL : InputRefused.given(() -> Units.parse(units));
     Labels labels = words == null ? Labels.english() : Labels.read(words);
@@ -115,6 +127,7 @@ final class QuickestVerb extends FolderVerb {
     if (leg < 1 || leg > legs) {
       throw new InputRefused("--leg must be in [1, " + legs + "], but was " + leg);
     }
+    WayPoint goal = goal(folder.passage());
     ZoneOffset offset = folder.start().getOffset();
     Answer answer = new Answer().line(folder.name());
     var found =
@@ -138,12 +151,32 @@ final class QuickestVerb extends FolderVerb {
       if (!latest.isAfter(quickest.leg().departure())) {
         throw new InputRefused("--by must be after the leg begins, but was " + by);
       }
-      Bytes.write(page, QuickestPage.of(quickest, latest, printed, labels).html());
+      QuickestPage written = QuickestPage.of(quickest, latest, printed, labels).backTo(goal);
+      Bytes.write(page, written.html());
       answer.line("wrote " + page).value("written", List.of(page.toString()));
     }
     return answer
         .line("Never a default: it seeks the hardest stream, and there the sea is worst.")
         .line("This is a sum, not a permission to go: official tables and forecasts come first.");
+  }
+
+  /** From where the reach back is drawn. */
+  private WayPoint goal(Passage passage) {
+    if (backTo.isEmpty()) {
+      return passage.legs().get(leg - 1).to();
+    }
+    List<WayPoint> places = new ArrayList<>(passage.wayPoints());
+    places.addAll(passage.refuges());
+    return places.stream()
+        .filter(place -> place.name().equals(backTo))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new InputRefused(
+                    "--back-to must be one of "
+                        + places.stream().map(WayPoint::name).distinct().toList()
+                        + ", but was "
+                        + backTo));
   }
 
   /** What was not checked, and what is not within by the first way. */

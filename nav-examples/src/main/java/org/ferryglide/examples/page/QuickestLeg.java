@@ -22,8 +22,9 @@ import org.ferryglide.nav.steer.Strategy;
 
 /**
  * The quickest ways along one leg of a passage, with the lines of equal time about them. They are
- * kept out of its dangers that are closed always or at stated times, and of its limits of stream
- * and wind against stream; all its checks are made for the first way, in {@link #plan}.
+ * kept out of its dangers away from the leg's ends that are closed always or at stated times, and
+ * of its limits of stream and wind against stream; all checks are made for the first way, in {@link
+ * #plan}.
  *
  * <pre>{@code
  * QuickestLeg leg =
@@ -38,6 +39,9 @@ public final class QuickestLeg implements Serializable {
   private static final int[] SPACINGS = {2, 5, 10, 15, 20, 30, 60, 120, 240};
 
   private static final int MOST_LINES = 6;
+
+  /** A line nearer its middle than such a part of a spacing is hardly seen. */
+  private static final long DOT = 5;
 
   private final TimedPlan plan;
   private final PlannedLeg leg;
@@ -194,27 +198,32 @@ public final class QuickestLeg implements Serializable {
     return ways;
   }
 
-  /** How far the party gets by when, up to the arrival of the quickest way, at whole minutes. */
-  List<Line> forward() {
-    Instant from = leg.departure();
+  /** How far the party gets by when, until a time. */
+  List<Line> forward(Instant until) {
+    long spacing = spacing(until);
+    long first = clockSeconds(leg.departure()) + spacing / DOT;
     List<Instant> times = new ArrayList<>();
-    for (Duration after : every(Duration.between(from, ways.get(0).path().arrival()))) {
-      times.add(Printed.laterMinute(from.plus(after)));
+    for (long at = Math.floorDiv(first, spacing) * spacing + spacing;
+        at <= clockSeconds(until) && times.size() < MOST_LINES;
+        at += spacing) {
+      times.add(atClock(at));
     }
     return times.isEmpty()
         ? List.of()
-        : lines(solver.isochrones(leg.leg().leg().start(), from, times));
+        : lines(solver.isochrones(leg.leg().leg().start(), leg.departure(), times));
   }
 
-  /** From where, leaving whole minutes before, the end can still be made by a time. */
-  List<Line> back(Instant latest) {
+  /** From where, leaving when, a place can still be made by a time; the last time first. */
+  List<Line> back(Position goal, Instant latest) {
+    long spacing = spacing(latest);
+    long last = clockSeconds(latest) - spacing / DOT;
     List<Instant> times = new ArrayList<>();
-    for (Duration before : every(Duration.between(leg.departure(), latest))) {
-      times.add(latest.minus(before));
+    for (long at = Math.floorDiv(last, spacing) * spacing;
+        at >= clockSeconds(leg.departure()) && times.size() < MOST_LINES;
+        at -= spacing) {
+      times.add(atClock(at));
     }
-    return times.isEmpty()
-        ? List.of()
-        : lines(solver.reachesBack(leg.leg().leg().end(), latest, times));
+    return times.isEmpty() ? List.of() : lines(solver.reachesBack(goal, latest, times));
   }
 
   private static List<Line> lines(Map<Instant, List<List<Position>>> byTime) {
@@ -223,18 +232,27 @@ public final class QuickestLeg implements Serializable {
     return lines;
   }
 
-  private static List<Duration> every(Duration all) {
-    List<Duration> every = new ArrayList<>();
+  /** Seconds between the round times of lines until a time. */
+  private long spacing(Instant until) {
+    long all = Duration.between(leg.departure(), until).getSeconds();
     for (int minutes : SPACINGS) {
-      Duration spacing = Duration.ofMinutes(minutes);
-      if (spacing.multipliedBy(MOST_LINES).compareTo(all) >= 0
-          || minutes == SPACINGS[SPACINGS.length - 1]) {
-        for (int i = 1; i <= MOST_LINES && spacing.multipliedBy(i).compareTo(all) <= 0; i++) {
-          every.add(spacing.multipliedBy(i));
-        }
-        break;
+      if (60L * minutes * MOST_LINES >= all) {
+        return 60L * minutes;
       }
     }
-    return every;
+    return 60L * SPACINGS[SPACINGS.length - 1];
+  }
+
+  private long clockSeconds(Instant time) {
+    return time.getEpochSecond() + offsetSeconds();
+  }
+
+  private Instant atClock(long seconds) {
+    return Instant.ofEpochSecond(seconds - offsetSeconds());
+  }
+
+  /** Of the party's clock: its round times are those of the lines. */
+  private long offsetSeconds() {
+    return plan.passage().zone().getRules().getOffset(leg.departure()).getTotalSeconds();
   }
 }

@@ -14,6 +14,7 @@ import org.ferryglide.nav.measure.Speed;
 import org.ferryglide.nav.measure.Units;
 import org.ferryglide.nav.passage.PassageLeg;
 import org.ferryglide.nav.passage.TimedPlan;
+import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.steer.SteeredLeg;
 import org.ferryglide.nav.steer.SteeredRoute;
 
@@ -27,12 +28,16 @@ import org.ferryglide.nav.steer.SteeredRoute;
  */
 public final class QuickestPage {
   private final QuickestLeg leg;
+  private final WayPoint goal;
   private final Instant latest;
+  private final Units units;
   private final Labels labels;
   private final Printed printed;
 
-  private QuickestPage(QuickestLeg leg, Instant latest, Units units, Labels labels) {
+  private QuickestPage(QuickestLeg leg, WayPoint goal, Instant latest, Units units, Labels labels) {
     this.leg = leg;
+    this.goal = goal;
+    this.units = units;
     this.latest = latest.truncatedTo(ChronoUnit.MINUTES); // as printed, and no later than asked
     this.labels = labels;
     Instant from = leg.leg().departure();
@@ -44,13 +49,25 @@ public final class QuickestPage {
    * The page of a leg.
    *
    * @param leg the leg
-   * @param latest by when its end is to be made, for the reach back; the begun minute counts
+   * @param latest by when its end is to be made, for the reach back from there; the begun minute
+   *     counts
    * @param units what it is printed in
    * @param labels its words
    * @return the page
    */
   public static QuickestPage of(QuickestLeg leg, Instant latest, Units units, Labels labels) {
-    return new QuickestPage(leg, latest, units, labels);
+    return new QuickestPage(leg, leg.leg().leg().to(), latest, units, labels);
+  }
+
+  /**
+   * The same page with the reach back from another place than the leg's end: from the start for
+   * turning back, from a refuge for an escape.
+   *
+   * @param place what is to be made by the latest time
+   * @return the changed page
+   */
+  public QuickestPage backTo(WayPoint place) {
+    return new QuickestPage(leg, place, latest, units, labels);
   }
 
   /**
@@ -79,7 +96,7 @@ public final class QuickestPage {
     times(body);
     body.open("section").element("h2", labels.say("quickest.reach")).line();
     body.open("figure")
-        .add(QuickestPicture.of(leg, latest, printed, labels).inline())
+        .add(QuickestPicture.of(leg, goal, latest, printed, labels).inline())
         .close()
         .line();
     body.close().line();

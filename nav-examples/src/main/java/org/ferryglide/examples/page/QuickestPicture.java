@@ -9,6 +9,7 @@ import org.ferryglide.nav.passage.Danger;
 import org.ferryglide.nav.passage.Passage;
 import org.ferryglide.nav.passage.PassageBuilder;
 import org.ferryglide.nav.passage.PassageLeg;
+import org.ferryglide.nav.passage.WayPoint;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.steer.TrackPoint;
 
@@ -29,6 +30,7 @@ final class QuickestPicture {
   private static final double PATH_SECONDS = 30.0;
 
   private final QuickestLeg leg;
+  private final WayPoint goal;
   private final Labels labels;
   private final Printed printed;
   private final Instant latest;
@@ -37,17 +39,21 @@ final class QuickestPicture {
   private final SheetPen pen;
   private final List<String> key;
 
-  private QuickestPicture(QuickestLeg leg, Instant latest, Printed printed, Labels labels) {
+  private QuickestPicture(
+      QuickestLeg leg, WayPoint goal, Instant latest, Printed printed, Labels labels) {
     this.leg = leg;
+    this.goal = goal;
     this.labels = labels;
     this.printed = printed;
     this.latest = latest;
-    forward = leg.forward();
-    back = leg.back(latest);
-    String end = leg.leg().leg().to().name();
+    WayPoint end = leg.leg().leg().to();
+    // with lines of the same times, who goes elsewhere sees where to turn for it
+    forward = leg.forward(goal.equals(end) ? leg.ways().get(0).path().arrival() : latest);
+    back = leg.back(goal.position(), latest);
     key =
         Wrapped.lines(
-            labels.say("quickest.key", "end", Wrapped.name(end), "latest", printed.early(latest)),
+            labels.say(
+                "quickest.key", "end", Wrapped.name(goal.name()), "latest", printed.early(latest)),
             Ink.WIDTH - 16,
             Ink.SMALL);
     SheetFrame frame =
@@ -57,7 +63,7 @@ final class QuickestPicture {
             "quickest",
             Ink.WIDTH,
             TOP + frame.height + key.size() * LINE + 8,
-            labels.say("quickest.picture", "from", leg.leg().leg().from().name(), "to", end),
+            labels.say("quickest.picture", "from", leg.leg().leg().from().name(), "to", end.name()),
             description());
     pen =
         new SheetPen(
@@ -71,14 +77,15 @@ final class QuickestPicture {
     draw();
   }
 
-  static Svg of(QuickestLeg leg, Instant latest, Printed printed, Labels labels) {
-    return new QuickestPicture(leg, latest, printed, labels).pen.svg();
+  static Svg of(QuickestLeg leg, WayPoint goal, Instant latest, Printed printed, Labels labels) {
+    return new QuickestPicture(leg, goal, latest, printed, labels).pen.svg();
   }
 
   private List<Position> places() {
     List<Position> places = new ArrayList<>();
     places.add(leg.leg().leg().from().position());
     places.add(leg.leg().leg().to().position());
+    places.add(goal.position());
     leg.ways().forEach(way -> places.addAll(track(way)));
     forward.forEach(line -> line.outlines().forEach(places::addAll));
     back.forEach(line -> line.outlines().forEach(places::addAll));
@@ -100,7 +107,7 @@ final class QuickestPicture {
         labels.say(
             "quickest.left",
             "end",
-            leg.leg().leg().to().name(),
+            goal.name(),
             "latest",
             printed.early(latest),
             "times",
@@ -166,6 +173,7 @@ final class QuickestPicture {
         Passage.builder(passage.name(), passage.zone(), passage.party()).stream(passage.stream())
             .from(own.from())
             .to(own.to())
+            .to(goal) // a mark: no leg is drawn
             .dangers(within);
     passage.levels().forEach(shown::level); // dangers ask for them
     passage.shores().ifPresent(shown::shores);

@@ -126,6 +126,23 @@ class QuickestVerbTest {
     }
   }
 
+  @Test
+  void aReachBackNeedsItsTimeAndAPlaceOfTheFolder() {
+    String file = folder.resolve("page.html").toString();
+    Ran without = quickest("--page", file, "--back-to", "Sel Sand");
+    assertEquals(2, without.status());
+    assertTrue(without.err().startsWith("--back-to needs --by"), without.err());
+    Ran unknown =
+        quickest("--page", file, "--by", "2026-06-14T15:00+01:00", "--back-to", "Nowhere");
+    assertEquals(2, unknown.status());
+    String places =
+        "[Marrow Slip, Hesk Point, Quill Island, Tarn Skerry, Dunlathe Landing, Sel Sand, Brae"
+            + " Gut]";
+    assertTrue(
+        unknown.err().startsWith("--back-to must be one of " + places + ", but was Nowhere"),
+        unknown.err());
+  }
+
   /** So is the leg as planned: the way would be earlier if it went straight through. */
   @Test
   void theObstaclesOfTheFolderAreGoneRound() throws IOException {

@@ -73,7 +73,7 @@ class QuickestPageTest {
     SteeredLeg best = leg.ways().get(0).path();
     CourseToSteer solver =
         CourseToSteer.with(leg.plan().passage().party().craft(), leg.plan().passage().stream());
-    for (QuickestLeg.Line line : leg.forward()) {
+    for (QuickestLeg.Line line : leg.forward(best.arrival())) {
       for (Position corner : corners(line)) {
         SteeredLeg there =
             solver
@@ -83,7 +83,7 @@ class QuickestPageTest {
       }
     }
     Instant latest = best.arrival().plusSeconds(600);
-    for (QuickestLeg.Line line : leg.back(latest)) {
+    for (QuickestLeg.Line line : leg.back(best.leg().end(), latest)) {
       for (Position corner : corners(line)) {
         SteeredLeg home =
             solver.solve(RhumbLeg.between(corner, best.leg().end()), line.time()).orElseThrow();
@@ -190,19 +190,39 @@ class QuickestPageTest {
   }
 
   @Test
-  void timesOfLinesAreWholeMinutesAndNoLaterThanAsked() throws Exception {
-    QuickestLeg leg = of(PageScenes.aStop());
-    leg.forward().forEach(line -> assertEquals(0, line.time().getEpochSecond() % 60));
-    Instant asked = PageScenes.NOON.plusSeconds(2 * 3600 + 59); // by 14:00:59
-    Document page = PassagePageTest.parsed(page(leg, asked));
+  void linesAreThoseOfTheRoundTimesOfTheClockUpToTheBegunMinuteAsked() throws Exception {
+    QuickestLeg leg = of(PageScenes.oneLeg());
+    Instant asked = PageScenes.NOON.plusSeconds(2 * 3600 + 59); // 15:00:59 by the party's clock
+    assertEquals(
+        List.of("13:15", "13:30", "13:45", "14:00"),
+        found(page(leg, asked), "Lines reached at ([0-9:, ]+)"));
+    assertEquals(
+        List.of("14:40", "14:20", "14:00", "13:40", "13:20", "13:00"),
+        found(page(leg, asked), "Skerry can still be made by 15:00, leaving at ([0-9:, ]+)"));
+  }
+
+  /** Where to turn: the water reached by a time from which the start is still made. */
+  @Test
+  void linesBackToTheStartHaveTheTimesOfThoseOut() throws Exception {
+    QuickestLeg leg = of(PageScenes.oneLeg());
+    String html =
+        QuickestPage.of(leg, PageScenes.NOON.plusSeconds(3600), Units.NAUTICAL, Labels.english())
+            .backTo(leg.leg().leg().from())
+            .html();
+    assertEquals(
+        List.of("13:10", "13:20", "13:30", "13:40", "13:50", "14:00"),
+        found(html, "Lines reached at ([0-9:, ]+)"));
+    assertEquals(
+        List.of("13:50", "13:40", "13:30", "13:20", "13:10", "13:00"),
+        found(html, "Slip can still be made by 14:00, leaving at ([0-9:, ]+)"));
+  }
+
+  private static List<String> found(String html, String pattern) throws Exception {
+    Document page = PassagePageTest.parsed(html);
     String told = page.getElementsByTagName("desc").item(0).getTextContent();
-    Matcher times =
-        Pattern.compile("can still be made by (\\d\\d:\\d\\d), leaving at ([0-9:, ]+)")
-            .matcher(told);
+    Matcher times = Pattern.compile(pattern).matcher(told);
     assertTrue(times.find(), told);
-    assertEquals("14:00", times.group(1));
-    List<String> leaving = List.of(times.group(2).split(", ", -1));
-    assertEquals(List.of("13:40", "13:20", "13:00", "12:40", "12:20", "12:00"), leaving);
+    return List.of(times.group(1).split(", ", -1));
   }
 
   /** What no way is kept out of is told: here a limit that no way of the passage keeps. */
