@@ -7,7 +7,8 @@ import java.util.function.IntToDoubleFunction;
 
 /**
  * Lines of equal value on a square grid, closed round the lower side, by marching over its squares.
- * The rim counts as above every value.
+ * The rim counts as above every value. A side to a node whose value is infinite is crossed at its
+ * other end: of what lies beyond nothing is known.
  */
 final class Contours {
   private final int columns;
@@ -28,12 +29,15 @@ final class Contours {
     Arrays.fill(next, -1);
   }
 
+  private double value(int node) {
+    int column = node / rows;
+    int row = node % rows;
+    boolean inner = column > 0 && row > 0 && column < columns - 1 && row < rows - 1;
+    return inner ? values.applyAsDouble(node) : Double.POSITIVE_INFINITY;
+  }
+
   private boolean isWithin(int column, int row) {
-    return column > 0
-        && row > 0
-        && column < columns - 1
-        && row < rows - 1
-        && values.applyAsDouble(column * rows + row) <= level;
+    return value(column * rows + row) <= level;
   }
 
   /** The side from a node to the next column, or to the next row. */
@@ -97,13 +101,9 @@ final class Contours {
     int column = node / rows;
     int row = node % rows;
     boolean toRow = side % 2 == 1;
-    int other = toRow ? node + 1 : node + rows;
-    double from = values.applyAsDouble(node);
-    double to = values.applyAsDouble(other);
-    double share = (level - from) / (to - from);
-    if (!(share >= 0.0 && share <= 1.0)) {
-      share = 0.5; // beyond one end nothing is known
-    }
+    double from = value(node);
+    double to = value(toRow ? node + 1 : node + rows);
+    double share = Double.isInfinite(from) ? 1.0 : (level - from) / (to - from);
     ring[at] = column + (toRow ? 0.0 : share);
     ring[at + 1] = row + (toRow ? share : 0.0);
   }

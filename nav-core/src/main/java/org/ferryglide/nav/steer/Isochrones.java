@@ -36,13 +36,16 @@ import org.ferryglide.nav.quickest.Reach;
  */
 final class Isochrones {
   private final Reach reach;
-  private final double place;
+
+  /** The departure, or the arrival of a reach back. */
+  private final Instant origin;
+
   private final boolean backward;
   private final double longest;
 
-  private Isochrones(Reach reach, double time, boolean backward, double longest) {
+  private Isochrones(Reach reach, Instant origin, boolean backward, double longest) {
     this.reach = reach;
-    this.place = time;
+    this.origin = origin;
     this.backward = backward;
     this.longest = longest;
   }
@@ -61,16 +64,15 @@ final class Isochrones {
       CourseToSteer solver, Position start, Instant departure, Duration longest) {
     double within = checked(solver, longest);
     QuickestPath path = path(solver);
-    double time = EpochSeconds.of(departure);
     return new Isochrones(
         Reach.from(
             path.searched(),
             path.waters(),
             start.latitudeDegrees(),
             start.longitudeDegrees(),
-            time,
+            EpochSeconds.of(departure),
             within),
-        time,
+        departure,
         false,
         within);
   }
@@ -89,16 +91,15 @@ final class Isochrones {
       CourseToSteer solver, Position goal, Instant arrival, Duration longest) {
     double within = checked(solver, longest);
     QuickestPath path = path(solver);
-    double time = EpochSeconds.of(arrival);
     return new Isochrones(
         Reach.backFrom(
             path.searched(),
             path.waters(),
             goal.latitudeDegrees(),
             goal.longitudeDegrees(),
-            time,
+            EpochSeconds.of(arrival),
             within),
-        time,
+        arrival,
         true,
         within);
   }
@@ -128,9 +129,11 @@ final class Isochrones {
    */
   public Optional<Instant> timeAt(Position position) {
     double seconds = reach.seconds(position.latitudeDegrees(), position.longitudeDegrees());
-    return seconds <= longest
-        ? Optional.of(EpochSeconds.toInstant(place + (backward ? -seconds : seconds)))
-        : Optional.empty();
+    if (!(seconds <= longest)) { // infinite, too
+      return Optional.empty();
+    }
+    Duration away = Seconds.toDuration(seconds);
+    return Optional.of(backward ? origin.minus(away) : origin.plus(away));
   }
 
   /**
@@ -142,7 +145,9 @@ final class Isochrones {
    *     the time is outside that stretch
    */
   public List<List<Position>> lineAt(Instant time) {
-    double seconds = (EpochSeconds.of(time) - place) * (backward ? -1.0 : 1.0);
+    // of the same durations as the longest, so that the last line is within it to the last digit
+    double seconds =
+        Seconds.of(backward ? Duration.between(time, origin) : Duration.between(origin, time));
     if (!(seconds > 0.0 && seconds <= longest)) {
       return List.of();
     }
@@ -159,6 +164,6 @@ final class Isochrones {
 
   @Override
   public String toString() {
-    return "isochrones " + (backward ? "back from " : "from ") + EpochSeconds.toInstant(place);
+    return "isochrones " + (backward ? "back from " : "from ") + origin;
   }
 }

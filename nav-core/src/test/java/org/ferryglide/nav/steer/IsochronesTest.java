@@ -75,6 +75,21 @@ class IsochronesTest {
     assertEquals(1, solver.reachBack(start, end, NOON).size());
   }
 
+  /** Doubles hold no instant with a fraction of a second exactly; the last line is there alike. */
+  @Test
+  void theLastLineIsThereWhateverTheFractionsOfASecond() {
+    CourseToSteer solver = solver(StreamField.slack());
+    Position place = Position.ofDegrees(46, -26);
+    Random random = new Random(20261127);
+    for (int i = 0; i < 12; i++) {
+      int resolution = i % 2 == 0 ? 1_000_000 : 1; // milliseconds and nanoseconds
+      Instant early = NOON.plusNanos((long) resolution * random.nextInt(3_600_000));
+      Instant late = early.plusSeconds(3600).plusNanos((long) resolution * random.nextInt(1000));
+      assertEquals(1, solver.isochrone(place, early, late).size(), early + " to " + late);
+      assertEquals(1, solver.reachBack(place, late, early).size(), early + " to " + late);
+    }
+  }
+
   @Test
   void aSteadyStreamCarriesTheCircleAlong() {
     StreamField east = StreamField.steady(Velocity.ofEastAndNorth(0.9, 0.0));

@@ -1,0 +1,81 @@
+package org.ferryglide.nav.quickest;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import org.junit.jupiter.api.Test;
+
+class ContoursTest {
+  private static final int SIDE = 9;
+  private static final int MIDDLE = 4;
+
+  private interface Plane {
+    double at(int column, int row);
+  }
+
+  private static List<double[]> rings(Plane plane, double level) {
+    IntToDoubleFunction values = node -> plane.at(node / SIDE, node % SIDE);
+    return new Contours(SIDE, SIDE, values, level).rings();
+  }
+
+  /** Twice the area of a ring, above 0 if it runs round it anticlockwise from columns to rows. */
+  private static double twiceArea(double[] ring) {
+    double sum = 0.0;
+    for (int i = 0; i < ring.length; i += 2) {
+      int j = (i + 2) % ring.length;
+      sum += ring[i] * ring[j + 1] - ring[j] * ring[i + 1];
+    }
+    return sum;
+  }
+
+  @Test
+  void theRingStandsWhereTheLevelIs() {
+    Plane city = (c, r) -> Math.abs(c - MIDDLE) + Math.abs(r - MIDDLE);
+    List<double[]> rings = rings(city, 2.25);
+    assertEquals(1, rings.size());
+    for (int i = 0; i < rings.get(0).length; i += 2) {
+      double c = rings.get(0)[i] - MIDDLE;
+      double r = rings.get(0)[i + 1] - MIDDLE;
+      assertEquals(2.25, Math.abs(c) + Math.abs(r), 1e-12);
+    }
+    assertEquals(2.0 * 2.0 * 2.25 * 2.25, Math.abs(twiceArea(rings.get(0))), 0.5);
+  }
+
+  /** Of two columns or rows that nothing reaches, on each side in turn. */
+  @Test
+  void nothingIsWithinWhereNothingIsKnown() {
+    for (int quarter = 0; quarter < 4; quarter++) {
+      int q = quarter;
+      Plane wall =
+          (c, r) -> {
+            int beyond = q == 0 ? c : q == 1 ? -c : q == 2 ? r : -r;
+            int from = q % 2 == 0 ? MIDDLE : -MIDDLE;
+            return beyond > from ? Double.POSITIVE_INFINITY : 1.0;
+          };
+      for (double[] ring : rings(wall, 2.0)) {
+        for (int i = 0; i < ring.length; i += 2) {
+          double at = q < 2 ? ring[i] : ring[i + 1];
+          assertTrue(q % 2 == 0 ? at <= MIDDLE : at >= MIDDLE, "side " + q + ": " + at);
+        }
+      }
+    }
+  }
+
+  @Test
+  void theRimIsNeverWithin() {
+    List<double[]> rings = rings((c, r) -> 1.0, 2.0);
+    assertEquals(1, rings.size());
+    assertEquals(2.0 * (SIDE - 3) * (SIDE - 3), Math.abs(twiceArea(rings.get(0))), 1e-12);
+  }
+
+  @Test
+  void aHoleHasARingOfItsOwnTheOtherWayRound() {
+    Plane lagoon = (c, r) -> c == MIDDLE && r == MIDDLE ? Double.POSITIVE_INFINITY : 1.0;
+    List<double[]> rings = rings(lagoon, 2.0);
+    assertEquals(2, rings.size());
+    assertTrue(twiceArea(rings.get(0)) * twiceArea(rings.get(1)) < 0.0);
+    assertTrue(rings((c, r) -> 3.0, 2.0).isEmpty());
+  }
+}
