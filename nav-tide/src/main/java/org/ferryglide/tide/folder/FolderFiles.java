@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.ferryglide.tide.sheet.Sheet;
 
 /** The files of a folder, on a disk or in memory. */
 interface FolderFiles {
@@ -41,8 +42,13 @@ interface FolderFiles {
     return new InMemory(texts);
   }
 
+  /** A name that leads into no other folder. */
   private static boolean isSheet(String name) {
-    return name.toLowerCase(Locale.ROOT).endsWith(".csv");
+    boolean plain = name.indexOf('/') < 0 && name.indexOf('\\') < 0;
+    for (int i = 0; i < name.length(); i++) {
+      plain &= Sheet.isPlain(name.charAt(i));
+    }
+    return plain && name.toLowerCase(Locale.ROOT).endsWith(".csv");
   }
 
   /** Whatever the capitals of their names are. */
@@ -138,9 +144,11 @@ interface FolderFiles {
     @Override
     public Optional<List<String>> tides(int most) {
       List<String> names = new ArrayList<>();
-      for (String name : new TreeSet<>(texts.keySet())) {
-        if (name.startsWith(TIDES + "/") && isSheet(name) && names.size() < most) {
-          names.add(name.substring(TIDES.length() + 1));
+      String within = TIDES + "/";
+      for (String path : new TreeSet<>(texts.keySet())) {
+        String name = path.startsWith(within) ? path.substring(within.length()) : "";
+        if (isSheet(name) && names.size() < most) {
+          names.add(name);
         }
       }
       return names.isEmpty() ? Optional.empty() : Optional.of(names);

@@ -59,6 +59,16 @@ record FolderText(String source, String text) {
 
   /** A text that is there already. */
   static Optional<FolderText> of(String source, String text, FolderProblems problems) {
+    int half = PlainCharacters.firstHalf(text);
+    if (half < text.length()) {
+      Place place = placeOf(text, half);
+      problems.unreadable(
+          source,
+          place.line(),
+          place.column(),
+          "must not hold half a character, but has " + PlainCharacters.name(text.charAt(half)));
+      return Optional.empty();
+    }
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     if (bytes.length > MOST_BYTES) {
       problems.unreadable(

@@ -145,7 +145,8 @@ public final class PassageFolder implements Serializable {
   /**
    * Reads a folder whose files are texts in memory, as an app keeps them.
    *
-   * @param texts the files by their names in the folder, as in {@link #texts}
+   * @param texts the files by their names in the folder, as in {@link #texts}; other names, and
+   *     those that lead into another folder than {@code tides/}, are left out
    * @return what they hold
    * @throws InputFormatException as {@link #read} does
    */
@@ -360,6 +361,7 @@ public final class PassageFolder implements Serializable {
    *
    * @param start when the first way point is left; clock times are printed in its offset
    * @return a changed copy; {@code passage.csv} among its texts is written anew, without remarks
+   * @throws IllegalArgumentException if the year is not in [1900, 2100]
    */
   public PassageFolder withStart(OffsetDateTime start) {
     PassageSheet changed = passage.withStart(start);

@@ -46,7 +46,7 @@ record PassageSheet(
   }
 
   PassageSheet withStart(OffsetDateTime other) {
-    return new PassageSheet(name, other, speed, rose, landingPort);
+    return new PassageSheet(name, checked(other), speed, rose, landingPort);
   }
 
   PassageSheet withName(String other) {
@@ -76,11 +76,7 @@ record PassageSheet(
 
   static OffsetDateTime dateAndTime(String text) {
     try {
-      OffsetDateTime time = OffsetDateTime.parse(text);
-      if (time.getYear() < 1900 || time.getYear() > 2100) {
-        throw new IllegalArgumentException("the year must be in [1900, 2100], but was " + text);
-      }
-      return time;
+      return checked(OffsetDateTime.parse(text));
     } catch (DateTimeParseException e) {
       throw new IllegalArgumentException(
           "must be a date and time with its offset, as in 2026-06-14T11:40+01:00, but was \""
@@ -88,6 +84,13 @@ record PassageSheet(
               + "\"",
           e);
     }
+  }
+
+  private static OffsetDateTime checked(OffsetDateTime time) {
+    if (time.getYear() < 1900 || time.getYear() > 2100) {
+      throw new IllegalArgumentException("the year must be in [1900, 2100], but was " + time);
+    }
+    return time;
   }
 
   private static Speed movingSpeed(String text) {

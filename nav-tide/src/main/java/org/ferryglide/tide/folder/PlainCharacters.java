@@ -12,6 +12,19 @@ final class PlainCharacters {
     return c != '\n' && c != '\r' && !Sheet.isPlain(c);
   }
 
+  /** Where the first surrogate without its other half stands; the text's length if none does. */
+  static int firstHalf(String text) {
+    int i = 0;
+    while (i < text.length()) {
+      int point = text.codePointAt(i);
+      if (point <= Character.MAX_VALUE && Character.isSurrogate((char) point)) {
+        return i;
+      }
+      i += Character.charCount(point);
+    }
+    return i;
+  }
+
   /** What a refused character is called in a message: {@code U+001B}. */
   static String name(char c) {
     String hex = Integer.toHexString(c).toUpperCase(Locale.ROOT);

@@ -16,6 +16,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ferryglide.nav.magnetic.CompassRose;
@@ -40,6 +41,8 @@ import org.ferryglide.tide.stream.HourlyStream;
 import org.ferryglide.tide.stream.StreamTable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Folders made of values and of texts, and what they write. */
 class FolderInCodeTest {
@@ -150,6 +153,63 @@ class FolderInCodeTest {
     assertThrows(
         IllegalArgumentException.class,
         () -> PassageFolder.of(Folders.sound()).withFile("partly.csv", "item,value\n"));
+  }
+
+  /** Texts may come from anywhere: what they are called must not lead out of their folder. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "tides/../../out.csv",
+        "tides/..\\..\\out.csv",
+        "tides//out.csv",
+        "tides/a\u0000.csv",
+        "tides/a\n.csv",
+        "tides/in/out.csv"
+      })
+  void noTextIsWrittenOutsideItsFolder(String name) throws IOException {
+    Map<String, String> texts = Folders.sound();
+    String tide = Objects.requireNonNull(texts.get("tides/orrin-quay.csv"));
+    texts.put(name, tide.replace("Orrin Quay", "Skarra"));
+    PassageFolder folder = PassageFolder.of(texts);
+    assertEquals(Folders.sound().keySet(), folder.texts().keySet());
+    Path target = root.resolve("within").resolve("folder");
+    folder.write(target);
+    assertEquals(folder, PassageFolder.read(target));
+    assertEquals(List.of(target), onlyFileIn(target));
+    Map<String, String> alone = Folders.sound();
+    alone.put(name, Objects.requireNonNull(alone.remove("tides/orrin-quay.csv")));
+    assertTrue(
+        assertThrows(InputFormatException.class, () -> PassageFolder.of(alone))
+            .getMessage()
+            .contains("the folder of tide tables is missing"));
+  }
+
+  private static List<Path> onlyFileIn(Path folder) throws IOException {
+    try (Stream<Path> all = Files.list(folder.resolveSibling("."))) {
+      return all.map(Path::normalize).collect(Collectors.toList());
+    }
+  }
+
+  @Test
+  void halfACharacterIsRefused() {
+    Map<String, String> texts = Folders.sound();
+    texts.put(
+        "waypoints.csv",
+        Objects.requireNonNull(texts.get("waypoints.csv")).replace("Hesk", "\ud83d\udef6 H\ud83d"));
+    assertEquals(
+        "waypoints.csv, line 3, column 1: must not hold half a character, but has U+D83D",
+        assertThrows(InputFormatException.class, () -> PassageFolder.of(texts)).getMessage());
+  }
+
+  @Test
+  void aStartThatNoFileTellsIsRefused() {
+    PassageFolder folder = PassageFolder.of(Folders.sound());
+    assertEquals(
+        "the year must be in [1900, 2100], but was 1826-06-14T11:40+01:00",
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> folder.withStart(folder.start().minusYears(200)))
+            .getMessage());
   }
 
   @Test
