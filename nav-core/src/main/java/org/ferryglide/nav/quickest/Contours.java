@@ -3,41 +3,42 @@ package org.ferryglide.nav.quickest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 
 /**
- * Lines of equal value on a square grid, closed round the lower side, by marching over its squares.
- * The rim counts as above every value. A side to a node whose value is infinite is crossed at its
- * other end: of what lies beyond nothing is known.
+ * The lines round part of the nodes of a square grid, by marching over its squares. The rim is
+ * outside whatever the nodes there say.
  */
 final class Contours {
+  /** What is within the lines. */
+  interface Area {
+    /** Whether a node, whose number is its column times the rows and its row, lies within. */
+    boolean isWithin(int node);
+
+    /** How far the line crosses the side between two nodes, from 0 at the one within to 1. */
+    double share(int within, int beyond);
+  }
+
   private final int columns;
   private final int rows;
-  private final IntToDoubleFunction values;
-  private final double level;
+  private final Area area;
 
   /** From each crossed side of a square, the side by which the line leaves the square. */
   private final int[] next;
 
-  /** Takes a value for each node, whose number is its column times the rows and its row. */
-  Contours(int columns, int rows, IntToDoubleFunction values, double level) {
+  Contours(int columns, int rows, Area area) {
     this.columns = columns;
     this.rows = rows;
-    this.values = values;
-    this.level = level;
+    this.area = area;
     next = new int[2 * columns * rows];
     Arrays.fill(next, -1);
   }
 
-  private double value(int node) {
-    int column = node / rows;
-    int row = node % rows;
-    boolean inner = column > 0 && row > 0 && column < columns - 1 && row < rows - 1;
-    return inner ? values.applyAsDouble(node) : Double.POSITIVE_INFINITY;
-  }
-
   private boolean isWithin(int column, int row) {
-    return value(column * rows + row) <= level;
+    return column > 0
+        && row > 0
+        && column < columns - 1
+        && row < rows - 1
+        && area.isWithin(column * rows + row);
   }
 
   /** The side from a node to the next column, or to the next row. */
@@ -45,7 +46,10 @@ final class Contours {
     return 2 * (column * rows + row) + (toRow ? 1 : 0);
   }
 
-  /** The rings: columns and rows in turn of their corners, the first not repeated. */
+  /**
+   * The rings: columns and rows in turn of their corners, of which no two running are the same and
+   * the first is not repeated; those of less than three corners are left out.
+   */
   List<double[]> rings() {
     for (int c = 0; c + 1 < columns; c++) {
       for (int r = 0; r + 1 < rows; r++) {
@@ -65,16 +69,32 @@ final class Contours {
         next[side] = -1;
         side = following;
       }
-      double[] ring = new double[2 * sides.size()];
-      for (int i = 0; i < sides.size(); i++) {
-        crossing(sides.get(i), ring, 2 * i);
+      double[] ring = ring(sides);
+      if (ring.length >= 6) {
+        rings.add(ring);
       }
-      rings.add(ring);
     }
     return rings;
   }
 
-  /** Links the crossed sides of a square, the lower values on the left. */
+  private double[] ring(List<Integer> sides) {
+    double[] ring = new double[2 * sides.size()];
+    int corners = 0;
+    for (int side : sides) {
+      crossing(side, ring, 2 * corners);
+      corners += corners == 0 || !isSame(ring, corners - 1, corners) ? 1 : 0;
+    }
+    while (corners > 1 && isSame(ring, 0, corners - 1)) {
+      corners--;
+    }
+    return Arrays.copyOf(ring, 2 * corners);
+  }
+
+  private static boolean isSame(double[] ring, int corner, int other) {
+    return ring[2 * corner] == ring[2 * other] && ring[2 * corner + 1] == ring[2 * other + 1];
+  }
+
+  /** Links the crossed sides of a square, what is within on the left. */
   private void march(int c, int r) {
     // the corners in turn, and the side from each to the following one
     boolean[] within = {
@@ -101,9 +121,8 @@ final class Contours {
     int column = node / rows;
     int row = node % rows;
     boolean toRow = side % 2 == 1;
-    double from = value(node);
-    double to = value(toRow ? node + 1 : node + rows);
-    double share = Double.isInfinite(from) ? 1.0 : (level - from) / (to - from);
+    int other = toRow ? node + 1 : node + rows;
+    double share = isWithin(column, row) ? area.share(node, other) : 1.0 - area.share(other, node);
     ring[at] = column + (toRow ? 0.0 : share);
     ring[at + 1] = row + (toRow ? share : 0.0);
   }

@@ -30,10 +30,12 @@ public final class Reach {
 
   private final SearchGrid grid;
   private final StraightTimes times;
+  private final Obstacles land;
 
-  private Reach(SearchGrid grid, StraightTimes times) {
+  private Reach(SearchGrid grid, StraightTimes times, Obstacles land) {
     this.grid = grid;
     this.times = times;
+    this.land = land;
   }
 
   /**
@@ -106,7 +108,9 @@ public final class Reach {
       if (i == MOST_WIDENINGS || !touchesRim(grid, front, within)) {
         TrackTimes tracks = new TrackTimes(motion, speeds, waters, plane, departure);
         return new Reach(
-            grid, new StraightTimes(front, grid, tracks, backward ? longest : Double.NaN));
+            grid,
+            new StraightTimes(front, grid, tracks, backward ? longest : Double.NaN),
+            waters.land());
       }
       radius *= WIDER;
     }
@@ -140,8 +144,8 @@ public final class Reach {
    * @return latitudes and longitudes in turn, degrees, of the corners of each polygon
    */
   public List<double[]> lines(double seconds) {
-    List<double[]> planar =
-        new Contours(grid.columns, grid.rows, node -> times.at(node), seconds).rings();
+    ReachedArea area = new ReachedArea(grid, times, land, seconds);
+    List<double[]> planar = new Contours(grid.columns, grid.rows, area).rings();
     List<double[]> lines = new ArrayList<>();
     for (double[] ring : planar) {
       double[] line = new double[ring.length];

@@ -18,6 +18,14 @@ final class StraightTimes {
 
   private static final int CORRECTIONS = 12;
 
+  /** How far along a side a time is met is known to this share of the side. */
+  static final double FINE_SHARE = 1.0 / 64.0;
+
+  /** A place is on a line of equal time that is reached before it by no more than this share. */
+  private static final double CLOSE_SHARE = 2e-5;
+
+  private static final int CUTS = 12;
+
   private final SearchGrid grid;
   private final TrackTimes tracks;
 
@@ -81,11 +89,48 @@ final class StraightTimes {
       double aside = i % 2 == 0 ? row : row + 1.0;
       int node = grid.nearest(ahead * grid.spacing, aside * grid.spacing);
       if (node >= 0 && times[node] < Double.POSITIVE_INFINITY) {
-        least = Math.min(least, reached(node, times[node], along, right));
-        least = Math.min(least, reached(roots[node], times[roots[node]], along, right));
+        least = Math.min(least, by(node, along, right));
       }
     }
     return least;
+  }
+
+  /** The time of a place by a straight track from a node or from where the track to it began. */
+  private double by(int node, double along, double right) {
+    int root = roots[node];
+    return Math.min(
+        reached(node, times[node], along, right), reached(root, times[root], along, right));
+  }
+
+  /**
+   * How far from a node to its neighbour the craft gets by a time, as a share of the side between
+   * them: the place there is made by then, and so are those before it.
+   */
+  double share(int node, int neighbour, double time) {
+    double low = 0.0;
+    double lowTime = times[node];
+    double high = 1.0;
+    double highTime = times[neighbour];
+    double along = grid.along(node);
+    double right = grid.right(node);
+    double ahead = grid.along(neighbour) - along;
+    double aside = grid.right(neighbour) - right;
+    for (int i = 0; i < CUTS && high - low > FINE_SHARE; i++) {
+      if (time - lowTime <= CLOSE_SHARE * time) {
+        break;
+      }
+      double part = (time - lowTime) / (highTime - lowTime); // 0 where nothing is known beyond
+      double share = low + (high - low) * (part > 0.02 && part < 0.98 ? part : 0.5);
+      double reached = by(node, along + share * ahead, right + share * aside);
+      if (reached <= time) {
+        low = share;
+        lowTime = reached;
+      } else {
+        high = share;
+        highTime = reached;
+      }
+    }
+    return low;
   }
 
   /** The time of a place by a straight track from a node; infinite if it cannot be made. */

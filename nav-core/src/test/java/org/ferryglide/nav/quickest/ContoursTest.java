@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
 class ContoursTest {
@@ -15,9 +14,26 @@ class ContoursTest {
     double at(int column, int row);
   }
 
+  /** What is not above a level, linear along the sides; nothing beyond a finite value. */
+  private record Below(Plane plane, double level) implements Contours.Area {
+    private double at(int node) {
+      return plane.at(node / SIDE, node % SIDE);
+    }
+
+    @Override
+    public boolean isWithin(int node) {
+      return at(node) <= level;
+    }
+
+    @Override
+    public double share(int within, int beyond) {
+      double above = at(beyond) - level; // of a node on the rim perhaps not
+      return above > 0.0 ? (level - at(within)) / (at(beyond) - at(within)) : 0.0;
+    }
+  }
+
   private static List<double[]> rings(Plane plane, double level) {
-    IntToDoubleFunction values = node -> plane.at(node / SIDE, node % SIDE);
-    return new Contours(SIDE, SIDE, values, level).rings();
+    return new Contours(SIDE, SIDE, new Below(plane, level)).rings();
   }
 
   /** Twice the area of a ring, above 0 if it runs round it anticlockwise from columns to rows. */
@@ -77,5 +93,18 @@ class ContoursTest {
     assertEquals(2, rings.size());
     assertTrue(twiceArea(rings.get(0)) * twiceArea(rings.get(1)) < 0.0);
     assertTrue(rings((c, r) -> 3.0, 2.0).isEmpty());
+  }
+
+  /** One that holds a single node alone has no extent. */
+  @Test
+  void noRingIsLeftOfLessThanThreeCorners() {
+    Plane alone = (c, r) -> c == MIDDLE && r == MIDDLE ? 1.0 : Double.POSITIVE_INFINITY;
+    assertTrue(rings(alone, 2.0).isEmpty());
+    for (double[] ring : rings((c, r) -> Math.hypot(c - MIDDLE, r - MIDDLE), 2.0)) {
+      for (int i = 0; i < ring.length; i += 2) {
+        int j = (i + 2) % ring.length;
+        assertTrue(ring[i] != ring[j] || ring[i + 1] != ring[j + 1], "corner " + i / 2);
+      }
+    }
   }
 }

@@ -81,7 +81,7 @@ class IsochronesTest {
     CourseToSteer solver = solver(StreamField.slack());
     Position place = Position.ofDegrees(46, -26);
     Random random = new Random(20261127);
-    for (int i = 0; i < 12; i++) {
+    for (int i = 0; i < 6; i++) {
       int resolution = i % 2 == 0 ? 1_000_000 : 1; // milliseconds and nanoseconds
       Instant early = NOON.plusNanos((long) resolution * random.nextInt(3_600_000));
       Instant late = early.plusSeconds(3600).plusNanos((long) resolution * random.nextInt(1000));
@@ -203,6 +203,106 @@ class IsochronesTest {
       double spare = Duration.between(arrival, NOON).toMillis() / 1e3;
       double takes = Duration.between(leave, NOON).toMillis() / 1e3;
       assertTrue(spare > -0.003 * takes && spare < 0.005 * takes, spare + " s to spare");
+    }
+  }
+
+  private static List<Position> box(double west, double south, double east, double north) {
+    return List.of(
+        PlanePatch.at(west, south),
+        PlanePatch.at(east, south),
+        PlanePatch.at(east, north),
+        PlanePatch.at(west, north));
+  }
+
+  /** The same box turned about the origin by quarters. */
+  private static List<Position> box(double[] sides, int quarters) {
+    double[] s = sides;
+    for (int i = 0; i < quarters; i++) {
+      s = new double[] {-s[3], s[0], -s[1], s[2]};
+    }
+    return box(s[0], s[1], s[2], s[3]);
+  }
+
+  /** By how often rays to the east cross the lines. */
+  private static boolean isWithin(List<List<Position>> lines, double x, double y) {
+    boolean within = false;
+    for (List<Position> line : lines) {
+      for (int i = 0, j = line.size() - 1; i < line.size(); j = i++) {
+        double x0 = PlanePatch.x(line.get(j).longitudeDegrees());
+        double y0 = PlanePatch.y(line.get(j).latitudeDegrees());
+        double x1 = PlanePatch.x(line.get(i).longitudeDegrees());
+        double y1 = PlanePatch.y(line.get(i).latitudeDegrees());
+        within ^= (y0 > y) != (y1 > y) && x < x0 + (x1 - x0) * (y - y0) / (y1 - y0);
+      }
+    }
+    return within;
+  }
+
+  private static List<List<Position>> lines(
+      List<List<Position>> land, boolean back, Duration duration) {
+    CourseToSteer solver = solver(StreamField.slack()).withStrategy(Strategy.quickestAround(land));
+    Position place = PlanePatch.at(0, 0);
+    return back
+        ? solver.reachBack(place, NOON, NOON.minus(duration))
+        : solver.isochrone(place, NOON, NOON.plus(duration));
+  }
+
+  /**
+   * A wall of 20 m on each side in turn, round the ends of which the craft gets: what lies within
+   * the line behind it can be made by way of its nearer end.
+   */
+  @Test
+  void behindAWallNothingIsPromisedThatCannotBeMade() {
+    Random random = new Random(20261127);
+    int within = 0;
+    for (int i = 0; i < 8; i++) {
+      int quarters = i % 4;
+      double off = 1.9 + 0.3 * random.nextDouble();
+      double left = 2.0 + random.nextDouble();
+      double right = 2.0 + 6.0 * random.nextDouble();
+      List<Position> wall = box(new double[] {off, -left, off + 0.02, right}, quarters);
+      List<List<Position>> lines = lines(List.of(wall), i >= 4, Duration.ofSeconds(4000));
+      for (int k = 0; k < 3000; k++) {
+        double x = off + 0.02 + 0.3 * random.nextDouble() * random.nextDouble();
+        double y = -left + (left + right) * random.nextDouble();
+        double leftWay = Math.hypot(off, left) + Math.hypot(x - off, y + left);
+        double rightWay = Math.hypot(off, right) + Math.hypot(x - off, y - right);
+        double[] turned = {x, y};
+        for (int q = 0; q < quarters; q++) {
+          turned = new double[] {-turned[1], turned[0]};
+        }
+        if (isWithin(lines, turned[0], turned[1])) {
+          double takes = Math.min(leftWay, rightWay) * PlanePatch.UNIT_METRES / SPEED;
+          assertTrue(takes < 4000.0 * (1.0 + LATE), i + ": " + x + ", " + y + ": " + takes + " s");
+          within++;
+        }
+      }
+    }
+    assertTrue(within > 1000, within + " places");
+  }
+
+  /** A lagoon between walls of 20 m on each side in turn. */
+  @Test
+  void intoAClosedLagoonNoLineLeads() {
+    Random random = new Random(20261127);
+    for (int i = 0; i < 8; i++) {
+      double off = 2.0 + 0.2 * random.nextDouble();
+      List<List<Position>> walls =
+          List.of(
+              box(new double[] {off, -1.02, off + 0.02, 1.02}, i % 4),
+              box(new double[] {off + 2.0, -1.02, off + 2.02, 1.02}, i % 4),
+              box(new double[] {off, 1.0, off + 2.02, 1.02}, i % 4),
+              box(new double[] {off, -1.02, off + 2.02, -1.0}, i % 4));
+      List<List<Position>> lines = lines(walls, i >= 4, TWO_HOURS);
+      for (int k = 0; k < 3000; k++) {
+        double x = off + 0.02 + 1.98 * Math.pow(random.nextDouble(), 3);
+        double y = 0.8 * (2.0 * random.nextDouble() - 1.0); // corners are cut within their square
+        double[] turned = {x, y};
+        for (int q = 0; q < i % 4; q++) {
+          turned = new double[] {-turned[1], turned[0]};
+        }
+        assertTrue(!isWithin(lines, turned[0], turned[1]), i + ": " + x + ", " + y);
+      }
     }
   }
 
