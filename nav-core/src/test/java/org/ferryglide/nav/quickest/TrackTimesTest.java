@@ -13,6 +13,8 @@ class TrackTimesTest {
 
   /** Still water for 50 s, then 9 m/s along the track: 50 m are paddled, the rest takes 5 s. */
   private static final class Jump implements StreamField {
+    private static final long serialVersionUID = 1L;
+
     @Override
     public boolean sample(
         double latitude, double longitude, double time, double[] out, int offset) {
