@@ -2,6 +2,7 @@ package org.ferryglide.nav.quickest;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ferryglide.nav.basics.Seconds;
 
 /**
  * How far a craft gets by when from a place, or from where and when it can still make a place: the
@@ -26,7 +27,12 @@ public final class Reach {
   private static final double BEYOND = 1.15;
 
   private static final double WIDER = 1.6;
-  private static final int MOST_WIDENINGS = 3;
+
+  /** Streams of 175 craft speeds: an area so wide tells nothing of what the craft itself does. */
+  private static final int MOST_WIDENINGS = 10;
+
+  /** Squares are no smaller, so that degrees still tell their nodes apart, metres. */
+  private static final double LEAST_SQUARE = 0.01;
 
   private final SearchGrid grid;
   private final StraightTimes times;
@@ -48,6 +54,9 @@ public final class Reach {
    * @param departure when it starts, seconds since 1970-01-01T00:00:00Z
    * @param within how long at most, seconds
    * @return the reach
+   * @throws IllegalArgumentException if the area to be searched, 1.6 times as far as still water
+   *     carries or wider if streams carry the craft further, goes beyond a pole or 180 degrees of
+   *     longitude
    */
   public static Reach from(
       CraftMotion motion,
@@ -69,6 +78,9 @@ public final class Reach {
    * @param arrival when it must be reached, seconds since 1970-01-01T00:00:00Z
    * @param within how long before at most, seconds
    * @return the reach
+   * @throws IllegalArgumentException if the area to be searched, 1.6 times as far as still water
+   *     carries or wider if streams carry the craft further, goes beyond a pole or 180 degrees of
+   *     longitude
    */
   public static Reach backFrom(
       CraftMotion motion,
@@ -88,9 +100,10 @@ public final class Reach {
       double departure,
       double within,
       boolean backward) {
-    double radius = FIRST * motion.calmSpeed() * within;
+    double radius = Math.max(FIRST * motion.calmSpeed() * within, ASIDE * LEAST_SQUARE);
     CourseSpeed speeds = new CourseSpeed(motion);
     for (int i = 0; ; i++) {
+      refuseFarAway(latitude, radius, within);
       // a plane whose line runs one square to the north, and ends on the place for a way back
       double spacing = radius / ASIDE;
       double square = spacing / SearchPlane.metresPerLatitudeDegree(latitude);
@@ -113,6 +126,23 @@ public final class Reach {
             waters.land());
       }
       radius *= WIDER;
+    }
+  }
+
+  /** Beyond a pole there is no latitude, and half round the earth the area meets itself. */
+  private static void refuseFarAway(double latitude, double radius, double within) {
+    double north = radius / SearchPlane.metresPerLatitudeDegree(latitude);
+    double east = radius / SearchPlane.metresPerLongitudeDegree(latitude);
+    if (!(Math.abs(latitude) + north <= 90.0 && east <= 180.0)) { // written so that NaN fails
+      throw new IllegalArgumentException(
+          "the time must be so short that the area searched ends short of the pole and of half"
+              + " round the earth, but was "
+              + Seconds.toDuration(within)
+              + " from latitude "
+              + latitude
+              + ", with an area of "
+              + Math.round(radius / 1000.0)
+              + " km to each side");
     }
   }
 

@@ -24,7 +24,7 @@ final class StraightTimes {
   /** A place is on a line of equal time that is reached before it by no more than this share. */
   private static final double CLOSE_SHARE = 2e-5;
 
-  private static final int CUTS = 12;
+  private static final int CUTS = 16;
 
   private final SearchGrid grid;
   private final TrackTimes tracks;
@@ -115,12 +115,13 @@ final class StraightTimes {
     double right = grid.right(node);
     double ahead = grid.along(neighbour) - along;
     double aside = grid.right(neighbour) - right;
-    for (int i = 0; i < CUTS && high - low > FINE_SHARE; i++) {
+    double aim = time - 0.5 * CLOSE_SHARE * time;
+    for (int i = 0; i < CUTS && high - low > FINE_SHARE * high; i++) {
       if (time - lowTime <= CLOSE_SHARE * time) {
         break;
       }
-      double part = (time - lowTime) / (highTime - lowTime); // 0 where nothing is known beyond
-      double share = low + (high - low) * (part > 0.02 && part < 0.98 ? part : 0.5);
+      double part = (aim - lowTime) / (highTime - lowTime); // 0 where nothing is known beyond
+      double share = low + (high - low) * (part > 0.0 && part < 1.0 && i % 3 < 2 ? part : 0.5);
       double reached = by(node, along + share * ahead, right + share * aside);
       if (reached <= time) {
         low = share;

@@ -4,7 +4,6 @@ import java.io.Serializable;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -293,12 +292,15 @@ public final class CourseToSteer implements Serializable {
    * @param departure when it starts
    * @param by when the line is reached, after the departure
    * @return closed polygons, the first corner not repeated; the water that is reached lies between
-   *     them; unmodifiable
-   * @throws IllegalArgumentException if the craft has no speed, or the time is not after the
-   *     departure
+   *     them; unmodifiable, and empty if the craft gets nowhere: the start lies in an area closed
+   *     at the departure, say
+   * @throws IllegalArgumentException if the craft has no speed, the time is not after the
+   *     departure, the start lies inside an obstacle or beyond 89 degrees of latitude, a time is
+   *     not in the years 1 to 4999, or the craft might get beyond a pole or half round the earth
+   *     (the area searched goes 1.6 times as far as still water carries, or further in streams)
    */
   public List<List<Position>> isochrone(Position start, Instant departure, Instant by) {
-    return Isochrones.from(this, start, departure, Duration.between(departure, by)).lineAt(by);
+    return isochrones(start, departure, List.of(by)).values().iterator().next();
   }
 
   /**
@@ -309,14 +311,14 @@ public final class CourseToSteer implements Serializable {
    * @param departure when it starts
    * @param times when the lines are reached, at least one, each after the departure
    * @return the lines by time, in the order of the times; unmodifiable
-   * @throws IllegalArgumentException if the craft has no speed, there is no time, or one is not
-   *     after the departure
+   * @throws IllegalArgumentException if there is no time, one is not after the departure, or for
+   *     what {@link #isochrone} refuses
    */
   public Map<Instant, List<List<Position>>> isochrones(
       Position start, Instant departure, List<Instant> times) {
-    Instant latest = times.stream().max(Comparator.naturalOrder()).orElse(departure);
-    Isochrones all = Isochrones.from(this, start, departure, Duration.between(departure, latest));
-    return lines(all, times, time -> time.isAfter(departure), "after the departure");
+    refuseUnless(times, time -> time.isAfter(departure), "after the departure");
+    Duration longest = Duration.between(departure, Collections.max(times));
+    return lines(Isochrones.from(this, start, departure, longest), times);
   }
 
   /**
@@ -325,13 +327,15 @@ public final class CourseToSteer implements Serializable {
    * @param goal the place to be made
    * @param arrival when it must be made at the latest
    * @param leaving when the craft leaves for it, before the arrival
-   * @return closed polygons as {@link #isochrone} gives them; unmodifiable
-   * @throws IllegalArgumentException if the craft has no speed, or the arrival is not after the
-   *     leaving
+   * @return closed polygons as {@link #isochrone} gives them; unmodifiable, and empty if the goal
+   *     cannot be made from anywhere: it lies in an area closed at the arrival, say
+   * @throws IllegalArgumentException if the craft has no speed, the arrival is not after the
+   *     leaving, the goal lies inside an obstacle or beyond 89 degrees of latitude, a time is not
+   *     in the years 1 to 4999, or the craft might get beyond a pole or half round the earth (the
+   *     area searched goes 1.6 times as far as still water carries, or further in streams)
    */
   public List<List<Position>> reachBack(Position goal, Instant arrival, Instant leaving) {
-    return Isochrones.backFrom(this, goal, arrival, Duration.between(leaving, arrival))
-        .lineAt(leaving);
+    return reachesBack(goal, arrival, List.of(leaving)).values().iterator().next();
   }
 
   /**
@@ -342,23 +346,32 @@ public final class CourseToSteer implements Serializable {
    * @param arrival when it must be made at the latest
    * @param times when the craft leaves, at least one, each before the arrival
    * @return the lines by time, in the order of the times; unmodifiable
-   * @throws IllegalArgumentException if the craft has no speed, there is no time, or one is not
-   *     before the arrival
+   * @throws IllegalArgumentException if there is no time, one is not before the arrival, or for
+   *     what {@link #reachBack} refuses
    */
   public Map<Instant, List<List<Position>>> reachesBack(
       Position goal, Instant arrival, List<Instant> times) {
-    Instant earliest = times.stream().min(Comparator.naturalOrder()).orElse(arrival);
-    Isochrones all = Isochrones.backFrom(this, goal, arrival, Duration.between(earliest, arrival));
-    return lines(all, times, time -> time.isBefore(arrival), "before the arrival");
+    refuseUnless(times, time -> time.isBefore(arrival), "before the arrival");
+    Duration longest = Duration.between(Collections.min(times), arrival);
+    return lines(Isochrones.backFrom(this, goal, arrival, longest), times);
   }
 
-  private static Map<Instant, List<List<Position>>> lines(
-      Isochrones all, List<Instant> times, Predicate<Instant> isAllowed, String allowed) {
-    Map<Instant, List<List<Position>>> lines = new LinkedHashMap<>();
+  private static void refuseUnless(
+      List<Instant> times, Predicate<Instant> isAllowed, String allowed) {
+    if (times.isEmpty()) {
+      throw new IllegalArgumentException(
+          "there must be a time " + allowed + ", but there was none");
+    }
     for (Instant time : times) {
       if (!isAllowed.test(time)) {
         throw new IllegalArgumentException("times must be " + allowed + ", but one was " + time);
       }
+    }
+  }
+
+  private static Map<Instant, List<List<Position>>> lines(Isochrones all, List<Instant> times) {
+    Map<Instant, List<List<Position>>> lines = new LinkedHashMap<>();
+    for (Instant time : times) {
       lines.put(time, all.lineAt(time));
     }
     return Collections.unmodifiableMap(lines);

@@ -58,19 +58,25 @@ final class Isochrones {
    * @param departure when it starts
    * @param longest how long it is followed, above 0
    * @return the lines
-   * @throws IllegalArgumentException if the craft has no speed, or {@code longest} is not above 0
+   * @throws IllegalArgumentException if the craft has no speed, {@code longest} is not above 0 or
+   *     so long that the area searched goes beyond a pole or half round the earth, the place lies
+   *     inside an obstacle or beyond 89 degrees of latitude, or a time is not in the years 1 to
+   *     4999
    */
   public static Isochrones from(
       CourseToSteer solver, Position start, Instant departure, Duration longest) {
     double within = checked(solver, longest);
-    QuickestPath path = path(solver);
+    double seconds = EpochSeconds.of(departure);
+    LegSolver.refuseFarYears(seconds, "departure");
+    LegSolver.refuseFarYears(seconds + within, "time");
+    QuickestPath path = path(solver, start, "start");
     return new Isochrones(
         Reach.from(
             path.searched(),
             path.waters(),
             start.latitudeDegrees(),
             start.longitudeDegrees(),
-            EpochSeconds.of(departure),
+            seconds,
             within),
         departure,
         false,
@@ -85,19 +91,25 @@ final class Isochrones {
    * @param arrival when it must be made at the latest
    * @param longest how far back it is looked, above 0
    * @return the lines
-   * @throws IllegalArgumentException if the craft has no speed, or {@code longest} is not above 0
+   * @throws IllegalArgumentException if the craft has no speed, {@code longest} is not above 0 or
+   *     so long that the area searched goes beyond a pole or half round the earth, the place lies
+   *     inside an obstacle or beyond 89 degrees of latitude, or a time is not in the years 1 to
+   *     4999
    */
   public static Isochrones backFrom(
       CourseToSteer solver, Position goal, Instant arrival, Duration longest) {
     double within = checked(solver, longest);
-    QuickestPath path = path(solver);
+    double seconds = EpochSeconds.of(arrival);
+    LegSolver.refuseFarYears(seconds, "arrival");
+    LegSolver.refuseFarYears(seconds - within, "leaving");
+    QuickestPath path = path(solver, goal, "goal");
     return new Isochrones(
         Reach.backFrom(
             path.searched(),
             path.waters(),
             goal.latitudeDegrees(),
             goal.longitudeDegrees(),
-            EpochSeconds.of(arrival),
+            seconds,
             within),
         arrival,
         true,
@@ -116,9 +128,20 @@ final class Isochrones {
     return within;
   }
 
-  private static QuickestPath path(CourseToSteer solver) {
-    return new QuickestPath(
-        new Motion(solver.craft(), solver.stream(), solver.wind()), solver.strategy().room());
+  /** The path whose searches these are; as for a leg, its place may not lie everywhere. */
+  private static QuickestPath path(CourseToSteer solver, Position place, String name) {
+    if (!(Math.abs(place.latitudeDegrees()) <= Earth.GREATEST_LATITUDE)) {
+      throw new IllegalArgumentException(
+          name + " must lie within 89 degrees of the equator, but was " + place);
+    }
+    QuickestPath path =
+        new QuickestPath(
+            new Motion(solver.craft(), solver.stream(), solver.wind()), solver.strategy().room());
+    if (path.waters().land().contains(place.latitudeDegrees(), place.longitudeDegrees())) {
+      throw new IllegalArgumentException(
+          name + " must not lie inside an obstacle, but was " + place);
+    }
+    return path;
   }
 
   /**

@@ -56,10 +56,15 @@ final class LegSolver {
 
   /** Refuses times that doubles do not resolve, at which no step would ever end. */
   static void refuseFarYears(double departure) {
-    if (!(departure >= EARLIEST && departure < LATEST)) { // written so that NaN fails
+    refuseFarYears(departure, "departure");
+  }
+
+  static void refuseFarYears(double time, String name) {
+    if (!(time >= EARLIEST && time < LATEST)) { // written so that NaN fails
       throw new IllegalArgumentException(
-          "departure must lie in the years 1 to 4999, but was "
-              + departure
+          name
+              + " must lie in the years 1 to 4999, but was "
+              + time
               + " seconds after the start of 1970");
     }
   }

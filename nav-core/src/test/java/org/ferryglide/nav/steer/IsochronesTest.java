@@ -7,16 +7,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.ferryglide.nav.geodesy.GeodesicLeg;
 import org.ferryglide.nav.measure.Speed;
+import org.ferryglide.nav.measure.TimeSpan;
 import org.ferryglide.nav.measure.Velocity;
 import org.ferryglide.nav.position.Position;
 import org.ferryglide.nav.quickest.PlanePatch;
 import org.ferryglide.nav.water.StreamField;
 import org.ferryglide.testing.Seeds;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -306,14 +309,108 @@ class IsochronesTest {
     }
   }
 
+  /** Far more than the craft's own speed, and along none of the directions of the grid. */
   @Test
-  void whatCannotBeIsRefused() {
-    CourseToSteer solver = solver(StreamField.slack());
-    Position start = PlanePatch.at(0, 0);
-    assertThrows(
-        IllegalArgumentException.class, () -> Isochrones.from(solver, start, NOON, Duration.ZERO));
-    assertThrows(
-        IllegalArgumentException.class,
-        () -> Isochrones.from(solver.withCraft(Craft.ofSpeed(Speed.ZERO)), start, NOON, TWO_HOURS));
+  void howeverHardTheStreamTheLineGoesAsFarAsItCarries() {
+    double east = 10.0;
+    double seconds = 3600.0;
+    CourseToSteer solver = solver(StreamField.steady(Velocity.ofEastAndNorth(east, 0.0)));
+    double farthest = 0.0;
+    for (List<Position> line :
+        solver.isochrone(PlanePatch.at(0, 0), NOON, NOON.plusSeconds(3600))) {
+      for (Position corner : line) {
+        farthest = Math.max(farthest, PlanePatch.x(corner.longitudeDegrees()));
+      }
+    }
+    double carried = (east + SPEED) * seconds / PlanePatch.UNIT_METRES;
+    assertEquals(carried, farthest, LATE * carried);
+  }
+
+  @Test
+  void severalLinesComeFromOneSearchInTheOrderAskedFor() {
+    CourseToSteer solver = solver(StreamField.steady(Velocity.ofEastAndNorth(0.6, 0.0)));
+    Position place = PlanePatch.at(0, 0);
+    List<Instant> after =
+        List.of(NOON.plusSeconds(5400), NOON.plusMillis(1), NOON.plusSeconds(2700));
+    Map<Instant, List<List<Position>>> out = solver.isochrones(place, NOON, after);
+    assertEquals(after, List.copyOf(out.keySet()));
+    List<Instant> before = List.of(NOON.minusSeconds(2700), NOON.minusSeconds(5400));
+    Map<Instant, List<List<Position>>> home = solver.reachesBack(place, NOON, before);
+    assertEquals(before, List.copyOf(home.keySet()));
+    for (Map.Entry<Instant, List<List<Position>>> entry : out.entrySet()) {
+      assertOnCircle(entry.getValue(), seconds(NOON, entry.getKey()), 0.6);
+    }
+    for (Map.Entry<Instant, List<List<Position>>> entry : home.entrySet()) {
+      assertOnCircle(entry.getValue(), seconds(entry.getKey(), NOON), -0.6);
+    }
+    assertEquals(out.get(after.get(0)), solver.isochrone(place, NOON, after.get(0)));
+    assertEquals(home.get(before.get(1)), solver.reachBack(place, NOON, before.get(1)));
+    assertThrows(UnsupportedOperationException.class, () -> out.remove(after.get(0)));
+  }
+
+  private static void assertOnCircle(List<List<Position>> lines, double seconds, double east) {
+    assertEquals(1, lines.size());
+    for (Position corner : lines.get(0)) {
+      double x = PlanePatch.x(corner.longitudeDegrees()) * PlanePatch.UNIT_METRES - east * seconds;
+      double y = PlanePatch.y(corner.latitudeDegrees()) * PlanePatch.UNIT_METRES;
+      double share = Math.hypot(x, y) / (SPEED * seconds);
+      assertTrue(share < 1.0 + PLANE && share > 1.0 - LATE_IN_A_STREAM, seconds + " s: " + share);
+    }
+  }
+
+  /** As a quickest path from there finds no way. */
+  @Test
+  void fromAClosedAreaNothingIsReached() {
+    Strategy closed =
+        Strategy.quickest()
+            .withClosure(
+                box(-0.5, -0.5, 0.5, 0.5),
+                TimeSpan.of(NOON.minusSeconds(600), Duration.ofSeconds(1200)));
+    CourseToSteer solver = solver(StreamField.slack()).withStrategy(closed);
+    Position place = PlanePatch.at(0, 0);
+    assertEquals(List.of(), solver.isochrone(place, NOON, NOON.plusSeconds(3600)));
+    assertEquals(List.of(), solver.reachBack(place, NOON, NOON.minusSeconds(3600)));
+    assertEquals(1, solver.isochrone(place, NOON.plusSeconds(601), NOON.plusSeconds(3600)).size());
+  }
+
+  private static void assertRefused(String words, Executable asked) {
+    String message = assertThrows(IllegalArgumentException.class, asked).getMessage();
+    assertTrue(message.contains(words), message);
+  }
+
+  @Test
+  void whatNoLineCanBeDrawnForIsRefused() {
+    CourseToSteer open = solver(StreamField.slack());
+    CourseToSteer landlocked =
+        open.withStrategy(Strategy.quickestAround(List.of(box(-1, -1, 1, 1))));
+    Position place = PlanePatch.at(0, 0);
+    Instant later = NOON.plusSeconds(3600);
+    String inside = "must not lie inside an obstacle";
+    assertRefused("start " + inside, () -> landlocked.isochrone(place, NOON, later));
+    assertRefused("goal " + inside, () -> landlocked.reachBack(place, later, NOON));
+    assertRefused(
+        "goal must lie within 89 degrees",
+        () -> open.reachBack(Position.ofDegrees(89.5, 0), later, NOON));
+    assertRefused("start must lie", () -> open.isochrone(Position.ofDegrees(-90, 0), NOON, later));
+    Instant far = Instant.parse("+12026-06-14T12:00:00Z");
+    String years = " must lie in the years 1 to 4999";
+    assertRefused("departure" + years, () -> open.isochrone(place, far, far.plusSeconds(60)));
+    assertRefused("time" + years, () -> open.isochrone(place, NOON, far));
+    assertRefused("arrival" + years, () -> open.reachBack(place, far, NOON));
+    assertRefused("leaving" + years, () -> open.reachBack(place, NOON, Instant.MIN));
+    assertRefused(
+        "PT1440H from latitude 50",
+        () -> open.isochrone(Position.ofDegrees(50, 0), NOON, NOON.plus(Duration.ofDays(60))));
+    assertRefused("after the departure", () -> open.isochrone(place, NOON, NOON));
+    assertRefused("before the arrival", () -> open.reachBack(place, NOON, NOON));
+    assertRefused("there was none", () -> open.isochrones(place, NOON, List.of()));
+    assertRefused("there was none", () -> open.reachesBack(place, NOON, List.of()));
+    List<Instant> mixed = List.of(later, NOON.minusSeconds(1));
+    assertRefused("after the departure, but one", () -> open.isochrones(place, NOON, mixed));
+    assertRefused("before the arrival, but one", () -> open.reachesBack(place, NOON, mixed));
+    CourseToSteer drifting = open.withCraft(Craft.ofSpeed(Speed.ZERO));
+    assertRefused("some speed", () -> drifting.isochrone(place, NOON, later));
+    assertRefused("some speed", () -> drifting.reachBack(place, later, NOON));
+    assertRefused("above PT0S", () -> Isochrones.from(open, place, NOON, Duration.ZERO));
   }
 }
