@@ -1,6 +1,7 @@
 package org.ferryglide.examples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -349,10 +350,11 @@ class ScenarioByVectorsTest {
       String held = part(i, "  track held", "stays");
       assertEquals(
           leg.heldArrival + 30.0, clock(found(held, "ETA (\\d\\d:\\d\\d)")), HALF_A_MINUTE);
-      Matcher bows = Pattern.compile("(\\d{3})° true").matcher(held);
-      while (bows.find()) {
-        double bow = number(bows.group(1));
-        assertTrue(bow >= leg.leastHeld - 0.5 && bow <= leg.mostHeld + 0.5, held);
+      List<String> bows =
+          Pattern.compile("(\\d{3})° true").matcher(held).results().map(it -> it.group(1)).toList();
+      assertFalse(bows.isEmpty(), held);
+      for (String bow : bows) {
+        assertTrue(number(bow) >= leg.leastHeld - 0.5 && number(bow) <= leg.mostHeld + 0.5, held);
       }
     }
   }

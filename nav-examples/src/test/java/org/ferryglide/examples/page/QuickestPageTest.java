@@ -43,6 +43,8 @@ class QuickestPageTest {
               Position.parse("46°10.8'N 026°16.8'W")),
           Distance.ofMetres(50));
 
+  private static final QuickestLeg ONE = of(PageScenes.oneLeg());
+
   private static QuickestLeg of(Passage passage) {
     return QuickestLeg.of(passage, PageScenes.NOON, 1, EACH, 2).orElseThrow();
   }
@@ -53,7 +55,7 @@ class QuickestPageTest {
 
   @Test
   void thePageIsWellFormedAndSaysFirstThatItIsNoDefault() throws Exception {
-    QuickestLeg leg = of(PageScenes.oneLeg());
+    QuickestLeg leg = ONE;
     Document page = PassagePageTest.parsed(page(leg, leg.planned()));
     Element first = (Element) page.getElementsByTagName("p").item(0);
     assertTrue(first.getTextContent().startsWith("Never a default: "), first.getTextContent());
@@ -69,7 +71,7 @@ class QuickestPageTest {
 
   @Test
   void theLinesPassTheEndsWhenTheWayDoes() {
-    QuickestLeg leg = of(PageScenes.oneLeg());
+    QuickestLeg leg = ONE;
     SteeredLeg best = leg.ways().get(0).path();
     CourseToSteer solver =
         CourseToSteer.with(leg.plan().passage().party().craft(), leg.plan().passage().stream());
@@ -168,7 +170,7 @@ class QuickestPageTest {
     LegOptions round =
         LegOptions.usual().withStrategy(Strategy.quickestAround(List.of(RACE.outline())));
     Passage open = PageScenes.oneLeg();
-    assertTrue(cuts(of(open).ways().get(0)), "it lies on the way");
+    assertTrue(cuts(ONE.ways().get(0)), "it lies on the way");
     for (QuickestLeg.Way way : of(open.withLegOptions(1, round)).ways()) {
       assertFalse(cuts(way), way.path().arrival().toString());
     }
@@ -191,7 +193,7 @@ class QuickestPageTest {
 
   @Test
   void linesAreThoseOfTheRoundTimesOfTheClockUpToTheBegunMinuteAsked() throws Exception {
-    QuickestLeg leg = of(PageScenes.oneLeg());
+    QuickestLeg leg = ONE;
     Instant asked = PageScenes.NOON.plusSeconds(2 * 3600 + 59); // 15:00:59 by the party's clock
     assertEquals(
         List.of("13:15", "13:30", "13:45", "14:00"),
@@ -204,7 +206,7 @@ class QuickestPageTest {
   /** Where to turn: the water reached by a time from which the start is still made. */
   @Test
   void linesBackToTheStartHaveTheTimesOfThoseOut() throws Exception {
-    QuickestLeg leg = of(PageScenes.oneLeg());
+    QuickestLeg leg = ONE;
     String html =
         QuickestPage.of(leg, PageScenes.NOON.plusSeconds(3600), Units.NAUTICAL, Labels.english())
             .backTo(leg.leg().leg().from())
