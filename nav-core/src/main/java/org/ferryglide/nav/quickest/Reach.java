@@ -20,6 +20,9 @@ public final class Reach {
   /** How many squares a move of the front goes at most: 32 directions. */
   private static final int MOVE_SQUARES = 3;
 
+  /** The same where streams outrun the craft, which then gets on in few directions only: of 80. */
+  private static final int MOVE_SQUARES_IN_TORRENTS = 5;
+
   /** How far the first area goes, as a share of how far still water carries; and how much wider. */
   private static final double FIRST = 1.6;
 
@@ -102,6 +105,7 @@ public final class Reach {
       boolean backward) {
     double radius = Math.max(FIRST * motion.calmSpeed() * within, ASIDE * LEAST_SQUARE);
     CourseSpeed speeds = new CourseSpeed(motion);
+    int moveSquares = MOVE_SQUARES;
     for (int i = 0; ; i++) {
       refuseFarAway(latitude, radius, within);
       // a plane whose line runs one square to the north, and ends on the place for a way back
@@ -113,12 +117,17 @@ public final class Reach {
               : new SearchPlane(latitude, longitude, latitude + square, longitude);
       double between = Math.max(30.0, Math.min(600.0, within / 40.0));
       SearchGrid grid = new SearchGrid(plane, 1, ASIDE, ASIDE);
-      Moves moves = new Moves(grid, MOVE_SQUARES);
+      Moves moves = new Moves(grid, moveSquares);
       NodeSpeeds nodes = new NodeSpeeds(motion, speeds, grid, moves, departure, between, false);
       double longest = BEYOND * within;
       Front front = new Front(nodes, motion, waters, departure, backward ? longest : Double.NaN);
       front.spread(longest, false);
-      if (i == MOST_WIDENINGS || !touchesRim(grid, front, within)) {
+      boolean torrents = nodes.fastest() > 2.0 * motion.calmSpeed();
+      if (torrents && moveSquares == MOVE_SQUARES) {
+        moveSquares = MOVE_SQUARES_IN_TORRENTS;
+        continue;
+      }
+      if (i >= MOST_WIDENINGS || !touchesRim(grid, front, within)) {
         TrackTimes tracks = new TrackTimes(motion, speeds, waters, plane, departure);
         return new Reach(
             grid,

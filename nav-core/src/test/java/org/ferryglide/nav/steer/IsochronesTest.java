@@ -29,17 +29,28 @@ class IsochronesTest {
   private static final double SPEED = 1.5;
 
   /**
-   * How late the class says the front may be in still water, and in a stream of 0.6 of the craft.
+   * How late corners of a line may be in a uniform stream: their time is met to 0.002 %, and the
+   * patch is not quite plane; 0.0031 % at most here.
    */
-  private static final double LATE_IN_STILL_WATER = 0.005;
+  private static final double LATE_CORNER = 5e-5;
 
-  private static final double LATE_IN_A_STREAM = 0.013;
+  /** How early: not at all but for rounding, since a timed track leads to each. */
+  private static final double EARLY_CORNER = 1e-6;
 
-  /** How far the class says it is from the quickest path in a tide, early or late. */
-  private static final double OFF_IN_A_TIDE = 0.009;
-
-  /** How late the class says a time may be in a uniform stream. */
+  /** How late the time of any place may be in a uniform stream, as the javadoc says. */
   private static final double LATE = 4e-4;
+
+  /**
+   * How late the reach out may be in the tide below against the quickest path, and the reach out
+   * from the reach back; 0.15 % and 0.07 % at most at 20 places.
+   */
+  private static final double LATE_IN_A_TIDE = 0.003;
+
+  /** How much less far the line may lie where streams of several craft speeds carry it. */
+  private static final double LATE_IN_A_TORRENT = 0.001;
+
+  /** So much earlier than its own estimate a path may be steered, or later. */
+  private static final double STEERED = 2e-4;
 
   /** Nearer the place than so many squares of the grid its times are rougher. */
   private static final double FEW_SQUARES = 4.0;
@@ -61,12 +72,10 @@ class IsochronesTest {
       assertEquals(1, lines.size());
       double radius = 60.0 * minutes * SPEED;
       assertTrue(lines.get(0).size() > 60);
-      final double early =
-          4e-4 * radius; // the line is straight between nodes where the front bends
       for (Position corner : lines.get(0)) {
         double metres = GeodesicLeg.between(start, corner).length().metres();
         assertTrue(
-            metres <= radius + early && metres >= radius * (1.0 - LATE_IN_STILL_WATER),
+            metres <= radius * (1.0 + EARLY_CORNER) && metres >= radius * (1.0 - LATE_CORNER),
             minutes + " min: " + metres + " m");
       }
     }
@@ -105,7 +114,8 @@ class IsochronesTest {
         double x = PlanePatch.x(corner.longitudeDegrees()) - 0.9 * seconds / PlanePatch.UNIT_METRES;
         double y = PlanePatch.y(corner.latitudeDegrees());
         double share = Math.hypot(x, y) / radius;
-        assertTrue(share < 1.0 + PLANE && share > 1.0 - LATE_IN_A_STREAM, seconds + " s: " + share);
+        assertTrue(
+            share < 1.0 + EARLY_CORNER && share > 1.0 - LATE_CORNER, seconds + " s: " + share);
       }
     }
   }
@@ -165,12 +175,13 @@ class IsochronesTest {
       Instant quickest =
           solver.solve(GeodesicLeg.between(middle, place), NOON).orElseThrow().arrival();
       double takes = seconds(NOON, quickest);
-      assertEquals(takes, seconds(NOON, out.timeAt(place).orElseThrow()), OFF_IN_A_TIDE * takes);
+      double late = seconds(NOON, out.timeAt(place).orElseThrow()) / takes - 1.0;
+      assertTrue(late > -STEERED && late < LATE_IN_A_TIDE, "out: " + late);
       Instant leave = home.timeAt(place).orElseThrow();
       Instant back =
           Isochrones.from(solver, place, leave, Duration.ofHours(4)).timeAt(middle).orElseThrow();
       double allowed = seconds(leave, NOON);
-      assertEquals(allowed, seconds(leave, back), OFF_IN_A_TIDE * allowed);
+      assertEquals(allowed, seconds(leave, back), LATE_IN_A_TIDE * allowed);
     }
   }
 
@@ -182,10 +193,10 @@ class IsochronesTest {
     Isochrones home = Isochrones.backFrom(solver(east), goal, NOON, TWO_HOURS);
     double upStreamSeconds =
         Duration.between(home.timeAt(PlanePatch.at(-9.6, 0)).orElseThrow(), NOON).toMillis() / 1e3;
-    assertEquals(9600.0 / 2.4, upStreamSeconds, 4000.0 * LATE_IN_A_STREAM);
+    assertEquals(9600.0 / 2.4, upStreamSeconds, 4000.0 * LATE);
     double downStreamSeconds =
         Duration.between(home.timeAt(PlanePatch.at(2.4, 0)).orElseThrow(), NOON).toMillis() / 1e3;
-    assertEquals(2400.0 / 0.6, downStreamSeconds, 4000.0 * LATE_IN_A_STREAM);
+    assertEquals(2400.0 / 0.6, downStreamSeconds, 4000.0 * LATE);
     assertEquals(Optional.empty(), home.timeAt(PlanePatch.at(6, 0)));
   }
 
@@ -205,7 +216,7 @@ class IsochronesTest {
               .arrival();
       double spare = Duration.between(arrival, NOON).toMillis() / 1e3;
       double takes = Duration.between(leave, NOON).toMillis() / 1e3;
-      assertTrue(spare > -0.003 * takes && spare < 0.005 * takes, spare + " s to spare");
+      assertTrue(spare > -STEERED * takes && spare < LATE_IN_A_TIDE * takes, spare + " s to spare");
     }
   }
 
@@ -309,21 +320,26 @@ class IsochronesTest {
     }
   }
 
-  /** Far more than the craft's own speed, and along none of the directions of the grid. */
-  @Test
-  void howeverHardTheStreamTheLineGoesAsFarAsItCarries() {
-    double east = 10.0;
+  /**
+   * Streams of four to seven craft speeds, one of them along a column of the grid and none of the
+   * others along a move to a near node.
+   */
+  @ParameterizedTest
+  @CsvSource({"10.0, 0.0", "7.3900, 3.0614", "5.9229, 0.9593"})
+  void howeverHardTheStreamTheLineGoesAsFarAsItCarries(double east, double north) {
     double seconds = 3600.0;
-    CourseToSteer solver = solver(StreamField.steady(Velocity.ofEastAndNorth(east, 0.0)));
+    CourseToSteer solver = solver(StreamField.steady(Velocity.ofEastAndNorth(east, north)));
     double farthest = 0.0;
     for (List<Position> line :
         solver.isochrone(PlanePatch.at(0, 0), NOON, NOON.plusSeconds(3600))) {
       for (Position corner : line) {
-        farthest = Math.max(farthest, PlanePatch.x(corner.longitudeDegrees()));
+        double x = PlanePatch.x(corner.longitudeDegrees());
+        double y = PlanePatch.y(corner.latitudeDegrees());
+        farthest = Math.max(farthest, Math.hypot(x, y));
       }
     }
-    double carried = (east + SPEED) * seconds / PlanePatch.UNIT_METRES;
-    assertEquals(carried, farthest, LATE * carried);
+    double carried = (Math.hypot(east, north) + SPEED) * seconds / PlanePatch.UNIT_METRES;
+    assertEquals(carried, farthest, LATE_IN_A_TORRENT * carried);
   }
 
   @Test
@@ -338,23 +354,25 @@ class IsochronesTest {
     Map<Instant, List<List<Position>>> home = solver.reachesBack(place, NOON, before);
     assertEquals(before, List.copyOf(home.keySet()));
     for (Map.Entry<Instant, List<List<Position>>> entry : out.entrySet()) {
-      assertOnCircle(entry.getValue(), seconds(NOON, entry.getKey()), 0.6);
+      assertOnCircle(entry.getValue(), seconds(NOON, entry.getKey()), 0.6, LATE_CORNER);
     }
     for (Map.Entry<Instant, List<List<Position>>> entry : home.entrySet()) {
-      assertOnCircle(entry.getValue(), seconds(entry.getKey(), NOON), -0.6);
+      // latest departures are found to half a second
+      assertOnCircle(entry.getValue(), seconds(entry.getKey(), NOON), -0.6, LATE);
     }
     assertEquals(out.get(after.get(0)), solver.isochrone(place, NOON, after.get(0)));
     assertEquals(home.get(before.get(1)), solver.reachBack(place, NOON, before.get(1)));
     assertThrows(UnsupportedOperationException.class, () -> out.remove(after.get(0)));
   }
 
-  private static void assertOnCircle(List<List<Position>> lines, double seconds, double east) {
+  private static void assertOnCircle(
+      List<List<Position>> lines, double seconds, double east, double late) {
     assertEquals(1, lines.size());
     for (Position corner : lines.get(0)) {
       double x = PlanePatch.x(corner.longitudeDegrees()) * PlanePatch.UNIT_METRES - east * seconds;
       double y = PlanePatch.y(corner.latitudeDegrees()) * PlanePatch.UNIT_METRES;
       double share = Math.hypot(x, y) / (SPEED * seconds);
-      assertTrue(share < 1.0 + PLANE && share > 1.0 - LATE_IN_A_STREAM, seconds + " s: " + share);
+      assertTrue(share < 1.0 + EARLY_CORNER && share > 1.0 - late, seconds + " s: " + share);
     }
   }
 
