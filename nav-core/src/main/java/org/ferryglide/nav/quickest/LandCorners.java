@@ -53,6 +53,10 @@ final class LandCorners {
     }
   }
 
+  int count() {
+    return cornerAlong.length;
+  }
+
   /** Where a corner lies along the line from start to goal, metres. */
   double along(int corner) {
     return cornerAlong[corner];

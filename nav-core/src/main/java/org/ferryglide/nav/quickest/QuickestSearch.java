@@ -3,8 +3,6 @@ package org.ferryglide.nav.quickest;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Finds the quickest ways from a place to a place.
@@ -24,6 +22,9 @@ public final class QuickestSearch {
 
   /** The same where an answer doubts itself by more than this share of its time. */
   private static final int TWICE = 2;
+
+  /** By how much closer a way is looked at that leads through what is not allowed. */
+  private static final int CLOSE_LOOKS = 16;
 
   private static final double DOUBTFUL_SHARE = 3e-3;
 
@@ -87,17 +88,31 @@ public final class QuickestSearch {
    * @return the ways, the quickest first; empty if nothing was found within the horizon
    */
   public List<FoundWay> ways(int most) {
-    List<FoundWay> found = ways(most, 1);
-    if (found == null) {
-      return Objects.requireNonNull(ways(most, FINER));
+    Sought sought = sought(most, 1);
+    if (sought.isLedAstray()) {
+      Sought finer = sought(most, FINER);
+      return finer.isLedAstray() ? unrefined(finer, most) : finer.found();
     }
-    if (!found.isEmpty() && isDoubtful(found.get(0))) {
-      List<FoundWay> again = ways(most, TWICE);
-      if (again != null && !again.isEmpty() && again.get(0).seconds() < found.get(0).seconds()) {
+    List<FoundWay> found = sought.found();
+    boolean nothing = found.isEmpty();
+    if (nothing ? !waters.land().isEmpty() : isDoubtful(found.get(0))) {
+      List<FoundWay> again = sought(most, TWICE).found();
+      if (!again.isEmpty() && (nothing || again.get(0).seconds() < found.get(0).seconds())) {
         return again;
       }
     }
     return found;
+  }
+
+  /**
+   * The quickest way and others, round other sides of land or streams, that take up to 2 % longer.
+   *
+   * @param most how many are wanted at most
+   * @return the ways, the quickest first; empty if nothing was found within the horizon
+   */
+  public List<FoundWay> alternatives(int most) {
+    refinement.keepOthers();
+    return ways(most);
   }
 
   /** Whether the front may have been deceived by a grid too coarse for the stream. */
@@ -105,23 +120,50 @@ public final class QuickestSearch {
     return way.errorSeconds() > DOUBTFUL_SHARE * way.seconds();
   }
 
-  /** The ways by a grid so much finer; null if a finer one may find some. */
-  private @Nullable List<FoundWay> ways(int most, int finer) {
-    List<Way> rough = roughWays.within(horizon, finer);
-    times.lookCloser(finer);
-    List<TimedWay> ways = rough.isEmpty() ? List.of() : refinement.refined(rough);
-    List<FoundWay> found = finished(ways, most);
-    boolean entered = found.removeIf(way -> !isClear(way));
-    if (rough.isEmpty() || !found.isEmpty() || (!ways.isEmpty() && !entered)) {
-      return found;
+  /**
+   * What a grid gave.
+   *
+   * @param rough the front's ways
+   * @param refined those refined of them
+   * @param found those of these that keep out of what is not allowed
+   * @param entered whether others did not, since they were not looked at closely enough
+   */
+  private record Sought(
+      List<Way> rough, List<TimedWay> refined, List<FoundWay> found, boolean entered) {
+    boolean isLedAstray() {
+      return found.isEmpty() && (refined.isEmpty() ? !rough.isEmpty() : entered);
     }
-    return finer == FINER ? unrefined(rough, ways, most) : null;
+  }
+
+  private Sought sought(int most, int finer) {
+    List<Way> rough = new ArrayList<>(roughWays.within(horizon, finer));
+    if (!waters.land().isEmpty()) {
+      Way shortest = ShortestWay.of(waters, plane);
+      if (shortest != null) {
+        rough.add(shortest);
+      }
+    }
+    times.lookCloser(finer);
+    Sought sought = refined(rough, most);
+    if (sought.found().isEmpty() && sought.entered()) {
+      times.lookCloser(CLOSE_LOOKS);
+      sought = refined(rough, most);
+    }
+    return sought;
+  }
+
+  private Sought refined(List<Way> rough, int most) {
+    List<TimedWay> refined = rough.isEmpty() ? List.of() : refinement.refined(rough);
+    List<FoundWay> found = finished(refined, most);
+    boolean entered = found.removeIf(way -> !isClear(way));
+    return new Sought(rough, refined, found, entered);
   }
 
   /** Ways of the front as they are, where refined ones cut corners of what they keep out of. */
-  private List<FoundWay> unrefined(List<Way> rough, List<TimedWay> refined, int most) {
+  private List<FoundWay> unrefined(Sought sought, int most) {
+    List<TimedWay> refined = sought.refined();
     List<FoundWay> found = new ArrayList<>();
-    for (Way way : rough) {
+    for (Way way : sought.rough()) {
       double seconds = way.arrival(times);
       if (seconds <= horizon) { // false for NaN
         double best = refined.isEmpty() ? 0.95 * seconds : refined.get(0).seconds();
@@ -180,7 +222,7 @@ public final class QuickestSearch {
     if (motion.isWindless() && waters.isOpen() && !timed.way().waits()) {
       double[][] tracks = rows.places(timed.way());
       double[][] smooth = new Shooting(motion, goal, departure).through(rows.withHeadings(tracks));
-      if (smooth != null) {
+      if (smooth != null && isClear(new FoundWay(0.0, 0.0, smooth, true))) {
         double seconds = smooth[smooth.length - 1][FoundWay.TIME];
         return seconds > timed.seconds()
             ? new FoundWay(timed.seconds(), seconds - timed.seconds(), tracks, false)

@@ -47,6 +47,9 @@ final class Refinement {
   /** After the first relaxation ways are dropped that are slower than the best by more. */
   private static final double[] DROPPED_SHARE = {0.02, 0.004};
 
+  /** Where other ways are wanted too, those are that take so much longer at most. */
+  static final double OTHERS_SHARE = 0.02;
+
   /** Ways nearer each other than this share of the leg are one, once they are refined. */
   private static final double APART_SHARE = 0.02;
 
@@ -61,6 +64,9 @@ final class Refinement {
   private final Tents tents;
   private final Corridor corridor;
 
+  /** Whether ways are wanted that are longer than the best. */
+  private boolean others;
+
   Refinement(TrackTimes times, Waters waters, SearchPlane plane, RoughWays roughWays) {
     this.times = times;
     this.waters = waters;
@@ -69,6 +75,11 @@ final class Refinement {
     relaxation = new Relaxation(times);
     tents = new Tents(times);
     corridor = new Corridor(times, waters, plane);
+  }
+
+  /** Keeps ways too that are no more than a little longer than the best. */
+  void keepOthers() {
+    others = true;
   }
 
   /** The best of some ways in the most tracks, the quickest first; none if none can be made. */
@@ -123,7 +134,8 @@ final class Refinement {
     ways.sort(Comparator.comparingDouble(TimedWay::expected));
     List<TimedWay> next = new ArrayList<>();
     for (TimedWay timed : ways) {
-      if (timed.expected() > (1.0 + DROPPED_SHARE[level - 1]) * ways.get(0).expected()) {
+      double longer = others ? OTHERS_SHARE : DROPPED_SHARE[level - 1];
+      if (timed.expected() > (1.0 + longer) * ways.get(0).expected()) {
         break;
       }
       if (isOther(timed, next, SAME_SHARE)) {

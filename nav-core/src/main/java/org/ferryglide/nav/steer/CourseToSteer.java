@@ -258,8 +258,9 @@ public final class CourseToSteer implements Serializable {
   }
 
   /**
-   * The quickest path and other ways to the end that take little longer: on the other side of an
-   * island or an eddy, say. Of ways that differ by 0.4 % at most only one is given.
+   * The quickest path and other ways to the end that take up to 2 % longer: on the other side of an
+   * island or an eddy, say. Ways that keep within a fiftieth of the leg of a quicker one are left
+   * out.
    *
    * @param leg the leg
    * @param departure when it starts

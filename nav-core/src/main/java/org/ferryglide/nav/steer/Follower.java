@@ -18,6 +18,9 @@ sealed interface Follower
    */
   Followed follow(LegFrame frame, double departure, double limit);
 
+  /** Refuses a leg with an end where nobody can be. */
+  default void refuseEnds(LegFrame frame) {}
+
   /**
    * The quickest way and others that take little longer, quickest first.
    *

@@ -102,6 +102,7 @@ final class LegSolver {
     refuseFarYears(departure);
     LegFrame frame = frame(leg);
     if (frame.length < NO_LENGTH_METRES) {
+      follower.refuseEnds(frame);
       return standStill(leg, frame, departure);
     }
     Followed followed = follower.follow(frame, departure, departure + longest);
@@ -119,6 +120,7 @@ final class LegSolver {
     refuseFarYears(departure);
     LegFrame frame = frame(leg);
     if (frame.length < NO_LENGTH_METRES) {
+      follower.refuseEnds(frame);
       return departure;
     }
     double most = options.limits().refuseAbove();
@@ -143,6 +145,7 @@ final class LegSolver {
     refuseFarYears(departure);
     LegFrame frame = frame(leg);
     if (frame.length < NO_LENGTH_METRES) {
+      follower.refuseEnds(frame);
       write(out, offset, departure, 0.0, motion.calmWaterSpeed(), 0.0);
       return null;
     }
@@ -178,7 +181,10 @@ final class LegSolver {
   List<SteeredLeg> quickestWays(Leg leg, double departure, int most) {
     List<SteeredLeg> ways = new ArrayList<>();
     LegFrame frame = new LegFrame(leg);
-    if (frame.length >= NO_LENGTH_METRES && motion.calmWaterSpeed() > 0.0) {
+    if (options.strategy().isQuickest() && frame.length < NO_LENGTH_METRES) {
+      follower.refuseEnds(frame);
+      standStill(leg, frame, departure).solved().ifPresent(ways::add);
+    } else if (motion.calmWaterSpeed() > 0.0) {
       for (Followed way : follower.ways(frame, departure, departure + longest, most)) {
         weighed(frame, way, true).solved().ifPresent(ways::add);
       }

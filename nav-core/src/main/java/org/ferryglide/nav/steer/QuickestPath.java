@@ -3,6 +3,7 @@ package org.ferryglide.nav.steer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.ferryglide.nav.geodesy.GreatCircle;
 import org.ferryglide.nav.geodesy.Leg;
 import org.ferryglide.nav.geodesy.RhumbLeg;
 import org.ferryglide.nav.note.Note;
@@ -29,6 +30,9 @@ final class QuickestPath implements Follower {
 
   /** One heading held is the answer only if it is quicker by more than this, seconds. */
   private static final double QUICKER_SECONDS = 0.5;
+
+  /** A constant heading takes longer by this share at most where it is not searched further. */
+  private static final double LONGER_SHARE = 5e-7;
 
   /** The search takes streams for so much harder where limits bar them. */
   private static final double KEPT_CLEAR = 1.003;
@@ -63,16 +67,22 @@ final class QuickestPath implements Follower {
   }
 
   @Override
-  public Followed follow(LegFrame frame, double departure, double limit) {
+  public void refuseEnds(LegFrame frame) {
     Obstacles land = waters.land();
     land.refuseInside(Position.ofDegrees(frame.startLatitude, frame.startLongitude), "start");
     land.refuseInside(Earth.position(frame.endLatitude, frame.endLongitude), "end");
+  }
+
+  @Override
+  public Followed follow(LegFrame frame, double departure, double limit) {
+    refuseEnds(frame);
     if (motion.calmSpeed() == 0.0) {
-      return driftClearOfObstacles(constantHeading.follow(frame, departure, limit));
+      return driftClear(constantHeading.follow(frame, departure, limit));
     }
     Followed held = open ? constantHeading.follow(frame, departure, limit) : null;
-    if (held != null && held.isReached() && motion.isUniform() && motion.isWindless()) {
-      return held; // nothing is quicker where place does not matter
+    boolean placeMatters = !motion.isUniform() || !motion.isWindless();
+    if (held != null && held.isReached() && !placeMatters && isShort(frame)) {
+      return held; // nothing is quicker by what counts
     }
     boolean heldIsRough = constantHeading.isRough();
     Followed found = search(frame, departure, limit);
@@ -92,6 +102,14 @@ final class QuickestPath implements Follower {
     }
     Followed anywhere = constantHeading.follow(frame, departure, limit);
     return anywhere.isReached() ? found : anywhere; // the stream forbids it even in open water
+  }
+
+  /** Whether a rhumb line takes hardly longer than a geodesic: by (L tan latitude / R)²/24. */
+  private static boolean isShort(LegFrame frame) {
+    double latitude = Math.max(Math.abs(frame.startLatitude), Math.abs(frame.endLatitude));
+    double turn =
+        frame.length * Math.tan(Math.toRadians(latitude)) / GreatCircle.MEAN_RADIUS.metres();
+    return turn * turn < 24.0 * LONGER_SHARE;
   }
 
   /** Whether stream and wind are known all along a track, however narrow a gap in them is. */
@@ -115,30 +133,47 @@ final class QuickestPath implements Follower {
   }
 
   private Followed search(LegFrame frame, double departure, double limit) {
-    List<Followed> ways = ways(frame, departure, limit, 1);
-    return ways.isEmpty()
-        ? Followed.failed(
-            open ? Reason.BEYOND_HORIZON : Reason.NO_ROOM,
-            limit,
-            frame.endLatitude,
-            frame.endLongitude,
-            Double.NaN)
-        : ways.get(0);
+    List<Followed> ways =
+        held(quickestSearch(frame, departure, limit).ways(1 + SPARE_WAYS), 1, departure, limit);
+    return ways.isEmpty() ? notFound(frame, departure, limit) : ways.get(0);
   }
 
-  /** Those that cannot be held are left out. */
+  private Followed notFound(LegFrame frame, double departure, double limit) {
+    if (open) {
+      return Followed.failed(
+          Reason.BEYOND_HORIZON, limit, frame.endLatitude, frame.endLongitude, Double.NaN);
+    }
+    double latitude = frame.startLatitude;
+    double longitude = frame.startLongitude;
+    boolean begins =
+        motion.isAllowed(latitude, longitude, departure)
+            && !waters.isClosed(latitude, longitude, latitude, longitude, departure, departure);
+    return begins
+        ? Followed.failed(NotPossible.because(Reason.NO_ROOM))
+        : Followed.failed(Reason.NO_ROOM, departure, latitude, longitude, Double.NaN);
+  }
+
+  private QuickestSearch quickestSearch(LegFrame frame, double departure, double limit) {
+    return new QuickestSearch(
+        motion,
+        waters,
+        new double[] {frame.startLatitude, frame.startLongitude},
+        new double[] {frame.endLatitude, frame.endLongitude},
+        departure,
+        limit - departure);
+  }
+
   @Override
   public List<Followed> ways(LegFrame frame, double departure, double limit, int most) {
-    QuickestSearch search =
-        new QuickestSearch(
-            motion,
-            waters,
-            new double[] {frame.startLatitude, frame.startLongitude},
-            new double[] {frame.endLatitude, frame.endLongitude},
-            departure,
-            limit - departure);
+    refuseEnds(frame);
+    List<FoundWay> found = quickestSearch(frame, departure, limit).alternatives(most + SPARE_WAYS);
+    return held(found, most, departure, limit);
+  }
+
+  /** As many of the ways as are wanted; those that cannot be held are left out. */
+  private List<Followed> held(List<FoundWay> found, int most, double departure, double limit) {
     List<Followed> held = new ArrayList<>();
-    for (FoundWay way : search.ways(most + SPARE_WAYS)) {
+    for (FoundWay way : found) {
       GroundTrack track =
           way.isSmooth() ? curve(way.rows(), departure) : tracks(way, departure, limit);
       if (track != null && track.endSeconds() <= limit && held.size() < most) {
@@ -199,10 +234,12 @@ final class QuickestPath implements Follower {
         : 0.0;
   }
 
-  /** A craft without speed goes where the stream takes it, and so perhaps aground. */
-  private Followed driftClearOfObstacles(Followed drift) {
+  /**
+   * A craft without speed goes where the stream takes it: perhaps aground, or where none may be.
+   */
+  private Followed driftClear(Followed drift) {
     GroundTrack track = drift.track();
-    if (track == null || waters.land().isEmpty()) {
+    if (track == null || open) {
       return drift;
     }
     double from = track.startSeconds();
@@ -216,6 +253,11 @@ final class QuickestPath implements Follower {
       track.place(time, here);
       if (waters.land().blocks(before[0], before[1], here[0], here[1])) {
         return Followed.failed(Reason.NO_PROGRESS, time, before[0], before[1], Double.NaN);
+      }
+      double earlier = from + duration * (i - 1) / looks;
+      if (waters.isClosed(before[0], before[1], here[0], here[1], earlier, time)
+          || !motion.isAllowed(here[0], here[1], time)) {
+        return Followed.failed(Reason.NO_ROOM, time, here[0], here[1], Double.NaN);
       }
       before[0] = here[0];
       before[1] = here[1];
