@@ -95,7 +95,7 @@ public final class QuickestSearch {
     }
     List<FoundWay> found = sought.found();
     boolean nothing = found.isEmpty();
-    if (nothing ? !waters.land().isEmpty() : isDoubtful(found.get(0))) {
+    if (nothing ? !waters.land().isEmpty() : isDoubtful(sought)) {
       List<FoundWay> again = sought(most, TWICE).found();
       if (!again.isEmpty() && (nothing || again.get(0).seconds() < found.get(0).seconds())) {
         return again;
@@ -116,8 +116,10 @@ public final class QuickestSearch {
   }
 
   /** Whether the front may have been deceived by a grid too coarse for the stream. */
-  private static boolean isDoubtful(FoundWay way) {
-    return way.errorSeconds() > DOUBTFUL_SHARE * way.seconds();
+  private boolean isDoubtful(Sought sought) {
+    FoundWay way = sought.found().get(0);
+    return way.errorSeconds() > DOUBTFUL_SHARE * way.seconds()
+        || sought.refined().stream().anyMatch(refinement::winds);
   }
 
   /**

@@ -41,6 +41,9 @@ final class Refinement {
   /** So many rounds of tents a way is moved at most that must never leave what can be made. */
   private static final int TENT_ROUNDS = 60;
 
+  /** The same for a way that winds from eddy to eddy, where Newton's method gets stuck. */
+  private static final int WINDING_ROUNDS = 20;
+
   /** A round of them that gains less than this share of the time is the last. */
   private static final double TENTS_SETTLED_SHARE = 1e-5;
 
@@ -184,6 +187,9 @@ final class Refinement {
       begun = corridor.narrowed(way, width, tracks);
     }
     Way relaxed = relaxation.relaxed(begun, level == 0 ? FIRST_SWEEPS : 0, SETTLED_SHARE[level]);
+    if (winds(relaxed, level)) {
+      relaxed = tented(relaxed, WINDING_ROUNDS);
+    }
     boolean last = level == TRACKS.length - 1;
     double seconds = last ? relaxed.arrival(times) : relaxed.lenientArrival(times);
     if (last && Double.isNaN(seconds)) {
@@ -216,11 +222,31 @@ final class Refinement {
     return relaxed.arrival(times) <= settled.arrival(times) ? relaxed : settled; // false for NaN
   }
 
+  /** Whether a way of open water needs more tracks than others, since it winds. */
+  private boolean winds(Way way, int level) {
+    return waters.isOpen() && way.tracks() > TRACKS[level];
+  }
+
+  /** Whether a way that was refined winds so. */
+  boolean winds(TimedWay refined) {
+    return winds(refined.way(), TRACKS.length - 1);
+  }
+
+  private Way tented(Way way, int rounds) {
+    boolean before = times.setLenient(true);
+    Way settled = tents.settled(way, rounds, TENTS_SETTLED_SHARE);
+    times.setLenient(before);
+    return settled;
+  }
+
   /**
    * The way in as few tracks as do not spoil it, but in as many as it has where it is refined; as
    * it is where every number spoils it, since it winds too much from eddy to eddy.
    */
   private Way cut(Way way, int level) {
+    if (level > 0 && winds(way, level - 1)) {
+      return way.halved();
+    }
     if (level == TRACKS.length - 1) {
       return way.evenly(TRACKS[level], times);
     }

@@ -12,7 +12,7 @@ import java.util.List;
  */
 final class Ways {
   /** Ways through a node are looked at that take longer than the earliest by this share at most. */
-  private static final double LONGER_SHARE = 0.05;
+  private static final double LONGER_SHARE = 0.10;
 
   /** Nodes so near a way that is held already are not looked at, as a share of the leg. */
   private static final double NEAR_SHARE = 0.06;
