@@ -383,7 +383,7 @@ class IsochronesTest {
         Strategy.quickest()
             .withClosure(
                 box(-0.5, -0.5, 0.5, 0.5),
-                TimeSpan.of(NOON.minusSeconds(600), Duration.ofSeconds(1200)));
+                TimeSpan.of(NOON.minusSeconds(600), Duration.ofMinutes(20)));
     CourseToSteer solver = solver(StreamField.slack()).withStrategy(closed);
     Position place = PlanePatch.at(0, 0);
     assertEquals(List.of(), solver.isochrone(place, NOON, NOON.plusSeconds(3600)));

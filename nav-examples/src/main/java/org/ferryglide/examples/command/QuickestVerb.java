@@ -50,6 +50,8 @@ import picocli.CommandLine.Option;
           + " --page target/quickest.html"
     })
 final class QuickestVerb extends FolderVerb {
+  private static final Duration LONGEST = Duration.ofDays(2);
+
   @Option(
       names = "--leg",
       paramLabel = "N",
@@ -151,8 +153,12 @@ final class QuickestVerb extends FolderVerb {
       if (!latest.isAfter(quickest.leg().departure())) {
         throw new InputRefused("--by must be after the leg begins, but was " + by);
       }
+      if (latest.isAfter(quickest.leg().departure().plus(LONGEST))) {
+        throw new InputRefused("--by must be within 48 h after the leg begins, but was " + by);
+      }
       QuickestPage written = QuickestPage.of(quickest, latest, printed, labels).backTo(goal);
-      Bytes.write(page, written.html());
+      // a refuge may lie in what the ways are kept out of
+      Bytes.write(page, backTo.isEmpty() ? written.html() : InputRefused.given(written::html));
       answer.line("wrote " + page).value("written", List.of(page.toString()));
     }
     return answer

@@ -74,6 +74,7 @@ public final class QuickestPage {
    * The page as one file.
    *
    * @return HTML, to be written as UTF-8
+   * @throws IllegalArgumentException if the place to be made lies in what the ways are kept out of
    */
   public String html() {
     PassageLeg about = leg.leg().leg();

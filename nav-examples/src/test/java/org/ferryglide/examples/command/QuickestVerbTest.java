@@ -136,6 +136,22 @@ class QuickestVerbTest {
         unknown.err());
   }
 
+  /** The ways are kept out of it, and so nothing leads there. */
+  @Test
+  void aReachBackToARefugeInADangerIsRefused() throws IOException {
+    change("dangers.csv", "Fang Rock,46°10.3'N 026°15.4'W,150", "Reef,46°11.3'N 026°13.8'W,300");
+    Path file = folder.resolve("page.html");
+    String page = file.toString();
+    String by = "2026-06-14T15:00+01:00";
+    Ran ran = quickest("--ways", "1", "--page", page, "--by", by, "--back-to", "Sel Sand");
+    assertEquals(2, ran.status(), ran.err());
+    assertTrue(ran.err().startsWith("goal must not lie inside an obstacle, but was 46°11.3'N"));
+    assertFalse(Files.exists(file));
+    Ran late = quickest("--ways", "1", "--page", page, "--by", "2096-06-14T15:00+01:00");
+    assertEquals(2, late.status(), late.err());
+    assertTrue(late.err().startsWith("--by must be within 48 h after the leg begins, but was 2"));
+  }
+
   /** So is the leg as planned: the way would be earlier if it went straight through. */
   @Test
   void theObstaclesOfTheFolderAreGoneRound() throws IOException {
