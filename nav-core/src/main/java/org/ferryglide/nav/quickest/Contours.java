@@ -2,7 +2,9 @@ package org.ferryglide.nav.quickest;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The lines round part of the nodes of a square grid, by marching over its squares. The rim is
@@ -16,6 +18,12 @@ final class Contours {
 
     /** How far the line crosses the side between two nodes, from 0 at the one within to 1. */
     double share(int within, int beyond);
+
+    /**
+     * How far a line that must bend within a square may go from one place towards another, from 0
+     * to 1; NaN if it may run straight. Places are columns and rows.
+     */
+    double bend(int within, double[] from, double[] towards, double[] lineFrom, double[] lineTo);
   }
 
   private final int columns;
@@ -24,6 +32,12 @@ final class Contours {
 
   /** From each crossed side of a square, the side by which the line leaves the square. */
   private final int[] next;
+
+  /** Where the line crosses each side, once it was asked for. */
+  private final Map<Integer, double[]> crossings = new HashMap<>();
+
+  /** Where the line bends between a side and the next. */
+  private final Map<Integer, double[]> bends = new HashMap<>();
 
   Contours(int columns, int rows, Area area) {
     this.columns = columns;
@@ -78,16 +92,24 @@ final class Contours {
   }
 
   private double[] ring(List<Integer> sides) {
-    double[] ring = new double[2 * sides.size()];
+    double[] ring = new double[4 * sides.size()];
     int corners = 0;
     for (int side : sides) {
-      crossing(side, ring, 2 * corners);
-      corners += corners == 0 || !isSame(ring, corners - 1, corners) ? 1 : 0;
+      corners = added(ring, corners, crossing(side));
+      double[] bend = bends.get(side);
+      if (bend != null) {
+        corners = added(ring, corners, bend);
+      }
     }
     while (corners > 1 && isSame(ring, 0, corners - 1)) {
       corners--;
     }
     return Arrays.copyOf(ring, 2 * corners);
+  }
+
+  private static int added(double[] ring, int corners, double[] corner) {
+    System.arraycopy(corner, 0, ring, 2 * corners, 2);
+    return corners > 0 && isSame(ring, corners - 1, corners) ? corners : corners + 1;
   }
 
   private static boolean isSame(double[] ring, int corner, int other) {
@@ -109,6 +131,7 @@ final class Contours {
           int j = (i + 4 - k) % 4;
           if (!within[j] && within[(j + 1) % 4]) {
             next[sides[i]] = sides[j];
+            bend(new double[][] {{c, r}, {c + 1, r}, {c + 1, r + 1}, {c, r + 1}}, i, k, sides);
             break;
           }
         }
@@ -116,14 +139,52 @@ final class Contours {
     }
   }
 
-  private void crossing(int side, double[] ring, int at) {
+  /**
+   * Bends the line from a side backward round its square to another, if it must: on the way from
+   * the middle of the corners within to the middle of those beyond.
+   */
+  private void bend(double[][] corners, int side, int count, int[] sides) {
+    int i = side + 4;
+    double[] near = corners[i % 4];
+    double[] from =
+        count == 1 ? near : count == 2 ? middle(near, corners[(i - 1) % 4]) : corners[(i - 1) % 4];
+    double[] next = corners[(i + 1) % 4];
+    double[] towards =
+        count == 1 ? corners[(i + 2) % 4] : count == 2 ? middle(next, corners[(i + 2) % 4]) : next;
+    double[] base = count == 3 ? from : near;
+    double share =
+        area.bend(
+            (int) base[0] * rows + (int) base[1],
+            from,
+            towards,
+            crossing(sides[side]),
+            crossing(sides[(i - count) % 4]));
+    if (!Double.isNaN(share)) {
+      bends.put(
+          sides[side],
+          new double[] {
+            from[0] + share * (towards[0] - from[0]), from[1] + share * (towards[1] - from[1])
+          });
+    }
+  }
+
+  private static double[] middle(double[] one, double[] two) {
+    return new double[] {0.5 * (one[0] + two[0]), 0.5 * (one[1] + two[1])};
+  }
+
+  private double[] crossing(int side) {
+    double[] known = crossings.get(side);
+    if (known != null) {
+      return known;
+    }
     int node = side / 2;
     int column = node / rows;
     int row = node % rows;
     boolean toRow = side % 2 == 1;
     int other = toRow ? node + 1 : node + rows;
     double share = isWithin(column, row) ? area.share(node, other) : 1.0 - area.share(other, node);
-    ring[at] = column + (toRow ? 0.0 : share);
-    ring[at + 1] = row + (toRow ? share : 0.0);
+    double[] crossing = {column + (toRow ? 0.0 : share), row + (toRow ? share : 0.0)};
+    crossings.put(side, crossing);
+    return crossing;
   }
 }

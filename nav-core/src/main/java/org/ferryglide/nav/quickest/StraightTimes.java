@@ -107,14 +107,36 @@ final class StraightTimes {
    * them: the place there is made by then, and so are those before it.
    */
   double share(int node, int neighbour, double time) {
+    return share(
+        node,
+        grid.along(node),
+        grid.right(node),
+        times[node],
+        grid.along(neighbour),
+        grid.right(neighbour),
+        times[neighbour],
+        time);
+  }
+
+  /**
+   * How far from one place to another the craft gets by a time on tracks by way of a node near
+   * them, as a share; 0 if not even to the first.
+   */
+  double share(
+      int node,
+      double along,
+      double right,
+      double reachedFirst,
+      double toAlong,
+      double toRight,
+      double reachedOther,
+      double time) {
     double low = 0.0;
-    double lowTime = times[node];
+    double lowTime = reachedFirst;
     double high = 1.0;
-    double highTime = times[neighbour];
-    double along = grid.along(node);
-    double right = grid.right(node);
-    double ahead = grid.along(neighbour) - along;
-    double aside = grid.right(neighbour) - right;
+    double highTime = reachedOther;
+    double ahead = toAlong - along;
+    double aside = toRight - right;
     double aim = time - 0.5 * CLOSE_SHARE * time;
     for (int i = 0; i < CUTS && high - low > FINE_SHARE * high; i++) {
       if (time - lowTime <= CLOSE_SHARE * time) {

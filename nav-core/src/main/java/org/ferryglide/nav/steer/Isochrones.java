@@ -48,10 +48,12 @@ import org.ferryglide.nav.quickest.Reach;
  *       the craft might have waited for it to open.
  * </ul>
  *
- * <p>A line crosses each side of a square at a place that is reached by then, and is straight
- * between. Rests, wind and, if the solver's strategy is the quickest path, its {@link SeaRoom} are
- * in them; what is narrower than a square, 1.6 % of the way that still water carries or more in a
- * stream, may be missed: a passage as well as the corner of a closed lagoon.
+ * <p>A line crosses each side of a square at a place that is reached by then, is straight between
+ * but where it would cross land, and keeps out of lagoons to which no way leads, into their corners
+ * (8 of random shape, looked at every 4 m). Rests, wind and, if the solver's strategy is the
+ * quickest path, its {@link SeaRoom} are in the times; what is narrower than a square, 1.6 % of the
+ * way that still water carries or more in a stream, may be missed: a passage, or a pool that no way
+ * leads to.
  */
 final class Isochrones {
   private final Reach reach;

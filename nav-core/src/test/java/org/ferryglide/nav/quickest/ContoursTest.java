@@ -15,7 +15,7 @@ class ContoursTest {
   }
 
   /** What is not above a level, linear along the sides; nothing beyond a finite value. */
-  private record Below(Plane plane, double level) implements Contours.Area {
+  private record Below(Plane plane, double level, boolean bends) implements Contours.Area {
     private double at(int node) {
       return plane.at(node / SIDE, node % SIDE);
     }
@@ -30,10 +30,16 @@ class ContoursTest {
       double above = at(beyond) - level; // of a node on the rim perhaps not
       return above > 0.0 ? (level - at(within)) / (at(beyond) - at(within)) : 0.0;
     }
+
+    @Override
+    public double bend(
+        int within, double[] from, double[] towards, double[] lineFrom, double[] lineTo) {
+      return bends ? 0.25 : Double.NaN;
+    }
   }
 
   private static List<double[]> rings(Plane plane, double level) {
-    return new Contours(SIDE, SIDE, new Below(plane, level)).rings();
+    return new Contours(SIDE, SIDE, new Below(plane, level, false)).rings();
   }
 
   /** Twice the area of a ring, above 0 if it runs round it anticlockwise from columns to rows. */
@@ -106,5 +112,26 @@ class ContoursTest {
         assertTrue(ring[i] != ring[j] || ring[i + 1] != ring[j + 1], "corner " + i / 2);
       }
     }
+  }
+
+  /** On the way from the node within, or the middle of two, or the middle one of three. */
+  @Test
+  void theLineBendsInItsSquareWhereItMust() {
+    Plane corner = (c, r) -> c > MIDDLE || r > MIDDLE ? Double.POSITIVE_INFINITY : 1.0;
+    assertTrue(bent(corner, MIDDLE + 0.25, MIDDLE + 0.25), "one within");
+    assertTrue(bent(corner, MIDDLE + 0.25, MIDDLE - 0.5), "two within");
+    Plane notch = (c, r) -> c > MIDDLE && r > MIDDLE ? Double.POSITIVE_INFINITY : 1.0;
+    assertTrue(bent(notch, MIDDLE + 0.25, MIDDLE + 0.25), "three within");
+  }
+
+  private static boolean bent(Plane plane, double column, double row) {
+    for (double[] ring : new Contours(SIDE, SIDE, new Below(plane, 2.0, true)).rings()) {
+      for (int i = 0; i < ring.length; i += 2) {
+        if (ring[i] == column && ring[i + 1] == row) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 }
