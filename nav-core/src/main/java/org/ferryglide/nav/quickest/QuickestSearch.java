@@ -95,7 +95,7 @@ public final class QuickestSearch {
     }
     List<FoundWay> found = sought.found();
     boolean nothing = found.isEmpty();
-    if (nothing ? !waters.land().isEmpty() : isDoubtful(sought)) {
+    if (nothing ? !waters.land().isEmpty() : sought.winding() || isDoubtful(found.get(0))) {
       List<FoundWay> again = sought(most, TWICE).found();
       if (!again.isEmpty() && (nothing || again.get(0).seconds() < found.get(0).seconds())) {
         return again;
@@ -116,10 +116,8 @@ public final class QuickestSearch {
   }
 
   /** Whether the front may have been deceived by a grid too coarse for the stream. */
-  private boolean isDoubtful(Sought sought) {
-    FoundWay way = sought.found().get(0);
-    return way.errorSeconds() > DOUBTFUL_SHARE * way.seconds()
-        || sought.refined().stream().anyMatch(refinement::winds);
+  private static boolean isDoubtful(FoundWay way) {
+    return way.errorSeconds() > DOUBTFUL_SHARE * way.seconds();
   }
 
   /**
@@ -129,9 +127,14 @@ public final class QuickestSearch {
    * @param refined those refined of them
    * @param found those of these that keep out of what is not allowed
    * @param entered whether others did not, since they were not looked at closely enough
+   * @param winding whether some wind from eddy to eddy, which asks for a finer grid
    */
   private record Sought(
-      List<Way> rough, List<TimedWay> refined, List<FoundWay> found, boolean entered) {
+      List<Way> rough,
+      List<TimedWay> refined,
+      List<FoundWay> found,
+      boolean entered,
+      boolean winding) {
     boolean isLedAstray() {
       return found.isEmpty() && (refined.isEmpty() ? !rough.isEmpty() : entered);
     }
@@ -158,7 +161,7 @@ public final class QuickestSearch {
     List<TimedWay> refined = rough.isEmpty() ? List.of() : refinement.refined(rough);
     List<FoundWay> found = finished(refined, most);
     boolean entered = found.removeIf(way -> !isClear(way));
-    return new Sought(rough, refined, found, entered);
+    return new Sought(rough, refined, found, entered, refinement.isWinding());
   }
 
   /** Ways of the front as they are, where refined ones cut corners of what they keep out of. */

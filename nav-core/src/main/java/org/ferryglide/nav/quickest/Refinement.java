@@ -70,6 +70,9 @@ final class Refinement {
   /** Whether ways are wanted that are longer than the best. */
   private boolean others;
 
+  /** Whether some way that was looked at last winds. */
+  private boolean winding;
+
   Refinement(TrackTimes times, Waters waters, SearchPlane plane, RoughWays roughWays) {
     this.times = times;
     this.waters = waters;
@@ -85,8 +88,14 @@ final class Refinement {
     others = true;
   }
 
+  /** Whether some way refined last needed more tracks than others, since it winds. */
+  boolean isWinding() {
+    return winding;
+  }
+
   /** The best of some ways in the most tracks, the quickest first; none if none can be made. */
   List<TimedWay> refined(List<Way> rough) {
+    winding = false;
     List<TimedWay> ways = new ArrayList<>();
     for (Way way : rough) {
       TimedWay timed = settled(way, way, 0);
@@ -138,9 +147,12 @@ final class Refinement {
     List<TimedWay> next = new ArrayList<>();
     for (TimedWay timed : ways) {
       double longer = others ? OTHERS_SHARE : DROPPED_SHARE[level - 1];
-      if (timed.expected() > (1.0 + longer) * ways.get(0).expected()) {
-        break;
+      // in few tracks, times beyond what can be made tell little
+      boolean isLong = timed.expected() > (1.0 + longer) * ways.get(0).expected();
+      if (isLong && !(level == 1 && isHardlyMade(timed.rough()))) {
+        continue;
       }
+      winding |= winds(timed.way(), level - 1);
       if (isOther(timed, next, SAME_SHARE)) {
         TimedWay settled = settled(timed.rough(), timed.way(), level);
         if (settled != null) {
@@ -187,7 +199,7 @@ final class Refinement {
       begun = corridor.narrowed(way, width, tracks);
     }
     Way relaxed = relaxation.relaxed(begun, level == 0 ? FIRST_SWEEPS : 0, SETTLED_SHARE[level]);
-    if (winds(relaxed, level)) {
+    if (winds(relaxed, level) || (level == 0 && isHardlyMade(rough))) {
       relaxed = tented(relaxed, WINDING_ROUNDS);
     }
     boolean last = level == TRACKS.length - 1;
@@ -227,9 +239,9 @@ final class Refinement {
     return waters.isOpen() && way.tracks() > TRACKS[level];
   }
 
-  /** Whether a way that was refined winds so. */
-  boolean winds(TimedWay refined) {
-    return winds(refined.way(), TRACKS.length - 1);
+  /** Whether a way of the front in open water cannot be made as it is. */
+  private boolean isHardlyMade(Way rough) {
+    return waters.isOpen() && Double.isNaN(rough.arrival(times));
   }
 
   private Way tented(Way way, int rounds) {
