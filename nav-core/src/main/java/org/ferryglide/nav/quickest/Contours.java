@@ -152,9 +152,11 @@ final class Contours {
     double[] towards =
         count == 1 ? corners[(i + 2) % 4] : count == 2 ? middle(next, corners[(i + 2) % 4]) : next;
     double[] base = count == 3 ? from : near;
+    int column = (int) base[0];
+    int row = (int) base[1];
     double share =
         area.bend(
-            (int) base[0] * rows + (int) base[1],
+            column * rows + row,
             from,
             towards,
             crossing(sides[side]),
