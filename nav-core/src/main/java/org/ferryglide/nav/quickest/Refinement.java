@@ -156,7 +156,9 @@ final class Refinement {
       if (isOther(timed, next, SAME_SHARE)) {
         TimedWay settled = settled(timed.rough(), timed.way(), level);
         if (settled != null) {
-          double gained = timed.seconds() - settled.seconds();
+          // what a time beyond what can be made seems to lose is no gain
+          boolean known = level > 1 || !Double.isNaN(timed.way().arrival(times));
+          double gained = known ? timed.seconds() - settled.seconds() : Double.NaN;
           next.add(new TimedWay(settled.way(), settled.seconds(), gained, timed.rough()));
         }
       }
