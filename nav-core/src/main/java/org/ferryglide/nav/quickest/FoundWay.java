@@ -11,7 +11,7 @@ package org.ferryglide.nav.quickest;
  * @param seconds how long it takes
  * @param errorSeconds how far its last two refinements lie apart: the extremal and the chain of
  *     tracks, or twice that of tracks of two lengths; with the time for the metre to which places
- *     by land and closed areas are found. Of 215 answers among random eddies none lost more than
+ *     by land and closed areas are found. Of 214 answers among random eddies none lost more than
  *     this and a hundred thousandth of the time, against an independent reference
  * @param rows times since the departure (s), latitudes and longitudes (degrees) and headings
  *     (radians from true north) in order of time

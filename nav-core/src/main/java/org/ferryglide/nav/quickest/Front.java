@@ -216,10 +216,11 @@ final class Front {
   }
 
   private boolean holds(int node, double time, double until) {
-    return speeds.holds(node, time)
+    return settled.times(node) < MOST_LABELS
+        && speeds.holds(node, time)
         && speeds.holds(node, until)
         && !isClosed(node, time, until)
-        && settled.times(node) < MOST_LABELS;
+        && speeds.holdsAllAlong(node, time, until);
   }
 
   /** Whether a place is closed at some moment between two times. */

@@ -167,6 +167,17 @@ final class NodeSpeeds {
     return (held[node] & bit) != 0;
   }
 
+  /** The same asked at every time that a way with this wait is looked at. */
+  boolean holdsAllAlong(int node, double from, double until) {
+    int looks = (int) Math.ceil((until - from) / TrackTimes.HELD_LOOK_SECONDS);
+    for (int i = 0; i <= looks; i++) {
+      if (!holdsAt(node, from + (until - from) * i / looks)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private boolean holdsAt(int node, double seconds) {
     if (!flow(node, seconds)) {
       return false;

@@ -21,7 +21,7 @@ final class TrackTimes {
   private static final int CUTS = 30;
 
   /** A craft that waits is looked at this often, seconds. */
-  private static final double HELD_LOOK_SECONDS = 60.0;
+  static final double HELD_LOOK_SECONDS = 60.0;
 
   private final CraftMotion motion;
   private final CourseSpeed speeds;

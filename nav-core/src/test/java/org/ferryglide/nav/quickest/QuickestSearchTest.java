@@ -230,4 +230,18 @@ class QuickestSearchTest {
     assertTrue(
         ways(strong, 1.0, PlanePatch.at(0, 0), PlanePatch.at(-1, 0), Waters.open()).isEmpty());
   }
+
+  /** At the start the stream outruns the craft for a while: it cannot wait there, but goes. */
+  @Test
+  void nobodyWaitsWhereNobodyHolds() {
+    CraftMotion craft = EddyKind.TORRENT_WINDY.craft(690);
+    CourseSpeed speeds = new CourseSpeed(craft);
+    SearchPlane plane = new SearchPlane(0.0, 0.0, 0.0, PlanePatch.longitude(10.0));
+    TrackTimes times = new TrackTimes(craft, speeds, Waters.open(), plane, 0.0);
+    times.stepAtMost(0.01 * plane.length);
+    RoughWays rough = new RoughWays(craft, Waters.open(), speeds, plane, 0.0);
+    List<Way> ways = rough.within(86400.0, 1);
+    assertTrue(ways.stream().anyMatch(way -> way.arrival(times) > 0.0));
+    assertTrue(ways.stream().allMatch(way -> way.lenientArrival(times) > 0.0));
+  }
 }
