@@ -37,9 +37,9 @@ final class Corridor {
   /** Those of them that a narrowing can reach, by number. */
   private int[] reachable = new int[0];
 
-  Corridor(TrackTimes times, Waters waters, SearchPlane plane) {
+  Corridor(TrackTimes times, LandCorners corners) {
     this.times = times;
-    corners = new LandCorners(waters, plane);
+    this.corners = corners;
   }
 
   /** The best way within so many metres of one, in about so many tracks. */

@@ -216,6 +216,7 @@ final class Front {
   }
 
   private boolean holds(int node, double time, double until) {
+    // what stands in tables is asked first; it looks in the middle of long stretches only
     return settled.times(node) < MOST_LABELS
         && speeds.holds(node, time)
         && speeds.holds(node, until)

@@ -20,13 +20,13 @@ public final class QuickestSearch {
   /** By how much the front's grid is finer where no way came out that can be made. */
   private static final int FINER = 4;
 
-  /** The same where an answer doubts itself by more than this share of its time. */
+  /** The same where ways wind, or an answer doubts itself by more than a share of its time. */
   private static final int TWICE = 2;
+
+  private static final double DOUBTFUL_SHARE = 3e-3;
 
   /** By how much closer a way is looked at that leads through what is not allowed. */
   private static final int CLOSE_LOOKS = 16;
-
-  private static final double DOUBTFUL_SHARE = 3e-3;
 
   /** What a way may lose that was relaxed only once, as a share of its time: it is sought again. */
   private static final double UNKNOWN_SHARE = 0.01;
@@ -50,6 +50,9 @@ public final class QuickestSearch {
   private final RoughWays roughWays;
   private final Refinement refinement;
   private final WayRows rows;
+
+  /** The shortest way round land, if it is found; empty in open water. */
+  private final List<Way> roundLand;
 
   /**
    * Sets the task.
@@ -77,7 +80,9 @@ public final class QuickestSearch {
     plane = new SearchPlane(start[0], start[1], goal[0], goal[1]);
     times = new TrackTimes(motion, speeds, waters, plane, departure);
     roughWays = new RoughWays(motion, waters, speeds, plane, departure);
-    refinement = new Refinement(times, waters, plane, roughWays);
+    LandCorners corners = new LandCorners(waters, plane);
+    refinement = new Refinement(times, waters, plane, roughWays, corners);
+    roundLand = waters.land().isEmpty() ? List.of() : ShortestWay.of(waters.land(), corners, plane);
     rows = new WayRows(motion, plane, times, this.goal, departure);
   }
 
@@ -141,13 +146,8 @@ public final class QuickestSearch {
   }
 
   private Sought sought(int most, int finer) {
-    List<Way> rough = new ArrayList<>(roughWays.within(horizon, finer));
-    if (!waters.land().isEmpty()) {
-      Way shortest = ShortestWay.of(waters, plane);
-      if (shortest != null) {
-        rough.add(shortest);
-      }
-    }
+    List<Way> rough = roughWays.within(horizon, finer);
+    rough.addAll(roundLand);
     times.lookCloser(finer);
     Sought sought = refined(rough, most);
     if (sought.found().isEmpty() && sought.entered()) {
@@ -158,7 +158,7 @@ public final class QuickestSearch {
   }
 
   private Sought refined(List<Way> rough, int most) {
-    List<TimedWay> refined = rough.isEmpty() ? List.of() : refinement.refined(rough);
+    List<TimedWay> refined = refinement.refined(rough);
     List<FoundWay> found = finished(refined, most);
     boolean entered = found.removeIf(way -> !isClear(way));
     return new Sought(rough, refined, found, entered, refinement.isWinding());

@@ -51,7 +51,7 @@ final class Refinement {
   private static final double[] DROPPED_SHARE = {0.02, 0.004};
 
   /** Where other ways are wanted too, those are that take so much longer at most. */
-  static final double OTHERS_SHARE = 0.02;
+  private static final double OTHERS_SHARE = 0.02;
 
   /** Ways nearer each other than this share of the leg are one, once they are refined. */
   private static final double APART_SHARE = 0.02;
@@ -73,14 +73,19 @@ final class Refinement {
   /** Whether some way that was looked at last winds. */
   private boolean winding;
 
-  Refinement(TrackTimes times, Waters waters, SearchPlane plane, RoughWays roughWays) {
+  Refinement(
+      TrackTimes times,
+      Waters waters,
+      SearchPlane plane,
+      RoughWays roughWays,
+      LandCorners corners) {
     this.times = times;
     this.waters = waters;
     this.plane = plane;
     this.roughWays = roughWays;
     relaxation = new Relaxation(times);
     tents = new Tents(times);
-    corridor = new Corridor(times, waters, plane);
+    corridor = new Corridor(times, corners);
   }
 
   /** Keeps ways too that are no more than a little longer than the best. */
@@ -202,7 +207,7 @@ final class Refinement {
     }
     Way relaxed = relaxation.relaxed(begun, level == 0 ? FIRST_SWEEPS : 0, SETTLED_SHARE[level]);
     if (winds(relaxed, level) || (level == 0 && isHardlyMade(rough))) {
-      relaxed = tented(relaxed, WINDING_ROUNDS);
+      relaxed = tented(relaxed);
     }
     boolean last = level == TRACKS.length - 1;
     double seconds = last ? relaxed.arrival(times) : relaxed.lenientArrival(times);
@@ -246,9 +251,9 @@ final class Refinement {
     return waters.isOpen() && Double.isNaN(rough.arrival(times));
   }
 
-  private Way tented(Way way, int rounds) {
+  private Way tented(Way way) {
     boolean before = times.setLenient(true);
-    Way settled = tents.settled(way, rounds, TENTS_SETTLED_SHARE);
+    Way settled = tents.settled(way, WINDING_ROUNDS, TENTS_SETTLED_SHARE);
     times.setLenient(before);
     return settled;
   }

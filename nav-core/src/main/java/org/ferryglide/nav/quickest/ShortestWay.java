@@ -3,7 +3,6 @@ package org.ferryglide.nav.quickest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The shortest way round land, from corner to corner of it: through channels too, however narrow,
@@ -22,10 +21,9 @@ final class ShortestWay {
   private final double[] along;
   private final double[] right;
 
-  private ShortestWay(Waters waters, SearchPlane plane) {
-    this.land = waters.land();
+  private ShortestWay(Obstacles land, LandCorners corners, SearchPlane plane) {
+    this.land = land;
     this.plane = plane;
-    LandCorners corners = new LandCorners(waters, plane);
     int n = corners.count();
     along = new double[n + 2];
     right = new double[n + 2];
@@ -36,12 +34,12 @@ final class ShortestWay {
     along[n + 1] = plane.length; // n is the start, at 0 and 0
   }
 
-  /** The way; null if there is none, or none was found in many looks. */
-  static @Nullable Way of(Waters waters, SearchPlane plane) {
-    return new ShortestWay(waters, plane).found();
+  /** The way; none if there is none, or none was found in many looks. */
+  static List<Way> of(Obstacles land, LandCorners corners, SearchPlane plane) {
+    return new ShortestWay(land, corners, plane).found();
   }
 
-  private @Nullable Way found() {
+  private List<Way> found() {
     int places = along.length;
     int goal = places - 1;
     double[] passed = new double[places];
@@ -62,10 +60,10 @@ final class ShortestWay {
         }
       }
       if (next < 0) {
-        return null;
+        return List.of();
       }
       if (next == goal) {
-        return way(before);
+        return List.of(way(before));
       }
       done[next] = true;
       for (int i = 0; i < places; i++) {
@@ -79,7 +77,7 @@ final class ShortestWay {
         }
       }
     }
-    return null;
+    return List.of();
   }
 
   private double apart(int one, int other) {

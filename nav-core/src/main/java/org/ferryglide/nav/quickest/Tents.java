@@ -9,7 +9,7 @@ import java.util.Arrays;
  * single places would creep to. Not thread-safe.
  */
 final class Tents {
-  /** Half the longest tent is this share of the way at most. */
+  /** Half the longest tent is such a part of the way at most. */
   private static final int PARTS = 4;
 
   /** A tent goes this much farther than alone would be best, since its neighbours follow. */
