@@ -144,13 +144,12 @@ final class Contours {
    * the middle of the corners within to the middle of those beyond.
    */
   private void bend(double[][] corners, int side, int count, int[] sides) {
-    int i = side + 4;
-    double[] near = corners[i % 4];
-    double[] from =
-        count == 1 ? near : count == 2 ? middle(near, corners[(i - 1) % 4]) : corners[(i - 1) % 4];
-    double[] next = corners[(i + 1) % 4];
-    double[] towards =
-        count == 1 ? corners[(i + 2) % 4] : count == 2 ? middle(next, corners[(i + 2) % 4]) : next;
+    double[] near = corners[side];
+    double[] before = corners[(side + 3) % 4];
+    double[] after = corners[(side + 1) % 4];
+    double[] across = corners[(side + 2) % 4];
+    double[] from = count == 1 ? near : count == 2 ? middle(near, before) : before;
+    double[] towards = count == 1 ? across : count == 2 ? middle(after, across) : after;
     double[] base = count == 3 ? from : near;
     int column = (int) base[0];
     int row = (int) base[1];
@@ -160,7 +159,7 @@ final class Contours {
             from,
             towards,
             crossing(sides[side]),
-            crossing(sides[(i - count) % 4]));
+            crossing(sides[(side + 4 - count) % 4]));
     if (!Double.isNaN(share)) {
       bends.put(
           sides[side],
