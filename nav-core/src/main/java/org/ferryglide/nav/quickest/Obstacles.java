@@ -115,13 +115,13 @@ public final class Obstacles {
    * Refuses a place inside an obstacle.
    *
    * @param position the place
-   * @param name what the place is to the leg, for the message
+   * @param name what the place is, for the message
    * @throws IllegalArgumentException if it lies inside
    */
   public void refuseInside(Position position, String name) {
     if (contains(position.latitudeDegrees(), position.longitudeDegrees())) {
       throw new IllegalArgumentException(
-          name + " of the leg must not lie inside an obstacle, but was " + position);
+          name + " must not lie inside an obstacle, but was " + position);
     }
   }
 

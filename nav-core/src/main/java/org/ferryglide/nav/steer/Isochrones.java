@@ -158,10 +158,7 @@ final class Isochrones {
     QuickestPath path =
         new QuickestPath(
             new Motion(solver.craft(), solver.stream(), solver.wind()), solver.strategy().room());
-    if (path.waters().land().contains(place.latitudeDegrees(), place.longitudeDegrees())) {
-      throw new IllegalArgumentException(
-          name + " must not lie inside an obstacle, but was " + place);
-    }
+    path.waters().land().refuseInside(place, name);
     return path;
   }
 

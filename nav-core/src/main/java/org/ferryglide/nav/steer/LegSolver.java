@@ -79,6 +79,7 @@ final class LegSolver {
       }
     }
     LegFrame made = new LegFrame(leg);
+    follower.refuseEnds(made);
     if (newest == 0 && frames.length == 1) { // more than the one leg that most solvers see
       frames = Arrays.copyOf(frames, FRAMES);
     }
@@ -102,7 +103,6 @@ final class LegSolver {
     refuseFarYears(departure);
     LegFrame frame = frame(leg);
     if (frame.length < NO_LENGTH_METRES) {
-      follower.refuseEnds(frame);
       return standStill(leg, frame, departure);
     }
     Followed followed = follower.follow(frame, departure, departure + longest);
@@ -120,7 +120,6 @@ final class LegSolver {
     refuseFarYears(departure);
     LegFrame frame = frame(leg);
     if (frame.length < NO_LENGTH_METRES) {
-      follower.refuseEnds(frame);
       return departure;
     }
     double most = options.limits().refuseAbove();
@@ -145,7 +144,6 @@ final class LegSolver {
     refuseFarYears(departure);
     LegFrame frame = frame(leg);
     if (frame.length < NO_LENGTH_METRES) {
-      follower.refuseEnds(frame);
       write(out, offset, departure, 0.0, motion.calmWaterSpeed(), 0.0);
       return null;
     }
@@ -180,9 +178,8 @@ final class LegSolver {
   /** The quickest path and others that take little longer, as far as the limits allow them. */
   List<SteeredLeg> quickestWays(Leg leg, double departure, int most) {
     List<SteeredLeg> ways = new ArrayList<>();
-    LegFrame frame = new LegFrame(leg);
+    LegFrame frame = frame(leg);
     if (options.strategy().isQuickest() && frame.length < NO_LENGTH_METRES) {
-      follower.refuseEnds(frame);
       standStill(leg, frame, departure).solved().ifPresent(ways::add);
     } else if (motion.calmWaterSpeed() > 0.0) {
       for (Followed way : follower.ways(frame, departure, departure + longest, most)) {

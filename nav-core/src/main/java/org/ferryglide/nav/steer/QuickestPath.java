@@ -69,13 +69,13 @@ final class QuickestPath implements Follower {
   @Override
   public void refuseEnds(LegFrame frame) {
     Obstacles land = waters.land();
-    land.refuseInside(Position.ofDegrees(frame.startLatitude, frame.startLongitude), "start");
-    land.refuseInside(Earth.position(frame.endLatitude, frame.endLongitude), "end");
+    land.refuseInside(
+        Position.ofDegrees(frame.startLatitude, frame.startLongitude), "start of the leg");
+    land.refuseInside(Earth.position(frame.endLatitude, frame.endLongitude), "end of the leg");
   }
 
   @Override
   public Followed follow(LegFrame frame, double departure, double limit) {
-    refuseEnds(frame);
     if (motion.calmSpeed() == 0.0) {
       return driftClear(constantHeading.follow(frame, departure, limit));
     }
@@ -165,7 +165,6 @@ final class QuickestPath implements Follower {
 
   @Override
   public List<Followed> ways(LegFrame frame, double departure, double limit, int most) {
-    refuseEnds(frame);
     List<FoundWay> found = quickestSearch(frame, departure, limit).alternatives(most + SPARE_WAYS);
     return held(found, most, departure, limit);
   }
