@@ -209,14 +209,13 @@ public final class Strategy implements Serializable {
    * times the craft's speed, steady or turning with a tide, in calm air or in wind with leeway) it
    * always had an answer, never 0.1 % slower than a relaxation from many starts that shares no code
    * with it and is itself within 0.02 % of its limit; in wind never 0.03 %, steady in calm air
-   * never 0.001 %. A screening of some seven thousand further cases found about one in five hundred
-   * slower than that, by up to 14 %, where ways wind from eddy to eddy or streams outrun the craft
-   * and turn: those found are mended but three of 0.1 to 1 %, others may be left. In still water
-   * none of 500 random channels, harbours and groups of islands was missed or 0.1 % late. At jumps
-   * of the stream from place to place it is rougher: 0.13 % late at a gate that opens. Where ways
-   * wind the search takes ten times as long as else, or more. The note {@code steer.quickest-error}
-   * says how far two refinements of the path are apart, {@code steer.greatest-stream} where it is
-   * hardest.
+   * never 0.001 %. A screening of ten thousand further cases found some twelve slower than that, by
+   * up to 14 %, where ways wind from eddy to eddy or streams outrun the craft and turn: those found
+   * are mended but three of 0.15 to 1.3 %, others may be left. In still water none of 1100 random
+   * channels, harbours and groups of islands was missed or 0.1 % late. At jumps of the stream from
+   * place to place it is rougher: 0.13 % late at a gate that opens. Where ways wind the search
+   * takes ten times as long as else, or more. The note {@code steer.quickest-error} says how far
+   * two refinements of the path are apart, {@code steer.greatest-stream} where it is hardest.
    *
    * @return the strategy
    * @see <a href="https://doi.org/10.1002/zamm.19310110205">Zermelo (1931), ZAMM 11, 114-124</a>
